@@ -83,7 +83,17 @@ double rootBetween(double a, double b, F f)
     return (a + b) / 2;
 }
 
+/// Part of a stretch in which crown and invert, without limits, are monotone.
+struct MonotonePart {
+    Stretch stretch;
+    double from_mm = 0;
+    double to_mm = 0;
+    double lowest_mm = 0;  ///< of its inverts
+    double highest_mm = 0; ///< of its crowns
+};
+std::vector<MonotonePart> monotonePartsOf(const std::vector<Stretch>& stretches);
+
 /// Bore volume over a level between two places of the path, mm3.
-double volumeOver(const std::vector<Stretch>& stretches, double level_mm, double from_mm, double to_mm);
+double volumeOver(const std::vector<MonotonePart>& parts, double level_mm, double from_mm, double to_mm);
 
 } // namespace siphonwright

@@ -20,7 +20,7 @@ struct Piece {
     Vec3 n;               ///< unit vector to the centre of the arc; zero on a straight
     double radius_mm = 0; ///< 0 on a straight
     double length_mm = 0;
-    double s = 0;         ///< distance from the run's start to this piece's start, mm
+    double s = 0; ///< distance from the run's start to this piece's start, mm
 
     /// Point and unit tangent t mm into the piece.
     Vec3 at(double t) const;
@@ -29,12 +29,12 @@ struct Piece {
 
 /// What became of one inner corner.
 struct Bend {
-    std::size_t corner = 0;  ///< index into the corners given
-    double angle_rad = 0;    ///< 0 straight on, pi reversal
-    double asked_mm = 0;     ///< radius asked for
-    double radius_mm = 0;    ///< radius used: asked, or reduced to what fits
-    double s = 0;            ///< middle of the bend, mm from the run's start
-    bool fits = true;        ///< false where the radius was reduced or the run turns back on itself
+    std::size_t corner = 0; ///< index into the corners given
+    double angle_rad = 0;   ///< 0 straight on, pi reversal
+    double asked_mm = 0;    ///< radius asked for
+    double radius_mm = 0;   ///< radius used: asked, or reduced to what fits
+    double s = 0;           ///< middle of the bend, mm from the run's start
+    bool fits = true;       ///< false where the radius was reduced or the run turns back on itself
 };
 
 /// The true centreline of a run: straights joined by tangent circular arcs, in 3-D.

@@ -28,6 +28,7 @@ missing_packages() {
 }
 
 # Install those that are missing. When none is, the network is not touched.
+installed=no
 install_packages() {
     command -v dpkg-query >/dev/null ||
         die "this is not a Debian system; install the equivalents of: $*"
@@ -42,11 +43,13 @@ install_packages() {
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get update >&2
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
         apt-get install -y --no-install-recommends "${missing[@]}" >&2
+    installed=yes
 }
 
-# configure DIRECTORY NAME=VALUE...: only when the directory is not yet configured so.
+# configure DIRECTORY NAME=VALUE...: only when the directory is not yet configured so, or when something was
+# just installed, which configuring may find now.
 configure() {
-    local directory=$root/$1 cache=$root/$1/CMakeCache.txt fresh=() options=() option stale=no settled=
+    local directory=$root/$1 cache=$root/$1/CMakeCache.txt fresh=() options=() option stale=$installed settled=
     shift
     [[ -f $directory/build.ninja && -f $cache ]] || stale=yes
     # A checkout that was moved, or a cache of another generator, cannot be used again.

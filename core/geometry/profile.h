@@ -41,16 +41,16 @@ BoreHeights heightsAt(const Path& path, const Plumb& plumb, double s);
 
 /// A crest of the crown where air can stay.
 struct HighPoint {
-    double along_mm = 0;   ///< middle of the crest, mm from the path's start
-    double z_mm = 0;       ///< height of the centreline there, along plumb
-    double crown_mm = 0;   ///< height of the crown there
-    double height_mm = 0;  ///< crown less the higher of its two sills
-    double sill_mm = 0;    ///< the height over which air is held
-    double from_mm = 0;    ///< stretch round the crest with crown over the sill
+    double along_mm = 0;  ///< middle of the crest, mm from the path's start
+    double z_mm = 0;      ///< height of the centreline there, along plumb
+    double crown_mm = 0;  ///< height of the crown there
+    double height_mm = 0; ///< crown less the higher of its two sills
+    double sill_mm = 0;   ///< the height over which air is held
+    double from_mm = 0;   ///< stretch round the crest with crown over the sill
     double to_mm = 0;
-    double trapped_ml = 0; ///< the most it can hold: bore volume over the sill in that stretch
+    double trapped_ml = 0;             ///< the most it can hold: bore volume over the sill in that stretch
     std::optional<std::size_t> within; ///< index of the greatest high point that contains this one
-    Vec3 at;               ///< the centreline point at along_mm
+    Vec3 at;                           ///< the centreline point at along_mm
 };
 
 /// A hollow of the invert where coolant stays when drained: a high point upside down.
@@ -73,9 +73,9 @@ struct Dip {
 /// just outside on both sides; touching an end of the path it is none. Its left sill is the lowest crown from
 /// there back to the nearest place with a crown as high (equal counts when looking towards s = 0) or to the
 /// path's end; right alike (strictly higher); the higher sill counts. Extrema are found exactly: they lie at
-/// piece ends, at bore steps and, per arc, where u_z cos a + n_z sin a = 0. Volumes by disc sections normal to
-/// the centreline, integrated to 1e-6 relative; in an arc this differs from the true solid by at most
-/// 0.42 (D/2)/R.
+/// piece ends, at bore steps and, per arc, where u_z cos a + n_z sin a = 0. Volumes by disc sections normal
+/// to the centreline, integrated to 1e-6 relative; in an arc this differs from the true solid by at most 0.42
+/// (D/2)/R.
 struct Profile {
     std::vector<HighPoint> high_points;
     std::vector<Dip> dips;

@@ -91,8 +91,11 @@ public:
 
     void takeVolumes(std::vector<HighPoint>& crests) const
     {
+        if (crests.empty())
+            return;
+        const std::vector<MonotonePart> parts = monotonePartsOf(stretches_);
         for (HighPoint& crest : crests)
-            crest.trapped_ml = volumeOver(stretches_, crest.sill_mm, crest.from_mm, crest.to_mm) / mm3_per_ml;
+            crest.trapped_ml = volumeOver(parts, crest.sill_mm, crest.from_mm, crest.to_mm) / mm3_per_ml;
     }
 
 private:

@@ -48,9 +48,9 @@ struct HighPoint {
     double sill_mm = 0;   ///< the height over which air is held
     double from_mm = 0;   ///< stretch round the crest with crown over the sill
     double to_mm = 0;
-    double trapped_ml = 0; ///< the most it can hold: bore volume over the sill in that stretch
+    double trapped_ml = 0;             ///< the most it can hold: bore volume over the sill in that stretch
     std::optional<std::size_t> within; ///< index of the greatest high point that contains this one
-    Vec3 at;               ///< the centreline point at along_mm
+    Vec3 at;                           ///< the centreline point at along_mm
 };
 
 /// A hollow of the invert where coolant stays when drained: a high point upside down.

@@ -50,10 +50,11 @@ std::vector<Stretch> stretchesOf(const Path& path, Vec3 up, TightBends tight_ben
 /// Height of the crown at s (see heightsAt).
 double crownAt(const Path& path, Vec3 up, double s);
 
-/// Where a function that changes sign between a and b is zero.
+/// Where a function that changes sign between a and b is zero, to 1e-10 of its unit or its argument's.
 template <typename F>
 double rootBetween(double a, double b, F f)
 {
+    constexpr double close_enough = 1e-10;
     double fa = f(a);
     double fb = f(b);
     if (fa == 0)
@@ -66,7 +67,7 @@ double rootBetween(double a, double b, F f)
     for (int step = 1; step <= 150; ++step) {
         const double s = step % 3 == 0 ? (a + b) / 2 : a + (b - a) * (fa / (fa - fb));
         const double fs = f(s);
-        if (std::abs(fs) < 1e-12 || std::abs(b - a) < 1e-12)
+        if (std::abs(fs) < close_enough || std::abs(b - a) < close_enough)
             return s;
         if ((fs < 0) == (fa < 0)) {
             a = s;
@@ -83,7 +84,17 @@ double rootBetween(double a, double b, F f)
     return (a + b) / 2;
 }
 
+/// Part of a stretch in which crown and invert, without limits, are monotone.
+struct MonotonePart {
+    Stretch stretch;
+    double from_mm = 0;
+    double to_mm = 0;
+    double lowest_mm = 0;  ///< of its inverts
+    double highest_mm = 0; ///< of its crowns
+};
+std::vector<MonotonePart> monotonePartsOf(const std::vector<Stretch>& stretches);
+
 /// Bore volume over a level between two places of the path, mm3.
-double volumeOver(const std::vector<Stretch>& stretches, double level_mm, double from_mm, double to_mm);
+double volumeOver(const std::vector<MonotonePart>& parts, double level_mm, double from_mm, double to_mm);
 
 } // namespace siphonwright

@@ -11,12 +11,31 @@
 /// A sketch resolved: true hose centrelines from opening to opening, their bores, heights along plumb.
 namespace siphonwright {
 
+/// Where a hose end lies and which way the hose leaves, in drawing axes: for drawing and connecting.
+struct Attachment {
+    Vec3 opening;
+    std::vector<Corner> stub; ///< from the opening to the stop, elbow included
+    double bore_mm = 0;       ///< of the port or nozzle; the hose end's where that is not entered
+};
+std::optional<Attachment> attachment(const Sketch& sketch, const HoseEnd& end);
+
 /// One end of a resolved hose's path.
 struct PathEnd {
     bool connected = false;
-    Vec3 opening;       ///< the opening into jacket or chamber; an open hose's end
-    Vec3 stop;          ///< where the hose itself starts: the end of the stub
-    double bore_mm = 0; ///< the smallest bore at this end: port or nozzle, stub, hose end
+    Vec3 opening;                       ///< the opening into jacket or chamber; an open hose's end
+    Vec3 stop;                          ///< where the hose itself starts: the end of the stub
+    double bore_mm = 0;                 ///< the smallest bore at this end: port or nozzle, stub, hose end
+    std::optional<Attachment> attached; ///< what the hose is pushed onto
+};
+
+/// A place that is narrower or wider than the hose itself: a port, nozzle, hose end, in-line part or reducer.
+/// Hose ends and in-line parts count here alone, not in the path's bores: a short sleeve inside a hose lowers
+/// no crown, so it neither makes nor mends a trap for air.
+struct Constriction {
+    PartRef part;
+    double from_mm = 0; ///< along the path
+    double to_mm = 0;
+    double bore_mm = 0;
 };
 
 /// Geometry of one hose, without heights: depends only on the hose and on what its ends are on, so an
@@ -28,16 +47,19 @@ struct Route {
     double hose_to_mm = 0;
     PathEnd from;
     PathEnd to;
-    std::vector<BendKind> bend_kinds;     ///< one per path.line.bends()
-    std::vector<std::size_t> bend_points; ///< route point of each bend; npos for a stub's elbow
-    double bore_mm = 0;                   ///< the hose's own; a default where none is entered
+    std::vector<BendKind> bend_kinds;        ///< one per path.line.bends()
+    std::vector<std::size_t> bend_points;    ///< route point of each bend; no_point in a stub or at its end
+    std::vector<Constriction> constrictions; ///< in order along the path
+    double bore_mm = 0;                      ///< the hose's own; a default where none is entered
     bool bore_known = false;
     double length_mm = 0;     ///< developed, stop to stop
     double cut_length_mm = 0; ///< with engagement at both ends, rounded up to the unit choice's step
     double volume_ml = 0;     ///< bore volume of the hose itself
     double smallest_bore_mm = 0;
-    double smallest_at_mm = 0; ///< along the path
+    double smallest_at_mm = 0;             ///< along the path
+    UnitChoice units = UnitChoice::metric; ///< that the cut length is rounded for
 
+    static constexpr std::size_t no_point = static_cast<std::size_t>(-1);
     double outsideDiameter() const { return bore_mm + 2 * hose->wall_mm; }
 };
 
@@ -72,11 +94,13 @@ struct HeaterHeights {
     double body_top_mm = 0;
     double body_bottom_mm = 0;
     double chamber_top_mm = 0;
-    double outlet_crown_mm = 0;
+    double chamber_bottom_mm = 0;
+    double outlet_crown_mm =
+        0;               ///< of the outlet's opening into the chamber; its centre if no bore is entered
     double inlet_mm = 0; ///< centre of the inlet opening
     double outlet_mm = 0;
-    std::optional<double> element_top_mm;
-    double over_crown_ml = 0; ///< chamber volume over the outlet's crown
+    std::optional<double> element_top_mm; ///< of the element's highest point
+    double over_crown_ml = 0;             ///< chamber volume over the outlet's crown
 };
 
 struct Layout {
@@ -94,14 +118,6 @@ Plumb plumbOf(const Sketch& sketch, double grade_along_percent = 0, double grade
 
 /// Resolve. `previous`, if given, lends the routes of hoses that have not changed.
 Layout resolve(const Sketch& sketch, const Plumb& plumb, const Layout* previous = nullptr);
-
-/// Where a hose end lies and which way the hose leaves, in drawing axes: for drawing and connecting.
-struct Attachment {
-    Vec3 opening;
-    std::vector<Corner> stub; ///< from the opening to the stop, elbow included
-    double bore_mm = 0;
-};
-std::optional<Attachment> attachment(const Sketch& sketch, const HoseEnd& end);
 
 /// Place of an in-line part or clip, or of any distance along the hose itself, in drawing axes.
 Vec3 alongHose(const Route& route, double along_mm);

@@ -56,7 +56,8 @@ private:
     QUndoStack undo_stack_;
     QString path_;
     int last_gesture_ = 0;
-    bool applying_ = false;
+    int cancelled_gesture_ = 0; ///< while cancelGesture() runs: the command that must leave the stack
+    bool applying_ = false;     ///< a listener of changed() must not edit in turn
 };
 
 /// What is selected and what is pointed at, by id; shared by canvas and panels.

@@ -86,7 +86,7 @@ void reportSlope(Judge& judge, const ResolvedHose& hose, const Window& worst, do
     finding.measured = worst.slope;
     finding.limit = found->limit;
     finding.fix = {"Give it at least {0} more rise over {1}.",
-                   {{short_mm, Unit::mm}, {worst.to_mm - worst.from_mm, Unit::mm}},
+                   {{enough(short_mm), Unit::mm}, {worst.to_mm - worst.from_mm, Unit::mm}},
                    {}};
 }
 

@@ -32,7 +32,8 @@ struct SampledCrest {
     double volume_ml = 0;
 };
 
-/// Every 0.25 mm, and just before and after every place where direction or bore can jump.
+/// Every 0.25 mm, 400 times in each bend, and just before and after every place where direction or bore can
+/// jump.
 std::vector<double> places(const Path& path)
 {
     const double end = path.line.length();
@@ -46,6 +47,8 @@ std::vector<double> places(const Path& path)
     for (const Bend& bend : path.line.bends()) {
         const double half = bend.radius_mm * bend.angle_rad / 2;
         const double half_bore = path.boreAt(bend.s) / 2;
+        for (int i = 1; i < 400 && half > 1e-3; ++i)
+            result.push_back(std::clamp(bend.s - half + half * i / 200, 0.0, end));
         for (const double s : {bend.s - half, bend.s + half})
             around(s);
         for (const double s : {bend.s - half - half_bore, bend.s + half + half_bore})
@@ -58,29 +61,81 @@ std::vector<double> places(const Path& path)
     return result;
 }
 
-/// Hold the crown at the bends of under half a bore, as heightsAt states it.
-void holdCrowns(std::vector<Sample>& samples, const Path& path, Vec3 up)
+/// A bend of under half a bore that turns upward, as heightsAt states it.
+struct TightBend {
+    double from = 0;
+    double to = 0;
+    double half_bore = 0;
+    double floor = 0;
+    double cap = 0;
+};
+
+/// The place from a to b where the path is steepest, by thirds; b if that is at either end.
+double steepestBetween(const Path& path, Vec3 up, double a, double b)
 {
+    const auto steepness = [&](double s) { return std::abs(dot(path.line.tangent(s), up)); };
+    double best = a;
+    for (int i = 0; i <= 1000; ++i) {
+        const double s = a + (b - a) * i / 1000;
+        best = steepness(s) > steepness(best) ? s : best;
+    }
+    double low = std::max(a, best - (b - a) / 1000);
+    double high = std::min(b, best + (b - a) / 1000);
+    for (int step = 0; step < 60; ++step) {
+        const double third = (high - low) / 3;
+        if (steepness(low + third) < steepness(high - third))
+            low += third;
+        else
+            high -= third;
+    }
+    const double margin = 1e-6 * (b - a);
+    return low - a < margin || b - high < margin ? b : (low + high) / 2;
+}
+
+std::vector<TightBend> tightBends(const Path& path, Vec3 up)
+{
+    std::vector<TightBend> bends;
+    const auto add = [&](double from, double to, double half_bore) {
+        const double t_in = dot(path.line.tangent(from - 1e-7), up);
+        const double t_out = dot(path.line.tangent(to + 1e-7), up);
+        if (t_out <= t_in)
+            return;
+        const double k_in = std::sqrt(1 - t_in * t_in);
+        const double k_out = std::sqrt(1 - t_out * t_out);
+        const auto height = [&](double s) { return dot(path.line.at(s), up); };
+        TightBend tight;
+        tight.from = from;
+        tight.to = to;
+        tight.half_bore = half_bore;
+        tight.cap = std::max(height(from) + half_bore * k_in, height(to) + half_bore * k_out);
+        tight.floor = height((from + to) / 2) + half_bore * std::max(k_in, k_out);
+        bends.push_back(tight);
+    };
     for (const Bend& bend : path.line.bends()) {
         const double half_bore = path.boreAt(bend.s) / 2;
         if (bend.radius_mm >= half_bore)
             continue;
         const double from = bend.s - bend.radius_mm * bend.angle_rad / 2;
         const double to = bend.s + bend.radius_mm * bend.angle_rad / 2;
-        const double t_in = dot(path.line.tangent(from - 1e-7), up);
-        const double t_out = dot(path.line.tangent(to + 1e-7), up);
-        if (t_out <= t_in)
-            continue;
-        const double k_in = std::sqrt(1 - t_in * t_in);
-        const double k_out = std::sqrt(1 - t_out * t_out);
-        const auto height = [&](double s) { return dot(path.line.at(s), up); };
-        const double cap = std::max(height(from) + half_bore * k_in, height(to) + half_bore * k_out);
-        const double floor = height(bend.s) + half_bore * std::max(k_in, k_out);
-        for (Sample& sample : samples) {
-            if (sample.s > from && sample.s < to && sample.half_bore <= half_bore)
-                sample.crown = std::min(sample.crown, std::max(cap, floor));
-            if (sample.s >= from - half_bore && sample.s <= to + half_bore)
-                sample.crown = std::max(sample.crown, floor);
+        const double steepest = steepestBetween(path, up, from + 1e-9, to - 1e-9);
+        const bool parts = to - from > 1e-3 && steepest < to - 2e-9;
+        if (parts)
+            add(from, steepest, half_bore);
+        add(parts ? steepest : from, to, half_bore);
+    }
+    return bends;
+}
+
+void holdCrowns(std::vector<Sample>& samples, const std::vector<TightBend>& bends)
+{
+    for (Sample& sample : samples) {
+        for (const TightBend& bend : bends) {
+            if (sample.s > bend.from && sample.s < bend.to && sample.half_bore <= bend.half_bore)
+                sample.crown = std::min(sample.crown, bend.cap);
+        }
+        for (const TightBend& bend : bends) {
+            if (sample.s >= bend.from - bend.half_bore && sample.s <= bend.to + bend.half_bore)
+                sample.crown = std::max(sample.crown, bend.floor);
         }
     }
 }
@@ -97,7 +152,7 @@ std::vector<Sample> sampled(const Path& path, Vec3 up)
         sample.crown = sample.z + sample.half_bore * sample.k;
         samples.push_back(sample);
     }
-    holdCrowns(samples, path, up);
+    holdCrowns(samples, tightBends(path, up));
     return samples;
 }
 

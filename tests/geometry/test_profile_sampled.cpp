@@ -7,7 +7,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <optional>
+#include <utility>
 
 using namespace siphonwright;
 using siphonwright::test::Dice;
@@ -29,7 +29,8 @@ struct Sample {
 struct SampledCrest {
     double along = 0;
     double height = 0;
-    double volume_ml = 0;
+    double least_ml = 0; ///< what it holds, between these two
+    double most_ml = 0;
 };
 
 /// Every 0.25 mm, 400 times in each bend, and just before and after every place where direction or bore can
@@ -96,8 +97,10 @@ std::vector<TightBend> tightBends(const Path& path, Vec3 up)
 {
     std::vector<TightBend> bends;
     const auto add = [&](double from, double to, double half_bore) {
-        const double t_in = dot(path.line.tangent(from - 1e-7), up);
-        const double t_out = dot(path.line.tangent(to + 1e-7), up);
+        // Within an arc, since a sharp corner may stand right at its end; on both sides of a corner.
+        const double inward = to - from > 1e-3 ? 1e-8 : -1e-8;
+        const double t_in = dot(path.line.tangent(from + inward), up);
+        const double t_out = dot(path.line.tangent(to - inward), up);
         if (t_out <= t_in)
             return;
         const double k_in = std::sqrt(1 - t_in * t_in);
@@ -167,14 +170,27 @@ double segment(double r, double h)
     return r * r / 2 * (angle - std::sin(angle));
 }
 
-double volumeOver(const std::vector<Sample>& samples, std::size_t first, std::size_t last, double level)
+double volumeOver(const std::vector<Sample>& samples, std::pair<std::size_t, std::size_t> stretch,
+                  double level)
 {
     double sum = 0;
-    for (std::size_t i = first; i < last; ++i) {
+    for (std::size_t i = stretch.first; i < stretch.second; ++i) {
         const auto area = [&](const Sample& at) { return segment(at.half_bore, (level - at.z) / at.k); };
         sum += (area(samples[i]) + area(samples[i + 1])) / 2 * (samples[i + 1].s - samples[i].s);
     }
     return sum / 1000;
+}
+
+std::pair<std::size_t, std::size_t> stretchOver(const std::vector<Sample>& samples, std::size_t top,
+                                                double level)
+{
+    std::size_t first = top;
+    while (first > 0 && samples[first].crown > level)
+        --first;
+    std::size_t last = top;
+    while (last + 1 < samples.size() && samples[last].crown > level)
+        ++last;
+    return {first, last};
 }
 
 std::vector<SampledCrest> crests(const std::vector<Sample>& samples, double least)
@@ -193,13 +209,12 @@ std::vector<SampledCrest> crests(const std::vector<Sample>& samples, double leas
         const double sill = std::max(left, right);
         if (top - sill < least)
             continue;
-        std::size_t first = i;
-        while (first > 0 && samples[first].crown > sill)
-            --first;
-        std::size_t last = i;
-        while (last + 1 < samples.size() && samples[last].crown > sill)
-            ++last;
-        result.push_back({samples[i].s, top - sill, volumeOver(samples, first, last, sill)});
+        // Where another place lies at the sill to sampling accuracy, either may end the stretch.
+        const double least_ml = volumeOver(samples, stretchOver(samples, i, sill + 1e-3), sill);
+        const double most_ml = volumeOver(samples, stretchOver(samples, i, sill + 1e-6), sill);
+        const auto level = stretchOver(samples, i, top - 0.01);
+        const double middle = (samples[level.first].s + samples[level.second].s) / 2;
+        result.push_back({middle, top - sill, least_ml, most_ml});
     }
     return result;
 }
@@ -210,11 +225,11 @@ bool isMarginal(double height)
     return std::abs(height - tape_accuracy_mm) < 0.01;
 }
 
-bool agree(const SampledCrest& sample, double along, double height, double volume_ml, double length_mm)
+bool agree(const SampledCrest& sample, double along, double height, double volume_ml)
 {
-    // A flat top moves its highest sample about; the place is judged only to a share of the hose.
-    return test::near(height, sample.height, 1e-3) && test::near(along, sample.along, 0.05 * length_mm) &&
-           test::near(volume_ml, sample.volume_ml, 2e-3 * sample.volume_ml + 2e-3);
+    return test::near(height, sample.height, 1e-3) && test::near(along, sample.along, 0.5) &&
+           test::near(volume_ml, std::clamp(volume_ml, sample.least_ml, sample.most_ml),
+                      1e-3 * sample.most_ml + 1e-3);
 }
 
 } // namespace
@@ -238,7 +253,6 @@ private Q_SLOTS:
             const Path path = randomHose(dice);
             const Plumb plumb = randomPlumb(dice);
             const Profile profile = profileOf(path, plumb);
-            const double length_mm = path.line.length();
 
             const std::vector<Sample> over = sampled(path, plumb.up());
             for (std::size_t i = 0; i < over.size(); i += 7)
@@ -257,13 +271,12 @@ private Q_SLOTS:
             QVERIFY2(profile.dips.size() == lows.size(), qPrintable(QString::number(run)));
             for (std::size_t i = 0; i < highs.size(); ++i) {
                 const HighPoint& p = profile.high_points[i];
-                QVERIFY2(agree(highs[i], p.along_mm, p.height_mm, p.trapped_ml, length_mm),
+                QVERIFY2(agree(highs[i], p.along_mm, p.height_mm, p.trapped_ml),
                          qPrintable(QString::number(run)));
             }
             for (std::size_t i = 0; i < lows.size(); ++i) {
                 const Dip& p = profile.dips[i];
-                QVERIFY2(agree(lows[i], p.along_mm, p.depth_mm, p.held_ml, length_mm),
-                         qPrintable(QString::number(run)));
+                QVERIFY2(agree(lows[i], p.along_mm, p.depth_mm, p.held_ml), qPrintable(QString::number(run)));
             }
             ++compared;
         }

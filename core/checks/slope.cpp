@@ -50,9 +50,10 @@ std::vector<double> windowStarts(const Route& route, double first_mm, double las
         add(piece.s - window_mm);
         if (piece.radius_mm <= 0)
             continue;
-        for (double t = step_mm; t < piece.length_mm; t += step_mm) {
-            add(piece.s + t);
-            add(piece.s + t - window_mm);
+        const int steps = static_cast<int>(piece.length_mm / step_mm);
+        for (int i = 1; i <= steps; ++i) {
+            add(piece.s + i * step_mm);
+            add(piece.s + i * step_mm - window_mm);
         }
     }
     std::sort(starts.begin(), starts.end());

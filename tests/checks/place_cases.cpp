@@ -1,6 +1,6 @@
 #include "tests/checks/cases.h"
 
-#include "core/physics/freezing.h"
+#include "core/physics/coolant.h"
 
 #include <cmath>
 
@@ -174,7 +174,7 @@ std::vector<Case> coolantCases()
     // Coldest ambient a given margin over the freezing point of 50 % ethylene glycol.
     const auto margin = [](double kelvin) {
         return [=](Sketch& s) {
-            s.site.coldest_ambient_degC.value = *freezingPoint(Antifreeze::ethylene_glycol, 0.5) + kelvin;
+            s.site.coldest_ambient_degC.value = *freezingPoint(CoolantBase::ethylene_glycol, 50) + kelvin;
         };
     };
     const auto water = [](double coldest) {

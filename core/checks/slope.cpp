@@ -50,10 +50,12 @@ std::vector<double> windowStarts(const Route& route, double first_mm, double las
         add(piece.s - window_mm);
         if (piece.radius_mm <= 0)
             continue;
-        const int steps = static_cast<int>(piece.length_mm / step_mm);
-        for (int i = 1; i <= steps; ++i) {
-            add(piece.s + i * step_mm);
-            add(piece.s + i * step_mm - window_mm);
+        // However long an arc is drawn, it is not looked at in more than a thousand places.
+        const int steps = static_cast<int>(std::min(piece.length_mm / step_mm, 1000.0)) + 1;
+        for (int i = 1; i < steps; ++i) {
+            const double s = piece.s + piece.length_mm * i / steps;
+            add(s);
+            add(s - window_mm);
         }
     }
     std::sort(starts.begin(), starts.end());

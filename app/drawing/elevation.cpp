@@ -52,6 +52,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintHoses(ink);
     paintPockets(ink);
     paintUndersized(ink);
+    paintHoseParts(ink);
     labelEngine(ink);
     ink.writeLabels();
     if (style.balloons)

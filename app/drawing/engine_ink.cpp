@@ -90,6 +90,7 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
     ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
     ink.painter.drawRoundedRect(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6),
                                 half_mm / 2, half_mm / 2);
+    ink.reserve(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6));
     // The valve plate on its spring.
     ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
     ink.line(at + QPointF(-half_mm * 0.6, half_mm * 0.3), at + QPointF(half_mm * 0.6, half_mm * 0.3));
@@ -115,7 +116,9 @@ void paintEngine(Ink& ink)
     ink.painter.setPen(Qt::NoPen);
     ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
     ink.painter.drawPolygon(jacket);
-    ink.hatch(jacket, 2.4, -45, ink.pen(ink.palette.faint, hairline_mm));
+    QColor hatching = ink.palette.faint;
+    hatching.setAlphaF(0.45F);
+    ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm, Qt::DashLine));
     ink.painter.setBrush(Qt::NoBrush);
     ink.painter.drawPolygon(jacket);
@@ -129,8 +132,9 @@ void paintKeepClear(Ink& ink)
 {
     for (const Shared<Area>& area : ink.sketch.areas) {
         const QPolygonF outline = polygonOf(area->outline);
-        ink.hatch(outline, 1.8, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
-        ink.hatch(outline, 3.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.hatch(outline, 1.6, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.hatch(outline, 1.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.reserve(outline.boundingRect());
         ink.painter.setPen(ink.pen(ink.palette.keep_clear, edge_mm, Qt::DashLine));
         ink.painter.setBrush(Qt::NoBrush);
         ink.painter.drawPolygon(outline);
@@ -164,8 +168,15 @@ void labelEngine(Ink& ink)
             const QPointF high = onLevel(layout.plumb, layout.jacket->highest_mm, right);
             const QPointF low = onLevel(layout.plumb, layout.jacket->lowest_mm, right);
             const QPointF drop(0, ink.paper(ink.style.lettering_mm / 2));
-            ink.label({{high + drop}, {high + QPointF(0, -gap / 2)}}, tr("Jacket highest"), ink.palette.ink);
-            ink.label({{low + drop}, {low + QPointF(0, gap)}}, tr("Jacket lowest"), ink.palette.ink);
+            const double left = jacket.left() + ink.paper(1.5);
+            const QPointF in_high = onLevel(layout.plumb, layout.jacket->highest_mm, left);
+            const QPointF in_low = onLevel(layout.plumb, layout.jacket->lowest_mm, left);
+            const QPointF under(0, ink.paper(1.2 + ink.style.lettering_mm));
+            const QPointF over(0, -ink.paper(1.2));
+            ink.label({{high + drop}, {in_high + under}, {in_high + over}}, tr("Jacket highest"),
+                      ink.palette.ink);
+            ink.label({{low + drop}, {in_low + over}, {in_low + under}}, tr("Jacket lowest"),
+                      ink.palette.ink);
         }
         const QString name = QString::fromStdString(engine.name);
         ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
@@ -174,7 +185,11 @@ void labelEngine(Ink& ink)
                   name, ink.palette.ink);
         if (engine.thermostat)
             ink.label({{toPage(engine.thermostat->position) - QPointF(0, 36 + gap / 2), Anchor::centre},
-                       {toPage(engine.thermostat->position) + QPointF(0, 40 + gap), Anchor::centre}},
+                       {toPage(engine.thermostat->position) +
+                            QPointF(0, 38 + ink.paper(ink.style.lettering_mm + 1)),
+                        Anchor::centre},
+                       {toPage(engine.thermostat->position) +
+                        QPointF(45 + gap / 2, ink.paper(ink.style.lettering_mm / 2))}},
                       tr("Thermostat"), ink.palette.ink);
     }
     for (const Shared<Area>& area : ink.sketch.areas) {

@@ -1,5 +1,5 @@
+#include "app/drawing/balloon.h"
 #include "app/drawing/ink.h"
-#include "app/drawing/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -75,27 +75,6 @@ std::vector<QPolygonF> pocket(const Route& route, const Plumb& plumb, double fro
     }
     close();
     return pockets;
-}
-
-QColor colourOf(const Palette& palette, Severity severity)
-{
-    return severity == Severity::stop      ? palette.stop
-           : severity == Severity::caution ? palette.caution
-                                           : palette.advice;
-}
-
-/// Octagon, triangle, circle: severity by shape.
-QPolygonF shapeOf(Severity severity, QPointF centre, double radius)
-{
-    const int corners = severity == Severity::stop ? 8 : severity == Severity::caution ? 3 : 36;
-    const double start = severity == Severity::stop ? 22.5 : -90;
-    const double reach = severity == Severity::caution ? 1.45 : severity == Severity::stop ? 1.08 : 1.0;
-    QPolygonF shape;
-    for (int i = 0; i < corners; ++i) {
-        const double a = (start + 360.0 * i / corners) * 3.14159265358979323846 / 180;
-        shape << centre + QPointF(std::cos(a), std::sin(a)) * radius * reach;
-    }
-    return shape;
 }
 
 /// How much a balloon at a place would hide, in millimetres of overlap.
@@ -197,7 +176,7 @@ void paintUndersized(Ink& ink)
         const Centreline& line = (*hose)->path.line;
         const double half = (*hose)->outsideDiameter() / 2 + ink.paper(0.6);
         const double step = std::max(2 * half, ink.paper(1.6));
-        ink.painter.setPen(ink.pen(colourOf(ink.palette, finding.severity), medium_mm));
+        ink.painter.setPen(ink.pen(severityColour(ink.palette, finding.severity), medium_mm));
         for (double s = *finding.from_mm; s < *finding.to_mm; s += step) {
             const double to = std::min(s + step, *finding.to_mm);
             const QPointF side_a = turned(unitOf(toPage(line.tangent(s)))) * half;
@@ -216,23 +195,17 @@ void paintBalloons(Ink& ink)
     const double radius = balloonRadius(ink.style);
     for (std::size_t i = 0; i < places.size(); ++i) {
         const Finding& finding = ink.analysis.findings[i];
-        if (!finding.at || !finding.at.has_value())
+        if (!finding.at)
             continue;
         const bool marked = int(i) == ink.style.highlighted_finding;
-        const QColor colour = colourOf(ink.palette, finding.severity);
+        const QColor colour = severityColour(ink.palette, finding.severity);
         const QPointF point = toPage(*finding.at);
         ink.painter.setPen(ink.pen(colour, marked ? edge_mm : thin_mm));
         ink.line(point, places[i] + unitOf(point - places[i]) * radius);
         ink.painter.setBrush(colour);
         ink.painter.drawEllipse(point, ink.paper(0.5), ink.paper(0.5));
-        const bool solid = finding.severity == Severity::stop;
-        ink.painter.setPen(ink.pen(colour, marked ? 2 * thick_mm : edge_mm));
-        ink.painter.setBrush(solid ? colour : ink.palette.ground);
-        ink.painter.drawPolygon(shapeOf(finding.severity, places[i], radius));
-        const double height = ink.paper(ink.style.lettering_mm * (i < 9 ? 0.9 : 0.72));
-        paintWeightedText(ink.painter, places[i] + QPointF(0, height / 2), QString::number(i + 1),
-                          Anchor::centre, solid ? ink.palette.ground : ink.palette.ink, height,
-                          Weight::strong);
+        paintBalloon(ink.painter, ink.palette, places[i], radius, finding.severity, int(i) + 1,
+                     ink.paper(marked ? 2 * thick_mm : edge_mm));
     }
 }
 

@@ -97,8 +97,13 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
     const int count = std::clamp(int(length / spacing), 1, 60);
     const double size = std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
     for (int i = 0; i < count; ++i) {
-        const Station here = station(*hose, hose->hose_from_mm + length * (i + 0.5) / count);
-        if (!here.along.isNull())
+        const double along = length * (i + 0.5) / count;
+        const bool hidden =
+            std::any_of(hose->hose->parts.begin(), hose->hose->parts.end(), [&](const InlinePart& part) {
+                return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
+            });
+        const Station here = station(*hose, hose->hose_from_mm + along);
+        if (!hidden && !here.along.isNull())
             ink.arrowhead(here.at + here.along * ink.paper(size / 2), here.along, size,
                           colourOf(ink, hose.role()));
     }
@@ -193,6 +198,8 @@ void paintInlinePart(Ink& ink, const ResolvedHose& hose, const InlinePart& part)
     const Station here = station(*hose, hose->hose_from_mm + part.along_mm);
     const double half_length = std::max(part.length_mm / 2, ink.paper(1.6));
     const double half_width = std::max(hose->outsideDiameter() * 0.7, ink.paper(1.2));
+    const QPointF reach(half_width + ink.paper(0.5), half_width + ink.paper(0.5));
+    ink.reserve(QRectF(here.at - reach, here.at + reach));
     switch (part.kind) {
     case InlineKind::isolation_valve:
         paintValve(ink, here, half_length, half_width, part.open);
@@ -230,7 +237,7 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     std::stable_sort(straights.begin(), straights.end(),
                      [&](const Piece& a, const Piece& b) { return seen(a) > seen(b); });
     std::vector<Spot> spots;
-    const double half = hose->outsideDiameter() / 2;
+    const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
     for (const Piece& piece : straights) {
         for (const double share : {0.5, 0.3, 0.7}) {
             const Station here = station(*hose, piece.s + piece.length_mm * share);
@@ -264,12 +271,20 @@ void paintHoses(Ink& ink)
         if (hose->path.line.empty())
             continue;
         paintTube(ink, hose);
+        reserveHose(ink, hose);
+        labelSize(ink, hose);
+    }
+}
+
+void paintHoseParts(Ink& ink)
+{
+    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+        if (hose->path.line.empty())
+            continue;
         paintFlow(ink, hose);
         paintClampsAndClips(ink, hose);
         for (const InlinePart& part : hose->hose->parts)
             paintInlinePart(ink, hose, part);
-        reserveHose(ink, hose);
-        labelSize(ink, hose);
     }
 }
 

@@ -87,6 +87,7 @@ void paintPorts(Ink& ink);
 void paintHoses(Ink& ink);
 void paintPockets(Ink& ink);
 void paintUndersized(Ink& ink);
+void paintHoseParts(Ink& ink);
 void paintBalloons(Ink& ink);
 void labelEngine(Ink& ink);
 

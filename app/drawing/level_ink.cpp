@@ -107,6 +107,7 @@ void paintTank(Ink& ink)
     ink.painter.drawRoundedRect(
         QRectF(QPointF(body.left() + inset, -fluid), QPointF(body.right() - inset, body.bottom() - inset)),
         20, 20);
+    ink.reserve(body.adjusted(0, -44, 0, 0));
     // Filler neck and cap.
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));

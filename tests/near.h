@@ -19,4 +19,5 @@ inline bool near(double actual, double expected, double tolerance)
 
 } // namespace siphonwright::test
 
-#define VERIFY_NEAR(actual, expected, tolerance) QVERIFY(siphonwright::test::near(actual, expected, tolerance))
+#define VERIFY_NEAR(actual, expected, tolerance)                                                             \
+    QVERIFY(siphonwright::test::near(actual, expected, tolerance))

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "app/document/document.h"
+#include "app/drawing/elevation.h"
+
+#include <QWidget>
+
+#include <memory>
+
+namespace siphonwright {
+
+class Tool;
+
+/// What a click does now.
+enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
+
+/// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
+/// truth of its own but pan and zoom.
+class ElevationView : public QWidget {
+    Q_OBJECT
+public:
+    ElevationView(Document& document, Selection& selection, QWidget* parent = nullptr);
+    ~ElevationView() override;
+
+    void setTool(ToolKind kind);
+    ToolKind tool() const;
+    /// What the next placing tool puts down, by template id (heater) ; empty: the first.
+    void setHeaterTemplate(const std::string& id);
+
+    /// Screen position (widget pixels) of a drawing point and back.
+    QPointF toScreen(Vec2 p) const;
+    Vec2 toDrawing(QPointF screen) const;
+    /// Pixels per drawing millimetre.
+    double zoom() const;
+
+    void setSnapping(bool on);
+    void setGridShown(bool on);
+    void setDark(bool on);
+
+public Q_SLOTS:
+    void zoomToFit();
+    void zoomToSelection();
+    void zoomIn();
+    void zoomOut();
+    void deleteSelected();
+    /// Bring a finding's place into view.
+    void showFinding(int index);
+
+Q_SIGNALS:
+    void toolChanged();
+    void hint(const QString& text); ///< what a click will do, for the status line
+    void pointerAt(siphonwright::Vec2 at);
+    void contextMenuWanted(const siphonwright::PartRef& part, const QPoint& global);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+} // namespace siphonwright

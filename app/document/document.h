@@ -1,0 +1,91 @@
+#pragma once
+
+#include "core/analysis/analysis.h"
+#include "core/sketch/edits.h"
+#include "core/sketch/file.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include <functional>
+
+namespace siphonwright {
+
+/// The open sketch, its analysis, its undo stack and its file: the only place where they change.
+///
+/// An edit is a function on a sketch. It is wrapped in one undo command that keeps the value before and
+/// after. Steps that share a gesture number (one drag, one burst of nudges) merge into one command; undo or
+/// cancelGesture() during a drag puts back what was there before it.
+class Document : public QObject {
+    Q_OBJECT
+public:
+    explicit Document(QObject* parent = nullptr);
+
+    const Sketch& sketch() const { return sketch_; }
+    const Analysis& analysis() const { return analysis_; }
+    QUndoStack& undoStack() { return undo_stack_; }
+    bool isModified() const { return !undo_stack_.isClean(); }
+
+    /// Apply an edit as one undo step named `text`. An edit that changes nothing leaves no step.
+    /// @return whether anything changed.
+    bool apply(const QString& text, const std::function<void(Sketch&)>& edit, int gesture = 0);
+    /// A number for the steps of one gesture; never 0.
+    int beginGesture();
+    /// Take back what the running gesture did, without leaving a step to redo.
+    void cancelGesture(int gesture);
+
+    QString path() const { return path_; }
+    /// Start afresh with a sketch that has no file yet (a new or template drawing).
+    void reset(Sketch sketch);
+    /// Read a file. On problems the open drawing stays as it was and the sentences come back.
+    QStringList open(const QString& path);
+    /// Write to a path, atomically, and make it the document's file. On failure the sentences come back.
+    QStringList save(const QString& path);
+
+Q_SIGNALS:
+    void changed();     ///< sketch and analysis have new values
+    void fileChanged(); ///< path or unsaved mark
+
+private:
+    friend class SketchCommand;
+    void setSketch(const Sketch& sketch);
+
+    Sketch sketch_;
+    Analysis analysis_;
+    QUndoStack undo_stack_;
+    QString path_;
+    int last_gesture_ = 0;
+    int cancelled_gesture_ = 0; ///< while cancelGesture() runs: the command that must leave the stack
+    bool applying_ = false;     ///< a listener of changed() must not edit in turn
+};
+
+/// What is selected and what is pointed at, by id; shared by canvas and panels.
+class Selection : public QObject {
+    Q_OBJECT
+public:
+    using QObject::QObject;
+
+    const PartRef& part() const { return part_; }
+    void select(const PartRef& part);
+    /// Index into the analysis's findings, -1 for none.
+    int finding() const { return finding_; }
+    void selectFinding(int index);
+    /// A place along a hose that pointer and profile share; an empty hose for none.
+    const Id& hoverHose() const { return hover_hose_; }
+    double hoverAlong() const { return hover_along_; }
+    void hover(const Id& hose, double along_mm);
+
+Q_SIGNALS:
+    void partChanged();
+    void findingChanged();
+    void hoverChanged();
+
+private:
+    PartRef part_;
+    int finding_ = -1;
+    Id hover_hose_;
+    double hover_along_ = 0;
+};
+
+} // namespace siphonwright

@@ -1,0 +1,76 @@
+#pragma once
+
+#include "core/analysis/analysis.h"
+
+#include <QColor>
+#include <QFont>
+#include <QRectF>
+
+class QPainter;
+
+/// The stateless painter of the side elevation, in millimetres of the real thing.
+///
+/// One set of functions draws the screen, the preview, print, PDF, SVG and PNG, so that they cannot disagree.
+/// The painter's transformation maps drawing millimetres (x right, z UP, so world y is -z: pass points
+/// through toPage()) to the device. Line widths and text heights are given in millimetres ON PAPER (or
+/// screen) and divided by the scale, so a 0.35 mm line is 0.35 mm at any scale.
+namespace siphonwright::drawing {
+
+/// Drawing axes to painter axes: {x, -z}.
+inline QPointF toPage(Vec2 p)
+{
+    return {p.x, -p.z};
+}
+inline QPointF toPage(Vec3 p)
+{
+    return {p.x, -p.z};
+}
+inline Vec2 fromPage(QPointF p)
+{
+    return {p.x(), -p.y()};
+}
+
+/// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
+/// also in shape.
+struct Palette {
+    QColor ground, grid, grid_strong, ink, faint, engine_fill, jacket_fill, heater_fill, supply, return_, air,
+        held, level, stop, caution, advice, accent, text, keep_clear;
+    static Palette light();
+    static Palette dark();
+    static Palette paper(); ///< black and white
+};
+
+struct Style {
+    Palette palette = Palette::light();
+    double scale = 1;          ///< millimetres on the device per drawing millimetre (1:10 is 0.1)
+    double lettering_mm = 2.5; ///< text height on the device
+    UnitSystem units = UnitSystem::metric;
+    bool fills = true;    ///< tinted areas; off for plain line work
+    bool labels = true;   ///< names, sizes, level captions
+    bool balloons = true; ///< numbered balloons of the findings
+    int highlighted_finding = -1;
+};
+
+/// Everything, back to front: keep-clear areas, ground, engine, jacket, levels, thermostat, tank, heaters,
+/// ports, hoses with flow arrows and sizes, trapped air and held coolant to scale, undersized stretches,
+/// balloons. Draws nothing for what the sketch does not have.
+void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style);
+
+/// Bounding box of all that paintElevation would draw but labels and the endless level lines, painter axes.
+QRectF boundsOf(const Sketch& sketch, const Analysis& analysis);
+
+/// Where each finding's balloon stands (its centre, painter axes), in the order of analysis.findings; placed
+/// beside their points without lying on each other. NaN for a finding that has no place on the drawing.
+/// Radius: balloonRadius(style).
+std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style);
+double balloonRadius(const Style& style);
+
+/// Text whose capitals have an exact height in mm on the device, its baseline at a point (painter axes).
+enum class Anchor { left, centre, right };
+void paintText(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
+               const QColor& colour, double angle_deg = 0);
+
+/// The program's lettering, loaded once from the resources.
+QFont lettering();
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,203 @@
+#include "app/drawing/ink.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+/// Engine, water jacket, thermostat housing and the areas to keep clear of.
+namespace siphonwright::drawing {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+QPolygonF polygonOf(const std::vector<Vec2>& outline)
+{
+    QPolygonF polygon;
+    for (const Vec2 corner : outline)
+        polygon << toPage(corner);
+    return polygon;
+}
+
+/// Cylinders seen from the side: one bank of them.
+int cylindersInSight(Arrangement arrangement)
+{
+    switch (arrangement) {
+    case Arrangement::inline_3:
+    case Arrangement::vee_6:
+        return 3;
+    case Arrangement::inline_4:
+    case Arrangement::vee_8:
+        return 4;
+    case Arrangement::inline_5:
+        return 5;
+    case Arrangement::vee_12:
+    case Arrangement::inline_6:
+    case Arrangement::slanted_inline:
+        return 6;
+    case Arrangement::vee_16:
+        return 8;
+    case Arrangement::horizontal:
+        return 0; // they point at the viewer
+    }
+    return 0;
+}
+
+void paintCylinders(Ink& ink, const Engine& engine)
+{
+    const int count = cylindersInSight(engine.arrangement);
+    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
+    for (int i = 0; i < count; ++i) {
+        const double x = box.left() + box.width() * (i + 0.5) / count;
+        ink.line({x, box.top() - ink.paper(2)}, {x, box.bottom() + ink.paper(2)});
+    }
+}
+
+/// The level mark of technical drawings: a triangle standing on the line.
+void levelMark(Ink& ink, QPointF at, double size_mm, const QColor& colour)
+{
+    const double s = ink.paper(size_mm);
+    ink.painter.setPen(ink.pen(colour, thin_mm));
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.drawPolygon(QPolygonF({at, at + QPointF(-s * 0.6, -s), at + QPointF(s * 0.6, -s)}));
+}
+
+void paintJacketLevels(Ink& ink, const Engine& engine)
+{
+    if (!ink.analysis.layout.jacket)
+        return;
+    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    const JacketHeights& heights = *ink.analysis.layout.jacket;
+    for (const double height : {heights.lowest_mm, heights.highest_mm}) {
+        const QPointF right = onLevel(ink.analysis.layout.plumb, height, box.right() + ink.paper(7));
+        ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.right() - ink.paper(3)), right);
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.left() - ink.paper(4)),
+                 onLevel(ink.analysis.layout.plumb, height, box.left() + ink.paper(3)));
+        levelMark(ink, right - QPointF(ink.paper(2), 0), 1.6, ink.palette.ink);
+    }
+}
+
+void paintThermostat(Ink& ink, const ThermostatHousing& housing)
+{
+    const QPointF at = toPage(housing.position);
+    constexpr double half_mm = 45;
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
+    ink.painter.drawRoundedRect(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6),
+                                half_mm / 2, half_mm / 2);
+    ink.reserve(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6));
+    // The valve plate on its spring.
+    ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
+    ink.line(at + QPointF(-half_mm * 0.6, half_mm * 0.3), at + QPointF(half_mm * 0.6, half_mm * 0.3));
+    QPolygonF spring;
+    for (int i = 0; i <= 6; ++i)
+        spring << at + QPointF((i % 2 ? 0.25 : -0.25) * half_mm, (0.3 - 0.14 * i) * half_mm);
+    ink.painter.drawPolyline(spring);
+}
+
+} // namespace
+
+void paintEngine(Ink& ink)
+{
+    if (!ink.sketch.engine)
+        return;
+    const Engine& engine = *ink.sketch.engine;
+    const QPolygonF outline = polygonOf(engine.outline);
+    const QPolygonF jacket = polygonOf(engine.jacket);
+    ink.painter.setPen(ink.pen(ink.palette.ink, thick_mm));
+    ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
+    ink.painter.drawPolygon(outline);
+
+    ink.painter.setPen(Qt::NoPen);
+    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
+    ink.painter.drawPolygon(jacket);
+    QColor hatching = ink.palette.faint;
+    hatching.setAlphaF(0.45F);
+    ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));
+    ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm, Qt::DashLine));
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.drawPolygon(jacket);
+    paintCylinders(ink, engine);
+    paintJacketLevels(ink, engine);
+    if (engine.thermostat)
+        paintThermostat(ink, *engine.thermostat);
+}
+
+void paintKeepClear(Ink& ink)
+{
+    for (const Shared<Area>& area : ink.sketch.areas) {
+        const QPolygonF outline = polygonOf(area->outline);
+        ink.hatch(outline, 1.6, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.hatch(outline, 1.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.reserve(outline.boundingRect());
+        ink.painter.setPen(ink.pen(ink.palette.keep_clear, edge_mm, Qt::DashLine));
+        ink.painter.setBrush(Qt::NoBrush);
+        ink.painter.drawPolygon(outline);
+    }
+}
+
+void labelEngine(Ink& ink)
+{
+    const Layout& layout = ink.analysis.layout;
+    if (ink.sketch.engine) {
+        const Engine& engine = *ink.sketch.engine;
+        const QRectF box = polygonOf(engine.outline).boundingRect();
+        const QRectF jacket = polygonOf(engine.jacket).boundingRect();
+        const bool front_left = engine.front == EngineEnd::left;
+        const double gap = ink.paper(3);
+        const QPointF away(front_left ? -1 : 1, 0);
+        const double beside = front_left ? box.left() - gap : box.right() + gap;
+        for (const double y : {box.top() + ink.paper(4), box.center().y(), box.top() - ink.paper(8)}) {
+            const QPointF tip = QPointF(beside, y) + away * ink.paper(11);
+            if (!ink.labelNow({{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre}},
+                              tr("Front"), ink.palette.ink))
+                continue;
+            ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+            ink.line({beside, y}, tip - away * ink.paper(2));
+            ink.arrowhead(tip, away, 3.5, ink.palette.ink);
+            ink.reserve(QRectF(QPointF(beside, y), tip).normalized().adjusted(0, -gap / 2, 0, gap / 2));
+            break;
+        }
+        const double right = jacket.right() + ink.paper(8);
+        if (layout.jacket) {
+            const QPointF high = onLevel(layout.plumb, layout.jacket->highest_mm, right);
+            const QPointF low = onLevel(layout.plumb, layout.jacket->lowest_mm, right);
+            const QPointF drop(0, ink.paper(ink.style.lettering_mm / 2));
+            const double left = jacket.left() + ink.paper(1.5);
+            const QPointF in_high = onLevel(layout.plumb, layout.jacket->highest_mm, left);
+            const QPointF in_low = onLevel(layout.plumb, layout.jacket->lowest_mm, left);
+            const QPointF under(0, ink.paper(1.2 + ink.style.lettering_mm));
+            const QPointF over(0, -ink.paper(1.2));
+            ink.label({{high + drop}, {in_high + under}, {in_high + over}}, tr("Jacket highest"),
+                      ink.palette.ink);
+            ink.label({{low + drop}, {in_low + over}, {in_low + under}}, tr("Jacket lowest"),
+                      ink.palette.ink);
+        }
+        const QString name = QString::fromStdString(engine.name);
+        ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
+                   {{box.center().x(), jacket.bottom() + 2 * gap}, Anchor::centre},
+                   {{box.center().x(), box.top() - gap}, Anchor::centre}},
+                  name, ink.palette.ink);
+        if (engine.thermostat)
+            ink.label({{toPage(engine.thermostat->position) - QPointF(0, 36 + gap / 2), Anchor::centre},
+                       {toPage(engine.thermostat->position) +
+                            QPointF(0, 38 + ink.paper(ink.style.lettering_mm + 1)),
+                        Anchor::centre},
+                       {toPage(engine.thermostat->position) +
+                        QPointF(45 + gap / 2, ink.paper(ink.style.lettering_mm / 2))}},
+                      tr("Thermostat"), ink.palette.ink);
+    }
+    for (const Shared<Area>& area : ink.sketch.areas) {
+        const QRectF box = polygonOf(area->outline).boundingRect();
+        ink.label({{{box.center().x(), box.top() - ink.paper(1.5)}, Anchor::centre},
+                   {{box.center().x(), box.bottom() + ink.paper(4)}, Anchor::centre}},
+                  QString::fromStdString(area->name), ink.palette.keep_clear);
+    }
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/analysis/analysis.h"
+
+#include <QMarginsF>
+#include <QPageLayout>
+#include <QSizeF>
+#include <QString>
+#include <QStringList>
+
+class QPainter;
+
+/// The layout sheet: one page at true scale with title block, elevation, heights, findings, parts, cautions.
+namespace siphonwright::sheet {
+
+enum class Paper { a4, a3, letter, tabloid };
+struct Options {
+    Paper paper = Paper::a4;
+    QPageLayout::Orientation orientation = QPageLayout::Landscape;
+    bool colour = false;
+};
+
+QSizeF pageSize(const Options& options); ///< mm, turned
+QPageLayout pageLayout(const Options& options);
+
+/// 1:n of the drawing on this page: the largest of ISO 5455's reductions that fits.
+int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// Paint the page. The painter's unit is 1 mm on paper, origin at the page's top left corner.
+void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// Write by the file's suffix: .pdf, .svg or .png. @return sentences saying what went wrong; empty: done.
+QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
+                     const Options& options);
+
+/// "a4" ... as typed on the command line, any case; nothing if it is none of them.
+std::optional<Paper> paperByName(const QString& name);
+
+} // namespace siphonwright::sheet

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/sketch/format/describe_engine.h"
+#include "core/sketch/format/describe_heater.h"
+#include "core/sketch/format/describe_hose.h"
+#include "core/sketch/format/describe_job.h"
+
+namespace siphonwright {
+
+constexpr std::string_view format_name = "siphonwright"; ///< under the key "format"
+
+template <class V, Is<Sketch> T>
+void describe(V& v, T& sketch)
+{
+    v.object("sketch", "A coolant heater installation in side elevation; lengths in mm");
+    v(Field{"sheet", "Title block"}, sketch.sheet);
+    v(Field{"units", "What people see; the file itself is always metric"}, sketch.units);
+    v(Field{"engine", "Left out: none yet"}, sketch.engine);
+    v(Field{"tank", "Left out: none yet"}, sketch.tank);
+    v(Field{"ports", "Openings into the engine"}, sketch.ports);
+    v(Field{"heaters", "Heaters"}, sketch.heaters);
+    v(Field{"hoses", "Hoses"}.items(0, 500), sketch.hoses);
+    v(Field{"coolant", "Coolant"}, sketch.coolant);
+    v(Field{"site", "Site"}, sketch.site);
+    v(Field{"areas", "What hoses keep clear of"}, sketch.areas);
+    v(coordinate("ground_z_mm", "Ground at lowest ride height"), sketch.ground_z_mm);
+    v(Field{"photo", "Left out: none"}, sketch.photo);
+    v(Field{"readings", "What was read at the vehicle"}, sketch.readings);
+    v(Field{"notes", "In words"}, sketch.notes);
+    v(Field{"limits", "Limits changed for this job"}, sketch.limits);
+}
+
+} // namespace siphonwright

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <utility>
 
 namespace siphonwright {
 
@@ -57,12 +58,13 @@ std::vector<Knot> knotsOf(const std::vector<Corner>& corners)
         const Vec3 p = withinReach(corners[i].at);
         if (!knots.empty() && distance(knots.back().at, p) < same_point_mm)
             continue;
-        if (knots.size() > 1) {
+        while (knots.size() > 1) {
             Knot& last = knots.back();
             const Vec3 before = unit(last.at - knots[knots.size() - 2].at);
             last.angle_rad = angleBetween(before, unit(p - last.at));
-            if (last.angle_rad < no_bend_rad)
-                knots.pop_back();
+            if (last.angle_rad >= no_bend_rad)
+                break;
+            knots.pop_back();
         }
         Knot knot;
         knot.corner = i;

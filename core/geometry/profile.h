@@ -3,6 +3,7 @@
 #include "core/geometry/centreline.h"
 #include "core/geometry/plumb.h"
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -32,8 +33,10 @@ struct BoreHeights {
 };
 
 /// Heights at s: crown = z + (D/2) k, invert = z - (D/2) k, k = sqrt(1 - t_z^2) with t the unit tangent;
-/// k = 0 on a plumb piece. Within D/2 of a bend of radius under D/2 the crown (turning upward) or invert
-/// (turning downward) is held at the bend's own, so that crossing disc sections invent no crests.
+/// k = 0 on a plumb piece. From D/2 before to D/2 after a bend of radius under D/2 the crown (turning upward)
+/// or invert (turning downward) is held at the bend's own, z + (D/2) k with z at the bend's middle and the
+/// greater k of its two ends; on the arc itself it goes no farther than at the arc's ends. So crossing disc
+/// sections invent no crests.
 BoreHeights heightsAt(const Path& path, const Plumb& plumb, double s);
 
 /// A crest of the crown where air can stay.
@@ -46,7 +49,7 @@ struct HighPoint {
     double from_mm = 0;   ///< stretch round the crest with crown over the sill
     double to_mm = 0;
     double trapped_ml = 0;             ///< the most it can hold: bore volume over the sill in that stretch
-    std::optional<std::size_t> within; ///< index of the greater high point that contains this one
+    std::optional<std::size_t> within; ///< index of the greatest high point that contains this one
     Vec3 at;                           ///< the centreline point at along_mm
 };
 
@@ -79,6 +82,9 @@ struct Profile {
 };
 constexpr double tape_accuracy_mm = 3;
 Profile profileOf(const Path& path, const Plumb& plumb, double least_mm = tape_accuracy_mm);
+
+/// Whether profileOf would report anything; quicker, since no volume is taken.
+bool hasTrap(const Path& path, const Plumb& plumb, double least_mm = tape_accuracy_mm);
 
 /// Bore volume of the path between two places, ml.
 double boreVolume(const Path& path, double from_mm, double to_mm);

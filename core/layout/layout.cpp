@@ -11,6 +11,46 @@
 namespace siphonwright {
 namespace {
 
+/// Where in a piece the tangent is level; the crown has its extremes there and at the piece's ends.
+std::vector<double> levelPlaces(const Piece& piece, const Plumb& plumb)
+{
+    std::vector<double> out = {piece.s, piece.s + piece.length_mm};
+    if (piece.radius_mm <= 0)
+        return out;
+    // On an arc the tangent's plumb part is u cos a + n sin a.
+    const double first = std::atan2(-dot(piece.u, plumb.up()), dot(piece.n, plumb.up()));
+    constexpr double pi = 3.14159265358979323846;
+    for (const double angle : {first, first + pi, first + 2 * pi}) {
+        const double t = angle * piece.radius_mm;
+        if (t > 0 && t < piece.length_mm)
+            out.push_back(piece.s + t);
+    }
+    return out;
+}
+
+void findHighestCrown(ResolvedHose& hose, const Plumb& plumb)
+{
+    const Path& path = hose->path;
+    bool found = false;
+    const auto consider = [&](double s) {
+        const double crown_mm = heightsAt(path, plumb, s).crown_mm;
+        if (found && crown_mm <= hose.highest_crown_mm)
+            return;
+        hose.highest_crown_mm = crown_mm;
+        hose.highest_at_mm = s;
+        found = true;
+    };
+    for (const Piece& piece : path.line.pieces())
+        for (const double s : levelPlaces(piece, plumb))
+            consider(s);
+    // At a step the smaller bore counts, so the wider side is looked at just beside it.
+    constexpr double beside_mm = 1e-6;
+    for (const BoreSpan& span : path.bores) {
+        consider(span.from_mm + beside_mm);
+        consider(span.to_mm - beside_mm);
+    }
+}
+
 ResolvedHose resolveHose(const Sketch& sketch, const Shared<Hose>& hose, const Plumb& plumb,
                          const Layout* previous)
 {
@@ -19,9 +59,11 @@ ResolvedHose resolveHose(const Sketch& sketch, const Shared<Hose>& hose, const P
     const bool holds = before && stillHolds(*before->route, sketch, hose);
     out.route = holds ? before->route : routeOf(sketch, hose);
     if (holds && previous->plumb.up() == plumb.up())
-        out.profile = before->profile;
-    else if (!out->path.line.empty())
+        return *before;
+    if (!out->path.line.empty()) {
         out.profile = profileOf(out->path, plumb);
+        findHighestCrown(out, plumb);
+    }
     out.rise_mm = plumb.height(out->to.opening) - plumb.height(out->from.opening);
     return out;
 }

@@ -67,7 +67,9 @@ struct Route {
 struct ResolvedHose {
     std::shared_ptr<const Route> route;
     Profile profile;
-    double rise_mm = 0; ///< to's opening less from's opening, along plumb
+    double rise_mm = 0;          ///< to's opening less from's opening, along plumb
+    double highest_crown_mm = 0; ///< of the whole path
+    double highest_at_mm = 0;    ///< along the path
 
     const Route& operator*() const { return *route; }
     const Route* operator->() const { return route.get(); }

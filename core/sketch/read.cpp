@@ -131,7 +131,7 @@ private:
                 reader_.value(*node, field, member);
             else if (field.is_needed)
                 reader_.report_.add("nothing",
-                                    "this key, which is required (" + std::string(field.meaning) + ")");
+                                    "a value, as this key is required (" + std::string(field.meaning) + ")");
         }
 
         /// Nothing of the file is lost silently: what the format does not know is refused.

@@ -2,6 +2,7 @@
 #include "core/sketch/format/describe_sketch.h"
 #include "core/sketch/format/json_text.h"
 
+#include <deque>
 #include <functional>
 #include <set>
 
@@ -148,7 +149,7 @@ private:
     std::string_view meaning_; ///< of the struct being visited
     std::vector<std::string_view> needed_;
     std::set<std::string> defined_;
-    std::vector<std::pair<std::string, std::function<void()>>> to_define_;
+    std::deque<std::pair<std::string, std::function<void()>>> to_define_;
 };
 
 void SchemaMaker::rules(const Field& field, int /*example*/)
@@ -191,9 +192,10 @@ void SchemaMaker::define()
 {
     json_.key("$defs");
     json_.beginObject();
-    // By index: a definition may add others behind it.
-    for (std::size_t i = 0; i < to_define_.size(); ++i) {
-        const auto [name, write] = to_define_[i];
+    // Taken from the front: a definition may add others at the back.
+    while (!to_define_.empty()) {
+        const auto [name, write] = std::move(to_define_.front());
+        to_define_.pop_front();
         json_.key(name);
         json_.beginObject();
         write();

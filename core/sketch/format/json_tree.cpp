@@ -18,16 +18,36 @@ std::string counted(std::size_t count)
     return jsonNumber(static_cast<double>(count));
 }
 
-/// The word or number that a byte stands in: "NaN", "-Infinity", "1e999".
+/// The whole character that a byte belongs to.
+std::string_view characterAt(std::string_view text, std::size_t byte)
+{
+    const auto is_tail = [text](std::size_t at) {
+        return (static_cast<unsigned char>(text[at]) & 0xC0U) == 0x80U;
+    };
+    std::size_t end = byte + 1;
+    while (end < text.size() && is_tail(end))
+        ++end;
+    while (byte > 0 && is_tail(byte))
+        --byte;
+    return text.substr(byte, end - byte);
+}
+
+/// The word, number or string that a byte stands in or ends: "NaN", "-Infinity", "1e999"; else its character.
 std::string_view wordAt(std::string_view text, std::size_t byte)
 {
     const auto belongs = [](char c) {
         return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '-' || c == '+' || c == '.';
     };
-    std::size_t from = std::min(byte, text.size());
+    if (byte >= text.size())
+        byte = text.size();
+    else if (text[byte] == '"' && byte > 0 && text.rfind('"', byte - 1) != std::string_view::npos)
+        return text.substr(text.rfind('"', byte - 1), byte + 1 - text.rfind('"', byte - 1));
+    else if (!belongs(text[byte]))
+        return characterAt(text, byte);
+    std::size_t from = byte;
     while (from > 0 && belongs(text[from - 1]))
         --from;
-    std::size_t to = std::min(byte, text.size());
+    std::size_t to = byte;
     while (to < text.size() && belongs(text[to]))
         ++to;
     return text.substr(from, to - from);
@@ -175,23 +195,21 @@ bool Builder::key(string_t& name)
     return true;
 }
 
-bool Builder::parse_error(std::size_t position, const std::string& last_token,
+bool Builder::parse_error(std::size_t position, const std::string& /*last_token*/,
                           const nlohmann::detail::exception& error)
 {
     const bool at_end = position > text_.size();
-    const std::size_t byte = position == 0 ? 0 : std::min(position, text_.size() + 1) - 1;
-    const std::string_view word = wordAt(text_, byte);
-    const std::size_t start =
-        word.empty() ? byte : static_cast<std::size_t>(std::distance(text_.data(), word.data()));
-    const std::string place = lineAndColumn(text_, start);
+    const std::string_view word = wordAt(text_, position == 0 ? 0 : position - 1);
+    const std::string place =
+        lineAndColumn(text_, static_cast<std::size_t>(std::distance(text_.data(), word.data())));
     constexpr int number_overflow = 406; // the parser's own number for a literal past the largest double
     if (isNotFinite(std::string(word)) || error.id == number_overflow)
         return refuse(std::string(word.substr(0, 40)) + " (" + place + ")", "a finite number");
     if (at_end)
-        report_.addAt(place, "the end of the file", "the rest of the sketch: the file is cut short");
+        report_.addAt(lineAndColumn(text_, text_.size()), "the end of the file",
+                      "the rest of the sketch: the file is cut short");
     else
-        report_.addAt(place, inQuotes(word.empty() ? last_token : std::string(word)),
-                      expectedBy(error.what()));
+        report_.addAt(place, inQuotes(word), expectedBy(error.what()));
     return false;
 }
 

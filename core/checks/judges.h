@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/checks/rules.h"
+
+/// What the rule book's rows call, one per rule, grouped by the files that hold them.
+namespace siphonwright::judges {
+
+// elevation.cpp: humps and dips
+void supplyHighPoint(Judge& judge);
+void returnHighPoint(Judge& judge);
+void returnDip(Judge& judge);
+void supplyDip(Judge& judge);
+void supplyRises(Judge& judge);
+// slope.cpp
+void returnSlope(Judge& judge);
+// levels.cpp
+void aboveCoolantLevel(Judge& judge);
+// heater_place.cpp
+void heaterDrop(Judge& judge);
+void heaterUnderReturn(Judge& judge);
+void heaterChamberTrapsAir(Judge& judge);
+void heaterPosition(Judge& judge);
+void mountedOnEngine(Judge& judge);
+// ports.cpp
+void supplyPortLow(Judge& judge);
+void returnPortHigh(Judge& judge);
+void supplyPortFront(Judge& judge);
+void returnPortRear(Judge& judge);
+void portsTooClose(Judge& judge);
+void returnNearThermostat(Judge& judge);
+void sensorNearReturn(Judge& judge);
+// bores.cpp
+void boreUnderManual(Judge& judge);
+void boreRestriction(Judge& judge);
+// bends.cpp
+void bendTooTight(Judge& judge);
+void bendDoesNotFit(Judge& judge);
+// connections.cpp
+void hoseLong(Judge& judge);
+void hoseOpenEnd(Judge& judge);
+void hoseNotConnected(Judge& judge);
+// valves.cpp
+void valveMissing(Judge& judge);
+void valveClosed(Judge& judge);
+// coolant.cpp
+void antifreezeOver60(Judge& judge);
+void freezeMargin(Judge& judge);
+
+} // namespace siphonwright::judges

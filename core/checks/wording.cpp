@@ -1,0 +1,58 @@
+#include "core/checks/wording.h"
+
+#include <algorithm>
+#include <cctype>
+#include <string_view>
+
+namespace siphonwright {
+namespace {
+
+bool contains(std::string_view text, std::string_view lower_case_word)
+{
+    const auto same = [](char a, char b) {
+        return static_cast<char>(std::tolower(static_cast<unsigned char>(a))) == b;
+    };
+    return std::search(text.begin(), text.end(), lower_case_word.begin(), lower_case_word.end(), same) !=
+           text.end();
+}
+
+/// A name that stands on its own in a sentence: led by `kind` unless it says `word` itself.
+std::string named(const std::string& name, const Id& id, std::string_view kind, std::string_view word)
+{
+    const std::string& own = name.empty() ? id : name;
+    return !name.empty() && contains(name, word) ? own : std::string(kind) + " " + own;
+}
+
+} // namespace
+
+std::string nameOfHose(const Hose& hose)
+{
+    return named(hose.name, hose.id, hose.role == HoseRole::supply ? "Supply hose" : "Return hose", "hose");
+}
+
+std::string nameOfPort(const Port& port)
+{
+    return port.name.empty() ? "port " + port.id : port.name;
+}
+
+std::string nameOfHeater(const Heater& heater)
+{
+    return named(heater.name, heater.id, "Heater", "heater");
+}
+
+PartRef refOf(const Hose& hose)
+{
+    return {PartKind::hose, hose.id, 0};
+}
+
+PartRef refOf(const Port& port)
+{
+    return {PartKind::port, port.id, 0};
+}
+
+PartRef refOf(const Heater& heater)
+{
+    return {PartKind::heater, heater.id, 0};
+}
+
+} // namespace siphonwright

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/layout/layout.h"
+#include "core/sketch/sketch.h"
+
+#include <string>
+
+/// Names of parts as a finding's sentence calls them.
+namespace siphonwright {
+
+/// "Return hose 2": the hose's own name, led by what it is if the name does not say so.
+std::string nameOfHose(const Hose& hose);
+std::string nameOfPort(const Port& port);
+std::string nameOfHeater(const Heater& heater);
+
+PartRef refOf(const Hose& hose);
+PartRef refOf(const Port& port);
+PartRef refOf(const Heater& heater);
+
+} // namespace siphonwright

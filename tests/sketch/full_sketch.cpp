@@ -1,0 +1,151 @@
+#include "tests/sketch/full_sketch.h"
+
+namespace siphonwright::test {
+
+namespace {
+
+Engine fullEngine()
+{
+    Engine engine;
+    engine.name = "Bus 12, in-line six";
+    engine.arrangement = Arrangement::slanted_inline;
+    engine.outline = {{-600, 0}, {600, 0}, {600, 820.5}, {-600, 820.5}};
+    engine.jacket = {{-450, 220}, {450, 220}, {450, 700}, {-450, 700}};
+    engine.jacket_y_from_mm = -161.25;
+    engine.jacket_y_to_mm = 158.75;
+    engine.jacket_source = Source::typical;
+    engine.displacement_l = {8.3, Source::manual};
+    engine.mass_kg = {612, Source::manual};
+    engine.material = {Material::aluminium, Source::measured};
+    engine.coolant_volume_l = {11.5, Source::typical};
+    engine.front = EngineEnd::right;
+    engine.heading_deg = 180;
+    engine.mount_angle_deg = 3.5;
+    engine.lean_deg = -12;
+    engine.thermostat = ThermostatHousing{
+        {430, 20, 720}, Source::measured, {ThermostatSide::inlet, Source::manual}, {false, Source::measured}};
+    return engine;
+}
+
+Port fullPort()
+{
+    Port port;
+    port.id = "port-1";
+    port.name = "Block drain";
+    port.role = PortRole::return_;
+    port.kind = PortKind::lower_hose_tee;
+    port.cabin_line_open = false;
+    port.position = {-400, -160, 235};
+    port.position_source = Source::measured;
+    port.axis = {270, -15};
+    port.stub = {42, StubElbow{{180, 5}, 22, 35}};
+    port.thread = "3/8-18";
+    port.bore_mm = {12.7, Source::measured};
+    return port;
+}
+
+Heater fullHeater()
+{
+    Heater heater;
+    heater.id = "heater-1";
+    heater.name = "Tank heater";
+    heater.position = {-150, -260, -80};
+    heater.position_source = Source::manual;
+    heater.tilt_deg = 45;
+    heater.turn_deg = -30;
+    heater.allowed_positions = {AllowedPositions{false, true, true}, Source::manual};
+    heater.length_mm = 254;
+    heater.diameter_mm = 76.2;
+    heater.chamber_bottom_mm = -120;
+    heater.chamber_top_mm = 118;
+    heater.chamber_bore_mm = 70;
+    heater.element_top_mm = {95, Source::assumed};
+    heater.inlet = {
+        {38, 1, -110}, {10, 20}, {28, StubElbow{{90, 1}, 18, 25}}, "3/4-14", {15.8, Source::manual}};
+    heater.outlet = {{2, 3, 127}, {5, 90}, {31, StubElbow{{80, 2}, 19, 26}}, "1-11", {19.05, Source::manual}};
+    heater.power_W = {1500, Source::manual};
+    heater.rated_V = {240, Source::manual};
+    heater.actual_V = {230, Source::measured};
+    heater.phases = 3;
+    heater.thermostat = HeaterThermostat::remote;
+    heater.on_degC = {38, Source::manual};
+    heater.off_degC = {49, Source::manual};
+    heater.cut_out = CutOut{105, false};
+    heater.chamber_volume_ml = {900, Source::typical};
+    heater.manual_min_bore_mm = {15.875, Source::manual};
+    heater.manual_min_drop_mm = {152.4, Source::manual};
+    heater.mounting = {Mounting::engine, Source::measured};
+    return heater;
+}
+
+Hose fullHose()
+{
+    Hose hose;
+    hose.id = "hose-1";
+    hose.name = "Return";
+    hose.role = HoseRole::return_;
+    hose.from = {"", "heater-1", NozzleKind::outlet, {1, 2, 3}, 16, 31};
+    hose.to = {"port-1", "", NozzleKind::outlet, {4, 5, 6}, 17, 32};
+    hose.points = {{{-150, -260, 180}, 120, BendKind::moulded_elbow},
+                   {{-380, -200, 230.1}, 95, BendKind::metal_elbow}};
+    hose.bore_mm = {19.05, Source::measured};
+    hose.wall_mm = 4.5;
+    hose.min_bend_radius_mm = {110, Source::manual};
+    hose.insulation_mm = 13;
+    hose.clips_mm = {150, 0.1};
+    hose.parts = {{InlineKind::swing_check_valve, 210, 70, 17.5, false}};
+    return hose;
+}
+
+Area fullArea()
+{
+    return {"area-1", "Turbo", Hazard::turbo, {{0, 500}, {120, 500}, {60, 640}}, -80, 90, 150};
+}
+
+SheetDetails fullSheet()
+{
+    return {"Coolant heater, bus 12",
+            "Tank heater on the frame",
+            "YB-0012",
+            "B",
+            "2024-02-29",
+            "Invented yard of buses",
+            "Workshop",
+            "Bay 3",
+            "Draughtsperson",
+            "Foreman",
+            "Layout",
+            "Route 7",
+            "Bus 12"};
+}
+
+} // namespace
+
+Sketch fullSketch()
+{
+    Sketch sketch;
+    sketch.sheet = fullSheet();
+    sketch.units = UnitChoice::inch;
+    sketch.engine = fullEngine();
+    sketch.tank = SurgeTank{{500, 10, 800},
+                            Source::measured,
+                            {780, Source::measured},
+                            {810, Source::measured},
+                            {835, Source::typical}};
+    sketch.ports = {fullPort()};
+    sketch.heaters = {fullHeater()};
+    sketch.hoses = {Shared<Hose>(fullHose())};
+    sketch.coolant = {
+        Glycol::propylene, {50, Source::measured}, {103, Source::manual}, "distilled", "organic", "orange"};
+    sketch.site = {{-10, Source::measured}, {-35, Source::typical}, {4.5, Source::assumed}, 2.5, -1.5,
+                   {240, Source::measured}};
+    sketch.areas = {Shared<Area>(fullArea())};
+    sketch.ground_z_mm = -640;
+    sketch.photo = Shared<Photo>(Photo{"iVBORw0KGgo=", {-700, 900}, 1.25, 2, 0.35, true});
+    sketch.readings = {{"2024-02-29T06:30:00Z", "heater-1", -9.5, 4, 38.5, 21, 6.25, true, "steady"}};
+    sketch.notes = "Drain before cutting.\nBleed at the \"high\" end – twice.";
+    sketch.limits = {{"heater-drop", 200, 150, 100, "The heater's manual"}};
+    return sketch;
+}
+
+} // namespace siphonwright::test

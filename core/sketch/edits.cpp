@@ -42,9 +42,11 @@ std::string freshName(const List& list, const std::string& stem)
     }
 }
 
-std::string nameFor(PortKind kind)
+std::string nameFor(const Port& port)
 {
-    switch (kind) {
+    if (port.role == PortRole::sensor)
+        return "Sensor port";
+    switch (port.kind) {
     case PortKind::drain_port:
         return "Drain port";
     case PortKind::core_plug:
@@ -94,14 +96,14 @@ bool leadsSomewhere(const Sketch& sketch, const HoseEnd& end)
     return end.heater.empty() || byId(sketch.heaters, end.heater) != nullptr;
 }
 
-/// Bore of a first hose: the usual one, or what a heater at either end asks for.
+/// Bore of a first hose: what a heater at either end asks for, else the usual one.
 Fact<double> typicalBore(const Sketch& sketch, const HoseEnd& from, const HoseEnd& to)
 {
-    double bore_mm = typical_hose_bore_mm;
+    double bore_mm = 0;
     for (const HoseEnd* end : {&from, &to})
         if (const Heater* heater = byId(sketch.heaters, end->heater))
             bore_mm = std::max(bore_mm, heater->manual_min_bore_mm.value.value_or(0));
-    return {bore_mm, Source::typical};
+    return {bore_mm > 0 ? bore_mm : typical_hose_bore_mm, Source::typical};
 }
 
 /// The hose that a new one takes after: the latest of its role, else the latest.
@@ -206,7 +208,7 @@ Id addPort(Sketch& sketch, Port port)
 {
     port.id = freshId(sketch, "port");
     if (port.name.empty())
-        port.name = freshName(sketch.ports, nameFor(port.kind));
+        port.name = freshName(sketch.ports, nameFor(port));
     sketch.ports.push_back(std::move(port));
     return sketch.ports.back().id;
 }

@@ -118,7 +118,7 @@ private Q_SLOTS:
     void connectingKeepsBoreAndEngagement();
     void connectingToNowhereIsRefused();
     void aNewHoseTakesAfterAnEarlierOne();
-    void aFirstHoseIsWideEnoughForItsHeater();
+    void aFirstHoseHasTheBoreItsHeaterAsksFor();
     void pointsGoWhereAsked();
     void idsAndNamesAreFresh();
     void jacketLevelsComeOutExactly();
@@ -329,7 +329,7 @@ void TestEdits::aNewHoseTakesAfterAnEarlierOne()
     QVERIFY(sketch.hoses[1]->from.bore_mm < 25.4);
 }
 
-void TestEdits::aFirstHoseIsWideEnoughForItsHeater()
+void TestEdits::aFirstHoseHasTheBoreItsHeaterAsksFor()
 {
     Sketch sketch;
     Heater heater;

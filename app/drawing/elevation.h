@@ -60,11 +60,12 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
 QRectF boundsOf(const Sketch& sketch, const Analysis& analysis);
 
 /// Where each finding's balloon stands (its centre, painter axes), in the order of analysis.findings; placed
-/// beside their points without lying on each other. Radius: balloonRadius(style).
+/// beside their points without lying on each other. NaN for a finding that has no place on the drawing.
+/// Radius: balloonRadius(style).
 std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style);
 double balloonRadius(const Style& style);
 
-/// Text of an exact height in mm on the device at a point (painter axes), readable at any scale.
+/// Text whose capitals have an exact height in mm on the device, its baseline at a point (painter axes).
 enum class Anchor { left, centre, right };
 void paintText(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
                const QColor& colour, double angle_deg = 0);

@@ -1,0 +1,50 @@
+#include "app/drawing/balloon.h"
+
+#include "app/drawing/text.h"
+
+#include <QPainter>
+#include <QPolygonF>
+
+#include <cmath>
+
+namespace siphonwright::drawing {
+
+namespace {
+
+QPolygonF shapeOf(Severity severity, QPointF centre, double radius)
+{
+    const int corners = severity == Severity::stop ? 8 : severity == Severity::caution ? 3 : 36;
+    const double start = severity == Severity::stop ? 22.5 : -90;
+    const double reach = severity == Severity::caution ? 1.45 : severity == Severity::stop ? 1.08 : 1.0;
+    QPolygonF shape;
+    for (int i = 0; i < corners; ++i) {
+        const double a = (start + 360.0 * i / corners) * 3.14159265358979323846 / 180;
+        shape << centre + QPointF(std::cos(a), std::sin(a)) * radius * reach;
+    }
+    return shape;
+}
+
+} // namespace
+
+QColor severityColour(const Palette& palette, Severity severity)
+{
+    return severity == Severity::stop      ? palette.stop
+           : severity == Severity::caution ? palette.caution
+                                           : palette.advice;
+}
+
+void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+                  int number, double line_width)
+{
+    const QColor colour = severityColour(palette, severity);
+    const bool solid = severity == Severity::stop;
+    painter.setPen(QPen(colour, line_width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.setBrush(solid ? colour : palette.ground);
+    painter.drawPolygon(shapeOf(severity, centre, radius));
+    const double share = severity == Severity::caution ? 0.62 : 0.78;
+    const double height = radius * (number < 10 ? share : share * 0.8);
+    paintWeightedText(painter, centre + QPointF(0, height * 0.5), QString::number(number), Anchor::centre,
+                      solid ? palette.ground : palette.ink, height, Weight::strong);
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "app/drawing/elevation.h"
+
+/// The numbered mark of a finding, the same on the drawing and in lists.
+namespace siphonwright::drawing {
+
+QColor severityColour(const Palette& palette, Severity severity);
+
+/// Severity by shape: octagon for a stop, triangle for a caution, circle for an advice. Sizes in painter
+/// units.
+void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+                  int number, double line_width);
+
+} // namespace siphonwright::drawing

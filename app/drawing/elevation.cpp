@@ -1,0 +1,95 @@
+#include "app/drawing/elevation.h"
+
+#include "app/drawing/ink.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright::drawing {
+
+namespace {
+
+void include(QRectF& box, const QRectF& more)
+{
+    box = box.isNull() ? more : box.united(more);
+}
+
+void include(QRectF& box, const std::vector<Vec2>& outline)
+{
+    QPolygonF polygon;
+    for (const Vec2 corner : outline)
+        polygon << toPage(corner);
+    if (!polygon.isEmpty())
+        include(box, polygon.boundingRect());
+}
+
+/// Balloons come last but keep their places free of text from the start.
+void reserveBalloons(Ink& ink)
+{
+    const double reach = 1.5 * balloonRadius(ink.style);
+    for (const QPointF& at : balloonPlaces(ink.analysis, ink.style)) {
+        if (!std::isnan(at.x()))
+            ink.reserve(QRectF(at - QPointF(reach, reach), at + QPointF(reach, reach)));
+    }
+}
+
+} // namespace
+
+void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    Ink ink(painter, sketch, analysis, style);
+    if (style.balloons)
+        reserveBalloons(ink);
+    paintKeepClear(ink);
+    paintGroundAndDatum(ink);
+    paintEngine(ink);
+    paintLevels(ink);
+    paintTank(ink);
+    paintHeaters(ink);
+    paintPorts(ink);
+    paintHoses(ink);
+    paintPockets(ink);
+    paintUndersized(ink);
+    paintHoseParts(ink);
+    labelEngine(ink);
+    ink.writeLabels();
+    if (style.balloons)
+        paintBalloons(ink);
+    painter.restore();
+}
+
+QRectF boundsOf(const Sketch& sketch, const Analysis& analysis)
+{
+    QRectF box;
+    if (sketch.engine) {
+        include(box, sketch.engine->outline);
+        include(box, sketch.engine->jacket);
+    }
+    for (const Shared<Area>& area : sketch.areas)
+        include(box, area->outline);
+    if (sketch.tank)
+        include(box, tankBody(*sketch.tank).adjusted(0, -44, 0, 0));
+    for (const Heater& heater : sketch.heaters)
+        include(box, heaterBody(heater).boundingRect());
+    for (const Port& port : sketch.ports) {
+        const QPointF at = toPage(port.position);
+        include(box, QRectF(at - QPointF(20, 20), at + QPointF(20, 20)));
+    }
+    for (const ResolvedHose& hose : analysis.layout.hoses) {
+        const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
+        const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length());
+        if (!line.isEmpty())
+            include(box, line.boundingRect().adjusted(-half, -half, half, half));
+    }
+    // Datum and ground belong to a drawing that has anything on it.
+    if (!box.isNull()) {
+        include(box, QRectF(box.left(), -1, box.width(), 2));
+        if (sketch.ground_z_mm)
+            include(box, QRectF(box.left(), -*sketch.ground_z_mm - 1, box.width(), 2));
+    }
+    return box;
+}
+
+} // namespace siphonwright::drawing

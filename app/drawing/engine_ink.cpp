@@ -1,0 +1,227 @@
+#include "app/drawing/ink.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+/// Engine, water jacket, thermostat housing and the areas to keep clear of.
+namespace siphonwright::drawing {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+/// The housing's size is not part of the sketch.
+constexpr double thermostat_half_mm = 45;
+
+QPolygonF polygonOf(const std::vector<Vec2>& outline)
+{
+    QPolygonF polygon;
+    for (const Vec2 corner : outline)
+        polygon << toPage(corner);
+    return polygon;
+}
+
+/// Cylinders seen from the side: one bank of them.
+int cylindersInSight(Arrangement arrangement)
+{
+    switch (arrangement) {
+    case Arrangement::inline_3:
+    case Arrangement::vee_6:
+        return 3;
+    case Arrangement::inline_4:
+    case Arrangement::vee_8:
+        return 4;
+    case Arrangement::inline_5:
+        return 5;
+    case Arrangement::vee_12:
+    case Arrangement::inline_6:
+    case Arrangement::slanted_inline:
+        return 6;
+    case Arrangement::vee_16:
+        return 8;
+    case Arrangement::horizontal:
+        return 0; // they point at the viewer
+    }
+    return 0;
+}
+
+void paintCylinders(Ink& ink, const Engine& engine)
+{
+    const int count = cylindersInSight(engine.arrangement);
+    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
+    for (int i = 0; i < count; ++i) {
+        const double x = box.left() + box.width() * (i + 0.5) / count;
+        ink.line({x, box.top() - ink.paper(2)}, {x, box.bottom() + ink.paper(2)});
+    }
+}
+
+/// The level mark of technical drawings: a triangle standing on the line.
+void levelMark(Ink& ink, QPointF at, double size_mm, const QColor& colour)
+{
+    const double s = ink.paper(size_mm);
+    ink.painter.setPen(ink.pen(colour, thin_mm));
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.drawPolygon(QPolygonF({at, at + QPointF(-s * 0.6, -s), at + QPointF(s * 0.6, -s)}));
+}
+
+void paintJacketLevels(Ink& ink, const Engine& engine)
+{
+    if (!ink.analysis.layout.jacket)
+        return;
+    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    const JacketHeights& heights = *ink.analysis.layout.jacket;
+    for (const double height : {heights.lowest_mm, heights.highest_mm}) {
+        const QPointF right = onLevel(ink.analysis.layout.plumb, height, box.right() + ink.paper(7));
+        ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.right() - ink.paper(3)), right);
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.left() - ink.paper(4)),
+                 onLevel(ink.analysis.layout.plumb, height, box.left() + ink.paper(3)));
+        levelMark(ink, right - QPointF(ink.paper(2), 0), 1.6, ink.palette.ink);
+    }
+}
+
+void paintThermostat(Ink& ink, const ThermostatHousing& housing)
+{
+    const QPointF at = toPage(housing.position);
+    constexpr double half_mm = thermostat_half_mm;
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
+    ink.painter.drawRoundedRect(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6),
+                                half_mm / 2, half_mm / 2);
+    ink.reserve(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6));
+    // The valve plate on its spring.
+    ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
+    ink.line(at + QPointF(-half_mm * 0.6, half_mm * 0.3), at + QPointF(half_mm * 0.6, half_mm * 0.3));
+    QPolygonF spring;
+    for (int i = 0; i <= 6; ++i)
+        spring << at + QPointF((i % 2 ? 0.25 : -0.25) * half_mm, (0.3 - 0.14 * i) * half_mm);
+    ink.painter.drawPolyline(spring);
+}
+
+/// Beside the engine's front end, where there is room for its name.
+void paintFrontArrow(Ink& ink, const Engine& engine)
+{
+    const QRectF box = polygonOf(engine.outline).boundingRect();
+    const bool left = engine.front == EngineEnd::left;
+    const double gap = ink.paper(3);
+    const QPointF away(left ? -1 : 1, 0);
+    const double beside = left ? box.left() - gap : box.right() + gap;
+    for (const double y : {box.top() + ink.paper(4), box.center().y(), box.top() - ink.paper(8)}) {
+        const QPointF tip = QPointF(beside, y) + away * ink.paper(11);
+        const Spot name{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre, 0};
+        if (!ink.labelNow({name}, tr("Front"), ink.palette.ink))
+            continue;
+        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+        ink.line({beside, y}, tip - away * ink.paper(2));
+        ink.arrowhead(tip, away, 3.5, ink.palette.ink);
+        ink.reserve(QRectF(QPointF(beside, y - gap / 2), QPointF(tip.x(), y + gap / 2)).normalized());
+        return;
+    }
+}
+
+void labelJacket(Ink& ink, const Engine& engine)
+{
+    const QRectF box = polygonOf(engine.outline).boundingRect();
+    const QRectF jacket = polygonOf(engine.jacket).boundingRect();
+    const Layout& layout = ink.analysis.layout;
+    const double h = ink.paper(ink.style.lettering_mm);
+    const double gap = ink.paper(1.5);
+    ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
+               {{box.center().x(), jacket.bottom() + gap + h}, Anchor::centre},
+               {{box.center().x(), box.top() - gap}, Anchor::centre},
+               {{jacket.left() + gap, jacket.center().y()}, Anchor::left}},
+              QString::fromStdString(engine.name), ink.palette.ink);
+    if (!layout.jacket)
+        return;
+    const auto mark = [&](double height_mm, double into, const QString& name) {
+        const QPointF outside = onLevel(layout.plumb, height_mm, jacket.right() + ink.paper(8));
+        const QPointF right = onLevel(layout.plumb, height_mm, jacket.right() - gap);
+        const QPointF left = onLevel(layout.plumb, height_mm, jacket.left() + gap);
+        ink.label({{outside + QPointF(0, h / 2)},
+                   {left + QPointF(0, into)},
+                   {right + QPointF(0, into), Anchor::right}},
+                  name, ink.palette.ink);
+    };
+    mark(layout.jacket->highest_mm, gap + h, tr("Jacket highest"));
+    mark(layout.jacket->lowest_mm, -gap, tr("Jacket lowest"));
+}
+
+void labelThermostat(Ink& ink, QPointF at)
+{
+    const double h = ink.paper(ink.style.lettering_mm);
+    const double gap = ink.paper(1.2);
+    ink.label({{at + QPointF(thermostat_half_mm + gap, h / 2)},
+               {at + QPointF(-thermostat_half_mm - gap, h / 2), Anchor::right},
+               {at + QPointF(0, -thermostat_half_mm * 0.8 - gap), Anchor::centre},
+               {at + QPointF(0, thermostat_half_mm * 0.8 + gap + h), Anchor::centre}},
+              tr("Thermostat"), ink.palette.ink);
+}
+
+} // namespace
+
+void paintEngine(Ink& ink)
+{
+    if (!ink.sketch.engine)
+        return;
+    const Engine& engine = *ink.sketch.engine;
+    const QPolygonF outline = polygonOf(engine.outline);
+    const QPolygonF jacket = polygonOf(engine.jacket);
+    ink.painter.setPen(ink.pen(ink.palette.ink, thick_mm));
+    ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
+    ink.painter.drawPolygon(outline);
+    for (const QPolygonF& edge : {outline, jacket})
+        ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.3));
+
+    ink.painter.setPen(Qt::NoPen);
+    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
+    ink.painter.drawPolygon(jacket);
+    QColor hatching = ink.palette.faint;
+    hatching.setAlphaF(0.45F);
+    ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));
+    ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm, Qt::DashLine));
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.drawPolygon(jacket);
+    paintCylinders(ink, engine);
+    paintJacketLevels(ink, engine);
+    if (engine.thermostat)
+        paintThermostat(ink, *engine.thermostat);
+}
+
+void paintKeepClear(Ink& ink)
+{
+    for (const Shared<Area>& area : ink.sketch.areas) {
+        const QPolygonF outline = polygonOf(area->outline);
+        ink.hatch(outline, 1.6, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.hatch(outline, 1.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.reserve(outline.boundingRect());
+        ink.painter.setPen(ink.pen(ink.palette.keep_clear, edge_mm, Qt::DashLine));
+        ink.painter.setBrush(Qt::NoBrush);
+        ink.painter.drawPolygon(outline);
+    }
+}
+
+void labelEngine(Ink& ink)
+{
+    if (ink.sketch.engine) {
+        paintFrontArrow(ink, *ink.sketch.engine);
+        labelJacket(ink, *ink.sketch.engine);
+        if (ink.sketch.engine->thermostat)
+            labelThermostat(ink, toPage(ink.sketch.engine->thermostat->position));
+    }
+    for (const Shared<Area>& area : ink.sketch.areas) {
+        const QRectF box = polygonOf(area->outline).boundingRect();
+        const double under = box.bottom() + ink.paper(1.5 + ink.style.lettering_mm);
+        ink.label({{{box.center().x(), box.top() - ink.paper(1.5)}, Anchor::centre},
+                   {{box.center().x(), under}, Anchor::centre},
+                   {{box.left(), box.top() - ink.paper(1.5)}, Anchor::left},
+                   {{box.right(), under}, Anchor::right}},
+                  QString::fromStdString(area->name), ink.palette.keep_clear);
+    }
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,212 @@
+#include "app/drawing/balloon.h"
+#include "app/drawing/ink.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+/// What was found, at its place: air and held coolant to scale, undersized stretches, numbered balloons.
+namespace siphonwright::drawing {
+
+namespace {
+
+/// Which part of the bore a level cuts off: over it (air) or under it (coolant left after draining).
+enum class Side { over, under };
+
+struct Slice {
+    QPointF low;
+    QPointF high;
+};
+
+/// The cut-off part of the bore at s. The disc's points stand at z + k eta, eta from -D/2 to D/2.
+bool sliceAt(const Route& route, const Plumb& plumb, double s, double level_mm, Side side, Slice& out)
+{
+    const Vec3 t = route.path.line.tangent(s);
+    const Vec3 c = route.path.line.at(s);
+    const double r = route.path.boreAt(s) / 2;
+    const double z = plumb.height(c);
+    const double t_up = dot(t, plumb.up());
+    const double k = std::sqrt(std::max(0.0, 1 - t_up * t_up));
+    double from = -r;
+    double to = r;
+    if (k < 1e-6) {
+        if ((side == Side::over) != (z > level_mm))
+            return false;
+    } else if (side == Side::over) {
+        from = std::max(-r, (level_mm - z) / k);
+    } else {
+        to = std::min(r, (level_mm - z) / k);
+    }
+    if (!(to > from))
+        return false;
+    QPointF normal = turned(unitOf(toPage(t)));
+    if (normal.isNull())
+        return false;
+    // The side of the bore that is up along plumb.
+    if (normal.x() * plumb.up().x - normal.y() * plumb.up().z < 0)
+        normal = -normal;
+    out = {toPage(c) + normal * from, toPage(c) + normal * to};
+    return true;
+}
+
+std::vector<QPolygonF> pocket(const Route& route, const Plumb& plumb, double from_mm, double to_mm,
+                              double level_mm, Side side)
+{
+    std::vector<QPolygonF> pockets;
+    std::vector<Slice> run;
+    const auto close = [&] {
+        if (run.size() > 1) {
+            QPolygonF shape;
+            for (const Slice& slice : run)
+                shape << slice.high;
+            for (auto slice = run.rbegin(); slice != run.rend(); ++slice)
+                shape << slice->low;
+            pockets.push_back(shape);
+        }
+        run.clear();
+    };
+    const int steps = std::clamp(int((to_mm - from_mm) / 2), 24, 400);
+    for (int i = 0; i <= steps; ++i) {
+        Slice slice;
+        if (sliceAt(route, plumb, from_mm + (to_mm - from_mm) * i / steps, level_mm, side, slice))
+            run.push_back(slice);
+        else
+            close();
+    }
+    close();
+    return pockets;
+}
+
+/// How much a balloon at a place would hide, in millimetres of overlap.
+double crowding(const Analysis& analysis, QPointF at, double radius, const std::vector<QPointF>& placed,
+                const std::vector<QPointF>& points)
+{
+    double sum = 0;
+    for (const QPointF& other : placed) {
+        const double gap = std::hypot(other.x() - at.x(), other.y() - at.y());
+        sum += 4 * std::max(0.0, 3.1 * radius - gap);
+    }
+    for (const QPointF& other : points) {
+        const double gap = std::hypot(other.x() - at.x(), other.y() - at.y());
+        sum += std::max(0.0, 1.8 * radius - gap);
+    }
+    for (const ResolvedHose& hose : analysis.layout.hoses) {
+        if (hose->path.line.empty())
+            continue;
+        const double gap = hose->path.line.nearestInElevation(fromPage(at)).distance_mm;
+        sum += std::max(0.0, 1.6 * radius + hose->outsideDiameter() / 2 - gap);
+    }
+    return sum;
+}
+
+} // namespace
+
+double balloonRadius(const Style& style)
+{
+    return 1.15 * style.lettering_mm / style.scale;
+}
+
+std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)
+{
+    constexpr double nowhere = std::numeric_limits<double>::quiet_NaN();
+    const double radius = balloonRadius(style);
+    std::vector<QPointF> points;
+    for (const Finding& finding : analysis.findings) {
+        if (finding.at)
+            points.push_back(toPage(*finding.at));
+    }
+    std::vector<QPointF> placed;
+    std::vector<QPointF> places;
+    for (const Finding& finding : analysis.findings) {
+        if (!finding.at) {
+            places.emplace_back(nowhere, nowhere);
+            continue;
+        }
+        const QPointF point = toPage(*finding.at);
+        QPointF best;
+        double least = std::numeric_limits<double>::infinity();
+        for (const double reach : {3.4, 5.0, 7.0, 9.5, 13.0}) {
+            for (const int angle : {-60, -120, -30, -150, -90, 30, 150, 60, 120, 90, 0, 180}) {
+                const double a = angle * 3.14159265358979323846 / 180;
+                const QPointF at = point + QPointF(std::cos(a), std::sin(a)) * radius * reach;
+                const double cost = crowding(analysis, at, radius, placed, points) + 0.02 * radius * reach;
+                if (cost < least - 1e-9) {
+                    least = cost;
+                    best = at;
+                }
+            }
+        }
+        placed.push_back(best);
+        places.push_back(best);
+    }
+    return places;
+}
+
+void paintPockets(Ink& ink)
+{
+    const Plumb& plumb = ink.analysis.layout.plumb;
+    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+        for (const Dip& dip : hose.profile.dips) {
+            for (const QPolygonF& held :
+                 pocket(*hose, plumb, dip.from_mm, dip.to_mm, dip.rim_mm, Side::under)) {
+                ink.painter.setPen(ink.pen(ink.palette.held, medium_mm));
+                ink.painter.setBrush(Qt::NoBrush);
+                ink.painter.drawPolygon(held);
+                ink.hatch(held, 0.7, 0, ink.pen(ink.palette.held, hairline_mm));
+            }
+        }
+        for (const HighPoint& high : hose.profile.high_points) {
+            for (const QPolygonF& air :
+                 pocket(*hose, plumb, high.from_mm, high.to_mm, high.sill_mm, Side::over)) {
+                ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+                ink.painter.setBrush(ink.palette.air);
+                ink.painter.drawPolygon(air);
+            }
+        }
+    }
+}
+
+void paintUndersized(Ink& ink)
+{
+    for (const Finding& finding : ink.analysis.findings) {
+        const bool undersized = finding.rule == "bore-under-manual" || finding.rule == "bore-restriction";
+        const ResolvedHose* hose = undersized ? ink.analysis.layout.hose(finding.hose) : nullptr;
+        if (!hose || (*hose)->path.line.empty() || !finding.from_mm || !finding.to_mm)
+            continue;
+        const Centreline& line = (*hose)->path.line;
+        const double half = (*hose)->outsideDiameter() / 2 + ink.paper(0.6);
+        const double step = std::max(2 * half, ink.paper(1.6));
+        ink.painter.setPen(ink.pen(severityColour(ink.palette, finding.severity), medium_mm));
+        for (double s = *finding.from_mm; s < *finding.to_mm; s += step) {
+            const double to = std::min(s + step, *finding.to_mm);
+            const QPointF side_a = turned(unitOf(toPage(line.tangent(s)))) * half;
+            const QPointF side_b = turned(unitOf(toPage(line.tangent(to)))) * half;
+            const QPointF a = toPage(line.at(s));
+            const QPointF b = toPage(line.at(to));
+            ink.line(a - side_a, b + side_b);
+            ink.line(a + side_a, b - side_b);
+        }
+    }
+}
+
+void paintBalloons(Ink& ink)
+{
+    const std::vector<QPointF> places = balloonPlaces(ink.analysis, ink.style);
+    const double radius = balloonRadius(ink.style);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Finding& finding = ink.analysis.findings[i];
+        if (!finding.at)
+            continue;
+        const bool marked = int(i) == ink.style.highlighted_finding;
+        const QColor colour = severityColour(ink.palette, finding.severity);
+        const QPointF point = toPage(*finding.at);
+        ink.painter.setPen(ink.pen(colour, marked ? edge_mm : thin_mm));
+        ink.line(point, places[i] + unitOf(point - places[i]) * radius);
+        ink.painter.setBrush(colour);
+        ink.painter.drawEllipse(point, ink.paper(0.5), ink.paper(0.5));
+        paintBalloon(ink.painter, ink.palette, places[i], radius, finding.severity, int(i) + 1,
+                     ink.paper(marked ? 2 * thick_mm : edge_mm));
+    }
+}
+
+} // namespace siphonwright::drawing

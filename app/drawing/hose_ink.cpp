@@ -1,0 +1,280 @@
+#include "app/drawing/ink.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+/// Hoses at their true outside diameter with what sits in and on them.
+namespace siphonwright::drawing {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+/// A place on a hose: where, and which way the coolant runs there.
+struct Station {
+    QPointF at;
+    QPointF along;
+    QPointF across;
+};
+
+Station station(const Route& route, double s)
+{
+    const QPointF along = unitOf(toPage(route.path.line.tangent(s)));
+    return {toPage(route.path.line.at(s)), along, turned(along)};
+}
+
+QColor colourOf(const Ink& ink, HoseRole role)
+{
+    return role == HoseRole::supply ? ink.palette.supply : ink.palette.return_;
+}
+
+QColor mixed(const QColor& a, const QColor& b, double share)
+{
+    return QColor::fromRgbF(float(a.redF() + (b.redF() - a.redF()) * share),
+                            float(a.greenF() + (b.greenF() - a.greenF()) * share),
+                            float(a.blueF() + (b.blueF() - a.blueF()) * share));
+}
+
+void stroke(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
+{
+    if (!(width > 0))
+        return;
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+    ink.painter.drawPolyline(line);
+}
+
+/// Outside, wall and bore as strokes of their true widths, the lines between them being what is left over.
+void paintTube(Ink& ink, const ResolvedHose& hose)
+{
+    const QPolygonF line = trace(hose->path.line, hose->hose_from_mm, hose->hose_to_mm);
+    if (line.size() < 2)
+        return;
+    const QColor colour = colourOf(ink, hose.role());
+    const double outside = hose->outsideDiameter();
+    const double edge = std::min(ink.paper(medium_mm), outside / 5);
+    const double bore_line = std::min(ink.paper(hairline_mm), hose->hose->wall_mm / 2);
+    const bool supply = hose.role() == HoseRole::supply;
+    const QColor wall = mixed(ink.palette.ground, colour, ink.style.fills ? 0.32 : 0);
+    const QColor bore = mixed(ink.palette.ground, colour, ink.style.fills && supply ? 0.16 : 0.02);
+    if (hose->hose->insulation_mm > 0) {
+        QPen sleeve = ink.pen(ink.palette.faint, thin_mm, Qt::DashLine);
+        for (const double side : {-1.0, 1.0}) {
+            QPolygonF edge_line;
+            const double off = side * (outside / 2 + hose->hose->insulation_mm);
+            for (double s = hose->hose_from_mm; s < hose->hose_to_mm; s += 5) {
+                const Station here = station(*hose, s);
+                edge_line << here.at + here.across * off;
+            }
+            ink.painter.setPen(sleeve);
+            ink.painter.drawPolyline(edge_line);
+        }
+    }
+    stroke(ink, line, outside, colour);
+    stroke(ink, line, outside - 2 * edge, wall);
+    stroke(ink, line, hose->bore_mm + 2 * bore_line, colour);
+    stroke(ink, line, hose->bore_mm, bore);
+    if (!supply) {
+        ink.painter.setPen(ink.chainPen(colour, thin_mm));
+        ink.painter.drawPolyline(line);
+    }
+    for (const double end : {hose->hose_from_mm, hose->hose_to_mm}) {
+        const Station cut = station(*hose, end);
+        ink.painter.setPen(ink.pen(colour, medium_mm));
+        ink.line(cut.at - cut.across * outside / 2, cut.at + cut.across * outside / 2);
+    }
+}
+
+void paintFlow(Ink& ink, const ResolvedHose& hose)
+{
+    const double length = hose->hose_to_mm - hose->hose_from_mm;
+    const double spacing = ink.paper(22);
+    const int count = std::clamp(int(length / spacing), 1, 60);
+    const double size = std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
+    for (int i = 0; i < count; ++i) {
+        const double along = length * (i + 0.5) / count;
+        const bool hidden =
+            std::any_of(hose->hose->parts.begin(), hose->hose->parts.end(), [&](const InlinePart& part) {
+                return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
+            });
+        const Station here = station(*hose, hose->hose_from_mm + along);
+        if (!hidden && !here.along.isNull())
+            ink.arrowhead(here.at + here.along * ink.paper(size / 2), here.along, size,
+                          colourOf(ink, hose.role()));
+    }
+}
+
+/// Worm-drive clamps over both hose ends, and the support clips.
+void paintClampsAndClips(Ink& ink, const ResolvedHose& hose)
+{
+    const double half = hose->outsideDiameter() / 2;
+    const double band = 9;
+    const auto clampAt = [&](double s) {
+        const Station here = station(*hose, s);
+        const QPointF a = here.along * band / 2;
+        const QPointF c = here.across * (half + 1.5);
+        ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
+        ink.painter.setBrush(ink.palette.ground);
+        ink.painter.drawPolygon(
+            QPolygonF({here.at - a - c, here.at + a - c, here.at + a + c, here.at - a + c}));
+    };
+    if (hose->from.connected)
+        clampAt(hose->hose_from_mm + 13);
+    if (hose->to.connected)
+        clampAt(hose->hose_to_mm - 13);
+    for (const double along : hose->hose->clips_mm) {
+        const Station here = station(*hose, hose->hose_from_mm + along);
+        clampAt(hose->hose_from_mm + along);
+        const double up = here.across.y() > 0 ? -1 : 1;
+        const QPointF ear = here.across * up;
+        const double r = std::max(5.0, ink.paper(0.6));
+        ink.painter.drawEllipse(here.at + ear * (half + 1.5 + r), r, r);
+    }
+}
+
+/// Generic shapes after ISO 14617: a valve is two triangles, filled when closed.
+void paintValve(Ink& ink, const Station& here, double half_length, double half_width, bool open)
+{
+    const QPointF a = here.along * half_length;
+    const QPointF c = here.across * half_width;
+    const QPolygonF bow({here.at - a - c, here.at + a + c, here.at + a - c, here.at - a + c});
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(open ? ink.palette.ground : ink.palette.ink);
+    ink.painter.drawPolygon(bow);
+}
+
+void paintTap(Ink& ink, const Station& here, double half_width, bool up, bool open)
+{
+    const QPointF out(0, up ? -1 : 1);
+    const QPointF foot = here.at + out * half_width;
+    const QPointF head = foot + out * std::max(18.0, ink.paper(2.2));
+    const double r = std::max(6.0, ink.paper(0.8));
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.line(foot, head);
+    ink.painter.setBrush(open ? ink.palette.ground : ink.palette.ink);
+    ink.painter.drawEllipse(head, r, r);
+    ink.line(head + QPointF(-1.6 * r, 0) + out * r, head + QPointF(1.6 * r, 0) + out * r);
+}
+
+void paintCheckValve(Ink& ink, const Station& here, double half_length, double half_width, bool swing)
+{
+    const QPointF a = here.along * half_length;
+    const QPointF c = here.across * half_width;
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(ink.palette.ground);
+    ink.painter.drawPolygon(QPolygonF({here.at - a - c, here.at + a - c, here.at + a + c, here.at - a + c}));
+    if (swing) {
+        ink.line(here.at - a + c, here.at + a - c);
+        ink.arrowhead(here.at + a - c, a - c, 1.8, ink.palette.ink);
+    } else {
+        ink.painter.setBrush(ink.palette.ink);
+        ink.painter.drawPolygon(
+            QPolygonF({here.at - a * 0.6 - c * 0.7, here.at + a * 0.5, here.at - a * 0.6 + c * 0.7}));
+        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+        ink.line(here.at + a * 0.5 - c * 0.8, here.at + a * 0.5 + c * 0.8);
+    }
+}
+
+void paintReducer(Ink& ink, const ResolvedHose& hose, const Station& here, double half_length,
+                  const InlinePart& part)
+{
+    const double before = hose->outsideDiameter() / 2 + 2;
+    const double after = part.bore_mm / 2 + hose->hose->wall_mm + 2;
+    const QPointF a = here.along * half_length;
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(ink.palette.ground);
+    ink.painter.drawPolygon(
+        QPolygonF({here.at - a - here.across * before, here.at + a - here.across * after,
+                   here.at + a + here.across * after, here.at - a + here.across * before}));
+}
+
+void paintInlinePart(Ink& ink, const ResolvedHose& hose, const InlinePart& part)
+{
+    const Station here = station(*hose, hose->hose_from_mm + part.along_mm);
+    const double half_length = std::max(part.length_mm / 2, ink.paper(1.6));
+    const double half_width = std::max(hose->outsideDiameter() * 0.7, ink.paper(1.2));
+    const QPointF reach(half_width + ink.paper(0.5), half_width + ink.paper(0.5));
+    ink.reserve(QRectF(here.at - reach, here.at + reach));
+    switch (part.kind) {
+    case InlineKind::isolation_valve:
+        paintValve(ink, here, half_length, half_width, part.open);
+        break;
+    case InlineKind::bleed:
+        paintTap(ink, here, hose->outsideDiameter() / 2, true, part.open);
+        break;
+    case InlineKind::drain:
+        paintTap(ink, here, hose->outsideDiameter() / 2, false, part.open);
+        break;
+    case InlineKind::lift_check_valve:
+        paintCheckValve(ink, here, half_length, half_width, false);
+        break;
+    case InlineKind::swing_check_valve:
+        paintCheckValve(ink, here, half_length, half_width, true);
+        break;
+    case InlineKind::reducer:
+        paintReducer(ink, hose, here, half_length, part);
+        break;
+    }
+}
+
+/// Along the longest straights first, on either side.
+void labelSize(Ink& ink, const ResolvedHose& hose)
+{
+    const QString bore = QString::fromStdString(format(hose->bore_mm, Unit::mm, ink.style.units));
+    const QString text =
+        hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
+    std::vector<Piece> straights;
+    for (const Piece& piece : hose->path.line.pieces()) {
+        if (piece.radius_mm <= 0 && piece.s + piece.length_mm / 2 > hose->hose_from_mm)
+            straights.push_back(piece);
+    }
+    const auto seen = [](const Piece& piece) { return std::hypot(piece.u.x, piece.u.z) * piece.length_mm; };
+    std::stable_sort(straights.begin(), straights.end(),
+                     [&](const Piece& a, const Piece& b) { return seen(a) > seen(b); });
+    std::vector<Spot> spots;
+    const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
+    for (const Piece& piece : straights) {
+        for (const double share : {0.5, 0.3, 0.7}) {
+            const Station here = station(*hose, piece.s + piece.length_mm * share);
+            const double angle = readableAngle(here.along);
+            const double rad = angle * 3.14159265358979323846 / 180;
+            const QPointF down(-std::sin(rad), std::cos(rad));
+            spots.push_back({here.at - down * (half + ink.paper(1.2)), Anchor::centre, angle});
+            spots.push_back(
+                {here.at + down * (half + ink.paper(1 + ink.style.lettering_mm)), Anchor::centre, angle});
+        }
+    }
+    ink.label(std::move(spots), text, colourOf(ink, hose.role()));
+}
+
+} // namespace
+
+void paintHoses(Ink& ink)
+{
+    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+        if (hose->path.line.empty())
+            continue;
+        paintTube(ink, hose);
+        ink.avoid(trace(hose->path.line, 0, hose->path.line.length()), hose->outsideDiameter() / 2);
+        labelSize(ink, hose);
+    }
+}
+
+void paintHoseParts(Ink& ink)
+{
+    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+        if (hose->path.line.empty())
+            continue;
+        paintFlow(ink, hose);
+        paintClampsAndClips(ink, hose);
+        for (const InlinePart& part : hose->hose->parts)
+            paintInlinePart(ink, hose, part);
+    }
+}
+
+} // namespace siphonwright::drawing

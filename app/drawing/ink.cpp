@@ -1,0 +1,186 @@
+#include "app/drawing/ink.h"
+
+#include "app/drawing/text.h"
+
+#include <QTransform>
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright::drawing {
+
+namespace {
+
+/// A device without a size (a recording) shows everything; so does a view that cannot be inverted.
+QRectF visibleArea(const QPainter& painter, const QRectF& drawn)
+{
+    if (painter.hasClipping())
+        return painter.clipBoundingRect();
+    bool invertible = false;
+    const QTransform back = painter.combinedTransform().inverted(&invertible);
+    const QRectF seen = back.mapRect(QRectF(painter.viewport()));
+    return invertible && !seen.isEmpty() ? seen : drawn;
+}
+
+} // namespace
+
+Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& how)
+    : painter(to),
+      sketch(what),
+      analysis(judged),
+      style(how),
+      palette(how.palette),
+      visible(visibleArea(to, boundsOf(what, judged)))
+{}
+
+QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const
+{
+    return QPen(colour, paper(width_mm), line, Qt::FlatCap, Qt::RoundJoin);
+}
+
+QPen Ink::chainPen(const QColor& colour, double width_mm) const
+{
+    // Dash lengths count in pen widths; 5 mm, gap, dot, gap whatever the width.
+    QPen chain = pen(colour, width_mm);
+    chain.setDashPattern({5 / width_mm, 0.9 / width_mm, 0.5 / width_mm, 0.9 / width_mm});
+    return chain;
+}
+
+QBrush Ink::fill(const QColor& colour) const
+{
+    return style.fills ? QBrush(colour) : QBrush(Qt::NoBrush);
+}
+
+void Ink::arrowhead(QPointF tip, QPointF direction, double length_mm, const QColor& colour) const
+{
+    const QPointF d = unitOf(direction) * paper(length_mm);
+    const QPointF side = turned(d) * 0.36;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawPolygon(QPolygonF({tip, tip - d + side, tip - d * 0.8, tip - d - side}));
+}
+
+void Ink::hatch(const QPolygonF& area, double spacing_mm, double angle_deg, const QPen& with) const
+{
+    QTransform turn;
+    turn.rotate(-angle_deg);
+    const QTransform back = turn.inverted();
+    const QPolygonF flat = turn.map(area);
+    const QRectF box = flat.boundingRect();
+    // A hatch finer than the eye is only slow.
+    const double step = std::max(paper(spacing_mm), box.height() / 400);
+    if (!(step > 0))
+        return;
+    painter.setPen(with);
+    for (double y = std::ceil(box.top() / step) * step; y < box.bottom(); y += step) {
+        std::vector<double> cuts;
+        for (qsizetype i = 0; i < flat.size(); ++i) {
+            const QPointF a = flat[i];
+            const QPointF b = flat[(i + 1) % flat.size()];
+            if ((a.y() <= y) != (b.y() <= y))
+                cuts.push_back(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+        }
+        std::sort(cuts.begin(), cuts.end());
+        for (std::size_t i = 0; i + 1 < cuts.size(); i += 2)
+            painter.drawLine(back.map(QPointF(cuts[i], y)), back.map(QPointF(cuts[i + 1], y)));
+    }
+}
+
+void Ink::reserve(const QRectF& area)
+{
+    taken_.push_back(area);
+}
+
+void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour)
+{
+    waiting_.push_back(Waiting{std::move(spots), text, colour});
+}
+
+void Ink::writeLabels()
+{
+    for (const Waiting& one : waiting_)
+        labelNow(one.spots, one.text, one.colour);
+    waiting_.clear();
+}
+
+void Ink::avoid(const QPolygonF& line, double half_width)
+{
+    const double step = std::max(paper(2.5), 2 * half_width);
+    for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+        const QPointF way = line[i + 1] - line[i];
+        const bool square = std::abs(way.x()) < 1e-6 || std::abs(way.y()) < 1e-6;
+        const double far = std::hypot(way.x(), way.y());
+        const int parts = square ? 1 : std::clamp(int(std::ceil(far / step)), 1, 500);
+        for (int k = 0; k < parts; ++k) {
+            const QRectF piece(line[i] + way * k / parts, line[i] + way * (k + 1) / parts);
+            lines_.push_back(piece.normalized().adjusted(-half_width, -half_width, half_width, half_width));
+        }
+    }
+}
+
+bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
+{
+    if (!style.labels || text.isEmpty())
+        return false;
+    const double h = paper(style.lettering_mm);
+    const double w = paper(textWidth(text, style.lettering_mm));
+    const auto hits = [](const std::vector<QRectF>& areas, const QRectF& box) {
+        return std::any_of(areas.begin(), areas.end(),
+                           [&box](const QRectF& area) { return area.intersects(box); });
+    };
+    for (const bool over_lines : {false, true}) {
+        for (const Spot& spot : spots) {
+            const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
+            QTransform place;
+            place.translate(spot.at.x(), spot.at.y());
+            place.rotate(spot.angle_deg);
+            const QRectF box = place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
+            if (hits(taken_, box) || (!over_lines && hits(lines_, box)) || !visible.contains(box))
+                continue;
+            reserve(box);
+            paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
+            return true;
+        }
+    }
+    return false;
+}
+
+QPointF unitOf(QPointF a)
+{
+    const double n = std::hypot(a.x(), a.y());
+    return n > 0 ? a / n : QPointF();
+}
+
+double readableAngle(QPointF direction)
+{
+    const double angle = std::atan2(direction.y(), direction.x()) * 180 / 3.14159265358979323846;
+    return angle > 90 - 1e-6 ? angle - 180 : angle < -90 - 1e-6 ? angle + 180 : angle;
+}
+
+QPointF onLevel(const Plumb& plumb, double height_mm, double x)
+{
+    const Vec3 up = plumb.up();
+    return toPage(Vec2{x, (height_mm - up.x * x) / up.z});
+}
+
+QPolygonF trace(const Centreline& line, double from_mm, double to_mm)
+{
+    constexpr double step_rad = 0.06;
+    QPolygonF points;
+    if (line.empty() || !(to_mm > from_mm))
+        return points;
+    points << toPage(line.at(from_mm));
+    for (const Piece& piece : line.pieces()) {
+        const double first = std::max(from_mm, piece.s);
+        const double last = std::min(to_mm, piece.s + piece.length_mm);
+        if (!(last > first))
+            continue;
+        const double turn = piece.radius_mm > 0 ? (last - first) / piece.radius_mm : 0;
+        const int parts = std::max(1, int(std::ceil(turn / step_rad)));
+        for (int i = 1; i <= parts; ++i)
+            points << toPage(piece.at(first - piece.s + (last - first) * i / parts));
+    }
+    return points;
+}
+
+} // namespace siphonwright::drawing

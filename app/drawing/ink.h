@@ -1,0 +1,107 @@
+#pragma once
+
+#include "app/drawing/elevation.h"
+
+#include <QPainter>
+#include <QPen>
+#include <QPolygonF>
+
+#include <vector>
+
+/// What the parts of the elevation's painter share: pens in millimetres of paper, hatching, labels that keep
+/// out of each other's way.
+namespace siphonwright::drawing {
+
+/// Line widths on the device, mm (the series of ISO 128).
+constexpr double hairline_mm = 0.13;
+constexpr double thin_mm = 0.18;
+constexpr double medium_mm = 0.25;
+constexpr double edge_mm = 0.35;
+constexpr double thick_mm = 0.5;
+
+/// A place where a label may stand: on its baseline.
+struct Spot {
+    QPointF at;
+    Anchor anchor = Anchor::left;
+    double angle_deg = 0;
+};
+
+class Ink {
+public:
+    Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& how);
+
+    QPainter& painter;
+    const Sketch& sketch;
+    const Analysis& analysis;
+    const Style& style;
+    const Palette& palette;
+    const QRectF visible; ///< what of the drawing the device shows
+
+    /// Millimetres on the device in drawing millimetres.
+    double paper(double device_mm) const { return device_mm / style.scale; }
+    QPen pen(const QColor& colour, double width_mm, Qt::PenStyle line = Qt::SolidLine) const;
+    /// Long dash, dot: centrelines, the datum.
+    QPen chainPen(const QColor& colour, double width_mm) const;
+    QBrush fill(const QColor& colour) const;
+    void line(QPointF a, QPointF b) const { painter.drawLine(a, b); }
+    /// A filled arrowhead with its tip at a point.
+    void arrowhead(QPointF tip, QPointF direction, double length_mm, const QColor& colour) const;
+    /// Parallel lines inside a polygon. Computed, not clipped: a clip is not kept by every device.
+    void hatch(const QPolygonF& area, double spacing_mm, double angle_deg, const QPen& with) const;
+
+    /// Keep labels out of an area: never write on what must be read.
+    void reserve(const QRectF& area);
+    /// Write on lines only if there is nowhere else.
+    void avoid(const QPolygonF& line, double half_width);
+    /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
+    /// text; not at all if there is none.
+    bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
+    /// The same when everything is drawn and has reserved its place.
+    void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
+    void writeLabels();
+
+private:
+    struct Waiting {
+        std::vector<Spot> spots;
+        QString text;
+        QColor colour;
+    };
+    std::vector<QRectF> taken_;
+    std::vector<QRectF> lines_;
+    std::vector<Waiting> waiting_;
+};
+
+/// Unit vector of a, and a turned by 90 degrees (painter axes).
+QPointF unitOf(QPointF a);
+inline QPointF turned(QPointF a)
+{
+    return {-a.y(), a.x()};
+}
+/// The angle at which text along a direction is read from below or from the right.
+double readableAngle(QPointF direction);
+
+// The parts, back to front.
+void paintKeepClear(Ink& ink);
+void paintGroundAndDatum(Ink& ink);
+void paintEngine(Ink& ink);
+void paintLevels(Ink& ink);
+void paintTank(Ink& ink);
+void paintHeaters(Ink& ink);
+void paintPorts(Ink& ink);
+void paintHoses(Ink& ink);
+void paintPockets(Ink& ink);
+void paintUndersized(Ink& ink);
+void paintHoseParts(Ink& ink);
+void paintBalloons(Ink& ink);
+void labelEngine(Ink& ink);
+
+/// A hose's centreline between two places along its path, as the elevation shows it.
+QPolygonF trace(const Centreline& line, double from_mm, double to_mm);
+/// A heater's body as the elevation shows it.
+QPolygonF heaterBody(const Heater& heater);
+/// The tank's body; its size is not part of the sketch, so it is drawn round its marks.
+QRectF tankBody(const SurgeTank& tank);
+/// Where a point of the drawing plane has a height along plumb at this x (painter axes).
+QPointF onLevel(const Plumb& plumb, double height_mm, double x);
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,129 @@
+#include "app/drawing/ink.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+/// Datum, ground, coolant level and the tank that it is read at.
+namespace siphonwright::drawing {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
+{
+    const Plumb& plumb = ink.analysis.layout.plumb;
+    // A level that is nearly plumb on the drawing has no line across it.
+    if (std::abs(plumb.up().z) < 0.2)
+        return;
+    const QPointF left = onLevel(plumb, height_mm, ink.visible.left());
+    const QPointF right = onLevel(plumb, height_mm, ink.visible.right());
+    ink.painter.setPen(pen);
+    ink.line(left, right);
+    ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
+    const double angle = readableAngle(right - left);
+    const QPointF along = unitOf(right - left);
+    const QPointF lift(0, -ink.paper(1));
+    const QPointF under(0, ink.paper(1) + ink.paper(ink.style.lettering_mm));
+    const QPointF in = along * ink.paper(3);
+    ink.label({{left + in + lift, Anchor::left, angle},
+               {left + in + under, Anchor::left, angle},
+               {right - in + lift, Anchor::right, angle},
+               {right - in + under, Anchor::right, angle},
+               {(left + right) / 2 + lift, Anchor::centre, angle}},
+              name, pen.color());
+}
+
+} // namespace
+
+void paintGroundAndDatum(Ink& ink)
+{
+    const double left = ink.visible.left();
+    const double right = ink.visible.right();
+    if (ink.sketch.ground_z_mm) {
+        const double y = -*ink.sketch.ground_z_mm;
+        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+        ink.line({left, y}, {right, y});
+        ink.hatch(QPolygonF(QRectF(left, y, right - left, ink.paper(2))), 1.6, -45,
+                  ink.pen(ink.palette.ink, hairline_mm));
+        ink.reserve(QRectF(left, y, right - left, ink.paper(2)));
+        ink.label({{{left + ink.paper(3), y - ink.paper(1)}},
+                   {{right - ink.paper(3), y - ink.paper(1)}, Anchor::right}},
+                  tr("Ground, lowest ride height"), ink.palette.ink);
+    }
+    ink.painter.setPen(ink.chainPen(ink.palette.ink, thin_mm));
+    ink.line({left, 0}, {right, 0});
+    ink.avoid(QPolygonF({{left, 0}, {right, 0}}), ink.paper(0.2));
+    ink.label({{{left + ink.paper(3), -ink.paper(1)}},
+               {{right - ink.paper(3), -ink.paper(1)}, Anchor::right},
+               {{left + ink.paper(3), ink.paper(1 + ink.style.lettering_mm)}}},
+              tr("Datum"), ink.palette.ink);
+}
+
+void paintLevels(Ink& ink)
+{
+    const CoolantLevels& levels = ink.analysis.layout.levels;
+    const QColor& colour = ink.palette.level;
+    if (levels.hot_mm)
+        levelLine(ink, *levels.hot_mm, ink.pen(colour, thin_mm, Qt::DotLine), tr("Level hot"));
+    if (levels.cold_full_mm)
+        levelLine(ink, *levels.cold_full_mm, ink.pen(colour, thin_mm, Qt::DashLine), tr("Level cold full"));
+    if (levels.cold_min_mm)
+        levelLine(ink, *levels.cold_min_mm, ink.pen(colour, edge_mm), tr("Level cold minimum"));
+}
+
+QRectF tankBody(const SurgeTank& tank)
+{
+    constexpr double half_width_mm = 110;
+    double low = tank.position.z;
+    double high = tank.position.z;
+    for (const Fact<double>* mark : {&tank.cold_min_mm, &tank.cold_full_mm, &tank.hot_mm}) {
+        if (mark->known()) {
+            low = std::min(low, *mark->value);
+            high = std::max(high, *mark->value);
+        }
+    }
+    return QRectF(QPointF(tank.position.x - half_width_mm, -high - 60),
+                  QPointF(tank.position.x + half_width_mm, -low + 90));
+}
+
+void paintTank(Ink& ink)
+{
+    if (!ink.sketch.tank)
+        return;
+    const SurgeTank& tank = *ink.sketch.tank;
+    const QRectF body = tankBody(tank);
+    ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+    ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
+    ink.painter.drawRoundedRect(body, 28, 28);
+    const double fluid = tank.cold_full_mm.known()  ? *tank.cold_full_mm.value
+                         : tank.cold_min_mm.known() ? *tank.cold_min_mm.value
+                                                    : tank.position.z;
+    ink.painter.setPen(Qt::NoPen);
+    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
+    const double inset = ink.paper(0.4) + 3;
+    ink.painter.drawRoundedRect(
+        QRectF(QPointF(body.left() + inset, -fluid), QPointF(body.right() - inset, body.bottom() - inset)),
+        20, 20);
+    ink.reserve(body.adjusted(0, -44, 0, 0));
+    // Filler neck and cap.
+    ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
+    ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
+    ink.painter.drawRect(QRectF(body.center().x() - 34, body.top() - 18, 68, 18));
+    ink.painter.drawRoundedRect(QRectF(body.center().x() - 46, body.top() - 44, 92, 26), 8, 8);
+    ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
+    for (const Fact<double>* mark : {&tank.cold_min_mm, &tank.cold_full_mm, &tank.hot_mm}) {
+        if (mark->known())
+            ink.line({body.right() - 70, -*mark->value}, {body.right(), -*mark->value});
+    }
+    ink.label({{{body.center().x(), body.top() - 44 - ink.paper(1.5)}, Anchor::centre},
+               {{body.right() + ink.paper(2), body.bottom()}, Anchor::left},
+               {{body.center().x(), body.bottom() + ink.paper(4)}, Anchor::centre}},
+              tr("Surge tank"), ink.palette.ink);
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,116 @@
+#include "app/drawing/text.h"
+
+#include <QFontDatabase>
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace siphonwright::drawing {
+
+namespace {
+
+// Widths of small sizes are rounded to whole pixels by some devices, so text is set at this size and scaled.
+constexpr int set_px = 100;
+
+QFont load(const QString& file, QFont::Weight weight)
+{
+    const int id = QFontDatabase::addApplicationFont(file);
+    const QStringList families = id < 0 ? QStringList() : QFontDatabase::applicationFontFamilies(id);
+    QFont font = families.isEmpty() ? QFont() : QFont(families.first());
+    font.setPixelSize(set_px);
+    font.setWeight(weight);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setStyleStrategy(QFont::ForceOutline);
+    return font;
+}
+
+const QFont& fontOf(Weight weight)
+{
+    static const QFont regular = load(QStringLiteral(":/fonts/Inter-Regular.otf"), QFont::Normal);
+    static const QFont strong = load(QStringLiteral(":/fonts/Inter-SemiBold.otf"), QFont::DemiBold);
+    return weight == Weight::strong ? strong : regular;
+}
+
+double capitalHeight(Weight weight)
+{
+    static const double regular = QFontMetricsF(fontOf(Weight::regular)).capHeight();
+    static const double strong = QFontMetricsF(fontOf(Weight::strong)).capHeight();
+    const double height = weight == Weight::strong ? strong : regular;
+    return height > 0 ? height : 0.7 * set_px;
+}
+
+/// How many characters of a word fit into a width; at least one.
+qsizetype fitting(const QString& word, double width_mm, double lettering_mm, Weight weight)
+{
+    qsizetype count = word.size();
+    while (count > 1 && textWidth(word.left(count), lettering_mm, weight) > width_mm)
+        --count;
+    return count;
+}
+
+} // namespace
+
+QFont lettering()
+{
+    return fontOf(Weight::regular);
+}
+
+QFont strongLettering()
+{
+    return fontOf(Weight::strong);
+}
+
+double textWidth(const QString& text, double lettering_mm, Weight weight)
+{
+    return QFontMetricsF(fontOf(weight)).horizontalAdvance(text) * lettering_mm / capitalHeight(weight);
+}
+
+void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Anchor anchor,
+                       const QColor& colour, double lettering, Weight weight, double angle_deg)
+{
+    if (text.isEmpty())
+        return;
+    const double width = QFontMetricsF(fontOf(weight)).horizontalAdvance(text);
+    const double shift = anchor == Anchor::left ? 0 : anchor == Anchor::centre ? -width / 2 : -width;
+    const double k = lettering / capitalHeight(weight);
+    painter.save();
+    painter.translate(at);
+    painter.rotate(angle_deg);
+    painter.scale(k, k);
+    painter.setFont(fontOf(weight));
+    painter.setPen(colour);
+    painter.drawText(QPointF(shift, 0), text);
+    painter.restore();
+}
+
+void paintText(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
+               const QColor& colour, double angle_deg)
+{
+    paintWeightedText(painter, at, text, anchor, colour, style.lettering_mm / style.scale, Weight::regular,
+                      angle_deg);
+}
+
+QStringList wrapped(const QString& text, double width_mm, double lettering_mm, Weight weight)
+{
+    QStringList lines;
+    QString line;
+    for (QString word : text.simplified().split(QLatin1Char(' '))) {
+        const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+        if (textWidth(longer, lettering_mm, weight) <= width_mm) {
+            line = longer;
+            continue;
+        }
+        if (!line.isEmpty())
+            lines << line;
+        while (textWidth(word, lettering_mm, weight) > width_mm && word.size() > 1) {
+            const qsizetype count = fitting(word, width_mm, lettering_mm, weight);
+            lines << word.left(count);
+            word = word.mid(count);
+        }
+        line = word;
+    }
+    if (!line.isEmpty())
+        lines << line;
+    return lines;
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "app/drawing/elevation.h"
+
+/// Measuring text in millimetres, before it is written.
+namespace siphonwright::drawing {
+
+enum class Weight { regular, strong };
+
+/// The heavier cut of the program's lettering, for headings.
+QFont strongLettering();
+
+/// Advance of a text whose capitals are `lettering_mm` high, mm.
+double textWidth(const QString& text, double lettering_mm, Weight weight = Weight::regular);
+
+/// Height of a line from the lowest descender to the highest accent, as multiples of the capitals' height.
+constexpr double descent_share = 0.36;
+constexpr double ascent_share = 1.25;
+
+void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Anchor anchor,
+                       const QColor& colour, double lettering, Weight weight, double angle_deg = 0);
+
+/// Break at spaces (and within words longer than a line) so that no line is wider than `width_mm`.
+QStringList wrapped(const QString& text, double width_mm, double lettering_mm,
+                    Weight weight = Weight::regular);
+
+} // namespace siphonwright::drawing

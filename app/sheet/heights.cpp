@@ -1,0 +1,160 @@
+#include "app/drawing/ink.h"
+#include "app/drawing/text.h"
+#include "app/sheet/plan.h"
+
+#include "core/sketch/edits.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+/// Heights over the datum in a column beside the view, and each heater's drop under the jacket.
+namespace siphonwright::sheet {
+
+namespace {
+
+using drawing::Anchor;
+using drawing::Weight;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Sheet", text);
+}
+
+QPointF extreme(const std::vector<Vec2>& outline, const Plumb& plumb, double sign)
+{
+    const auto best = std::max_element(outline.begin(), outline.end(), [&](Vec2 a, Vec2 b) {
+        return sign * plumb.height({a.x, 0, a.z}) < sign * plumb.height({b.x, 0, b.z});
+    });
+    return best == outline.end() ? QPointF() : drawing::toPage(*best);
+}
+
+/// A dimension's arrowhead, 15 degrees wide as in ISO 129.
+void arrowhead(const Page& page, QPointF tip, double towards)
+{
+    page.painter.setBrush(page.palette.ink);
+    page.painter.setPen(Qt::NoPen);
+    page.painter.drawPolygon(
+        QPolygonF({tip, tip + QPointF(-0.35, -towards * 2.4), tip + QPointF(0.35, -towards * 2.4)}));
+}
+
+/// Rows as near to their heights as they can be without lying on each other, kept inside the column.
+std::vector<double> spread(const std::vector<double>& wanted, double step, double top, double bottom)
+{
+    std::vector<double> rows = wanted;
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        rows[i] = std::max(rows[i], i == 0 ? top : rows[i - 1] + step);
+    for (std::size_t i = rows.size(); i-- > 0;)
+        rows[i] = std::min(rows[i], i + 1 == rows.size() ? bottom : rows[i + 1] - step);
+    return rows;
+}
+
+} // namespace
+
+std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
+{
+    std::vector<Height> heights;
+    const Layout& layout = analysis.layout;
+    const auto add = [&](QPointF at, double height_mm, const QString& name) {
+        const std::string value = format(height_mm, Unit::mm, unitsOf(sketch));
+        heights.push_back({at, QStringLiteral("%1  %2").arg(name, QString::fromStdString(value))});
+    };
+    const double left = drawing::boundsOf(sketch, analysis).left();
+    const auto level = [&](const std::optional<double>& height, const QString& name) {
+        if (height && std::abs(layout.plumb.up().z) > 0.2)
+            add(drawing::onLevel(layout.plumb, *height, left), *height, name);
+    };
+    level(layout.levels.hot_mm, tr("Level hot"));
+    level(layout.levels.cold_full_mm, tr("Level cold full"));
+    level(layout.levels.cold_min_mm, tr("Level cold minimum"));
+    if (sketch.engine && layout.jacket) {
+        add(extreme(sketch.engine->jacket, layout.plumb, 1), layout.jacket->highest_mm, tr("Jacket highest"));
+        add(extreme(sketch.engine->jacket, layout.plumb, -1), layout.jacket->lowest_mm, tr("Jacket lowest"));
+    }
+    for (const Port& port : sketch.ports)
+        add(drawing::toPage(port.position), layout.plumb.height(port.position),
+            QString::fromStdString(port.name));
+    for (std::size_t i = 0; i < sketch.heaters.size() && i < layout.heaters.size(); ++i) {
+        const Heater& heater = sketch.heaters[i];
+        const Vec3 top = heaterPoint(heater, {0, 0, heater.length_mm / 2});
+        const Vec3 foot = heaterPoint(heater, {0, 0, -heater.length_mm / 2});
+        const bool upright = layout.plumb.height(top) >= layout.plumb.height(foot);
+        add(drawing::toPage(upright ? top : foot), layout.heaters[i].body_top_mm,
+            tr("%1, top").arg(QString::fromStdString(heater.name)));
+    }
+    if (sketch.ground_z_mm)
+        add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"));
+    std::stable_sort(heights.begin(), heights.end(),
+                     [](const Height& a, const Height& b) { return a.at.y() < b.at.y(); });
+    return heights;
+}
+
+void paintHeights(const Page& page, const Plan& plan)
+{
+    std::vector<Height> heights = heightsOf(page.sketch, page.analysis);
+    const double step = 1.65 * small_mm;
+    const double top = plan.heights.top() + step;
+    const double bottom = plan.heights.bottom() - 2;
+    const auto room = std::size_t(std::max(1.0, (bottom - top) / step));
+    if (heights.size() > room)
+        heights.resize(room);
+    std::vector<double> wanted;
+    for (const Height& height : heights)
+        wanted.push_back(plan.origin.y() + height.at.y() / plan.denominator + small_mm / 2);
+    const std::vector<double> rows = spread(wanted, step, top, bottom);
+    const double edge = plan.heights.right();
+    for (std::size_t i = 0; i < heights.size(); ++i) {
+        const double y = wanted[i] - small_mm / 2;
+        const double row = rows[i] - small_mm / 2;
+        page.painter.setBrush(Qt::NoBrush);
+        page.painter.setPen(QPen(page.palette.ink, 0.13));
+        page.painter.drawPolyline(QPolygonF({{edge - 6.5, row}, {edge - 5, row}, {edge - 2, y}, {edge, y}}));
+        page.painter.setPen(QPen(page.palette.faint, 0.13));
+        page.painter.drawLine(QPointF(edge, y),
+                              QPointF(plan.origin.x() + heights[i].at.x() / plan.denominator, y));
+        QString text = heights[i].text;
+        const double width = plan.heights.width() - 9;
+        // The value stands at the end, so a name that is too long gives way in its middle.
+        while (text.size() > 12 && drawing::textWidth(text, small_mm) > width)
+            text = text.left(text.size() / 3) + QChar(0x2026) + text.mid(text.size() / 3 + 2);
+        drawing::paintWeightedText(page.painter, {edge - 7, rows[i]}, text, Anchor::right, page.palette.ink,
+                                   small_mm, Weight::regular);
+    }
+}
+
+void paintDrops(const Page& page, const Plan& plan)
+{
+    const Layout& layout = page.analysis.layout;
+    if (!layout.jacket || !page.sketch.engine)
+        return;
+    const double n = plan.denominator;
+    const double low = plan.origin.y() + extreme(page.sketch.engine->jacket, layout.plumb, -1).y() / n;
+    const std::size_t count = std::min<std::size_t>({page.sketch.heaters.size(), layout.heaters.size(), 3});
+    for (std::size_t i = 0; i < count; ++i) {
+        const Heater& heater = page.sketch.heaters[i];
+        const Vec3 high_end = heaterPoint(heater, {0, 0, heater.length_mm / 2});
+        const QPointF top = plan.origin + drawing::toPage(high_end) / n;
+        const double drop = layout.jacket->lowest_mm - layout.heaters[i].body_top_mm;
+        const double x = plan.drops.left() + 8 * (double(i) + 1) - 1.5;
+        page.painter.setPen(QPen(page.palette.faint, 0.13));
+        page.painter.drawLine(QPointF(top.x(), top.y()), QPointF(x + 1, top.y()));
+        page.painter.drawLine(
+            QPointF(plan.origin.x() + drawing::boundsOf(page.sketch, page.analysis).right() / n, low),
+            QPointF(x + 1, low));
+        page.painter.setPen(QPen(page.palette.ink, 0.18));
+        page.painter.drawLine(QPointF(x, low), QPointF(x, top.y()));
+        const double way = top.y() > low ? 1 : -1;
+        arrowhead(page, {x, top.y()}, way);
+        arrowhead(page, {x, low}, -way);
+        const QString text = tr("Drop %1").arg(QString::fromStdString(format(drop, Unit::mm, page.units)));
+        const double half = drawing::textWidth(text, small_mm) / 2 + 1;
+        const double middle =
+            std::clamp((low + top.y()) / 2, plan.drops.top() + half, plan.drops.bottom() - half);
+        drawing::paintWeightedText(page.painter, {x - 1.2, middle}, text, Anchor::centre, page.palette.ink,
+                                   small_mm, Weight::regular, -90);
+    }
+}
+
+} // namespace siphonwright::sheet

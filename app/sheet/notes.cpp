@@ -1,0 +1,162 @@
+#include "app/drawing/balloon.h"
+#include "app/drawing/text.h"
+#include "app/sheet/plan.h"
+#include "app/sheet/words.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+/// The words of the sheet, set into columns so that all of a line is always readable.
+namespace siphonwright::sheet {
+
+namespace {
+
+using drawing::Anchor;
+using drawing::Weight;
+
+constexpr double inset_mm = 3;
+
+/// One paragraph, set.
+struct Block {
+    QStringList lines;
+    Weight weight = Weight::regular;
+    std::optional<Severity> severity;
+    int number = 0;
+    double before_mm = 0;
+    double indent_mm = 0;
+};
+
+double lineHeight(double lettering_mm)
+{
+    return 1.62 * lettering_mm;
+}
+
+double heightOf(const Block& block, double lettering_mm)
+{
+    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
+}
+
+std::vector<Block> setIn(const std::vector<Section>& sections, const std::vector<std::size_t>& shown,
+                         double width_mm, double lettering_mm)
+{
+    std::vector<Block> blocks;
+    const double indent = 3.1 * lettering_mm;
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        const Section& section = sections[i];
+        if (section.items.empty())
+            continue;
+        blocks.push_back({drawing::wrapped(section.heading, width_mm, lettering_mm, Weight::strong),
+                          Weight::strong, std::nullopt, 0, blocks.empty() ? 0 : 1.1 * lettering_mm, 0});
+        for (std::size_t k = 0; k < shown[i]; ++k) {
+            const Item& item = section.items[k];
+            const double in = item.severity ? indent : 1.4 * lettering_mm;
+            blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
+                              item.severity, item.number, (item.severity ? 0.55 : 0.2) * lettering_mm, in});
+        }
+        if (shown[i] < section.items.size())
+            blocks.push_back(
+                {drawing::wrapped(section.more.arg(section.items.size() - shown[i]), width_mm, lettering_mm),
+                 Weight::strong, std::nullopt, 0, 0.3 * lettering_mm, 0});
+    }
+    return blocks;
+}
+
+/// Where each block's first line starts: column and height in it. Empty if they do not all fit.
+std::vector<QPointF> flow(const std::vector<Block>& blocks, const QRectF& box, int columns, double column_mm,
+                          double lettering_mm)
+{
+    std::vector<QPointF> places;
+    int column = 0;
+    double y = 0;
+    const double room = box.height() - 2 * inset_mm;
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        const bool heading = blocks[i].weight == Weight::strong && i + 1 < blocks.size();
+        // A heading stays with what it is over.
+        const double need =
+            heightOf(blocks[i], lettering_mm) + (heading ? heightOf(blocks[i + 1], lettering_mm) : 0);
+        if (y + need > room && y > 0) {
+            ++column;
+            y = 0;
+        }
+        if (column >= columns || y + need > room)
+            return {};
+        const double before = y > 0 ? blocks[i].before_mm : 0;
+        places.emplace_back(box.left() + inset_mm + column * (column_mm + 2 * inset_mm),
+                            box.top() + inset_mm + y + before);
+        y += before + heightOf(blocks[i], lettering_mm) - blocks[i].before_mm;
+    }
+    return places;
+}
+
+/// Leave out one more item: of the section that can best spare it. False: none can.
+bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& shown)
+{
+    std::size_t best = sections.size();
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        if (shown[i] > sections[i].at_least &&
+            (best == sections.size() ||
+             shown[i] - sections[i].at_least > shown[best] - sections[best].at_least))
+            best = i;
+    }
+    if (best == sections.size()) {
+        // Beyond what should stay, whatever is longest gives way: nothing is ever cut in the middle.
+        const auto longest = std::max_element(shown.begin(), shown.end());
+        if (longest == shown.end() || *longest == 0)
+            return false;
+        --*longest;
+        return true;
+    }
+    --shown[best];
+    return true;
+}
+
+void paintBlock(const Page& page, const Block& block, QPointF at, double lettering_mm)
+{
+    double baseline = at.y() + 1.25 * lettering_mm;
+    if (block.severity)
+        drawing::paintBalloon(page.painter, page.palette,
+                              {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
+                              1.05 * lettering_mm, *block.severity, block.number, 0.25);
+    else if (block.indent_mm > 0) {
+        page.painter.setPen(QPen(page.palette.ink, 0.25));
+        page.painter.drawLine(QPointF(at.x(), baseline - lettering_mm / 2),
+                              QPointF(at.x() + 0.8 * lettering_mm, baseline - lettering_mm / 2));
+    }
+    for (const QString& line : block.lines) {
+        drawing::paintWeightedText(page.painter, {at.x() + block.indent_mm, baseline}, line, Anchor::left,
+                                   page.palette.ink, lettering_mm, block.weight);
+        baseline += lineHeight(lettering_mm);
+    }
+}
+
+} // namespace
+
+void paintNotes(const Page& page, const QRectF& box, int columns)
+{
+    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.setBrush(Qt::NoBrush);
+    page.painter.drawRect(box);
+    const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
+                                           notJudgedSection(page.analysis),
+                                           partsSection(page.sketch, page.analysis), cautionsSection()};
+    std::vector<std::size_t> shown;
+    for (const Section& section : sections)
+        shown.push_back(section.items.size());
+    const double column_mm = box.width() / columns - 2 * inset_mm;
+    double lettering_mm = normal_mm;
+    std::vector<Block> blocks = setIn(sections, shown, column_mm, lettering_mm);
+    std::vector<QPointF> places = flow(blocks, box, columns, column_mm, lettering_mm);
+    while (places.empty()) {
+        if (lettering_mm > small_mm)
+            lettering_mm = small_mm;
+        else if (!shorten(sections, shown))
+            return;
+        blocks = setIn(sections, shown, column_mm, lettering_mm);
+        places = flow(blocks, box, columns, column_mm, lettering_mm);
+    }
+    for (std::size_t i = 0; i < blocks.size(); ++i)
+        paintBlock(page, blocks[i], places[i], lettering_mm);
+}
+
+} // namespace siphonwright::sheet

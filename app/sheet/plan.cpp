@@ -1,0 +1,145 @@
+#include "app/sheet/plan.h"
+
+#include "app/drawing/text.h"
+
+#include <QPageSize>
+
+#include <algorithm>
+#include <array>
+
+namespace siphonwright::sheet {
+
+namespace {
+
+constexpr double title_width_mm = 180; // ISO 7200
+constexpr double title_height_mm = 32;
+constexpr double foot_height_mm = 14;
+constexpr double caption_height_mm = 7;
+constexpr double drop_column_mm = 8;
+constexpr double air_across_mm = 13; // round the drawing: labels, the front arrow
+constexpr double air_along_mm = 6;
+constexpr double least_notes_mm = 62;
+
+// ISO 5455 recommends these reductions; beyond 1:100 its series goes on by tens.
+constexpr std::array reductions = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
+
+QPageSize paperOf(Paper paper)
+{
+    switch (paper) {
+    case Paper::a4:
+        return QPageSize(QPageSize::A4);
+    case Paper::a3:
+        return QPageSize(QPageSize::A3);
+    case Paper::letter:
+        return QPageSize(QPageSize::Letter);
+    case Paper::tabloid:
+        return QPageSize(QPageSize::Tabloid);
+    }
+    return QPageSize(QPageSize::A4);
+}
+
+double heightColumnWidth(const Sketch& sketch, const Analysis& analysis)
+{
+    double width = 0;
+    for (const Height& height : heightsOf(sketch, analysis))
+        width = std::max(width, drawing::textWidth(height.text, small_mm));
+    return width > 0 ? std::min(width, 56.0) + 9 : 0;
+}
+
+/// Frame, title block and foot: the same on every sheet of a paper.
+Plan frameOf(const QSizeF& page)
+{
+    Plan plan;
+    // ISO 5457: 20 mm for binding on the left, 10 mm elsewhere.
+    plan.frame = QRectF(20, 10, page.width() - 30, page.height() - 20);
+    const double left_over = plan.frame.width() - title_width_mm;
+    const double width = left_over < 60 ? plan.frame.width() : title_width_mm;
+    plan.title =
+        QRectF(plan.frame.right() - width, plan.frame.bottom() - title_height_mm, width, title_height_mm);
+    if (left_over < 60)
+        plan.foot = QRectF(plan.frame.left(), plan.title.top() - foot_height_mm, width, foot_height_mm);
+    else
+        plan.foot = QRectF(plan.frame.left(), plan.title.top(), left_over, title_height_mm);
+    return plan;
+}
+
+} // namespace
+
+UnitSystem unitsOf(const Sketch& sketch)
+{
+    return sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+}
+
+QSizeF pageSize(const Options& options)
+{
+    const QSizeF upright = paperOf(options.paper).size(QPageSize::Millimeter);
+    return options.orientation == QPageLayout::Landscape ? upright.transposed() : upright;
+}
+
+QPageLayout pageLayout(const Options& options)
+{
+    QPageLayout layout(paperOf(options.paper), options.orientation, QMarginsF(), QPageLayout::Millimeter);
+    layout.setMode(QPageLayout::FullPageMode);
+    return layout;
+}
+
+Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    Plan plan = frameOf(pageSize(options));
+    const bool beside = options.orientation == QPageLayout::Landscape;
+    const double floor = std::min(plan.title.top(), plan.foot.top());
+    QRectF area(plan.frame.topLeft(), QPointF(plan.frame.right(), floor));
+    if (beside) {
+        const double notes = std::clamp(plan.frame.width() * 0.31, 78.0, 125.0);
+        plan.notes = QRectF(area.right() - notes, area.top(), notes, area.height());
+        area.setRight(plan.notes.left());
+    }
+    const double left = heightColumnWidth(sketch, analysis);
+    const double drops = drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3));
+    const QRectF box = drawing::boundsOf(sketch, analysis);
+    const double wide = area.width() - left - drops - 2 * air_across_mm;
+    const double high = area.height() - caption_height_mm - 2 * air_along_mm - (beside ? 0 : least_notes_mm);
+    for (const int n : reductions) {
+        plan.denominator = n;
+        if (box.isNull())
+            plan.denominator = 10;
+        if (box.isNull() || (box.width() / n <= wide && box.height() / n <= high))
+            break;
+    }
+    const double n = plan.denominator;
+    if (!beside) {
+        const double room = box.height() / n + caption_height_mm + 2 * air_along_mm;
+        const double drawn = std::max(room, area.height() / 3);
+        plan.notes = QRectF(area.left(), area.top() + drawn, area.width(), area.height() - drawn);
+        plan.columns = area.width() > 240 ? 3 : 2;
+        area.setBottom(plan.notes.top());
+    }
+    plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
+    area.setTop(plan.caption.bottom());
+    plan.heights = QRectF(area.left(), area.top(), left, area.height());
+    plan.drops = QRectF(area.right() - drops, area.top(), drops, area.height());
+    plan.view = QRectF(plan.heights.topRight(), plan.drops.bottomLeft());
+    plan.origin = plan.view.center() - box.center() / n;
+    return plan;
+}
+
+int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    return planOf(sketch, analysis, options).denominator;
+}
+
+std::optional<Paper> paperByName(const QString& name)
+{
+    const QString word = name.trimmed().toLower();
+    if (word == QLatin1String("a4"))
+        return Paper::a4;
+    if (word == QLatin1String("a3"))
+        return Paper::a3;
+    if (word == QLatin1String("letter"))
+        return Paper::letter;
+    if (word == QLatin1String("tabloid"))
+        return Paper::tabloid;
+    return std::nullopt;
+}
+
+} // namespace siphonwright::sheet

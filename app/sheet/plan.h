@@ -1,0 +1,53 @@
+#pragma once
+
+#include "app/drawing/elevation.h"
+#include "app/sheet/sheet.h"
+
+/// Where everything stands on the page, mm from its top left corner.
+namespace siphonwright::sheet {
+
+/// What the parts of a page share while it is painted.
+struct Page {
+    QPainter& painter;
+    const Sketch& sketch;
+    const Analysis& analysis;
+    const Options& options;
+    UnitSystem units;
+    drawing::Palette palette;
+};
+
+/// A height over the datum that the sheet states.
+struct Height {
+    QPointF at; ///< the feature, painter axes of the elevation
+    QString text;
+};
+std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis);
+
+struct Plan {
+    QRectF frame;
+    QRectF title;
+    QRectF foot;    ///< scale bars
+    QRectF caption; ///< over the view: what is seen, from which side
+    QRectF heights; ///< column left of the view
+    QRectF view;    ///< the elevation
+    QRectF drops;   ///< dimensions right of the view
+    QRectF notes;   ///< findings, parts, cautions
+    int columns = 1;
+    int denominator = 10;
+    QPointF origin; ///< of the elevation's axes, on the page
+};
+Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+constexpr double small_mm = 1.8; ///< lettering, of the series of ISO 3098
+constexpr double normal_mm = 2.5;
+constexpr double large_mm = 3.5;
+
+UnitSystem unitsOf(const Sketch& sketch);
+
+void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
+void paintFoot(const Page& page, const QRectF& box, int denominator);
+void paintHeights(const Page& page, const Plan& plan);
+void paintDrops(const Page& page, const Plan& plan);
+void paintNotes(const Page& page, const QRectF& box, int columns);
+
+} // namespace siphonwright::sheet

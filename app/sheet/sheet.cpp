@@ -1,0 +1,105 @@
+#include "app/sheet/sheet.h"
+
+#include "app/drawing/elevation.h"
+#include "app/drawing/text.h"
+#include "app/sheet/plan.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+namespace siphonwright::sheet {
+
+namespace {
+
+using drawing::Anchor;
+using drawing::Weight;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Sheet", text);
+}
+
+/// Border and, after ISO 5457, centring marks: for copying and for folding.
+void paintFrame(const Page& page, const QRectF& frame)
+{
+    page.painter.setBrush(Qt::NoBrush);
+    page.painter.setPen(QPen(page.palette.ink, 0.7, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    page.painter.drawRect(frame);
+    const QPointF c = frame.center();
+    page.painter.drawLine(QPointF(c.x(), frame.top() - 5), QPointF(c.x(), frame.top()));
+    page.painter.drawLine(QPointF(c.x(), frame.bottom() + 5), QPointF(c.x(), frame.bottom()));
+    page.painter.drawLine(QPointF(frame.left() - 5, c.y()), QPointF(frame.left(), c.y()));
+    page.painter.drawLine(QPointF(frame.right() + 5, c.y()), QPointF(frame.right(), c.y()));
+}
+
+/// What the view shows, from which side, and where the engine's front is.
+void paintCaption(const Page& page, const QRectF& box, int denominator)
+{
+    const double baseline = box.top() + 5;
+    double x = box.left() + 4;
+    const QString name = tr("Side elevation 1:%1").arg(denominator);
+    drawing::paintWeightedText(page.painter, {x, baseline}, name, Anchor::left, page.palette.ink, normal_mm,
+                               Weight::strong);
+    if (!page.sketch.engine)
+        return;
+    x += drawing::textWidth(name, normal_mm, Weight::strong) + 5;
+    const bool left = page.sketch.engine->front == EngineEnd::left;
+    const QString side =
+        left ? tr("seen from the engine's left side") : tr("seen from the engine's right side");
+    drawing::paintWeightedText(page.painter, {x, baseline}, side, Anchor::left, page.palette.ink, small_mm,
+                               Weight::regular);
+    x += drawing::textWidth(side, small_mm) + 6;
+    const double y = baseline - normal_mm / 2;
+    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.drawLine(QPointF(x, y), QPointF(x + 9, y));
+    const double tip = left ? x : x + 9;
+    const double way = left ? 1 : -1;
+    page.painter.setBrush(page.palette.ink);
+    page.painter.setPen(Qt::NoPen);
+    page.painter.drawPolygon(QPolygonF({{tip, y}, {tip + way * 3, y - 1}, {tip + way * 3, y + 1}}));
+    drawing::paintWeightedText(page.painter, {x + 10.5, baseline}, tr("Front"), Anchor::left,
+                               page.palette.ink, small_mm, Weight::strong);
+}
+
+void paintView(const Page& page, const Plan& plan)
+{
+    drawing::Style style;
+    style.palette = page.palette;
+    style.scale = 1.0 / plan.denominator;
+    style.lettering_mm = plan.view.width() > 220 ? normal_mm : small_mm;
+    style.units = page.units;
+    page.painter.save();
+    page.painter.setClipRect(plan.view);
+    page.painter.translate(plan.origin);
+    page.painter.scale(style.scale, style.scale);
+    drawing::paintElevation(page.painter, page.sketch, page.analysis, style);
+    page.painter.restore();
+}
+
+} // namespace
+
+void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    const Plan plan = planOf(sketch, analysis, options);
+    const Page page{painter,         sketch,
+                    analysis,        options,
+                    unitsOf(sketch), options.colour ? drawing::Palette::light() : drawing::Palette::paper()};
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (drawing::boundsOf(sketch, analysis).isNull()) {
+        drawing::paintWeightedText(painter, plan.view.center(), tr("Nothing is drawn yet."), Anchor::centre,
+                                   page.palette.ink, large_mm, Weight::regular);
+    } else {
+        paintView(page, plan);
+        paintHeights(page, plan);
+        paintDrops(page, plan);
+    }
+    paintCaption(page, plan.caption, plan.denominator);
+    paintNotes(page, plan.notes, plan.columns);
+    paintFoot(page, plan.foot, plan.denominator);
+    paintTitleBlock(page, plan.title, plan.denominator);
+    paintFrame(page, plan.frame);
+    painter.restore();
+}
+
+} // namespace siphonwright::sheet

@@ -1,0 +1,171 @@
+#include "app/sheet/words.h"
+
+#include <QCoreApplication>
+
+#include <map>
+
+namespace siphonwright::sheet {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Sheet", text);
+}
+
+QString words(double value, Unit unit, UnitSystem units)
+{
+    return QString::fromStdString(format(value, unit, units));
+}
+
+QString severityWord(Severity severity)
+{
+    switch (severity) {
+    case Severity::stop:
+        return tr("Stop");
+    case Severity::caution:
+        return tr("Caution");
+    case Severity::advice:
+        return tr("Advice");
+    }
+    return {};
+}
+
+QString partName(const InlinePart& part)
+{
+    switch (part.kind) {
+    case InlineKind::isolation_valve:
+        return tr("Isolation valve");
+    case InlineKind::bleed:
+        return tr("Bleed");
+    case InlineKind::drain:
+        return tr("Drain");
+    case InlineKind::lift_check_valve:
+        return tr("Lift check valve");
+    case InlineKind::swing_check_valve:
+        return tr("Swing check valve");
+    case InlineKind::reducer:
+        return tr("Reducer");
+    }
+    return {};
+}
+
+QString hoseRow(const ResolvedHose& hose, UnitSystem units)
+{
+    const Hose& own = *hose->hose;
+    const QString name = !own.name.empty()              ? QString::fromStdString(own.name)
+                         : own.role == HoseRole::supply ? tr("Supply hose")
+                                                        : tr("Return hose");
+    const QString bore = hose->bore_known ? words(hose->bore_mm, Unit::mm, units) : tr("not entered");
+    return tr("%1: bore %2, cut length %3").arg(name, bore, words(hose->cut_length_mm, Unit::mm, units));
+}
+
+QString heaterRow(const Heater& heater, UnitSystem units)
+{
+    QString row = QString::fromStdString(heater.name);
+    if (heater.power_W.known())
+        row += QStringLiteral(", ") + words(*heater.power_W.value, Unit::watt, units);
+    if (heater.rated_V.known())
+        row += QStringLiteral(", ") + words(*heater.rated_V.value, Unit::volt, units);
+    return row;
+}
+
+/// A chamber's volume is its manual's; where that is not entered, its cylinder's.
+double chamberVolume(const Heater& heater)
+{
+    const double r = heater.chamber_bore_mm / 2;
+    const double cylinder_ml =
+        3.14159265358979323846 * r * r * (heater.chamber_top_mm - heater.chamber_bottom_mm) / 1000;
+    return heater.chamber_volume_ml.value.value_or(cylinder_ml);
+}
+
+} // namespace
+
+Section findingsSection(const Sketch& sketch, const Analysis& analysis)
+{
+    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 3};
+    for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
+        const Finding& finding = analysis.findings[i];
+        const QString text = QString::fromStdString(format(finding.text, unitsOf(sketch)));
+        section.items.push_back({QStringLiteral("%1: %2").arg(severityWord(finding.severity), text),
+                                 finding.severity, int(i) + 1});
+    }
+    if (section.items.empty())
+        section.items.push_back({tr("None in what was judged."), std::nullopt, 0});
+    return section;
+}
+
+Section notJudgedSection(const Analysis& analysis)
+{
+    Section section{tr("Not judged, for want of a fact"), {}, tr("and %1 more in the list"), 1};
+    std::map<std::string, bool> said;
+    for (const NotJudged& one : analysis.not_judged) {
+        QString missing = QString::fromStdString(one.missing);
+        if (missing.isEmpty() || !said.emplace(one.missing, true).second)
+            continue;
+        missing[0] = missing[0].toUpper();
+        section.items.push_back({missing + QLatin1Char('.'), std::nullopt, 0});
+    }
+    return section;
+}
+
+Section partsSection(const Sketch& sketch, const Analysis& analysis)
+{
+    const UnitSystem units = unitsOf(sketch);
+    Section section{tr("Parts and cut lengths"), {}, tr("and %1 more"), 4};
+    const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    for (const Heater& heater : sketch.heaters)
+        add(heaterRow(heater, units));
+    std::map<QString, int> counted;
+    double volume_ml = 0;
+    for (const ResolvedHose& hose : analysis.layout.hoses) {
+        add(hoseRow(hose, units));
+        volume_ml += hose->volume_ml;
+        for (const InlinePart& part : hose->hose->parts)
+            ++counted[tr("%1, bore %2").arg(partName(part), words(part.bore_mm, Unit::mm, units))];
+        for (const HoseEnd* end : {&hose->hose->from, &hose->hose->to}) {
+            if (!end->connected())
+                continue;
+            ++counted[tr("Hose end, bore %1").arg(words(end->bore_mm, Unit::mm, units))];
+            ++counted[tr("Hose clamp for %1 outside diameter")
+                          .arg(words(hose->outsideDiameter(), Unit::mm, units))];
+        }
+        if (!hose->hose->clips_mm.empty())
+            counted[tr("Support clip for %1 outside diameter")
+                        .arg(words(hose->outsideDiameter(), Unit::mm, units))] +=
+                int(hose->hose->clips_mm.size());
+    }
+    for (const auto& [name, count] : counted)
+        add(tr("%1 x %2").arg(count).arg(name));
+    for (const Heater& heater : sketch.heaters)
+        volume_ml += chamberVolume(heater);
+    if (volume_ml > 0)
+        add(tr("Coolant to fill hoses and heater: about %1")
+                .arg(words(volume_ml / 1000, Unit::litre, units)));
+    return section;
+}
+
+Section cautionsSection()
+{
+    Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9};
+    const char* const cautions[] = {
+        QT_TRANSLATE_NOOP("Sheet", "Qualified technicians only. Disconnect and lock out power while working; "
+                                   "inhibit a generator's automatic start."),
+        QT_TRANSLATE_NOOP("Sheet", "Chock wheels, block air suspension; never work under an unsupported "
+                                   "vehicle."),
+        QT_TRANSLATE_NOOP("Sheet", "Open the cap only cold: hot coolant under pressure."),
+        QT_TRANSLATE_NOOP("Sheet", "Never energise without coolant in the chamber."),
+        QT_TRANSLATE_NOOP("Sheet", "Heater off before a valve is closed: both closed is a sealed vessel."),
+        QT_TRANSLATE_NOOP("Sheet", "Run the engine outdoors or with extraction."),
+        QT_TRANSLATE_NOOP("Sheet", "Grounded supply, local electrical code, licensed electrician."),
+        QT_TRANSLATE_NOOP("Sheet", "Antifreeze is poisonous: catch it and dispose of it properly."),
+        QT_TRANSLATE_NOOP("Sheet",
+                          "The heater's and the engine's own manuals rule over this sheet; its figures "
+                          "are estimates from stated assumptions."),
+    };
+    for (const char* caution : cautions)
+        section.items.push_back({tr(caution), std::nullopt, 0});
+    return section;
+}
+
+} // namespace siphonwright::sheet

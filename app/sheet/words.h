@@ -1,0 +1,29 @@
+#pragma once
+
+#include "app/sheet/plan.h"
+
+#include <optional>
+#include <vector>
+
+/// What the sheet says in words: findings, what was not judged, parts, cautions.
+namespace siphonwright::sheet {
+
+struct Item {
+    QString text;
+    std::optional<Severity> severity; ///< with a balloon of this shape
+    int number = 0;
+};
+
+struct Section {
+    QString heading;
+    std::vector<Item> items;
+    QString more;             ///< "and %1 more ...", said when not all fit
+    std::size_t at_least = 0; ///< items that are never left out
+};
+
+Section findingsSection(const Sketch& sketch, const Analysis& analysis);
+Section notJudgedSection(const Analysis& analysis);
+Section partsSection(const Sketch& sketch, const Analysis& analysis);
+Section cautionsSection();
+
+} // namespace siphonwright::sheet

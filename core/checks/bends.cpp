@@ -38,7 +38,7 @@ void place(Finding& finding, const Route& route, const Bend& bend)
 /// The hose leaves its hose end off the stub's axis: where it bends there, no radius was asked for.
 void reportKink(Judge& judge, const Route& route, std::size_t index)
 {
-    const Bend& bend = route.path.line.bends()[index];
+    const Bend& bend = route.bends[index];
     if (bend.angle_rad <= drawn_straight_rad)
         return;
     constexpr double degrees = 180 / 3.14159265358979323846;
@@ -55,7 +55,7 @@ void reportKink(Judge& judge, const Route& route, std::size_t index)
 
 void judgeRadius(Judge& judge, const Route& route, std::size_t index)
 {
-    const Bend& bend = route.path.line.bends()[index];
+    const Bend& bend = route.bends[index];
     const double half_outside_mm = route.outsideDiameter() / 2;
     const double inside_mm = bend.radius_mm - half_outside_mm;
     const std::optional<Verdict> found = verdict(inside_mm, judge.rule.sense, insideLimits(judge, route));
@@ -86,7 +86,7 @@ void bendTooTight(Judge& judge)
         const Route& route = *hose;
         if (!route.bore_known)
             judge.notJudged(refOf(*route.hose), "the bore of " + nameOfHose(*route.hose) + " is not entered");
-        const std::vector<Bend>& bends = route.path.line.bends();
+        const std::vector<Bend>& bends = route.bends;
         for (std::size_t i = 0; i < bends.size(); ++i) {
             if (route.bend_kinds[i] != BendKind::hose)
                 continue;
@@ -102,7 +102,7 @@ void bendDoesNotFit(Judge& judge)
 {
     for (const ResolvedHose& hose : judge.layout.hoses) {
         const Route& route = *hose;
-        const std::vector<Bend>& bends = route.path.line.bends();
+        const std::vector<Bend>& bends = route.bends;
         for (std::size_t i = 0; i < bends.size(); ++i) {
             if (!isTight(bends[i]))
                 continue;

@@ -35,9 +35,9 @@ void judgeManualBore(Judge& judge, const Heater& heater, const ResolvedHose& hos
     if (!found)
         return;
     Finding& finding = judge.report(found->severity, refOf(*route.hose),
-                                    {"{a} has a bore of {0}; the manual of {b} asks for {1} or more.",
+                                    {"{a} has a bore of {0}; the heater's manual asks for {1} or more.",
                                      {{smallest.bore_mm, Unit::mm}, {*least_mm, Unit::mm}},
-                                     {nameOfHose(*route.hose), nameOfHeater(heater)}});
+                                     {nameOfHose(*route.hose)}});
     finding.hose = hose.id();
     finding.from_mm = smallest.from_mm;
     finding.to_mm = smallest.to_mm;

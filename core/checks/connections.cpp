@@ -89,8 +89,9 @@ void hoseLong(Judge& judge)
         finding.at = route.path.line.at(*finding.along_mm);
         finding.measured = route.length_mm - direct_mm;
         finding.limit = found->limit;
-        finding.fix = {
-            "Take at least {0} out of it.", {{route.length_mm - direct_mm - found->limit, Unit::mm}}, {}};
+        finding.fix = {"Take at least {0} out of it.",
+                       {{enough(route.length_mm - direct_mm - found->limit), Unit::mm}},
+                       {}};
     }
 }
 
@@ -102,7 +103,7 @@ void hoseOpenEnd(Judge& judge)
             continue; // sound, or on nothing at all
         const std::size_t end = route.from.connected ? 1 : 0;
         reportEnd(judge, route, end,
-                  {end == 0 ? "The start of {a} is open." : "The end of {a} is open.",
+                  {end == 0 ? "{a} is open at its start." : "{a} is open at its end.",
                    {},
                    {nameOfHose(*route.hose)}});
     }

@@ -1,5 +1,6 @@
+#include "core/physics/coolant.h"
+
 #include "core/checks/judges.h"
-#include "core/physics/freezing.h"
 #include "core/sketch/sketch.h"
 
 namespace siphonwright::judges {
@@ -25,9 +26,9 @@ std::optional<double> freezingPointOf(Judge& judge)
         judge.notJudged({}, "the share of antifreeze in the coolant is not entered");
         return std::nullopt;
     }
-    const Antifreeze kind =
-        coolant.glycol == Glycol::ethylene ? Antifreeze::ethylene_glycol : Antifreeze::propylene_glycol;
-    const std::optional<double> point = freezingPoint(kind, *coolant.volume_percent.value / 100);
+    const CoolantBase kind =
+        coolant.glycol == Glycol::ethylene ? CoolantBase::ethylene_glycol : CoolantBase::propylene_glycol;
+    const std::optional<double> point = freezingPoint(kind, *coolant.volume_percent.value);
     if (!point)
         judge.notJudged({}, "freezing points are known only up to 60 % of antifreeze");
     return point;

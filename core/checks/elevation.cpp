@@ -58,11 +58,12 @@ void reportHighPoint(Judge& judge, const ResolvedHose& hose, const HighPoint& po
     finding.limit = limitLength(*found, bore_mm);
     finding.unit = Unit::mm;
     if (bleed)
-        finding.fix = {
-            "Bleed at every fill, or lower the hump by at least {0}.", {{point.height_mm, Unit::mm}}, {}};
+        finding.fix = {"Bleed at every fill, or lower the hump by at least {0}.",
+                       {{enough(point.height_mm), Unit::mm}},
+                       {}};
     else
         finding.fix = {"Lower the hump by at least {0}, or put a bleed at its crest.",
-                       {{point.height_mm, Unit::mm}},
+                       {{enough(point.height_mm), Unit::mm}},
                        {}};
 }
 
@@ -81,17 +82,19 @@ void reportReturnDip(Judge& judge, const Route& route, const Dip& dip)
     const std::optional<Verdict> found = judge.verdictOn(dip.depth_mm / bore_mm);
     if (!found)
         return;
-    Finding& finding =
-        judge.report(found->severity, refOf(*route.hose),
-                     {"{a} dips {0}: {1} of coolant stays in it, cold, and air cannot pass it.",
-                      {{dip.depth_mm, Unit::mm}, {dip.held_ml, Unit::ml}},
-                      {nameOfHose(*route.hose)}});
+    Message text{"{a} dips {0} below its rim: {1} of coolant stays there and slows the flow.",
+                 {{dip.depth_mm, Unit::mm}, {dip.held_ml, Unit::ml}},
+                 {nameOfHose(*route.hose)}};
+    if (found->severity == Severity::stop)
+        text.pattern = "{a} dips {0} below its rim: {1} of coolant fills the bore there and no air can pass.";
+    Finding& finding = judge.report(found->severity, refOf(*route.hose), text);
     place(finding, route, dip.along_mm, dip.from_mm, dip.to_mm, dip.at);
     finding.measured = dip.depth_mm;
     finding.limit = limitLength(*found, bore_mm);
     finding.unit = Unit::mm;
-    finding.fix = {
-        "Raise the dip by at least {0}, so that the hose rises all the way.", {{dip.depth_mm, Unit::mm}}, {}};
+    finding.fix = {"Raise the dip by at least {0}, so that the hose rises all the way.",
+                   {{enough(dip.depth_mm), Unit::mm}},
+                   {}};
 }
 
 bool plainWater(const Coolant& coolant)
@@ -124,8 +127,9 @@ void reportSupplyDip(Judge& judge, const Route& route, const Dip& dip)
     finding.measured = dip.held_ml;
     if (found)
         finding.limit = found->limit;
-    finding.fix = {
-        "Raise the dip by at least {0}, or put a drain at its lowest point.", {{dip.depth_mm, Unit::mm}}, {}};
+    finding.fix = {"Raise the dip by at least {0}, or put a drain at its lowest point.",
+                   {{enough(dip.depth_mm), Unit::mm}},
+                   {}};
 }
 
 } // namespace
@@ -186,8 +190,9 @@ void supplyRises(Judge& judge)
         finding.at = route.to.stop;
         finding.measured = measured_mm;
         finding.limit = found.limit;
-        finding.fix = {
-            "Lower the heater by at least {0}, or take a lower supply port.", {{measured_mm, Unit::mm}}, {}};
+        finding.fix = {"Lower the heater by at least {0}, or take a lower supply port.",
+                       {{enough(measured_mm), Unit::mm}},
+                       {}};
     }
 }
 

@@ -62,11 +62,10 @@ void reportUnderReturn(Judge& judge, const Loop& loop)
     constexpr double level_mm = 1e-6;
     const std::vector<std::string> words = {nameOfHeater(*loop.heater), nameOfPort(*loop.return_port)};
     if (rise_mm <= level_mm) {
-        Finding& finding =
-            judge.report(Severity::caution, refOf(*loop.heater),
-                         {"The outlet of {a} is {0} above {b}: warm coolant would have to sink.",
-                          {{-std::min(rise_mm, 0.0), Unit::mm}},
-                          words});
+        Finding& finding = judge.report(Severity::caution, refOf(*loop.heater),
+                                        {"{a} has its outlet {0} above {b}: warm coolant would have to sink.",
+                                         {{-std::min(rise_mm, 0.0), Unit::mm}},
+                                         words});
         finding.at = loop.heater->position;
         return;
     }
@@ -81,7 +80,7 @@ void reportUnderReturn(Judge& judge, const Loop& loop)
     finding.limit = found->limit;
     finding.at = loop.heater->position;
     const double to_move_mm = aside_mm - judge.limits.advice.value_or(found->limit) * rise_mm;
-    finding.fix = {"Move the heater at least {0} towards {a}.", {{to_move_mm, Unit::mm}}, {words[1]}};
+    finding.fix = {"Move the heater at least {0} towards {a}.", {{enough(to_move_mm), Unit::mm}}, {words[1]}};
 }
 
 } // namespace
@@ -101,16 +100,16 @@ void heaterDrop(Judge& judge)
         const std::optional<Verdict> found = verdict(drop_mm, judge.rule.sense, limits);
         if (!found)
             continue;
-        Message text{"The top of {a} is only {0} below the lowest point of the water jacket.",
+        Message text{"{a} has its top only {0} below the lowest point of the water jacket.",
                      {{std::abs(drop_mm), Unit::mm}},
                      {nameOfHeater(*loop.heater)}};
         if (drop_mm < 0)
-            text.pattern = "The top of {a} is {0} above the lowest point of the water jacket.";
+            text.pattern = "{a} has its top {0} above the lowest point of the water jacket.";
         Finding& finding = judge.report(found->severity, refOf(*loop.heater), text);
         finding.measured = drop_mm;
         finding.limit = found->limit;
         finding.at = loop.heater->position;
-        finding.fix = {"Lower the heater by at least {0}.", {{found->limit - drop_mm, Unit::mm}}, {}};
+        finding.fix = {"Lower the heater by at least {0}.", {{enough(found->limit - drop_mm), Unit::mm}}, {}};
     }
 }
 
@@ -138,13 +137,12 @@ void heaterChamberTrapsAir(Judge& judge)
         if (!found)
             continue;
         const bool bared = heights.element_top_mm && *heights.element_top_mm > heights.outlet_crown_mm + 1e-6;
-        Message text{"The chamber of {a} reaches {0} above its outlet: {1} of air stays in it.",
+        Message text{"{a} has a chamber that reaches {0} above its outlet: {1} of air stays in it.",
                      {{over_mm, Unit::mm}, {heights.over_crown_ml, Unit::ml}},
                      {nameOfHeater(heater)}};
         if (bared)
             text.pattern =
-                "The chamber of {a} reaches {0} above its outlet: {1} of air stays in it and bares "
-                "the element.";
+                "{a} has a chamber that reaches {0} above its outlet: {1} of air bares the element.";
         Finding& finding = judge.report(bared ? Severity::stop : found->severity, refOf(heater), text);
         finding.measured = over_mm;
         finding.limit = found->limit;

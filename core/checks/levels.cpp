@@ -51,7 +51,8 @@ Finding* reportOver(Judge& judge, const PartRef& part, const std::string& name, 
     const double under_mm = judge.layout.levels.cold_min_mm
                                 ? std::max(found->over_mm, top_mm - *judge.layout.levels.cold_min_mm)
                                 : found->over_mm;
-    finding.fix = {"Lower it by at least {0}, or keep the coolant level higher.", {{under_mm, Unit::mm}}, {}};
+    finding.fix = {
+        "Lower it by at least {0}, or keep the coolant level higher.", {{enough(under_mm), Unit::mm}}, {}};
     return &finding;
 }
 

@@ -31,11 +31,11 @@ void judgePortHeight(Judge& judge, HoseRole role)
         if (!found)
             continue;
         const bool supply = role == HoseRole::supply;
-        Message text{"Supply port {a} is {0} above the lowest point of the water jacket.",
+        Message text{"{a} is {0} above the lowest point of the water jacket, high for a supply.",
                      {{share * range_mm, Unit::mm}},
                      {nameOfPort(*port)}};
         if (!supply)
-            text = {"Return port {a} is {0} below the highest point of the water jacket.",
+            text = {"{a} is {0} below the highest point of the water jacket, low for a return.",
                     {{(1 - share) * range_mm, Unit::mm}},
                     {nameOfPort(*port)}};
         Finding& finding = judge.report(found->severity, refOf(*port), text);
@@ -43,7 +43,7 @@ void judgePortHeight(Judge& judge, HoseRole role)
         finding.limit = found->limit;
         finding.at = port->position;
         finding.fix = {supply ? "Take a port at least {0} lower." : "Take a port at least {0} higher.",
-                       {{std::abs(share - found->limit) * range_mm, Unit::mm}},
+                       {{enough(std::abs(share - found->limit) * range_mm), Unit::mm}},
                        {}};
     }
 }
@@ -65,12 +65,12 @@ void judgePortPlace(Judge& judge, HoseRole role)
         const std::optional<Verdict> found = judge.verdictOn(share);
         if (!found)
             continue;
-        Message text{"Supply port {a} is {0} back from the front of the water jacket, in its rear half.",
+        Message text{"{a}, a supply port, is {0} back from the front of the water jacket, in its rear half.",
                      {{share * length_mm, Unit::mm}},
                      {nameOfPort(*port)}};
         if (role == HoseRole::return_)
             text.pattern =
-                "Return port {a} is {0} back from the front of the water jacket, in its front half.";
+                "{a}, a return port, is {0} back from the front of the water jacket, in its front half.";
         Finding& finding = judge.report(found->severity, refOf(*port), text);
         finding.measured = share;
         finding.limit = found->limit;
@@ -160,10 +160,9 @@ void returnNearThermostat(Judge& judge)
         const std::optional<Verdict> found = judge.verdictOn(apart_mm);
         if (!found)
             continue;
-        Finding& finding = judge.report(found->severity, refOf(*port),
-                                        {"Return port {a} is only {0} from the thermostat housing.",
-                                         {{apart_mm, Unit::mm}},
-                                         {nameOfPort(*port)}});
+        Finding& finding = judge.report(
+            found->severity, refOf(*port),
+            {"{a} is only {0} from the thermostat housing.", {{apart_mm, Unit::mm}}, {nameOfPort(*port)}});
         finding.measured = apart_mm;
         finding.limit = found->limit;
         finding.at = port->position;
@@ -182,10 +181,11 @@ void sensorNearReturn(Judge& judge)
             const std::optional<Verdict> found = judge.verdictOn(apart_mm);
             if (!found)
                 continue;
-            Finding& finding = judge.report(found->severity, refOf(sensor),
-                                            {"Sensor {a} is only {0} from return port {b}.",
-                                             {{apart_mm, Unit::mm}},
-                                             {nameOfPort(sensor), nameOfPort(*port)}});
+            Finding& finding =
+                judge.report(found->severity, refOf(sensor),
+                             {"{a} is only {0} from {b}, whose warm coolant misleads the sensor.",
+                              {{apart_mm, Unit::mm}},
+                              {nameOfPort(sensor), nameOfPort(*port)}});
             finding.measured = apart_mm;
             finding.limit = found->limit;
             finding.at = sensor.position;

@@ -50,9 +50,12 @@ std::vector<double> windowStarts(const Route& route, double first_mm, double las
         add(piece.s - window_mm);
         if (piece.radius_mm <= 0)
             continue;
-        for (double t = step_mm; t < piece.length_mm; t += step_mm) {
-            add(piece.s + t);
-            add(piece.s + t - window_mm);
+        // However long an arc is drawn, it is not looked at in more than a thousand places.
+        const int steps = static_cast<int>(std::min(piece.length_mm / step_mm, 1000.0)) + 1;
+        for (int i = 1; i < steps; ++i) {
+            const double s = piece.s + piece.length_mm * i / steps;
+            add(s);
+            add(s - window_mm);
         }
     }
     std::sort(starts.begin(), starts.end());
@@ -86,7 +89,7 @@ void reportSlope(Judge& judge, const ResolvedHose& hose, const Window& worst, do
     finding.measured = worst.slope;
     finding.limit = found->limit;
     finding.fix = {"Give it at least {0} more rise over {1}.",
-                   {{short_mm, Unit::mm}, {worst.to_mm - worst.from_mm, Unit::mm}},
+                   {{enough(short_mm), Unit::mm}, {worst.to_mm - worst.from_mm, Unit::mm}},
                    {}};
 }
 

@@ -52,11 +52,11 @@ void judgeEnd(Judge& judge, const Route& route, const Port& port, double port_mm
 
 void reportClosed(Judge& judge, const Route& route, std::size_t index, bool sealed)
 {
-    Message text{"An isolation valve in {a} is closed: nothing circulates.", {}, {nameOfHose(*route.hose)}};
+    Message text{"{a} has a closed isolation valve: nothing circulates.", {}, {nameOfHose(*route.hose)}};
     if (sealed)
-        text.pattern =
-            "An isolation valve in {a} is closed, and so is the other hose: the heater is a sealed vessel "
-            "and builds dangerous pressure when heated.";
+        text.pattern = "{a} has a closed isolation valve, and so has the heater's other hose: the heater is "
+                       "a sealed vessel "
+                       "and builds dangerous pressure when heated.";
     Finding& finding = judge.report(Severity::stop, {PartKind::inline_part, route.hose->id, index}, text);
     finding.hose = route.hose->id;
     finding.along_mm =
@@ -81,7 +81,7 @@ void judgeCabinLine(Judge& judge, const Hose& hose, const HoseEnd& end)
         return;
     Finding& finding =
         judge.report(Severity::stop, refOf(*port),
-                     {"The shut-off of the cabin heater line at {a} is closed: nothing circulates.",
+                     {"{a} is a cabin heater line with its shut-off closed: nothing circulates.",
                       {},
                       {nameOfPort(*port)}});
     finding.hose = hose.id;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <string_view>
 
 namespace siphonwright {
@@ -32,12 +33,17 @@ std::string nameOfHose(const Hose& hose)
 
 std::string nameOfPort(const Port& port)
 {
-    return port.name.empty() ? "port " + port.id : port.name;
+    return port.name.empty() ? "Port " + port.id : port.name;
 }
 
 std::string nameOfHeater(const Heater& heater)
 {
     return named(heater.name, heater.id, "Heater", "heater");
+}
+
+double enough(double length_mm)
+{
+    return std::max(1.0, std::ceil(length_mm - 1e-6));
 }
 
 PartRef refOf(const Hose& hose)

@@ -13,6 +13,9 @@ std::string nameOfHose(const Hose& hose);
 std::string nameOfPort(const Port& port);
 std::string nameOfHeater(const Heater& heater);
 
+/// A length to change something by, mm: up to the next whole millimetre, so that doing it is enough.
+double enough(double length_mm);
+
 PartRef refOf(const Hose& hose);
 PartRef refOf(const Port& port);
 PartRef refOf(const Heater& heater);

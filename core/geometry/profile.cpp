@@ -11,6 +11,8 @@ namespace {
 
 /// A crest is level within this.
 constexpr double plateau_mm = 0.01;
+/// A crown that lies at the sill but for rounding is not over it.
+constexpr double rounding_mm = 1e-9;
 constexpr double mm3_per_ml = 1000;
 
 /// A place between which and the next the crown is monotone, or jumps if the stretch is another one.
@@ -83,7 +85,7 @@ public:
         for (std::size_t i = 0; i < nodes_.size(); ++i) {
             const double sill = std::max(left[i], right[i]);
             const double height = nodes_[i].crown_mm - sill;
-            if (height > 0 && height >= least_mm)
+            if (height > 2 * rounding_mm && height >= least_mm)
                 addCrest(i, sill, result);
         }
         return result;
@@ -139,7 +141,8 @@ private:
         const double level_from = passes(nodes_[first - 1], nodes_[first], crown - plateau_mm);
         const double level_to = passes(nodes_[last], nodes_[last + 1], crown - plateau_mm);
 
-        const auto is_over = [&](double other) { return other > sill; };
+        const double edge = sill + rounding_mm;
+        const auto is_over = [&](double other) { return other > edge; };
         const std::size_t over_first = firstNode(top, is_over);
         const std::size_t over_last = lastNode(top, is_over);
         HighPoint crest;
@@ -149,8 +152,8 @@ private:
         crest.crown_mm = crown;
         crest.sill_mm = sill;
         crest.height_mm = crown - sill;
-        crest.from_mm = passes(nodes_[over_first - 1], nodes_[over_first], sill);
-        crest.to_mm = passes(nodes_[over_last], nodes_[over_last + 1], sill);
+        crest.from_mm = passes(nodes_[over_first - 1], nodes_[over_first], edge);
+        crest.to_mm = passes(nodes_[over_last], nodes_[over_last + 1], edge);
         result.push_back(crest);
     }
 

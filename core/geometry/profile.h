@@ -35,8 +35,8 @@ struct BoreHeights {
 /// Heights at s: crown = z + (D/2) k, invert = z - (D/2) k, k = sqrt(1 - t_z^2) with t the unit tangent;
 /// k = 0 on a plumb piece. From D/2 before to D/2 after a bend of radius under D/2 the crown (turning upward)
 /// or invert (turning downward) is held at the bend's own, z + (D/2) k with z at the bend's middle and the
-/// greater k of its two ends; on the arc itself it goes no farther than at the arc's ends. So crossing disc
-/// sections invent no crests.
+/// greater k of its two ends; on the bend itself it goes no farther than at its ends. An arc that passes its
+/// steepest place is two such bends. So crossing disc sections invent no crests.
 BoreHeights heightsAt(const Path& path, const Plumb& plumb, double s);
 
 /// A crest of the crown where air can stay.

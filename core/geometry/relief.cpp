@@ -30,15 +30,17 @@ double levelPart(Vec3 direction, Vec3 up)
 
 /// A bend too tight for its bore: its disc sections cross.
 struct TightBend {
-    double from_mm = 0; ///< where its crown is held, half a bore beyond its ends
+    double from_mm = 0; ///< the bend itself, along the path
     double to_mm = 0;
     double half_bore_mm = 0;
-    double floor_mm = 0;
+    double floor_mm = 0; ///< held from half a bore before to half a bore after it
     double cap_mm = infinite;
-    std::size_t arc = 0; ///< the piece the cap is for
+
+    double heldFrom() const { return from_mm - half_bore_mm; }
+    double heldTo() const { return to_mm + half_bore_mm; }
 };
 
-/// What turns upward between the tangents before and after, over [from, to] with its middle at height z.
+/// What turns upward between the tangents before and after, with its middle at height z.
 std::optional<TightBend> upwardBend(Vec3 before, Vec3 after, Vec3 up, double z_mm, double half_bore_mm)
 {
     if (half_bore_mm <= 0 || dot(after, up) <= dot(before, up))
@@ -50,50 +52,65 @@ std::optional<TightBend> upwardBend(Vec3 before, Vec3 after, Vec3 up, double z_m
 }
 
 /// The corner between piece i and the next, if it is sharp and turns upward.
-std::optional<TightBend> tightCorner(const Path& path, Vec3 up, std::size_t i)
+void addTightCorner(const Path& path, Vec3 up, std::size_t i, std::vector<TightBend>& bends)
 {
     const std::vector<Piece>& pieces = path.line.pieces();
     if (i + 1 >= pieces.size())
-        return std::nullopt;
+        return;
     const Piece& next = pieces[i + 1];
     const Vec3 before = pieces[i].tangent(pieces[i].length_mm);
     if (distance(before, next.u) < tangent_limit)
-        return std::nullopt;
+        return;
     const double half = path.boreAt(next.s) / 2;
     std::optional<TightBend> bend = upwardBend(before, next.u, up, dot(next.start, up), half);
-    if (bend) {
-        bend->from_mm = next.s - half;
-        bend->to_mm = next.s + half;
-        bend->arc = pieces.size();
-    }
-    return bend;
+    if (!bend)
+        return;
+    bend->from_mm = next.s;
+    bend->to_mm = next.s;
+    bends.push_back(*bend);
 }
 
-/// Piece i, if it is an arc of under half a bore and turns upward.
-std::optional<TightBend> tightArc(const Path& path, Vec3 up, std::size_t i)
+/// The part of an arc from a to b along it, if it turns upward there.
+void addTightPart(const Piece& arc, Vec3 up, double half_bore_mm, double a, double b,
+                  std::vector<TightBend>& bends)
+{
+    const Vec3 before = arc.tangent(a);
+    const Vec3 after = arc.tangent(b);
+    std::optional<TightBend> bend = upwardBend(before, after, up, dot(arc.at((a + b) / 2), up), half_bore_mm);
+    if (!bend)
+        return;
+    bend->from_mm = arc.s + a;
+    bend->to_mm = arc.s + b;
+    bend->cap_mm = std::max(dot(arc.at(a), up) + half_bore_mm * levelPart(before, up),
+                            dot(arc.at(b), up) + half_bore_mm * levelPart(after, up));
+    bends.push_back(*bend);
+}
+
+/// Piece i, if it is an arc of under half a bore and turns upward; an arc that passes its steepest place
+/// turns upward on one side of it and downward on the other.
+void addTightArc(const Path& path, Vec3 up, std::size_t i, std::vector<TightBend>& bends)
 {
     const Piece& arc = path.line.pieces()[i];
     if (arc.radius_mm <= 0)
-        return std::nullopt;
+        return;
     const double half = path.boreAt(arc.s + arc.length_mm / 2) / 2;
     if (arc.radius_mm >= half)
-        return std::nullopt;
-    const Vec3 after = arc.tangent(arc.length_mm);
-    std::optional<TightBend> bend = upwardBend(arc.u, after, up, dot(arc.at(arc.length_mm / 2), up), half);
-    if (bend) {
-        bend->from_mm = arc.s - half;
-        bend->to_mm = arc.s + arc.length_mm + half;
-        bend->arc = i;
-        bend->cap_mm = std::max(dot(arc.start, up) + half * levelPart(arc.u, up),
-                                dot(arc.at(arc.length_mm), up) + half * levelPart(after, up));
+        return;
+    const double phase = std::atan2(dot(arc.n, up), dot(arc.u, up));
+    const double steepest = arc.radius_mm * (phase < 0 ? phase + std::numbers::pi : phase);
+    if (steepest > 0 && steepest < arc.length_mm) {
+        addTightPart(arc, up, half, 0, steepest, bends);
+        addTightPart(arc, up, half, steepest, arc.length_mm, bends);
+    } else {
+        addTightPart(arc, up, half, 0, arc.length_mm, bends);
     }
-    return bend;
 }
 
-void limit(Stretch& stretch, const TightBend& bend, bool on_its_arc)
+/// Limit the crown of a stretch that a bend's floor covers; the cap holds on the bend itself.
+void limit(Stretch& stretch, const TightBend& bend, bool on_bend)
 {
     stretch.floor_mm = std::max(stretch.floor_mm, bend.floor_mm);
-    if (on_its_arc && stretch.half_bore_mm <= bend.half_bore_mm)
+    if (on_bend && stretch.half_bore_mm <= bend.half_bore_mm)
         stretch.cap_mm = std::min(stretch.cap_mm, bend.cap_mm);
 }
 
@@ -159,10 +176,8 @@ std::vector<TightBend> tightBendsOf(const Path& path, Vec3 up)
 {
     std::vector<TightBend> bends;
     for (std::size_t i = 0; i < path.line.pieces().size(); ++i) {
-        if (const auto arc = tightArc(path, up, i))
-            bends.push_back(*arc);
-        if (const auto corner = tightCorner(path, up, i))
-            bends.push_back(*corner);
+        addTightArc(path, up, i, bends);
+        addTightCorner(path, up, i, bends);
     }
     return bends;
 }
@@ -186,22 +201,18 @@ std::vector<Stretch> cutAt(const std::vector<Stretch>& stretches, const std::vec
     return result;
 }
 
-void holdCrowns(std::vector<Stretch>& stretches, const Path& path, const std::vector<TightBend>& bends)
+void holdCrowns(std::vector<Stretch>& stretches, const std::vector<TightBend>& bends)
 {
     std::vector<double> places;
-    for (const TightBend& bend : bends) {
-        places.push_back(bend.from_mm);
-        places.push_back(bend.to_mm);
-    }
+    for (const TightBend& bend : bends)
+        places.insert(places.end(), {bend.heldFrom(), bend.from_mm, bend.to_mm, bend.heldTo()});
     std::sort(places.begin(), places.end());
     stretches = cutAt(stretches, places);
     for (const TightBend& bend : bends) {
-        const double arc_from =
-            bend.arc < path.line.pieces().size() ? path.line.pieces()[bend.arc].s : infinite;
-        auto part = std::lower_bound(stretches.begin(), stretches.end(), bend.from_mm,
+        auto part = std::lower_bound(stretches.begin(), stretches.end(), bend.heldFrom(),
                                      [](const Stretch& a, double s) { return a.from_mm < s; });
-        for (; part != stretches.end() && part->to_mm <= bend.to_mm; ++part)
-            limit(*part, bend, part->piece_mm == arc_from);
+        for (; part != stretches.end() && part->to_mm <= bend.heldTo(); ++part)
+            limit(*part, bend, part->from_mm >= bend.from_mm && part->to_mm <= bend.to_mm);
     }
 }
 
@@ -292,7 +303,7 @@ std::vector<Stretch> stretchesOf(const Path& path, Vec3 up, TightBends tight_ben
     if (tight_bends == TightBends::limit_crown) {
         const std::vector<TightBend> bends = tightBendsOf(path, up);
         if (!bends.empty())
-            holdCrowns(stretches, path, bends);
+            holdCrowns(stretches, bends);
     }
     return stretches;
 }
@@ -310,19 +321,20 @@ double crownAt(const Path& path, Vec3 up, double s)
     double reach = 0;
     for (const BoreSpan& span : path.bores)
         reach = std::max(reach, soundBore(span.bore_mm) / 2);
-    const auto consider = [&](const std::optional<TightBend>& bend, std::size_t piece) {
-        if (bend && s >= bend->from_mm && s <= bend->to_mm)
-            limit(stretch, *bend, bend->arc == here && piece == here);
-    };
+    std::vector<TightBend> bends;
     for (std::size_t i = here + 1; i-- > 0 && s - (pieces[i].s + pieces[i].length_mm) <= reach;) {
-        consider(tightArc(path, up, i), i);
+        addTightArc(path, up, i, bends);
         if (i < here)
-            consider(tightCorner(path, up, i), i);
+            addTightCorner(path, up, i, bends);
     }
     for (std::size_t i = here; i < pieces.size() && pieces[i].s - s <= reach; ++i) {
         if (i > here)
-            consider(tightArc(path, up, i), i);
-        consider(tightCorner(path, up, i), i);
+            addTightArc(path, up, i, bends);
+        addTightCorner(path, up, i, bends);
+    }
+    for (const TightBend& bend : bends) {
+        if (s >= bend.heldFrom() && s <= bend.heldTo())
+            limit(stretch, bend, s >= bend.from_mm && s <= bend.to_mm);
     }
     return stretch.crown(s);
 }

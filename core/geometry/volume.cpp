@@ -30,9 +30,9 @@ double areaOver(const Stretch& stretch, double level_mm, double s)
 double integralOfArea(double half_bore_mm, double offset_mm)
 {
     const double h = std::clamp(offset_mm, -half_bore_mm, half_bore_mm);
+    // Half the angle of the chord by atan2: acos loses its digits where the chord is short.
     const double chord = std::sqrt((half_bore_mm - h) * (half_bore_mm + h));
-    return half_bore_mm * half_bore_mm * (h * std::acos(h / half_bore_mm) - chord) +
-           chord * chord * chord / 3;
+    return half_bore_mm * half_bore_mm * (h * std::atan2(chord, h) - chord) + chord * chord * chord / 3;
 }
 
 struct Estimate {
@@ -153,7 +153,8 @@ double discAreaOver(double bore_mm, double offset_mm)
         return 0;
     if (offset_mm <= -r)
         return discArea(r);
-    return r * r * std::acos(offset_mm / r) - offset_mm * std::sqrt((r - offset_mm) * (r + offset_mm));
+    const double chord = std::sqrt((r - offset_mm) * (r + offset_mm));
+    return r * r * std::atan2(chord, offset_mm) - offset_mm * chord;
 }
 
 std::vector<MonotonePart> monotonePartsOf(const std::vector<Stretch>& stretches)

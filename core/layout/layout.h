@@ -47,7 +47,10 @@ struct Route {
     double hose_to_mm = 0;
     PathEnd from;
     PathEnd to;
-    std::vector<BendKind> bend_kinds;        ///< one per path.line.bends()
+    /// The path's bends. Unlike path.line's own they know a bend as not fitting that would need room in a
+    /// stub.
+    std::vector<Bend> bends;
+    std::vector<BendKind> bend_kinds;        ///< one per bend
     std::vector<std::size_t> bend_points;    ///< route point of each bend; no_point in a stub or at its end
     std::vector<Constriction> constrictions; ///< in order along the path
     double bore_mm = 0;                      ///< the hose's own; a default where none is entered

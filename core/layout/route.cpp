@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -56,9 +57,44 @@ Corners cornersOf(const Hose& hose, const PathEnd& from, const PathEnd& to)
     return out;
 }
 
+/// Bends of part of the path laid out by itself, counted by the path's corners.
+std::vector<Bend> bendsOfPart(const std::vector<Corner>& corners, std::size_t first, std::size_t last)
+{
+    const auto at = [&](std::size_t i) { return corners.begin() + static_cast<std::ptrdiff_t>(i); };
+    std::vector<Bend> bends = Centreline(std::vector<Corner>(at(first), at(last + 1))).bends();
+    for (Bend& bend : bends)
+        bend.corner += first;
+    return bends;
+}
+
+/// The centreline and its bends. Stubs are rigid: hose and stubs are fitted each by itself first, then
+/// joined, so that no bend of the hose takes room from a stub in line with it.
+void layCentreline(Route& route, const Corners& joined)
+{
+    std::vector<Corner> corners = joined.corners;
+    std::vector<Bend> fitted = bendsOfPart(corners, 0, joined.first_in_hose);
+    for (const auto& [first, last] : {std::pair(joined.first_in_hose, joined.last_in_hose),
+                                      std::pair(joined.last_in_hose, corners.size() - 1)}) {
+        const std::vector<Bend> part = bendsOfPart(corners, first, last);
+        fitted.insert(fitted.end(), part.begin(), part.end());
+    }
+    for (const Bend& bend : fitted)
+        corners[bend.corner].radius_mm = bend.radius_mm;
+    route.path.line = Centreline(corners);
+    route.bends = route.path.line.bends();
+    for (Bend& bend : route.bends) {
+        const auto own = std::find_if(fitted.begin(), fitted.end(),
+                                      [&](const Bend& other) { return other.corner == bend.corner; });
+        if (own == fitted.end())
+            continue; // where a hose leaves its stub at an angle
+        bend.asked_mm = own->asked_mm;
+        bend.fits = own->fits;
+    }
+}
+
 void nameBends(Route& route, const Corners& corners)
 {
-    for (const Bend& bend : route.path.line.bends()) {
+    for (const Bend& bend : route.bends) {
         const std::size_t point = corners.points[bend.corner];
         const bool in_stub = bend.corner < corners.first_in_hose || bend.corner > corners.last_in_hose;
         route.bend_points.push_back(point);
@@ -190,7 +226,7 @@ std::shared_ptr<const Route> routeOf(const Sketch& sketch, const Shared<Hose>& h
     route.bore_known = hose->bore_mm.known();
     route.bore_mm = hose->bore_mm.value.value_or(usual_bore_mm);
     const Corners corners = cornersOf(*hose, route.from, route.to);
-    route.path.line = Centreline(corners.corners);
+    layCentreline(route, corners);
     nameBends(route, corners);
     const double end_mm = route.path.line.length();
     // A stub keeps its own bends whatever follows: the corner at the stop takes nothing from it.

@@ -170,7 +170,7 @@ Id addHose(Sketch& sketch, HoseRole role, const HoseEnd& from, const HoseEnd& to
     }
     suitEnd(hose.from, hose.bore_mm);
     suitEnd(hose.to, hose.bore_mm);
-    const Id id = hose.id;
+    Id id = hose.id;
     sketch.hoses.push_back(Shared<Hose>(std::move(hose)));
     return id;
 }
@@ -227,7 +227,7 @@ Id addArea(Sketch& sketch, Area area)
     area.id = freshId(sketch, "area");
     if (area.name.empty())
         area.name = freshName(sketch.areas, nameFor(area.what));
-    const Id id = area.id;
+    Id id = area.id;
     sketch.areas.push_back(Shared<Area>(std::move(area)));
     return id;
 }

@@ -1,6 +1,7 @@
 #include "tests/near.h"
 
 #include "core/sketch/edits.h"
+#include "core/sketch/file.h"
 #include "core/sketch/templates.h"
 
 #include <algorithm>
@@ -143,6 +144,7 @@ void TestTemplates::engines()
 {
     QFETCH(std::size_t, index);
     const Sketch sketch = placed(engineTemplates()[index]);
+    QVERIFY(problemsIn(sketch).empty());
     const Engine& engine = *sketch.engine;
     QVERIFY(engine.outline.size() >= 14 && engine.outline.size() <= 24);
     QVERIFY(simple(engine.outline));
@@ -320,6 +322,9 @@ void TestTemplates::heaters()
     QFETCH(std::size_t, index);
     QFETCH(double, power_W);
     const Heater& heater = heaterTemplates()[index].heater;
+    Sketch sketch;
+    addHeater(sketch, heater);
+    QVERIFY(problemsIn(sketch).empty());
     QCOMPARE(*heater.power_W.value, power_W);
     QCOMPARE(*heater.rated_V.value, power_W <= 1500 ? 120.0 : 240.0);
     QVERIFY(orientationOf(heater) == Orientation::vertical);

@@ -3,6 +3,8 @@
 
 #include "core/geometry/profile.h"
 
+#include <QElapsedTimer>
+
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -253,6 +255,22 @@ private Q_SLOTS:
         QVERIFY(profile.high_points.empty() && profile.dips.empty());
         VERIFY_NEAR(boreVolume(Path{}, 0, 100), 0, 0);
         VERIFY_NEAR(heightsAt(Path{}, Plumb(), 5).crown_mm, 0, 0);
+    }
+
+    void twoThousandPointsAreAsManyTrapsAsTheyDraw()
+    {
+        // A saw of 45 deg teeth on a fall of 1 in 1000: each tooth but the first stands by itself. The time
+        // is that of a slow machine; comparing every tooth with every other would take far longer.
+        std::vector<Corner> corners;
+        for (int i = 0; i < 2000; ++i)
+            corners.push_back({{i * 100.0, 0, (i % 2) * 100 - i * 0.1}, 20});
+        QElapsedTimer timer;
+        timer.start();
+        const Profile profile = profileOf(hose(corners, 19), Plumb());
+        QVERIFY(timer.elapsed() < 2000);
+        QCOMPARE(profile.high_points.size(), std::size_t(999));
+        QCOMPARE(profile.dips.size(), std::size_t(999));
+        QVERIFY(!profile.high_points[0].within.has_value());
     }
 
     void absurdPathsStayFinite()

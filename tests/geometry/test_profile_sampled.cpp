@@ -7,7 +7,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <optional>
+#include <utility>
 
 using namespace siphonwright;
 using siphonwright::test::Dice;
@@ -29,10 +29,12 @@ struct Sample {
 struct SampledCrest {
     double along = 0;
     double height = 0;
-    double volume_ml = 0;
+    double least_ml = 0; ///< what it holds, between these two
+    double most_ml = 0;
 };
 
-/// Every 0.25 mm, and just before and after every place where direction or bore can jump.
+/// Every 0.25 mm, 400 times in each bend, and just before and after every place where direction or bore can
+/// jump.
 std::vector<double> places(const Path& path)
 {
     const double end = path.line.length();
@@ -46,6 +48,8 @@ std::vector<double> places(const Path& path)
     for (const Bend& bend : path.line.bends()) {
         const double half = bend.radius_mm * bend.angle_rad / 2;
         const double half_bore = path.boreAt(bend.s) / 2;
+        for (int i = 1; i < 400 && half > 1e-3; ++i)
+            result.push_back(std::clamp(bend.s - half + half * i / 200, 0.0, end));
         for (const double s : {bend.s - half, bend.s + half})
             around(s);
         for (const double s : {bend.s - half - half_bore, bend.s + half + half_bore})
@@ -58,29 +62,83 @@ std::vector<double> places(const Path& path)
     return result;
 }
 
-/// Hold the crown at the bends of under half a bore, as heightsAt states it.
-void holdCrowns(std::vector<Sample>& samples, const Path& path, Vec3 up)
+/// A bend of under half a bore that turns upward, as heightsAt states it.
+struct TightBend {
+    double from = 0;
+    double to = 0;
+    double half_bore = 0;
+    double floor = 0;
+    double cap = 0;
+};
+
+/// The place from a to b where the path is steepest, by thirds; b if that is at either end.
+double steepestBetween(const Path& path, Vec3 up, double a, double b)
 {
+    const auto steepness = [&](double s) { return std::abs(dot(path.line.tangent(s), up)); };
+    double best = a;
+    for (int i = 0; i <= 1000; ++i) {
+        const double s = a + (b - a) * i / 1000;
+        best = steepness(s) > steepness(best) ? s : best;
+    }
+    double low = std::max(a, best - (b - a) / 1000);
+    double high = std::min(b, best + (b - a) / 1000);
+    for (int step = 0; step < 60; ++step) {
+        const double third = (high - low) / 3;
+        if (steepness(low + third) < steepness(high - third))
+            low += third;
+        else
+            high -= third;
+    }
+    const double margin = 1e-6 * (b - a);
+    return low - a < margin || b - high < margin ? b : (low + high) / 2;
+}
+
+std::vector<TightBend> tightBends(const Path& path, Vec3 up)
+{
+    std::vector<TightBend> bends;
+    const auto add = [&](double from, double to, double half_bore) {
+        // Within an arc, since a sharp corner may stand right at its end; on both sides of a corner.
+        const double inward = to - from > 1e-3 ? 1e-8 : -1e-8;
+        const double t_in = dot(path.line.tangent(from + inward), up);
+        const double t_out = dot(path.line.tangent(to - inward), up);
+        if (t_out <= t_in)
+            return;
+        const double k_in = std::sqrt(1 - t_in * t_in);
+        const double k_out = std::sqrt(1 - t_out * t_out);
+        const auto height = [&](double s) { return dot(path.line.at(s), up); };
+        TightBend tight;
+        tight.from = from;
+        tight.to = to;
+        tight.half_bore = half_bore;
+        tight.cap = std::max(height(from) + half_bore * k_in, height(to) + half_bore * k_out);
+        tight.floor = height((from + to) / 2) + half_bore * std::max(k_in, k_out);
+        bends.push_back(tight);
+    };
     for (const Bend& bend : path.line.bends()) {
         const double half_bore = path.boreAt(bend.s) / 2;
         if (bend.radius_mm >= half_bore)
             continue;
         const double from = bend.s - bend.radius_mm * bend.angle_rad / 2;
         const double to = bend.s + bend.radius_mm * bend.angle_rad / 2;
-        const double t_in = dot(path.line.tangent(from - 1e-7), up);
-        const double t_out = dot(path.line.tangent(to + 1e-7), up);
-        if (t_out <= t_in)
-            continue;
-        const double k_in = std::sqrt(1 - t_in * t_in);
-        const double k_out = std::sqrt(1 - t_out * t_out);
-        const auto height = [&](double s) { return dot(path.line.at(s), up); };
-        const double cap = std::max(height(from) + half_bore * k_in, height(to) + half_bore * k_out);
-        const double floor = height(bend.s) + half_bore * std::max(k_in, k_out);
-        for (Sample& sample : samples) {
-            if (sample.s > from && sample.s < to && sample.half_bore <= half_bore)
-                sample.crown = std::min(sample.crown, std::max(cap, floor));
-            if (sample.s >= from - half_bore && sample.s <= to + half_bore)
-                sample.crown = std::max(sample.crown, floor);
+        const double steepest = steepestBetween(path, up, from + 1e-9, to - 1e-9);
+        const bool parts = to - from > 1e-3 && steepest < to - 2e-9;
+        if (parts)
+            add(from, steepest, half_bore);
+        add(parts ? steepest : from, to, half_bore);
+    }
+    return bends;
+}
+
+void holdCrowns(std::vector<Sample>& samples, const std::vector<TightBend>& bends)
+{
+    for (Sample& sample : samples) {
+        for (const TightBend& bend : bends) {
+            if (sample.s > bend.from && sample.s < bend.to && sample.half_bore <= bend.half_bore)
+                sample.crown = std::min(sample.crown, bend.cap);
+        }
+        for (const TightBend& bend : bends) {
+            if (sample.s >= bend.from - bend.half_bore && sample.s <= bend.to + bend.half_bore)
+                sample.crown = std::max(sample.crown, bend.floor);
         }
     }
 }
@@ -97,7 +155,7 @@ std::vector<Sample> sampled(const Path& path, Vec3 up)
         sample.crown = sample.z + sample.half_bore * sample.k;
         samples.push_back(sample);
     }
-    holdCrowns(samples, path, up);
+    holdCrowns(samples, tightBends(path, up));
     return samples;
 }
 
@@ -112,14 +170,27 @@ double segment(double r, double h)
     return r * r / 2 * (angle - std::sin(angle));
 }
 
-double volumeOver(const std::vector<Sample>& samples, std::size_t first, std::size_t last, double level)
+double volumeOver(const std::vector<Sample>& samples, std::pair<std::size_t, std::size_t> stretch,
+                  double level)
 {
     double sum = 0;
-    for (std::size_t i = first; i < last; ++i) {
+    for (std::size_t i = stretch.first; i < stretch.second; ++i) {
         const auto area = [&](const Sample& at) { return segment(at.half_bore, (level - at.z) / at.k); };
         sum += (area(samples[i]) + area(samples[i + 1])) / 2 * (samples[i + 1].s - samples[i].s);
     }
     return sum / 1000;
+}
+
+std::pair<std::size_t, std::size_t> stretchOver(const std::vector<Sample>& samples, std::size_t top,
+                                                double level)
+{
+    std::size_t first = top;
+    while (first > 0 && samples[first].crown > level)
+        --first;
+    std::size_t last = top;
+    while (last + 1 < samples.size() && samples[last].crown > level)
+        ++last;
+    return {first, last};
 }
 
 std::vector<SampledCrest> crests(const std::vector<Sample>& samples, double least)
@@ -138,13 +209,12 @@ std::vector<SampledCrest> crests(const std::vector<Sample>& samples, double leas
         const double sill = std::max(left, right);
         if (top - sill < least)
             continue;
-        std::size_t first = i;
-        while (first > 0 && samples[first].crown > sill)
-            --first;
-        std::size_t last = i;
-        while (last + 1 < samples.size() && samples[last].crown > sill)
-            ++last;
-        result.push_back({samples[i].s, top - sill, volumeOver(samples, first, last, sill)});
+        // Where another place lies at the sill to sampling accuracy, either may end the stretch.
+        const double least_ml = volumeOver(samples, stretchOver(samples, i, sill + 1e-3), sill);
+        const double most_ml = volumeOver(samples, stretchOver(samples, i, sill + 1e-6), sill);
+        const auto level = stretchOver(samples, i, top - 0.01);
+        const double middle = (samples[level.first].s + samples[level.second].s) / 2;
+        result.push_back({middle, top - sill, least_ml, most_ml});
     }
     return result;
 }
@@ -155,11 +225,11 @@ bool isMarginal(double height)
     return std::abs(height - tape_accuracy_mm) < 0.01;
 }
 
-bool agree(const SampledCrest& sample, double along, double height, double volume_ml, double length_mm)
+bool agree(const SampledCrest& sample, double along, double height, double volume_ml)
 {
-    // A flat top moves its highest sample about; the place is judged only to a share of the hose.
-    return test::near(height, sample.height, 1e-3) && test::near(along, sample.along, 0.05 * length_mm) &&
-           test::near(volume_ml, sample.volume_ml, 2e-3 * sample.volume_ml + 2e-3);
+    return test::near(height, sample.height, 1e-3) && test::near(along, sample.along, 0.5) &&
+           test::near(volume_ml, std::clamp(volume_ml, sample.least_ml, sample.most_ml),
+                      1e-3 * sample.most_ml + 1e-3);
 }
 
 } // namespace
@@ -183,7 +253,6 @@ private Q_SLOTS:
             const Path path = randomHose(dice);
             const Plumb plumb = randomPlumb(dice);
             const Profile profile = profileOf(path, plumb);
-            const double length_mm = path.line.length();
 
             const std::vector<Sample> over = sampled(path, plumb.up());
             for (std::size_t i = 0; i < over.size(); i += 7)
@@ -202,13 +271,12 @@ private Q_SLOTS:
             QVERIFY2(profile.dips.size() == lows.size(), qPrintable(QString::number(run)));
             for (std::size_t i = 0; i < highs.size(); ++i) {
                 const HighPoint& p = profile.high_points[i];
-                QVERIFY2(agree(highs[i], p.along_mm, p.height_mm, p.trapped_ml, length_mm),
+                QVERIFY2(agree(highs[i], p.along_mm, p.height_mm, p.trapped_ml),
                          qPrintable(QString::number(run)));
             }
             for (std::size_t i = 0; i < lows.size(); ++i) {
                 const Dip& p = profile.dips[i];
-                QVERIFY2(agree(lows[i], p.along_mm, p.depth_mm, p.held_ml, length_mm),
-                         qPrintable(QString::number(run)));
+                QVERIFY2(agree(lows[i], p.along_mm, p.depth_mm, p.held_ml), qPrintable(QString::number(run)));
             }
             ++compared;
         }

@@ -1,0 +1,44 @@
+#include "app/headless/headless.h"
+#include "app/window/file_commands.h"
+#include "app/window/main_window.h"
+
+#include <QApplication>
+#include <QTextStream>
+
+namespace {
+
+/// Commands of the command line; everything else is a file to open in the window.
+bool isCommand(const QByteArray& word)
+{
+    return word == "check" || word == "sheet" || word == "--help" || word == "-h" || word == "--version";
+}
+
+void nameProgram()
+{
+    QCoreApplication::setOrganizationName(QStringLiteral("Siphonwright"));
+    QCoreApplication::setApplicationName(QStringLiteral("Siphonwright"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(SIPHONWRIGHT_VERSION));
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    nameProgram();
+    if (argc > 1 && isCommand(argv[1])) {
+        // Fonts and pictures need a platform, but no display.
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        const QApplication app(argc, argv);
+        QTextStream out(stdout);
+        QTextStream err(stderr);
+        return siphonwright::runHeadless(QCoreApplication::arguments().mid(1), out, err);
+    }
+    const QApplication app(argc, argv);
+    siphonwright::MainWindow window;
+    window.show();
+    if (const QStringList files = QCoreApplication::arguments().mid(1); !files.isEmpty())
+        window.files().open(files.first());
+    else
+        window.files().startWelcome();
+    return QApplication::exec();
+}

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "app/document/document.h"
+
+#include <QWidget>
+
+class QLabel;
+class QScrollArea;
+
+namespace siphonwright::panels {
+
+class FormView;
+
+/// What is known of the selected part, to be read and typed over; with nothing selected, of the whole drawing.
+class DetailsPanel : public QWidget {
+    Q_OBJECT
+public:
+    DetailsPanel(Document& document, Selection& selection, QWidget* parent = nullptr);
+
+private:
+    void refresh();
+
+    Document& document_;
+    Selection& selection_;
+    QLabel* title_;
+    QScrollArea* scroll_;
+    FormView* form_ = nullptr;
+    PartRef shown_;
+};
+
+} // namespace siphonwright::panels

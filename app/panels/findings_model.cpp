@@ -1,0 +1,145 @@
+#include "app/panels/findings_model.h"
+
+#include "app/panels/field.h"
+
+namespace siphonwright::panels {
+
+namespace {
+
+QString words(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString titleOf(const std::string& rule)
+{
+    const Rule* known = ruleById(rule);
+    return known ? words(known->title) : QString::fromStdString(rule);
+}
+
+} // namespace
+
+FindingsModel::FindingsModel(Document& document, QObject* parent) : QAbstractListModel(parent), document_(document)
+{
+    connect(&document_, &Document::changed, this, &FindingsModel::reload);
+    reload();
+}
+
+void FindingsModel::reload()
+{
+    const Analysis& analysis = document_.analysis();
+    const UnitSystem units = unitsOf(document_.sketch());
+    if (analysis.findings == findings_ && analysis.not_judged == not_judged_ && units == units_)
+        return;
+    // During a drag mostly numbers change: the rows stay, so that selection and scrolling do too.
+    const bool same_rows = analysis.findings.size() == findings_.size() &&
+                           analysis.not_judged.size() == not_judged_.size();
+    if (!same_rows)
+        beginResetModel();
+    findings_ = analysis.findings;
+    not_judged_ = analysis.not_judged;
+    units_ = units;
+    if (!same_rows)
+        endResetModel();
+    else if (rowCount() > 0)
+        Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+}
+
+int FindingsModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(findings_.size() + not_judged_.size());
+}
+
+int FindingsModel::findingAt(const QModelIndex& index) const
+{
+    return index.isValid() && index.row() < static_cast<int>(findings_.size()) ? index.row() : -1;
+}
+
+PartRef FindingsModel::partAt(const QModelIndex& index) const
+{
+    if (!index.isValid() || index.row() >= rowCount())
+        return {};
+    const auto row = static_cast<std::size_t>(index.row());
+    return row < findings_.size() ? findings_[row].part : not_judged_[row - findings_.size()].part;
+}
+
+QVariant FindingsModel::data(const QModelIndex& index, int role) const
+{
+    if (!index.isValid() || index.row() >= rowCount())
+        return {};
+    const auto row = static_cast<std::size_t>(index.row());
+    if (row < findings_.size())
+        return findingData(findings_[row], index.row(), role);
+    return missingData(not_judged_[row - findings_.size()], role);
+}
+
+QVariant FindingsModel::findingData(const Finding& finding, int row, int role) const
+{
+    const Rule* rule = ruleById(finding.rule);
+    switch (role) {
+    case Qt::DisplayRole: return QString::fromStdString(format(finding.text, units_));
+    case severity_role: return static_cast<int>(finding.severity);
+    case number_role: return row + 1;
+    case figures_role: return figures(finding);
+    case why_role: return rule ? words(rule->why) : QString();
+    case fix_role: return QString::fromStdString(format(finding.fix, units_));
+    case missing_role: return false;
+    case Qt::ToolTipRole: return rule ? tr("%1. Basis: %2").arg(words(rule->title), words(rule->basis)) : QString();
+    case Qt::AccessibleTextRole:
+        return tr("%1, %2: %3 %4")
+            .arg(row + 1)
+            .arg(words(nameOf(finding.severity)), QString::fromStdString(format(finding.text, units_)),
+                 figures(finding));
+    default: return {};
+    }
+}
+
+QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
+{
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole:
+        return tr("%1: %2").arg(titleOf(missing.rule), QString::fromStdString(missing.missing));
+    case severity_role: return -1;
+    case missing_role: return true;
+    default: return {};
+    }
+}
+
+QString FindingsModel::figures(const Finding& finding) const
+{
+    if (!finding.measured)
+        return {};
+    const QString measured = QString::fromStdString(format(*finding.measured, finding.unit, units_));
+    if (!finding.limit)
+        return tr("measured %1").arg(measured);
+    return tr("measured %1, limit %2")
+        .arg(measured, QString::fromStdString(format(*finding.limit, finding.unit, units_)));
+}
+
+QString FindingsModel::summary() const
+{
+    const auto count = [this](Severity severity) {
+        int n = 0;
+        for (const Finding& finding : findings_)
+            n += finding.severity == severity ? 1 : 0;
+        return n;
+    };
+    const int stops = count(Severity::stop);
+    const int cautions = count(Severity::caution);
+    const int advices = count(Severity::advice);
+    QStringList parts;
+    if (stops > 0)
+        parts.append(stops == 1 ? tr("1 stops the job") : tr("%1 stop the job").arg(stops));
+    if (cautions > 0)
+        parts.append(cautions == 1 ? tr("1 caution") : tr("%1 cautions").arg(cautions));
+    if (advices > 0)
+        parts.append(tr("%1 advice").arg(advices));
+    if (!not_judged_.empty())
+        parts.append(tr("%1 not judged").arg(not_judged_.size()));
+    if (stops == 0)
+        parts.prepend(tr("Nothing found that stops the job"));
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace siphonwright::panels

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/document/document.h"
+
+#include <QWidget>
+
+class QLabel;
+class QListView;
+class QPushButton;
+
+namespace siphonwright::panels {
+
+class FindingRow;
+class FindingsModel;
+
+/// What was found, what could not be judged, and how much of each; choosing one selects its part.
+class FindingsPanel : public QWidget {
+    Q_OBJECT
+public:
+    FindingsPanel(Document& document, Selection& selection, QWidget* parent = nullptr);
+
+    void setDark(bool dark);
+    QString summary() const;
+
+Q_SIGNALS:
+    void findingChosen(int index); ///< its place is wanted in view
+
+private:
+    void rowChosen();
+    void followSelection();
+    void refresh();
+    void changeLimit();
+
+    Document& document_;
+    Selection& selection_;
+    FindingsModel* model_;
+    FindingRow* row_;
+    QLabel* summary_;
+    QListView* list_;
+    QPushButton* change_limit_;
+    bool following_ = false;
+};
+
+} // namespace siphonwright::panels

@@ -1,0 +1,173 @@
+#include "app/window/file_commands.h"
+
+#include "app/window/settings.h"
+
+#include "core/sketch/templates.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+
+#include <variant>
+
+namespace siphonwright {
+
+namespace {
+
+constexpr double first_height_mm = 600; // of the jacket's underside: leaves room for a heater well under it
+
+Sketch emptySketch(UnitChoice units)
+{
+    Sketch sketch;
+    sketch.units = units;
+    return sketch;
+}
+
+QString filter()
+{
+    return FileCommands::tr("Sketches (*.siphon)");
+}
+
+} // namespace
+
+QString displayName(const Document& document)
+{
+    return document.path().isEmpty() ? FileCommands::tr("untitled") : QFileInfo(document.path()).fileName();
+}
+
+FileCommands::FileCommands(Document& document, QWidget& window)
+    : QObject(&window), document_(document), window_(window)
+{
+}
+
+void FileCommands::startNew()
+{
+    whenSafe([this] {
+        document_.reset(emptySketch(document_.sketch().units));
+        Q_EMIT opened();
+    });
+}
+
+void FileCommands::startFromTemplate(const std::string& id)
+{
+    whenSafe([this, id] {
+        Sketch sketch = emptySketch(document_.sketch().units);
+        for (const EngineTemplate& candidate : engineTemplates())
+            if (candidate.id == id)
+                placeEngine(sketch, candidate, {0, 0, first_height_mm});
+        document_.reset(std::move(sketch));
+        Q_EMIT opened();
+    });
+}
+
+void FileCommands::startWelcome()
+{
+    QFile file(QStringLiteral(":/samples/sound-bus.siphon"));
+    if (file.open(QIODevice::ReadOnly)) {
+        const QByteArray bytes = file.readAll();
+        auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+        if (auto* sketch = std::get_if<Sketch>(&read)) {
+            document_.reset(std::move(*sketch));
+            Q_EMIT opened();
+            return;
+        }
+    }
+    startFromTemplate("in-line-6");
+}
+
+void FileCommands::choose()
+{
+    auto* dialog = new QFileDialog(&window_, tr("Open a sketch"), settings::folder.get(), filter());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    connect(dialog, &QFileDialog::fileSelected, this, &FileCommands::open);
+    dialog->open();
+}
+
+void FileCommands::open(const QString& path)
+{
+    whenSafe([this, path] {
+        const QStringList problems = document_.open(path);
+        if (!problems.isEmpty()) {
+            tell(tr("%1 could not be opened. The drawing on the table is as it was.").arg(QFileInfo(path).fileName()),
+                 problems);
+            return;
+        }
+        settings::folder.set(QFileInfo(path).absolutePath());
+        rememberFile(document_.path());
+        Q_EMIT opened();
+    });
+}
+
+bool FileCommands::write(const QString& path)
+{
+    const QStringList problems = document_.save(path);
+    if (!problems.isEmpty()) {
+        tell(tr("%1 could not be saved.").arg(QFileInfo(path).fileName()), problems);
+        return false;
+    }
+    settings::folder.set(QFileInfo(path).absolutePath());
+    rememberFile(document_.path());
+    return true;
+}
+
+void FileCommands::save(const std::function<void()>& then)
+{
+    if (document_.path().isEmpty()) {
+        saveAs(then);
+        return;
+    }
+    if (write(document_.path()) && then)
+        then();
+}
+
+void FileCommands::saveAs(const std::function<void()>& then)
+{
+    auto* dialog = new QFileDialog(&window_, tr("Save the sketch"), settings::folder.get(), filter());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QStringLiteral("siphon"));
+    if (!document_.path().isEmpty())
+        dialog->selectFile(document_.path());
+    connect(dialog, &QFileDialog::fileSelected, this, [this, then](const QString& path) {
+        if (write(path) && then)
+            then();
+    });
+    dialog->open();
+}
+
+void FileCommands::whenSafe(const std::function<void()>& then)
+{
+    if (!document_.isModified()) {
+        then();
+        return;
+    }
+    auto* box = new QMessageBox(QMessageBox::Question, tr("Unsaved changes"),
+                                tr("%1 has changes that are not saved.").arg(displayName(document_)),
+                                QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &window_);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setDefaultButton(QMessageBox::Save);
+    connect(box, &QMessageBox::buttonClicked, this, [this, box, then](QAbstractButton* pressed) {
+        const auto button = box->standardButton(pressed);
+        if (button == QMessageBox::Save)
+            save(then);
+        else if (button == QMessageBox::Discard)
+            then();
+    });
+    box->open();
+}
+
+void FileCommands::tell(const QString& sentence, const QStringList& details)
+{
+    auto* box = new QMessageBox(QMessageBox::Warning, tr("Siphonwright"), sentence, QMessageBox::Ok, &window_);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    const QStringList first = details.mid(0, 5);
+    box->setInformativeText(first.join(QLatin1Char('\n')));
+    if (details.size() > first.size())
+        box->setDetailedText(details.join(QLatin1Char('\n')));
+    box->open();
+}
+
+} // namespace siphonwright

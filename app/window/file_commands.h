@@ -1,0 +1,47 @@
+#pragma once
+
+#include "app/document/document.h"
+
+#include <QObject>
+
+#include <functional>
+
+class QWidget;
+
+namespace siphonwright {
+
+/// New, open and save as the user sees them: asks before work is lost, tells what went wrong.
+class FileCommands : public QObject {
+    Q_OBJECT
+public:
+    FileCommands(Document& document, QWidget& window);
+
+    /// An empty drawing, in the units of the open one.
+    void startNew();
+    void startFromTemplate(const std::string& id);
+    void choose(); ///< ask for a file to open
+    /// Open after asking for unsaved work. Problems are shown and leave the open drawing as it is.
+    void open(const QString& path);
+    void save(const std::function<void()>& then = {});
+    void saveAs(const std::function<void()>& then = {});
+    /// Do something that takes the open drawing away: at once, or when the user has decided on unsaved work.
+    void whenSafe(const std::function<void()>& then);
+    /// The sample that greets a first start, as a drawing without a file.
+    void startWelcome();
+
+    void tell(const QString& sentence, const QStringList& details);
+
+Q_SIGNALS:
+    void opened(); ///< another drawing is on the table
+
+private:
+    bool write(const QString& path);
+
+    Document& document_;
+    QWidget& window_;
+};
+
+/// Name of the drawing for title bars: its file's, or that it has none.
+QString displayName(const Document& document);
+
+} // namespace siphonwright

@@ -1,0 +1,231 @@
+#include "app/window/main_window.h"
+
+#include "app/panels/details_panel.h"
+#include "app/panels/field.h"
+#include "app/panels/findings_panel.h"
+#include "app/panels/profile_panel.h"
+#include "app/window/about.h"
+#include "app/window/file_commands.h"
+#include "app/window/first_steps.h"
+#include "app/window/insertions.h"
+#include "app/window/look.h"
+#include "app/window/settings.h"
+#include "app/window/sheet_commands.h"
+
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QLabel>
+#include <QMenu>
+#include <QMimeData>
+#include <QStatusBar>
+
+#include <algorithm>
+
+namespace siphonwright {
+
+MainWindow::MainWindow(QWidget* parent)
+    : QMainWindow(parent),
+      actions_(new Actions(this)),
+      view_(new ElevationView(document_, selection_, this)),
+      files_(new FileCommands(document_, *this)),
+      sheet_(new SheetCommands(document_, *files_, *this)),
+      engines_(new QMenu(tr("&Engine"), this)),
+      heaters_(new QMenu(tr("&Heater"), this)),
+      new_engines_(new QMenu(tr("New from &template"), this)),
+      panels_menu_(new QMenu(tr("&Panels"), this))
+{
+    setAcceptDrops(true);
+    setCentralWidget(view_);
+    fillTemplates();
+    buildPanels();
+    buildMenus();
+    buildTools();
+    buildStatusLine();
+    first_steps_ = new FirstSteps(document_, *actions_, *engines_, *heaters_, *view_);
+    connectFileActions();
+    connectEditActions();
+    connectViewActions();
+    connectInsertActions();
+    connect(&document_, &Document::changed, this, &MainWindow::refresh);
+    connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
+    connect(&selection_, &Selection::partChanged, this, &MainWindow::refresh);
+    connect(files_, &FileCommands::opened, this, [this] {
+        selection_.select({});
+        selection_.selectFinding(-1);
+        first_steps_->restart();
+        view_->zoomToFit();
+    });
+    setDark(settings::dark.get());
+    restoreLayout();
+    refresh();
+    refreshTitle();
+}
+
+MainWindow::~MainWindow() = default;
+
+QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
+                                  QWidget* panel)
+{
+    auto* dock = new QDockWidget(title, this);
+    dock->setObjectName(name);
+    dock->setWidget(panel);
+    addDockWidget(area, dock);
+    panels_menu_->addAction(dock->toggleViewAction());
+    return dock;
+}
+
+void MainWindow::buildPanels()
+{
+    findings_ = new panels::FindingsPanel(document_, selection_);
+    details_ = new panels::DetailsPanel(document_, selection_);
+    profile_ = new panels::ProfilePanel(document_, selection_);
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    auto* findings = addPanel(tr("Findings"), QStringLiteral("findings"), Qt::RightDockWidgetArea, findings_);
+    auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
+    auto* profile = addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
+    resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
+    resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
+    resizeDocks({profile}, {140}, Qt::Vertical);
+    connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
+}
+
+void MainWindow::buildStatusLine()
+{
+    hint_ = new QLabel(this);
+    place_ = new QLabel(this);
+    verdict_ = new QLabel(this);
+    statusBar()->addWidget(hint_, 1);
+    statusBar()->addPermanentWidget(place_);
+    statusBar()->addPermanentWidget(verdict_);
+    connect(view_, &ElevationView::hint, hint_, &QLabel::setText);
+    connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
+        const UnitSystem units = panels::unitsOf(document_.sketch());
+        place_->setText(tr("along %1, height %2")
+                            .arg(QString::fromStdString(format(at.x, Unit::mm, units)),
+                                 QString::fromStdString(format(at.z, Unit::mm, units))));
+    });
+}
+
+void MainWindow::restoreLayout()
+{
+    resize(1280, 720);
+    restoreGeometry(settings::geometry.get());
+    restoreState(settings::layout.get());
+}
+
+void MainWindow::refresh()
+{
+    actions_->update(situationOf(document_, selection_));
+    const bool inch = document_.sketch().units == UnitChoice::inch;
+    (*actions_)[QStringLiteral("inch")]->setChecked(inch);
+    (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
+    verdict_->setText(findings_->summary());
+}
+
+void MainWindow::refreshTitle()
+{
+    setWindowTitle(tr("%1[*] – Siphonwright").arg(displayName(document_)));
+    setWindowModified(document_.isModified());
+}
+
+void MainWindow::setUnits(UnitChoice units)
+{
+    document_.apply(tr("Change units"), [units](Sketch& sketch) { sketch.units = units; });
+    refresh();
+}
+
+void MainWindow::setDark(bool dark)
+{
+    settings::dark.set(dark);
+    look::apply(dark);
+    actions_->setDark(dark);
+    (*actions_)[QStringLiteral("dark")]->setChecked(dark);
+    view_->setDark(dark);
+    findings_->setDark(dark);
+    profile_->setDark(dark);
+}
+
+void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
+{
+    PartRef placed;
+    document_.apply(what, [&](Sketch& sketch) { placed = edit(sketch); });
+    if (placed.kind == PartKind::nothing) {
+        hint_->setText(tr("There is no free port, heater or hose for this yet."));
+        return;
+    }
+    selection_.select(placed);
+    view_->setFocus();
+}
+
+void MainWindow::stepThroughParts(int step)
+{
+    const std::vector<PartRef> parts = allParts(document_.sketch());
+    if (parts.empty())
+        return;
+    const auto count = static_cast<int>(parts.size());
+    const auto found = std::find(parts.begin(), parts.end(), selection_.part());
+    int next = found == parts.end() ? (step > 0 ? 0 : count - 1)
+                                    : (static_cast<int>(found - parts.begin()) + step + count) % count;
+    selection_.select(parts[static_cast<std::size_t>(next)]);
+    view_->setFocus();
+}
+
+void MainWindow::showNextFinding()
+{
+    const auto count = static_cast<int>(document_.analysis().findings.size());
+    if (count == 0)
+        return;
+    const int next = (selection_.finding() + 1) % count;
+    selection_.select(document_.analysis().findings[static_cast<std::size_t>(next)].part);
+    selection_.selectFinding(next);
+    view_->showFinding(next);
+}
+
+void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
+{
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    const auto add = [this, menu](const QStringList& ids) {
+        for (const QString& id : ids)
+            menu->addAction((*actions_)[id]);
+    };
+    if (part.kind == PartKind::nothing)
+        add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
+             QStringLiteral("heater"), QStringLiteral("fit")});
+    if (document_.sketch().hose(part.id))
+        add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
+    if (part.kind != PartKind::nothing)
+        add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
+    menu->popup(global);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (!closing_ && document_.isModified()) {
+        event->ignore();
+        files_->whenSafe([this] {
+            closing_ = true;
+            close();
+        });
+        return;
+    }
+    settings::geometry.set(saveGeometry());
+    settings::layout.set(saveState());
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.first().isLocalFile() &&
+        urls.first().fileName().endsWith(QStringLiteral(".siphon"), Qt::CaseInsensitive))
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event)
+{
+    event->acceptProposedAction();
+    files_->open(event->mimeData()->urls().first().toLocalFile());
+}
+
+} // namespace siphonwright

@@ -1,0 +1,88 @@
+#pragma once
+
+#include "app/canvas/elevation_view.h"
+#include "app/document/document.h"
+#include "app/window/actions.h"
+
+#include <QMainWindow>
+
+class QLabel;
+
+namespace siphonwright {
+
+namespace panels {
+class DetailsPanel;
+class FindingsPanel;
+class ProfilePanel;
+} // namespace panels
+class FileCommands;
+class FirstSteps;
+class SheetCommands;
+
+/// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    explicit MainWindow(QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    Document& document() { return document_; }
+    Selection& selection() { return selection_; }
+    ElevationView& view() { return *view_; }
+    FileCommands& files() { return *files_; }
+    Actions& actions() { return *actions_; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    QMenu* addMenu(const QString& title, const QStringList& ids);
+    void buildMenus();
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildViewMenu();
+    void buildInsertMenu();
+    void buildHelpMenu();
+    void buildTools();
+    void buildPanels();
+    void buildStatusLine();
+    QDockWidget* addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area, QWidget* panel);
+    void connectFileActions();
+    void connectEditActions();
+    void connectViewActions();
+    void connectInsertActions();
+    void fillRecent(QMenu& menu);
+    void fillTemplates();
+    void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
+    void stepThroughParts(int step);
+    void showNextFinding();
+    void showContextMenu(const PartRef& part, const QPoint& global);
+    void setUnits(UnitChoice units);
+    void setDark(bool dark);
+    void refresh();
+    void refreshTitle();
+    void restoreLayout();
+
+    Document document_;
+    Selection selection_;
+    Actions* actions_;
+    ElevationView* view_;
+    FileCommands* files_;
+    SheetCommands* sheet_;
+    panels::FindingsPanel* findings_ = nullptr;
+    panels::DetailsPanel* details_ = nullptr;
+    panels::ProfilePanel* profile_ = nullptr;
+    FirstSteps* first_steps_ = nullptr;
+    QMenu* engines_;
+    QMenu* heaters_;
+    QMenu* new_engines_;
+    QMenu* panels_menu_;
+    QLabel* hint_ = nullptr;
+    QLabel* place_ = nullptr;
+    QLabel* verdict_ = nullptr;
+    bool closing_ = false;
+};
+
+} // namespace siphonwright

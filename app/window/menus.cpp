@@ -1,0 +1,267 @@
+#include "app/window/about.h"
+#include "app/window/file_commands.h"
+#include "app/window/first_steps.h"
+#include "app/window/insertions.h"
+#include "app/window/main_window.h"
+#include "app/window/settings.h"
+#include "app/window/sheet_commands.h"
+
+#include "core/sketch/templates.h"
+
+#include <QActionGroup>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+#include <QToolBar>
+
+/// The window's menus and tools, and what each action does.
+namespace siphonwright {
+
+namespace {
+
+struct ToolAction {
+    const char* id;
+    ToolKind kind;
+};
+constexpr ToolAction tool_actions[] = {
+    {"select", ToolKind::select},           {"supply-hose", ToolKind::supply_hose},
+    {"return-hose", ToolKind::return_hose}, {"port", ToolKind::port},
+    {"heater", ToolKind::heater},           {"valve", ToolKind::valve},
+    {"bleed", ToolKind::bleed},             {"clip", ToolKind::clip},
+    {"area", ToolKind::area},               {"tank", ToolKind::tank},
+};
+
+} // namespace
+
+QMenu* MainWindow::addMenu(const QString& title, const QStringList& ids)
+{
+    QMenu* menu = menuBar()->addMenu(title);
+    menu->setToolTipsVisible(true);
+    for (const QString& id : ids) {
+        if (id.isEmpty())
+            menu->addSeparator();
+        else
+            menu->addAction((*actions_)[id]);
+    }
+    return menu;
+}
+
+void MainWindow::buildMenus()
+{
+    buildFileMenu();
+    buildEditMenu();
+    buildViewMenu();
+    buildInsertMenu();
+    buildHelpMenu();
+}
+
+void MainWindow::buildFileMenu()
+{
+    QMenu* menu = addMenu(tr("&File"), {QStringLiteral("new")});
+    menu->addMenu(new_engines_);
+    menu->addAction((*actions_)[QStringLiteral("open")]);
+    QMenu* recent = menu->addMenu(tr("Open &recent"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
+    menu->addSeparator();
+    for (const char* id : {"save", "save-as", "export", "preview", "print"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    QMenu* paper = menu->addMenu(tr("Sheet &paper"));
+    auto* group = new QActionGroup(this);
+    const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"), tr("Letter"),
+                               tr("Tabloid")};
+    for (int i = 0; i < names.size(); ++i) {
+        QAction* action = paper->addAction(names[i]);
+        action->setCheckable(true);
+        action->setChecked(settings::paper.get() == i - 1);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [i] { settings::paper.set(i - 1); });
+    }
+    paper->addSeparator();
+    paper->addAction((*actions_)[QStringLiteral("sheet-colour")]);
+    menu->addSeparator();
+    menu->addAction((*actions_)[QStringLiteral("quit")]);
+}
+
+void MainWindow::fillRecent(QMenu& menu)
+{
+    menu.clear();
+    for (const QString& path : recentFiles()) {
+        QAction* action = menu.addAction(QFileInfo(path).fileName());
+        action->setToolTip(path);
+        connect(action, &QAction::triggered, this, [this, path] { files_->open(path); });
+    }
+    if (menu.isEmpty())
+        menu.addAction(tr("No file yet"))->setEnabled(false);
+}
+
+void MainWindow::buildEditMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = document_.undoStack().createUndoAction(this, tr("&Undo"));
+    QAction* redo = document_.undoStack().createRedoAction(this, tr("&Redo"));
+    undo->setShortcut(QKeySequence::Undo);
+    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    menu->addActions({undo, redo});
+    menu->addSeparator();
+    for (const char* id : {"delete", "select-next", "select-previous", "next-finding"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
+}
+
+void MainWindow::buildViewMenu()
+{
+    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"), QStringLiteral("fit-selection"),
+                                        QStringLiteral("zoom-in"), QStringLiteral("zoom-out"), QString(),
+                                        QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
+                                        QStringLiteral("metric"), QStringLiteral("inch"), QString(),
+                                        QStringLiteral("dark")});
+    menu->addMenu(panels_menu_);
+}
+
+void MainWindow::buildInsertMenu()
+{
+    QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+    menu->addMenu(engines_);
+    menu->addMenu(heaters_);
+    menu->addSeparator();
+    for (const char* id : {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
+                           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
+}
+
+void MainWindow::buildHelpMenu()
+{
+    addMenu(tr("&Help"), {QStringLiteral("first-steps"), QStringLiteral("cautions"), QString(), QStringLiteral("about")});
+    connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this, [this] { showCautions(*this); });
+    connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
+    connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
+            [this] { first_steps_->restart(); });
+}
+
+void MainWindow::fillTemplates()
+{
+    for (const EngineTemplate& engine : engineTemplates()) {
+        const QString title = QString::fromStdString(engine.title);
+        connect(engines_->addAction(title), &QAction::triggered, this, [this, id = engine.id] {
+            insert(tr("Place engine"), [id](Sketch& sketch) { return insertEngine(sketch, id); });
+            view_->zoomToFit();
+        });
+        connect(new_engines_->addAction(title), &QAction::triggered, this,
+                [this, id = engine.id] { files_->startFromTemplate(id); });
+    }
+    engines_->addSeparator();
+    connect(engines_->addAction(tr("Air-cooled engine…")), &QAction::triggered, this,
+            [this] { refuseAirCooled(*this); });
+    for (const HeaterTemplate& heater : heaterTemplates())
+        connect(heaters_->addAction(QString::fromStdString(heater.title)), &QAction::triggered, this,
+                [this, id = heater.id] {
+                    view_->setHeaterTemplate(id);
+                    insert(tr("Place heater"), [id](Sketch& sketch) { return insertHeater(sketch, id); });
+                });
+}
+
+void MainWindow::buildTools()
+{
+    QToolBar* bar = addToolBar(tr("Tools"));
+    bar->setObjectName(QStringLiteral("tools"));
+    bar->setIconSize({20, 20});
+    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    auto* group = new QActionGroup(this);
+    for (const ToolAction& tool : tool_actions) {
+        QAction* action = (*actions_)[QString::fromLatin1(tool.id)];
+        group->addAction(action);
+        bar->addAction(action);
+        connect(action, &QAction::triggered, this, [this, kind = tool.kind] {
+            view_->setTool(kind);
+            view_->setFocus();
+        });
+    }
+    bar->addSeparator();
+    bar->addAction((*actions_)[QStringLiteral("fit")]);
+    const auto follow = [this] {
+        for (const ToolAction& tool : tool_actions)
+            if (tool.kind == view_->tool())
+                (*actions_)[QString::fromLatin1(tool.id)]->setChecked(true);
+    };
+    connect(view_, &ElevationView::toolChanged, this, follow);
+    follow();
+}
+
+void MainWindow::connectFileActions()
+{
+    const auto on = [this](const char* id, auto act) {
+        connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
+    };
+    on("new", [this] { files_->startNew(); });
+    on("open", [this] { files_->choose(); });
+    on("save", [this] { files_->save(); });
+    on("save-as", [this] { files_->saveAs(); });
+    on("export", [this] { sheet_->exportSheet(); });
+    on("preview", [this] { sheet_->preview(); });
+    on("print", [this] { sheet_->print(); });
+    on("quit", [this] { close(); });
+    QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
+    colour->setChecked(settings::colour.get());
+    connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });
+}
+
+void MainWindow::connectEditActions()
+{
+    const auto on = [this](const char* id, auto act) {
+        connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
+    };
+    on("delete", [this] { view_->deleteSelected(); });
+    on("select-next", [this] { stepThroughParts(1); });
+    on("select-previous", [this] { stepThroughParts(-1); });
+    on("next-finding", [this] { showNextFinding(); });
+    connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
+}
+
+void MainWindow::connectViewActions()
+{
+    const auto on = [this](const char* id, auto act) {
+        connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
+    };
+    on("fit", [this] { view_->zoomToFit(); });
+    on("fit-selection", [this] { view_->zoomToSelection(); });
+    on("zoom-in", [this] { view_->zoomIn(); });
+    on("zoom-out", [this] { view_->zoomOut(); });
+    on("metric", [this] { setUnits(UnitChoice::metric); });
+    on("inch", [this] { setUnits(UnitChoice::inch); });
+    on("dark", [this] { setDark((*actions_)[QStringLiteral("dark")]->isChecked()); });
+    const auto toggle = [this](const char* id, const Setting<bool>& setting, void (ElevationView::*set)(bool)) {
+        QAction* action = (*actions_)[QString::fromLatin1(id)];
+        action->setChecked(setting.get());
+        (view_->*set)(setting.get());
+        connect(action, &QAction::toggled, this, [this, &setting, set](bool on_now) {
+            setting.set(on_now);
+            (view_->*set)(on_now);
+        });
+    };
+    toggle("grid", settings::grid, &ElevationView::setGridShown);
+    toggle("snapping", settings::snapping, &ElevationView::setSnapping);
+}
+
+void MainWindow::connectInsertActions()
+{
+    const auto on = [this](const char* id, const std::function<PartRef(Sketch&)>& edit) {
+        QAction* action = (*actions_)[QString::fromLatin1(id)];
+        connect(action, &QAction::triggered, this, [this, action, edit] {
+            insert(tr("Add %1").arg(action->text().remove(QLatin1Char('&')).toLower()), edit);
+        });
+    };
+    on("insert-supply-port", [](Sketch& sketch) { return insertPort(sketch, PortRole::supply); });
+    on("insert-return-port", [](Sketch& sketch) { return insertPort(sketch, PortRole::return_); });
+    on("insert-supply-hose", [](Sketch& sketch) { return insertHose(sketch, HoseRole::supply); });
+    on("insert-return-hose", [](Sketch& sketch) { return insertHose(sketch, HoseRole::return_); });
+    on("insert-tank", &insertTank);
+    on("insert-area", &insertArea);
+    on("insert-point", [this](Sketch& sketch) {
+        return insertRoutePoint(sketch, document_.analysis().layout, selection_.part().id);
+    });
+    on("insert-valve", [this](Sketch& sketch) { return insertValve(sketch, selection_.part().id); });
+    on("insert-bleed", [this](Sketch& sketch) {
+        return insertBleed(sketch, document_.analysis().layout, selection_.part().id);
+    });
+}
+
+} // namespace siphonwright

@@ -1,0 +1,89 @@
+#include "app/window/sheet_commands.h"
+
+#include "app/window/file_commands.h"
+#include "app/window/settings.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPrintPreviewDialog>
+
+#include <memory>
+
+namespace siphonwright {
+
+SheetCommands::SheetCommands(Document& document, FileCommands& files, QWidget& window)
+    : QObject(&window), document_(document), files_(files), window_(window)
+{
+}
+
+sheet::Options SheetCommands::options() const
+{
+    sheet::Options options;
+    const int chosen = settings::paper.get();
+    if (chosen >= static_cast<int>(sheet::Paper::a4) && chosen <= static_cast<int>(sheet::Paper::tabloid))
+        options.paper = static_cast<sheet::Paper>(chosen);
+    else if (document_.sketch().units == UnitChoice::inch)
+        options.paper = sheet::Paper::letter;
+    options.colour = settings::colour.get();
+    return options;
+}
+
+void SheetCommands::exportSheet()
+{
+    auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), settings::folder.get());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilters({tr("PDF (*.pdf)"), tr("SVG (*.svg)"), tr("PNG (*.png)")});
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    dialog->selectFile(QFileInfo(displayName(document_)).completeBaseName());
+    connect(dialog, &QFileDialog::filterSelected, dialog, [dialog](const QString& filter) {
+        const auto from = filter.indexOf(QLatin1String("*.")) + 2;
+        dialog->setDefaultSuffix(filter.mid(from, 3));
+    });
+    connect(dialog, &QFileDialog::fileSelected, this, &SheetCommands::exportTo);
+    dialog->open();
+}
+
+void SheetCommands::exportTo(const QString& path)
+{
+    const QStringList problems =
+        sheet::exportTo(path, document_.sketch(), document_.analysis(), options());
+    if (!problems.isEmpty())
+        files_.tell(tr("The sheet could not be written."), problems);
+}
+
+void SheetCommands::paint(QPrinter& printer) const
+{
+    QPainter painter(&printer);
+    // The logical resolution is the one that the painter's coordinates count in.
+    painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
+    sheet::paintPage(painter, document_.sketch(), document_.analysis(), options());
+}
+
+void SheetCommands::preview()
+{
+    auto* printer = new QPrinter(QPrinter::HighResolution);
+    printer->setPageLayout(sheet::pageLayout(options()));
+    printer->setFullPage(true);
+    auto* dialog = new QPrintPreviewDialog(printer, &window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* on) { paint(*on); });
+    connect(dialog, &QObject::destroyed, this, [printer] { delete printer; });
+    dialog->open();
+}
+
+void SheetCommands::print()
+{
+    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+    printer->setPageLayout(sheet::pageLayout(options()));
+    printer->setFullPage(true);
+    auto* dialog = new QPrintDialog(printer.get(), &window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer] { paint(*printer); });
+    dialog->open();
+}
+
+} // namespace siphonwright

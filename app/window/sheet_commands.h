@@ -1,0 +1,37 @@
+#pragma once
+
+#include "app/document/document.h"
+#include "app/sheet/sheet.h"
+
+#include <QObject>
+
+class QPrinter;
+class QWidget;
+
+namespace siphonwright {
+
+class FileCommands;
+
+/// The sheet on paper, on the screen before printing, and as a file.
+class SheetCommands : public QObject {
+    Q_OBJECT
+public:
+    SheetCommands(Document& document, FileCommands& files, QWidget& window);
+
+    void exportSheet();
+    void exportTo(const QString& path);
+    void preview();
+    void print();
+
+    /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
+    sheet::Options options() const;
+
+private:
+    void paint(QPrinter& printer) const;
+
+    Document& document_;
+    FileCommands& files_;
+    QWidget& window_;
+};
+
+} // namespace siphonwright

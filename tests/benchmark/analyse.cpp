@@ -1,0 +1,82 @@
+#include "tests/sound_loop.h"
+
+#include "core/analysis/analysis.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <functional>
+#include <random>
+#include <vector>
+
+/// How long the live analysis takes, in microseconds and as a ratio to sorting 10,000 doubles in the same
+/// run, so that figures from different machines can be compared.
+namespace {
+
+using namespace siphonwright;
+
+/// Median of many calls, microseconds.
+double median_us(int calls, const std::function<void()>& call)
+{
+    std::vector<double> times;
+    for (int i = 0; i < calls; ++i) {
+        const auto start = std::chrono::steady_clock::now();
+        call();
+        const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - start;
+        times.push_back(took.count());
+    }
+    std::nth_element(times.begin(), times.begin() + times.size() / 2, times.end());
+    return times[times.size() / 2];
+}
+
+/// A loop with humps and dips to find: every point of both hoses once up, once down.
+Sketch wavyLoop(int points)
+{
+    Sketch sketch = test::soundLoop();
+    for (Shared<Hose>& hose : sketch.hoses) {
+        hose.edit([&](Hose& h) {
+            h.points.clear();
+            for (int i = 0; i < points; ++i)
+                h.points.push_back({{100 + 150.0 * i, 0, i % 2 == 0 ? 300.0 : 340.0}, 60, BendKind::hose});
+        });
+    }
+    return sketch;
+}
+
+void line(const char* what, double time_us, double reference_us)
+{
+    std::printf("%-44s %10.1f us %8.3f of the reference\n", what, time_us,
+                reference_us > 0 ? time_us / reference_us : 0);
+}
+
+} // namespace
+
+int main()
+{
+    std::mt19937 random(1);
+    std::vector<double> numbers(10000);
+    for (double& number : numbers)
+        number = static_cast<double>(random());
+    const double reference_us = median_us(200, [&] {
+        std::vector<double> copy = numbers;
+        std::sort(copy.begin(), copy.end());
+    });
+    line("reference: std::sort of 10,000 doubles", reference_us, reference_us);
+
+    std::size_t found = 0; // printed, so that no call is left out
+    const auto time = [&](const char* what, const Sketch& sketch) {
+        const Analysis before = analyse(sketch);
+        line(what, median_us(1000, [&] { found += analyse(sketch).findings.size(); }), reference_us);
+        Sketch changed = sketch;
+        const double dragging_us = median_us(1000, [&] {
+            changed.hoses[0].edit([](Hose& h) { h.points[0].at.z += 0.01; });
+            found += analyse(changed, &before).findings.size();
+        });
+        line("  the same, one hose changed since", dragging_us, reference_us);
+    };
+    time("sound loop, one bend each", test::soundLoop());
+    time("wavy loop, 10 bends each", wavyLoop(10));
+    time("wavy loop, 100 bends each", wavyLoop(100));
+    std::printf("findings counted: %zu\n", found);
+    return 0;
+}

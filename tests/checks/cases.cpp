@@ -1,0 +1,26 @@
+#include "tests/checks/cases.h"
+
+namespace siphonwright::test {
+
+std::vector<Case> allCases()
+{
+    std::vector<Case> all = hoseCases();
+    const std::vector<Case> place = placeCases();
+    all.insert(all.end(), place.begin(), place.end());
+    return all;
+}
+
+Judged judgeCase(const Case& one)
+{
+    Sketch sketch = soundLoop();
+    if (one.spoil)
+        one.spoil(sketch);
+    Judged out;
+    out.layout = resolve(sketch, plumbOf(sketch));
+    if (one.spoil_layout)
+        one.spoil_layout(out.layout);
+    out.judgement = judge(sketch, out.layout);
+    return out;
+}
+
+} // namespace siphonwright::test

@@ -1,0 +1,137 @@
+#include "tests/checks/cases.h"
+#include "tests/near.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+using namespace siphonwright;
+using namespace siphonwright::test;
+
+namespace {
+
+/// Is every placeholder of the pattern given, and everything given used?
+bool complete(const Message& message)
+{
+    const auto used = [&](const std::string& mark) {
+        return message.pattern.find(mark) != std::string::npos;
+    };
+    std::size_t marks = 0;
+    for (std::size_t i = 0; i < message.quantities.size(); ++i)
+        marks += used("{" + std::string(1, static_cast<char>('0' + i)) + "}") ? 1 : 0;
+    for (std::size_t i = 0; i < message.words.size(); ++i)
+        marks += used("{" + std::string(1, static_cast<char>('a' + i)) + "}") ? 1 : 0;
+    const auto braces = std::count(message.pattern.begin(), message.pattern.end(), '{');
+    return marks == message.quantities.size() + message.words.size() &&
+           static_cast<std::size_t>(braces) == marks && !message.pattern.empty();
+}
+
+std::optional<Severity> worst(const Judgement& judgement, const std::string& rule)
+{
+    std::optional<Severity> out;
+    for (const Finding& finding : judgement.findings)
+        if (finding.rule == rule && (!out || finding.severity > *out))
+            out = finding.severity;
+    return out;
+}
+
+QString text(const std::optional<Severity>& severity)
+{
+    if (!severity)
+        return QStringLiteral("passes");
+    const std::string_view name = nameOf(*severity);
+    return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+} // namespace
+
+class TestRules : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void aSoundLoopHasNothingToFind();
+    void everyRuleHasACaseThatFailsAndOneThatPasses();
+    void everySeverityWithALimitHasACase();
+    void eachSideOfEachLimit_data();
+    void eachSideOfEachLimit();
+    void everyFindingIsWholeAndPlaced();
+};
+
+void TestRules::aSoundLoopHasNothingToFind()
+{
+    const Sketch sketch = soundLoop();
+    const Judgement judgement = judge(sketch, resolve(sketch, plumbOf(sketch)));
+    for (const Finding& finding : judgement.findings)
+        qWarning("%s: %s", finding.rule.c_str(), format(finding.text, UnitSystem::metric).c_str());
+    for (const NotJudged& entry : judgement.not_judged)
+        qWarning("%s: %s", entry.rule.c_str(), entry.missing.c_str());
+    QVERIFY(judgement.findings.empty());
+    QVERIFY(judgement.not_judged.empty());
+}
+
+void TestRules::everyRuleHasACaseThatFailsAndOneThatPasses()
+{
+    std::set<std::string> failing;
+    std::set<std::string> passing;
+    for (const Case& one : allCases())
+        (one.expected ? failing : passing).insert(one.rule);
+    for (const Rule& rule : ruleBook()) {
+        const std::string id(rule.id);
+        QVERIFY2(failing.count(id) == 1, id.c_str());
+        QVERIFY2(passing.count(id) == 1, id.c_str());
+    }
+    QCOMPARE(failing.size(), ruleBook().size());
+}
+
+void TestRules::everySeverityWithALimitHasACase()
+{
+    std::set<std::pair<std::string, Severity>> covered;
+    for (const Case& one : allCases())
+        if (one.expected)
+            covered.insert({one.rule, *one.expected});
+    for (const Rule& rule : ruleBook()) {
+        const std::string id(rule.id);
+        if (rule.limits.advice)
+            QVERIFY2(covered.count({id, Severity::advice}) == 1, id.c_str());
+        if (rule.limits.caution)
+            QVERIFY2(covered.count({id, Severity::caution}) == 1, id.c_str());
+        if (rule.limits.stop)
+            QVERIFY2(covered.count({id, Severity::stop}) == 1, id.c_str());
+    }
+}
+
+void TestRules::eachSideOfEachLimit_data()
+{
+    QTest::addColumn<int>("index");
+    const std::vector<Case> all = allCases();
+    for (std::size_t i = 0; i < all.size(); ++i)
+        QTest::newRow((all[i].rule + ": " + all[i].name).c_str()) << static_cast<int>(i);
+}
+
+void TestRules::eachSideOfEachLimit()
+{
+    QFETCH(const int, index);
+    const Case one = allCases().at(static_cast<std::size_t>(index));
+    const Judged judged = judgeCase(one);
+    QCOMPARE(text(worst(judged.judgement, one.rule)), text(one.expected));
+}
+
+void TestRules::everyFindingIsWholeAndPlaced()
+{
+    std::set<std::string> coolant_rules = {"antifreeze-over-60", "freeze-margin"};
+    for (const Case& one : allCases()) {
+        for (const Finding& finding : judgeCase(one).judgement.findings) {
+            const std::string where = one.rule + ", " + one.name + ": " + finding.rule;
+            QVERIFY2(ruleById(finding.rule) != nullptr, where.c_str());
+            QVERIFY2(complete(finding.text), where.c_str());
+            QVERIFY2(complete(finding.fix), where.c_str());
+            for (const Quantity& quantity : finding.text.quantities)
+                QVERIFY2(std::isfinite(quantity.value), where.c_str());
+            // What is nowhere on the drawing is the coolant alone.
+            const bool placed = finding.at || coolant_rules.count(finding.rule) == 1;
+            QVERIFY2(placed, where.c_str());
+        }
+    }
+}
+
+QTEST_APPLESS_MAIN(TestRules)
+#include "test_rules.moc"

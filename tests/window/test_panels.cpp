@@ -1,11 +1,11 @@
+#include "tests/near.h"
+
 #include "app/panels/details_panel.h"
 #include "app/panels/findings_model.h"
 #include "app/panels/findings_panel.h"
 #include "app/panels/limit_dialog.h"
 #include "app/panels/profile_panel.h"
 #include "app/panels/quantity_edit.h"
-
-#include "tests/near.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -40,7 +40,8 @@ private:
     }
     void openSample(const char* name)
     {
-        const QString path = QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(QLatin1String(name));
+        const QString path =
+            QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(QLatin1String(name));
         QCOMPARE(document_->open(path), QStringList());
         selection_->select({});
         selection_->selectFinding(-1);
@@ -107,7 +108,8 @@ void TestPanels::every_part_of_every_sample_has_a_form()
     for (const char* name : {"sound-bus", "vee-crossing", "generator-two-heaters"}) {
         openSample(name);
         const Sketch& sketch = document_->sketch();
-        std::vector<PartRef> parts = {{PartKind::engine, {}, 0}, {PartKind::jacket, {}, 0}, {PartKind::tank, {}, 0}};
+        std::vector<PartRef> parts = {
+            {PartKind::engine, {}, 0}, {PartKind::jacket, {}, 0}, {PartKind::tank, {}, 0}};
         for (const Port& port : sketch.ports)
             parts.push_back({PartKind::port, port.id, 0});
         for (const Heater& heater : sketch.heaters)
@@ -196,7 +198,8 @@ void TestPanels::a_changed_limit_is_stored_with_its_reason_and_undone()
     const Sketch before = document_->sketch();
     {
         panels::LimitDialog dialog(*document_, rule);
-        dialog.findChild<QLineEdit*>(QStringLiteral("limit-reason"))->setText(QStringLiteral("manual, page 7"));
+        dialog.findChild<QLineEdit*>(QStringLiteral("limit-reason"))
+            ->setText(QStringLiteral("manual, page 7"));
         const auto edits = dialog.findChildren<panels::QuantityEdit*>();
         QVERIFY(!edits.isEmpty());
         edits.last()->selectAll();

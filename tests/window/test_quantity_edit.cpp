@@ -1,6 +1,6 @@
-#include "app/panels/quantity_edit.h"
-
 #include "tests/near.h"
+
+#include "app/panels/quantity_edit.h"
 
 #include <QSignalSpy>
 

@@ -14,6 +14,9 @@ QString tr(const char* text)
     return QCoreApplication::translate("Drawing", text);
 }
 
+/// The housing's size is not part of the sketch.
+constexpr double thermostat_half_mm = 45;
+
 QPolygonF polygonOf(const std::vector<Vec2>& outline)
 {
     QPolygonF polygon;
@@ -85,7 +88,7 @@ void paintJacketLevels(Ink& ink, const Engine& engine)
 void paintThermostat(Ink& ink, const ThermostatHousing& housing)
 {
     const QPointF at = toPage(housing.position);
-    constexpr double half_mm = 45;
+    constexpr double half_mm = thermostat_half_mm;
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
     ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
     ink.painter.drawRoundedRect(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6),
@@ -100,6 +103,65 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
     ink.painter.drawPolyline(spring);
 }
 
+/// Beside the engine's front end, where there is room for its name.
+void paintFrontArrow(Ink& ink, const Engine& engine)
+{
+    const QRectF box = polygonOf(engine.outline).boundingRect();
+    const bool left = engine.front == EngineEnd::left;
+    const double gap = ink.paper(3);
+    const QPointF away(left ? -1 : 1, 0);
+    const double beside = left ? box.left() - gap : box.right() + gap;
+    for (const double y : {box.top() + ink.paper(4), box.center().y(), box.top() - ink.paper(8)}) {
+        const QPointF tip = QPointF(beside, y) + away * ink.paper(11);
+        const Spot name{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre, 0};
+        if (!ink.labelNow({name}, tr("Front"), ink.palette.ink))
+            continue;
+        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+        ink.line({beside, y}, tip - away * ink.paper(2));
+        ink.arrowhead(tip, away, 3.5, ink.palette.ink);
+        ink.reserve(QRectF(QPointF(beside, y - gap / 2), QPointF(tip.x(), y + gap / 2)).normalized());
+        return;
+    }
+}
+
+void labelJacket(Ink& ink, const Engine& engine)
+{
+    const QRectF box = polygonOf(engine.outline).boundingRect();
+    const QRectF jacket = polygonOf(engine.jacket).boundingRect();
+    const Layout& layout = ink.analysis.layout;
+    const double h = ink.paper(ink.style.lettering_mm);
+    const double gap = ink.paper(1.5);
+    ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
+               {{box.center().x(), jacket.bottom() + gap + h}, Anchor::centre},
+               {{box.center().x(), box.top() - gap}, Anchor::centre},
+               {{jacket.left() + gap, jacket.center().y()}, Anchor::left}},
+              QString::fromStdString(engine.name), ink.palette.ink);
+    if (!layout.jacket)
+        return;
+    const auto mark = [&](double height_mm, double into, const QString& name) {
+        const QPointF outside = onLevel(layout.plumb, height_mm, jacket.right() + ink.paper(8));
+        const QPointF right = onLevel(layout.plumb, height_mm, jacket.right() - gap);
+        const QPointF left = onLevel(layout.plumb, height_mm, jacket.left() + gap);
+        ink.label({{outside + QPointF(0, h / 2)},
+                   {left + QPointF(0, into)},
+                   {right + QPointF(0, into), Anchor::right}},
+                  name, ink.palette.ink);
+    };
+    mark(layout.jacket->highest_mm, gap + h, tr("Jacket highest"));
+    mark(layout.jacket->lowest_mm, -gap, tr("Jacket lowest"));
+}
+
+void labelThermostat(Ink& ink, QPointF at)
+{
+    const double h = ink.paper(ink.style.lettering_mm);
+    const double gap = ink.paper(1.2);
+    ink.label({{at + QPointF(thermostat_half_mm + gap, h / 2)},
+               {at + QPointF(-thermostat_half_mm - gap, h / 2), Anchor::right},
+               {at + QPointF(0, -thermostat_half_mm * 0.8 - gap), Anchor::centre},
+               {at + QPointF(0, thermostat_half_mm * 0.8 + gap + h), Anchor::centre}},
+              tr("Thermostat"), ink.palette.ink);
+}
+
 } // namespace
 
 void paintEngine(Ink& ink)
@@ -112,6 +174,8 @@ void paintEngine(Ink& ink)
     ink.painter.setPen(ink.pen(ink.palette.ink, thick_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawPolygon(outline);
+    for (const QPolygonF& edge : {outline, jacket})
+        ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.3));
 
     ink.painter.setPen(Qt::NoPen);
     ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
@@ -143,59 +207,19 @@ void paintKeepClear(Ink& ink)
 
 void labelEngine(Ink& ink)
 {
-    const Layout& layout = ink.analysis.layout;
     if (ink.sketch.engine) {
-        const Engine& engine = *ink.sketch.engine;
-        const QRectF box = polygonOf(engine.outline).boundingRect();
-        const QRectF jacket = polygonOf(engine.jacket).boundingRect();
-        const bool front_left = engine.front == EngineEnd::left;
-        const double gap = ink.paper(3);
-        const QPointF away(front_left ? -1 : 1, 0);
-        const double beside = front_left ? box.left() - gap : box.right() + gap;
-        for (const double y : {box.top() + ink.paper(4), box.center().y(), box.top() - ink.paper(8)}) {
-            const QPointF tip = QPointF(beside, y) + away * ink.paper(11);
-            if (!ink.labelNow({{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre}},
-                              tr("Front"), ink.palette.ink))
-                continue;
-            ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
-            ink.line({beside, y}, tip - away * ink.paper(2));
-            ink.arrowhead(tip, away, 3.5, ink.palette.ink);
-            ink.reserve(QRectF(QPointF(beside, y), tip).normalized().adjusted(0, -gap / 2, 0, gap / 2));
-            break;
-        }
-        const double right = jacket.right() + ink.paper(8);
-        if (layout.jacket) {
-            const QPointF high = onLevel(layout.plumb, layout.jacket->highest_mm, right);
-            const QPointF low = onLevel(layout.plumb, layout.jacket->lowest_mm, right);
-            const QPointF drop(0, ink.paper(ink.style.lettering_mm / 2));
-            const double left = jacket.left() + ink.paper(1.5);
-            const QPointF in_high = onLevel(layout.plumb, layout.jacket->highest_mm, left);
-            const QPointF in_low = onLevel(layout.plumb, layout.jacket->lowest_mm, left);
-            const QPointF under(0, ink.paper(1.2 + ink.style.lettering_mm));
-            const QPointF over(0, -ink.paper(1.2));
-            ink.label({{high + drop}, {in_high + under}, {in_high + over}}, tr("Jacket highest"),
-                      ink.palette.ink);
-            ink.label({{low + drop}, {in_low + over}, {in_low + under}}, tr("Jacket lowest"),
-                      ink.palette.ink);
-        }
-        const QString name = QString::fromStdString(engine.name);
-        ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
-                   {{box.center().x(), jacket.bottom() + 2 * gap}, Anchor::centre},
-                   {{box.center().x(), box.top() - gap}, Anchor::centre}},
-                  name, ink.palette.ink);
-        if (engine.thermostat)
-            ink.label({{toPage(engine.thermostat->position) - QPointF(0, 36 + gap / 2), Anchor::centre},
-                       {toPage(engine.thermostat->position) +
-                            QPointF(0, 38 + ink.paper(ink.style.lettering_mm + 1)),
-                        Anchor::centre},
-                       {toPage(engine.thermostat->position) +
-                        QPointF(45 + gap / 2, ink.paper(ink.style.lettering_mm / 2))}},
-                      tr("Thermostat"), ink.palette.ink);
+        paintFrontArrow(ink, *ink.sketch.engine);
+        labelJacket(ink, *ink.sketch.engine);
+        if (ink.sketch.engine->thermostat)
+            labelThermostat(ink, toPage(ink.sketch.engine->thermostat->position));
     }
     for (const Shared<Area>& area : ink.sketch.areas) {
         const QRectF box = polygonOf(area->outline).boundingRect();
+        const double under = box.bottom() + ink.paper(1.5 + ink.style.lettering_mm);
         ink.label({{{box.center().x(), box.top() - ink.paper(1.5)}, Anchor::centre},
-                   {{box.center().x(), box.bottom() + ink.paper(4)}, Anchor::centre}},
+                   {{box.center().x(), under}, Anchor::centre},
+                   {{box.left(), box.top() - ink.paper(1.5)}, Anchor::left},
+                   {{box.right(), under}, Anchor::right}},
                   QString::fromStdString(area->name), ink.palette.keep_clear);
     }
 }

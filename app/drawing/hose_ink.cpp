@@ -252,17 +252,6 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     ink.label(std::move(spots), text, colourOf(ink, hose.role()));
 }
 
-/// Labels keep off hoses: small boxes along them.
-void reserveHose(Ink& ink, const ResolvedHose& hose)
-{
-    const double half = hose->outsideDiameter() / 2;
-    const double step = std::max(ink.paper(1.5), half);
-    for (double s = hose->hose_from_mm; s <= hose->hose_to_mm; s += step) {
-        const QPointF here = toPage(hose->path.line.at(s));
-        ink.reserve(QRectF(here - QPointF(half, half), here + QPointF(half, half)));
-    }
-}
-
 } // namespace
 
 void paintHoses(Ink& ink)
@@ -271,7 +260,7 @@ void paintHoses(Ink& ink)
         if (hose->path.line.empty())
             continue;
         paintTube(ink, hose);
-        reserveHose(ink, hose);
+        ink.avoid(trace(hose->path.line, 0, hose->path.line.length()), hose->outsideDiameter() / 2);
         labelSize(ink, hose);
     }
 }

@@ -103,26 +103,44 @@ void Ink::writeLabels()
     waiting_.clear();
 }
 
+void Ink::avoid(const QPolygonF& line, double half_width)
+{
+    const double step = std::max(paper(2.5), 2 * half_width);
+    for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+        const QPointF way = line[i + 1] - line[i];
+        const bool square = std::abs(way.x()) < 1e-6 || std::abs(way.y()) < 1e-6;
+        const double far = std::hypot(way.x(), way.y());
+        const int parts = square ? 1 : std::clamp(int(std::ceil(far / step)), 1, 500);
+        for (int k = 0; k < parts; ++k) {
+            const QRectF piece(line[i] + way * k / parts, line[i] + way * (k + 1) / parts);
+            lines_.push_back(piece.normalized().adjusted(-half_width, -half_width, half_width, half_width));
+        }
+    }
+}
+
 bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
 {
     if (!style.labels || text.isEmpty())
         return false;
     const double h = paper(style.lettering_mm);
     const double w = paper(textWidth(text, style.lettering_mm));
-    for (const Spot& spot : spots) {
-        const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
-        QTransform place;
-        place.translate(spot.at.x(), spot.at.y());
-        place.rotate(spot.angle_deg);
-        const QRectF own(left, -ascent_share * h, w, (ascent_share + descent_share) * h);
-        const QRectF box = place.mapRect(own);
-        const bool free = std::none_of(taken_.begin(), taken_.end(),
-                                       [&](const QRectF& other) { return other.intersects(box); });
-        if (!free || !visible.contains(box))
-            continue;
-        reserve(box);
-        paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
-        return true;
+    const auto hits = [](const std::vector<QRectF>& areas, const QRectF& box) {
+        return std::any_of(areas.begin(), areas.end(),
+                           [&box](const QRectF& area) { return area.intersects(box); });
+    };
+    for (const bool over_lines : {false, true}) {
+        for (const Spot& spot : spots) {
+            const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
+            QTransform place;
+            place.translate(spot.at.x(), spot.at.y());
+            place.rotate(spot.angle_deg);
+            const QRectF box = place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
+            if (hits(taken_, box) || (!over_lines && hits(lines_, box)) || !visible.contains(box))
+                continue;
+            reserve(box);
+            paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
+            return true;
+        }
     }
     return false;
 }

@@ -49,9 +49,12 @@ public:
     /// Parallel lines inside a polygon. Computed, not clipped: a clip is not kept by every device.
     void hatch(const QPolygonF& area, double spacing_mm, double angle_deg, const QPen& with) const;
 
-    /// Keep labels out of an area.
+    /// Keep labels out of an area: never write on what must be read.
     void reserve(const QRectF& area);
-    /// Write at the first spot that is free and in sight; not at all if there is none.
+    /// Write on lines only if there is nowhere else.
+    void avoid(const QPolygonF& line, double half_width);
+    /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
+    /// text; not at all if there is none.
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
     /// The same when everything is drawn and has reserved its place.
     void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
@@ -64,6 +67,7 @@ private:
         QColor colour;
     };
     std::vector<QRectF> taken_;
+    std::vector<QRectF> lines_;
     std::vector<Waiting> waiting_;
 };
 

@@ -58,13 +58,13 @@ void paintCell(const Page& page, const Cell& cell)
     const double inside = cell.box.width() - 2.4;
     const double left = cell.box.left() + 1.2;
     const double caption = fittingLettering(cell.name, inside, small_mm, Weight::regular);
-    drawing::paintWeightedText(page.painter, {left, cell.box.top() + 2.7}, cell.name, Anchor::left,
-                               page.palette.faint, std::min(caption, 1.5), Weight::regular);
+    drawing::paintWeightedText(page.painter, {left, cell.box.top() + 2.6}, cell.name, Anchor::left,
+                               page.palette.faint, caption, Weight::regular);
     if (cell.value.isEmpty())
         return;
     const double size = fittingLettering(cell.value, inside, cell.lettering_mm, cell.weight);
     const QString text = shortened(cell.value, inside, size, cell.weight);
-    drawing::paintWeightedText(page.painter, {left, cell.box.bottom() - 1.5}, text, Anchor::left,
+    drawing::paintWeightedText(page.painter, {left, cell.box.bottom() - 1.2}, text, Anchor::left,
                                page.palette.ink, size, cell.weight);
 }
 

@@ -100,8 +100,11 @@ Section notJudgedSection(const Analysis& analysis)
     Section section{tr("Not judged, for want of a fact"), {}, tr("and %1 more in the list"), 1};
     std::map<std::string, bool> said;
     for (const NotJudged& one : analysis.not_judged) {
-        if (said.emplace(one.missing, true).second)
-            section.items.push_back({QString::fromStdString(one.missing), std::nullopt, 0});
+        QString missing = QString::fromStdString(one.missing);
+        if (missing.isEmpty() || !said.emplace(one.missing, true).second)
+            continue;
+        missing[0] = missing[0].toUpper();
+        section.items.push_back({missing + QLatin1Char('.'), std::nullopt, 0});
     }
     return section;
 }

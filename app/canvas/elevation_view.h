@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 
 namespace siphonwright {
@@ -53,6 +54,8 @@ Q_SIGNALS:
     void contextMenuWanted(const siphonwright::PartRef& part, const QPoint& global);
 
 protected:
+    bool event(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
@@ -67,6 +70,12 @@ protected:
 
 private:
     struct State;
+    void act(const std::function<void(Tool&)>& action);
+    void moveCrosshair(Vec2 to);
+    bool crosshairKey(const QKeyEvent& event);
+    bool panKey(const QKeyEvent& event);
+    void documentChanged();
+    void refresh();
     std::unique_ptr<State> state_;
 };
 

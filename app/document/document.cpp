@@ -35,9 +35,7 @@ bool Document::apply(const QString& text, const std::function<void(Sketch&)>& ed
     edit(after);
     if (after == sketch_)
         return false;
-    applying_ = true;
     undo_stack_.push(new SketchCommand(*this, text, std::move(after), gesture));
-    applying_ = false;
     return true;
 }
 
@@ -118,7 +116,9 @@ void Document::setSketch(const Sketch& sketch)
 {
     sketch_ = sketch;
     analysis_ = analyse(sketch_, &analysis_);
+    applying_ = true;
     Q_EMIT changed();
+    applying_ = false;
 }
 
 } // namespace siphonwright

@@ -1,0 +1,57 @@
+#include "app/canvas/canvas.h"
+
+#include <QGuiApplication>
+#include <QScreen>
+
+namespace siphonwright {
+
+UnitSystem Canvas::units() const
+{
+    return sketch().units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+}
+
+QString Canvas::length(double mm) const
+{
+    return QString::fromStdString(format(mm, Unit::mm, units()));
+}
+
+bool Canvas::apply(const QString& text, const std::function<void(Sketch&)>& edit, int gesture)
+{
+    applying = true;
+    const bool changed = document.apply(text, edit, gesture);
+    applying = false;
+    return changed;
+}
+
+Snapped Canvas::snap(Vec2 raw, const std::vector<Vec2>& neighbours, const Pointer& pointer) const
+{
+    constexpr double reach_px = 7;
+    if (pointer.keyboard || !snapping || pointer.modifiers.testFlag(Qt::AltModifier))
+        return {raw, {}};
+    const double zoom = viewport.zoom();
+    return snapTo(raw, neighbours, snapSpacing(zoom, units()), reach_px / zoom);
+}
+
+double Canvas::nudgeStep(bool fine) const
+{
+    constexpr double inch_mm = 25.4;
+    if (units() == UnitSystem::inch)
+        return fine ? inch_mm / 16 : inch_mm / 4;
+    return fine ? 1 : 5;
+}
+
+drawing::Style Canvas::style() const
+{
+    constexpr double inch_mm = 25.4;
+    constexpr double usual_dpi = 96;
+    const QScreen* screen = QGuiApplication::primaryScreen();
+    const double px_per_mm = (screen ? screen->logicalDotsPerInch() : usual_dpi) / inch_mm;
+    drawing::Style out;
+    out.palette = palette;
+    out.scale = viewport.zoom() / px_per_mm;
+    out.units = units();
+    out.highlighted_finding = selection.finding();
+    return out;
+}
+
+} // namespace siphonwright

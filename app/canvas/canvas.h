@@ -1,0 +1,53 @@
+#pragma once
+
+#include "app/canvas/snap.h"
+#include "app/canvas/viewport.h"
+#include "app/document/document.h"
+#include "app/drawing/elevation.h"
+
+#include <QStringList>
+
+#include <functional>
+#include <string>
+
+namespace siphonwright {
+
+/// Where the pointer is, or the cross-hair when the keyboard places.
+struct Pointer {
+    Vec2 at;
+    QPointF screen;
+    Qt::KeyboardModifiers modifiers;
+    bool button = false;   ///< the left button is held
+    bool keyboard = false; ///< the cross-hair: it goes exactly where it is told
+};
+
+/// What the view lends to its tools.
+struct Canvas {
+    Canvas(Document& document_lent, Selection& selection_lent)
+        : document(document_lent), selection(selection_lent)
+    {}
+
+    Document& document;
+    Selection& selection;
+    Viewport viewport;
+    QRectF area; ///< of the drawing on the widget, beside the rulers
+    drawing::Palette palette = drawing::Palette::light();
+    bool snapping = true;
+    bool applying = false;       ///< the running change of the document is a tool's own
+    bool done = false;           ///< the tool has put down its part: back to selecting
+    std::string heater_template; ///< empty: the first
+
+    const Sketch& sketch() const { return document.sketch(); }
+    const Layout& layout() const { return document.analysis().layout; }
+    UnitSystem units() const;
+    QString length(double mm) const; ///< as text in the user's units
+
+    bool apply(const QString& text, const std::function<void(Sketch&)>& edit, int gesture = 0);
+    /// Snap to neighbours and grid, unless switched off, held off with Alt, or told exactly by keys.
+    Snapped snap(Vec2 raw, const std::vector<Vec2>& neighbours, const Pointer& pointer) const;
+    /// One nudge: coarse or fine, mm.
+    double nudgeStep(bool fine) const;
+    drawing::Style style() const;
+};
+
+} // namespace siphonwright

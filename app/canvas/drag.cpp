@@ -1,0 +1,171 @@
+#include "app/canvas/drag.h"
+
+#include "app/canvas/hit.h"
+#include "app/canvas/part_names.h"
+#include "app/canvas/sockets.h"
+
+#include "core/sketch/edits.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180;
+
+bool liesAlong(PartKind kind)
+{
+    return kind == PartKind::inline_part || kind == PartKind::clip;
+}
+
+std::optional<double> alongOf(const Sketch& sketch, const PartRef& part)
+{
+    const Hose* hose = liesAlong(part.kind) ? sketch.hose(part.id) : nullptr;
+    if (!hose)
+        return std::nullopt;
+    if (part.kind == PartKind::clip)
+        return part.index < hose->clips_mm.size() ? std::optional(hose->clips_mm[part.index]) : std::nullopt;
+    return part.index < hose->parts.size() ? std::optional(hose->parts[part.index].along_mm) : std::nullopt;
+}
+
+/// Drop a hose's end: on a port or nozzle it connects, elsewhere it lies open.
+bool dropEnd(Sketch& sketch, const Drag& drag, const std::optional<Socket>& socket, Vec2 at)
+{
+    const Hose* hose = sketch.hose(drag.part.id);
+    if (!hose)
+        return false;
+    const HoseEnd& other = drag.part.index == 0 ? hose->to : hose->from;
+    const bool taken_by_itself = socket && other.connected() && socket->sameAs(other);
+    if (socket && !taken_by_itself)
+        return connect(sketch, drag.part.id, drag.part.index, socket->end);
+    HoseEnd open;
+    const HoseEnd& was = drag.part.index == 0 ? hose->from : hose->to;
+    const double y = was.connected() ? positionOf(drag.start, drag.part).value_or(Vec3{}).y : was.open_at.y;
+    open.open_at = {at.x, y, at.z};
+    return connect(sketch, drag.part.id, drag.part.index, open);
+}
+
+/// Slide an in-line part or clip to the place on its hose that is nearest to the pointer.
+bool slide(Sketch& sketch, const Layout& layout, const Drag& drag, Vec2 to)
+{
+    const ResolvedHose* hose = layout.hose(drag.part.id);
+    if (!hose || (*hose)->path.line.empty() || !drag.anchor_along)
+        return false;
+    const Route& route = **hose;
+    const double s =
+        std::clamp(route.path.line.nearestInElevation(to).s, route.hose_from_mm, route.hose_to_mm);
+    const double along_mm = std::round(s - route.hose_from_mm);
+    return move(sketch, drag.part, {along_mm - *drag.anchor_along, 0, 0});
+}
+
+} // namespace
+
+Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
+{
+    Drag drag;
+    drag.part = part;
+    drag.turns = turns;
+    drag.start = canvas.sketch();
+    drag.grabbed = grabbed;
+    drag.anchor = placeOf(canvas, part).value_or(grabbed);
+    if (turns)
+        if (const std::optional<Vec3> centre = positionOf(canvas.sketch(), part))
+            drag.anchor = {centre->x, centre->z};
+    drag.anchor_along = alongOf(canvas.sketch(), part);
+    drag.gesture = canvas.document.beginGesture();
+    return drag;
+}
+
+std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& pointer)
+{
+    const bool free = pointer.modifiers.testFlag(Qt::AltModifier) || !canvas.snapping;
+    Snapped snapped;
+    std::function<bool(Sketch&)> step;
+    if (drag.turns) {
+        step = [&](Sketch& sketch) {
+            return pointPart(sketch, drag.part, pointer.at.x - drag.anchor.x, pointer.at.z - drag.anchor.z,
+                             free ? 1 : turn_step_deg);
+        };
+    } else if (liesAlong(drag.part.kind)) {
+        step = [&](Sketch& sketch) { return slide(sketch, canvas.layout(), drag, pointer.at); };
+    } else {
+        const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
+                          drag.anchor.z + pointer.at.z - drag.grabbed.z};
+        snapped = canvas.snap(raw, snapNeighbours(drag.start, canvas.layout(), drag.part), pointer);
+        const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
+        if (drag.part.kind == PartKind::hose_end) {
+            const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);
+            if (socket)
+                snapped.guides.clear();
+            step = [&, socket](Sketch& sketch) { return dropEnd(sketch, drag, socket, snapped.at); };
+        } else {
+            step = [&, delta](Sketch& sketch) { return shiftPart(sketch, drag.part, delta); };
+        }
+    }
+    const QString text = (drag.turns ? QCoreApplication::translate("Canvas", "Turn %1")
+                                     : QCoreApplication::translate("Canvas", "Move %1"))
+                             .arg(nameOfPart(drag.start, drag.part));
+    canvas.apply(
+        text,
+        [&](Sketch& sketch) {
+            sketch = drag.start;
+            step(sketch);
+        },
+        drag.gesture);
+    return snapped.guides;
+}
+
+bool shiftPart(Sketch& sketch, const PartRef& part, Vec3 delta)
+{
+    if (!move(sketch, part, delta))
+        return false;
+    if (part.kind == PartKind::tank)
+        for (Fact<double>* mark :
+             {&sketch.tank->cold_min_mm, &sketch.tank->cold_full_mm, &sketch.tank->hot_mm})
+            if (mark->value)
+                *mark->value += delta.z;
+    return true;
+}
+
+bool pointPart(Sketch& sketch, const PartRef& part, double dx, double dz, double step_deg)
+{
+    if (dx == 0 && dz == 0)
+        return false;
+    double clockwise_deg = std::atan2(dx, dz) / degree; // from upright
+    if (step_deg > 0)
+        clockwise_deg = std::round(clockwise_deg / step_deg) * step_deg;
+    if (part.kind == PartKind::heater) {
+        for (Heater& heater : sketch.heaters)
+            if (heater.id == part.id)
+                heater.tilt_deg = std::cos(heater.turn_deg * degree) < 0 ? -clockwise_deg : clockwise_deg;
+        return sketch.heater(part.id) != nullptr;
+    }
+    for (Port& port : sketch.ports) {
+        if (part.kind != PartKind::port || port.id != part.id)
+            continue;
+        // Azimuth says right or left, elevation the rest: both angles are whole steps too.
+        port.axis =
+            clockwise_deg >= 0 ? Direction{0, 90 - clockwise_deg} : Direction{180, 90 + clockwise_deg};
+        return true;
+    }
+    return false;
+}
+
+bool turnPart(Sketch& sketch, const PartRef& part, double clockwise_deg)
+{
+    Vec3 way;
+    if (const Heater* heater = part.kind == PartKind::heater ? sketch.heater(part.id) : nullptr)
+        way = heaterPoint(*heater, {0, 0, 1}) - heater->position;
+    else if (const Port* port = part.kind == PartKind::port ? sketch.port(part.id) : nullptr)
+        way = direction(port->axis.azimuth_deg, port->axis.elevation_deg);
+    else
+        return false;
+    const double now_deg = std::atan2(way.x, way.z) / degree;
+    const double next = (std::round(now_deg / turn_step_deg) * turn_step_deg + clockwise_deg) * degree;
+    return pointPart(sketch, part, std::sin(next), std::cos(next), turn_step_deg);
+}
+
+} // namespace siphonwright

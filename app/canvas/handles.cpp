@@ -1,0 +1,164 @@
+#include "app/canvas/hit.h"
+
+#include "core/sketch/edits.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+constexpr double ring_px = 34; ///< from a part's edge to its turning ring
+
+Vec2 flat(Vec3 p)
+{
+    return {p.x, p.z};
+}
+
+void addCorners(const Sketch& sketch, const PartRef& owner, PartKind corner, std::vector<Handle>& out)
+{
+    const std::vector<Vec2>* outline = outlineOf(sketch, owner);
+    for (std::size_t i = 0; outline && i < outline->size(); ++i)
+        out.push_back({{corner, owner.id, i}, (*outline)[i], HandleShape::square, false});
+}
+
+void addTurningRing(const Canvas& canvas, std::vector<Handle>& out)
+{
+    const PartRef& selected = canvas.selection.part();
+    const double away_mm = ring_px / canvas.viewport.zoom();
+    const auto add = [&](Vec2 foot, Vec3 along) {
+        const double across = std::hypot(along.x, along.z);
+        const Vec2 way = across > 1e-6 ? Vec2{along.x / across, along.z / across} : Vec2{0, 1};
+        out.push_back(
+            {selected, {foot.x + way.x * away_mm, foot.z + way.z * away_mm}, HandleShape::ring, true});
+    };
+    if (selected.kind == PartKind::heater) {
+        if (const Heater* heater = canvas.sketch().heater(selected.id)) {
+            const Vec3 top = heaterPoint(*heater, {0, 0, heater->length_mm / 2});
+            add(flat(top), top - heater->position);
+        }
+    } else if (selected.kind == PartKind::port) {
+        HoseEnd end;
+        end.port = selected.id;
+        if (const auto place = attachment(canvas.sketch(), end))
+            add(flat(place->stub.back().at), place->stub[1].at - place->opening);
+    }
+}
+
+void addHoseHandles(const ResolvedHose& hose, std::vector<Handle>& out)
+{
+    const Hose& drawn = *hose->hose;
+    for (std::size_t i = 0; i < drawn.points.size(); ++i)
+        out.push_back(
+            {{PartKind::hose_point, drawn.id, i}, flat(drawn.points[i].at), HandleShape::square, false});
+    out.push_back({{PartKind::hose_end, drawn.id, 0}, flat(hose->from.stop), HandleShape::round, false});
+    out.push_back({{PartKind::hose_end, drawn.id, 1}, flat(hose->to.stop), HandleShape::round, false});
+    if (hose->path.line.empty())
+        return;
+    for (std::size_t i = 0; i < drawn.parts.size(); ++i)
+        out.push_back({{PartKind::inline_part, drawn.id, i},
+                       flat(alongHose(*hose, drawn.parts[i].along_mm)),
+                       HandleShape::diamond,
+                       false});
+    for (std::size_t i = 0; i < drawn.clips_mm.size(); ++i)
+        out.push_back({{PartKind::clip, drawn.id, i},
+                       flat(alongHose(*hose, drawn.clips_mm[i])),
+                       HandleShape::diamond,
+                       false});
+}
+
+} // namespace
+
+std::vector<Handle> handlesOf(const Canvas& canvas)
+{
+    const Sketch& sketch = canvas.sketch();
+    std::vector<Handle> out;
+    addTurningRing(canvas, out);
+    for (const ResolvedHose& hose : canvas.layout().hoses)
+        addHoseHandles(hose, out);
+    for (const Port& port : sketch.ports)
+        out.push_back({{PartKind::port, port.id, 0}, flat(port.position), HandleShape::round, false});
+    if (sketch.engine && sketch.engine->thermostat)
+        out.push_back({{PartKind::thermostat, {}, 0},
+                       flat(sketch.engine->thermostat->position),
+                       HandleShape::diamond,
+                       false});
+    const PartRef owner = ownerOf(canvas.selection.part());
+    if (owner.kind == PartKind::engine)
+        addCorners(sketch, owner, PartKind::engine_corner, out);
+    if (owner.kind == PartKind::jacket)
+        addCorners(sketch, owner, PartKind::jacket_corner, out);
+    if (owner.kind == PartKind::area)
+        addCorners(sketch, owner, PartKind::area_corner, out);
+    return out;
+}
+
+PartRef ownerOf(const PartRef& part)
+{
+    switch (part.kind) {
+    case PartKind::engine_corner:
+        return {PartKind::engine, {}, 0};
+    case PartKind::jacket_corner:
+        return {PartKind::jacket, {}, 0};
+    case PartKind::area_corner:
+        return {PartKind::area, part.id, 0};
+    case PartKind::hose_point:
+    case PartKind::hose_end:
+    case PartKind::inline_part:
+    case PartKind::clip:
+        return {PartKind::hose, part.id, 0};
+    default:
+        return part;
+    }
+}
+
+bool belongTogether(const PartRef& a, const PartRef& b)
+{
+    return a.kind != PartKind::nothing && ownerOf(a) == ownerOf(b);
+}
+
+const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part)
+{
+    const PartRef owner = ownerOf(part);
+    if (owner.kind == PartKind::engine && sketch.engine)
+        return &sketch.engine->outline;
+    if (owner.kind == PartKind::jacket && sketch.engine)
+        return &sketch.engine->jacket;
+    if (owner.kind == PartKind::area)
+        if (const Area* area = sketch.area(owner.id))
+            return &area->outline;
+    return nullptr;
+}
+
+std::vector<Vec2> bodyOf(const Heater& heater)
+{
+    const double r = heater.diameter_mm / 2;
+    const double h = heater.length_mm / 2;
+    std::vector<Vec2> out;
+    for (const Vec3 corner : {Vec3{-r, 0, -h}, Vec3{r, 0, -h}, Vec3{r, 0, h}, Vec3{-r, 0, h}})
+        out.push_back(flat(heaterPoint(heater, corner)));
+    return out;
+}
+
+std::vector<Vec2> bodyOf(const SurgeTank& tank)
+{
+    // The document knows a tank by its place and levels alone: its body is the painter's own size.
+    constexpr double half_width_mm = 110;
+    constexpr double over_mm = 60;
+    constexpr double under_mm = 90;
+    double low = tank.position.z;
+    double high = tank.position.z;
+    for (const Fact<double>* level : {&tank.cold_min_mm, &tank.cold_full_mm, &tank.hot_mm}) {
+        low = std::min(low, level->value.value_or(low));
+        high = std::max(high, level->value.value_or(high));
+    }
+    const double x = tank.position.x;
+    low -= under_mm;
+    high += over_mm;
+    return {{x - half_width_mm, low},
+            {x + half_width_mm, low},
+            {x + half_width_mm, high},
+            {x - half_width_mm, high}};
+}
+
+} // namespace siphonwright

@@ -1,0 +1,176 @@
+#include "app/canvas/hit.h"
+
+#include "app/canvas/plane.h"
+
+#include "core/sketch/edits.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+constexpr double handle_reach_px = 9;
+constexpr double edge_reach_px = 6;
+
+std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
+{
+    const drawing::Style style = canvas.style();
+    const std::vector<QPointF> places = drawing::balloonPlaces(canvas.document.analysis(), style);
+    const double radius_px =
+        std::max(handle_reach_px, drawing::balloonRadius(style) * canvas.viewport.zoom());
+    for (std::size_t i = 0; i < places.size(); ++i)
+        if (distanceBetween(canvas.viewport.transform().map(places[i]), screen) <= radius_px)
+            return static_cast<int>(i);
+    return std::nullopt;
+}
+
+std::optional<Hit> handleAt(const Canvas& canvas, QPointF screen)
+{
+    std::optional<Hit> best;
+    double best_px = handle_reach_px;
+    const PartRef& selected = canvas.selection.part();
+    for (const Handle& handle : handlesOf(canvas)) {
+        // What is selected is taken rather than what lies just as near to it.
+        const double favour_px = belongTogether(handle.part, selected) ? 2 : 0;
+        const double px = distanceBetween(canvas.viewport.toScreen(handle.at), screen) - favour_px;
+        if (px < best_px) {
+            best = Hit{handle.part, handle.turns, -1, std::nullopt};
+            best_px = px;
+        }
+    }
+    return best;
+}
+
+std::optional<Hit> hoseAt(const Canvas& canvas, QPointF screen)
+{
+    std::optional<Hit> best;
+    double best_mm = 0;
+    const double zoom = canvas.viewport.zoom();
+    for (const ResolvedHose& hose : canvas.layout().hoses) {
+        if (hose->path.line.empty())
+            continue;
+        const auto nearest = hose->path.line.nearestInElevation(canvas.viewport.toDrawing(screen));
+        const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px / zoom);
+        if (nearest.distance_mm > reach_mm || (best && nearest.distance_mm >= best_mm))
+            continue;
+        best = Hit{{PartKind::hose, hose.id(), 0}, false, -1, nearest.s};
+        best_mm = nearest.distance_mm;
+    }
+    return best;
+}
+
+std::optional<Hit> bodyAt(const Canvas& canvas, Vec2 at)
+{
+    const Sketch& sketch = canvas.sketch();
+    for (const Heater& heater : sketch.heaters)
+        if (isInside(bodyOf(heater), at))
+            return Hit{{PartKind::heater, heater.id, 0}, false, -1, std::nullopt};
+    if (sketch.tank && isInside(bodyOf(*sketch.tank), at))
+        return Hit{{PartKind::tank, {}, 0}, false, -1, std::nullopt};
+    return std::nullopt;
+}
+
+bool onEdge(const std::vector<Vec2>& outline, Vec2 at, double reach_mm)
+{
+    return outline.size() > 1 && nearestEdge(outline, at).distance_mm <= reach_mm;
+}
+
+std::optional<Hit> outlineAt(const Canvas& canvas, Vec2 at)
+{
+    const Sketch& sketch = canvas.sketch();
+    const double reach_mm = edge_reach_px / canvas.viewport.zoom();
+    if (sketch.engine && onEdge(sketch.engine->jacket, at, reach_mm))
+        return Hit{{PartKind::jacket, {}, 0}, false, -1, std::nullopt};
+    for (const Shared<Area>& area : sketch.areas)
+        if (isInside(area->outline, at) || onEdge(area->outline, at, reach_mm))
+            return Hit{{PartKind::area, area->id, 0}, false, -1, std::nullopt};
+    if (sketch.engine &&
+        (isInside(sketch.engine->outline, at) || onEdge(sketch.engine->outline, at, reach_mm)))
+        return Hit{{PartKind::engine, {}, 0}, false, -1, std::nullopt};
+    if (sketch.ground_z_mm && std::abs(*sketch.ground_z_mm - at.z) <= reach_mm)
+        return Hit{{PartKind::ground, {}, 0}, false, -1, std::nullopt};
+    return std::nullopt;
+}
+
+void addHoseParts(const Hose& hose, std::vector<PartRef>& out)
+{
+    out.push_back({PartKind::hose, hose.id, 0});
+    out.push_back({PartKind::hose_end, hose.id, 0});
+    for (std::size_t i = 0; i < hose.points.size(); ++i)
+        out.push_back({PartKind::hose_point, hose.id, i});
+    out.push_back({PartKind::hose_end, hose.id, 1});
+    for (std::size_t i = 0; i < hose.parts.size(); ++i)
+        out.push_back({PartKind::inline_part, hose.id, i});
+    for (std::size_t i = 0; i < hose.clips_mm.size(); ++i)
+        out.push_back({PartKind::clip, hose.id, i});
+}
+
+} // namespace
+
+Hit hitTest(const Canvas& canvas, QPointF screen)
+{
+    if (const std::optional<int> finding = balloonAt(canvas, screen))
+        return Hit{{}, false, *finding, std::nullopt};
+    const Vec2 at = canvas.viewport.toDrawing(screen);
+    if (const std::optional<Hit> hit = handleAt(canvas, screen))
+        return *hit;
+    if (const std::optional<Hit> hit = hoseAt(canvas, screen))
+        return *hit;
+    if (const std::optional<Hit> hit = bodyAt(canvas, at))
+        return *hit;
+    return outlineAt(canvas, at).value_or(Hit{});
+}
+
+std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
+{
+    for (const Handle& handle : handlesOf(canvas))
+        if (handle.part == part && !handle.turns)
+            return handle.at;
+    if (part.kind == PartKind::hose) {
+        const ResolvedHose* hose = canvas.layout().hose(part.id);
+        if (hose && !(*hose)->path.line.empty()) {
+            const Vec3 middle = (*hose)->path.line.at((*hose)->path.line.length() / 2);
+            return Vec2{middle.x, middle.z};
+        }
+    }
+    if (part.kind == PartKind::ground && canvas.sketch().ground_z_mm)
+        return Vec2{canvas.viewport.toDrawing(canvas.area.center()).x, *canvas.sketch().ground_z_mm};
+    if (const std::vector<Vec2>* outline = outlineOf(canvas.sketch(), part); outline && !outline->empty())
+        return outline->at(std::min(part.index, outline->size() - 1));
+    if (const std::optional<Vec3> at = positionOf(canvas.sketch(), part))
+        return Vec2{at->x, at->z};
+    return std::nullopt;
+}
+
+std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
+{
+    std::vector<PartRef> out;
+    if (ownerOf(selected).kind != selected.kind)
+        if (const std::vector<Vec2>* outline = outlineOf(sketch, selected)) {
+            for (std::size_t i = 0; i < outline->size(); ++i)
+                out.push_back({selected.kind, selected.id, i});
+            return out;
+        }
+    if (sketch.engine) {
+        out.push_back({PartKind::engine, {}, 0});
+        out.push_back({PartKind::jacket, {}, 0});
+        if (sketch.engine->thermostat)
+            out.push_back({PartKind::thermostat, {}, 0});
+    }
+    if (sketch.tank)
+        out.push_back({PartKind::tank, {}, 0});
+    for (const Port& port : sketch.ports)
+        out.push_back({PartKind::port, port.id, 0});
+    for (const Heater& heater : sketch.heaters)
+        out.push_back({PartKind::heater, heater.id, 0});
+    for (const Shared<Hose>& hose : sketch.hoses)
+        addHoseParts(*hose, out);
+    for (const Shared<Area>& area : sketch.areas)
+        out.push_back({PartKind::area, area->id, 0});
+    if (sketch.ground_z_mm)
+        out.push_back({PartKind::ground, {}, 0});
+    return out;
+}
+
+} // namespace siphonwright

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "app/canvas/canvas.h"
+
+#include <optional>
+#include <vector>
+
+namespace siphonwright {
+
+enum class HandleShape { square, round, diamond, ring };
+
+/// A place on the drawing that a part can be taken by.
+struct Handle {
+    PartRef part;
+    Vec2 at;
+    HandleShape shape = HandleShape::square;
+    bool turns = false; ///< the handle turns the part instead of moving it
+};
+
+/// What is under the pointer.
+struct Hit {
+    PartRef part;
+    bool turns = false;
+    int finding = -1;
+    std::optional<double> along_mm; ///< on a hose: along its path, stub included
+};
+
+/// The handles there are now: hose points and small parts always, an outline's corners and the turning ring
+/// only for what is selected.
+std::vector<Handle> handlesOf(const Canvas& canvas);
+/// Whether two parts are shown together: a hose and its points, the engine and its outlines, an area and its
+/// corners.
+bool belongTogether(const PartRef& a, const PartRef& b);
+/// The whole that a corner, point or end is part of; itself for everything else.
+PartRef ownerOf(const PartRef& part);
+
+Hit hitTest(const Canvas& canvas, QPointF screen);
+
+/// Where a part is on the drawing: its handle, or a place on it.
+std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part);
+
+/// Parts in the order that Tab goes through them; corners only among the corners of one outline.
+std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected);
+
+/// The outline that a corner belongs to, or that the part itself is; null for others.
+const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part);
+/// A heater's body and a tank as they stand in the elevation.
+std::vector<Vec2> bodyOf(const Heater& heater);
+std::vector<Vec2> bodyOf(const SurgeTank& tank);
+
+} // namespace siphonwright

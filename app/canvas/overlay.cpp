@@ -1,0 +1,211 @@
+#include "app/canvas/overlay.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright::overlay {
+namespace {
+
+QPen pen(const QColor& colour, double width, Qt::PenStyle line = Qt::SolidLine)
+{
+    return {colour, width, line, Qt::RoundCap, Qt::RoundJoin};
+}
+
+QPolygonF polygonOf(const Viewport& viewport, const std::vector<Vec2>& outline)
+{
+    QPolygonF out;
+    for (const Vec2& corner : outline)
+        out.append(viewport.toScreen(corner));
+    return out;
+}
+
+/// The contour of a part: what shows that it is selected or pointed at.
+void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, const QColor& colour,
+                  double width)
+{
+    const Sketch& sketch = canvas.sketch();
+    painter.setPen(pen(colour, width));
+    painter.setBrush(Qt::NoBrush);
+    const PartRef owner = ownerOf(part);
+    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr) {
+        painter.drawPolyline(traceOf(canvas.viewport, (*hose)->path.line));
+    } else if (const std::vector<Vec2>* outline = outlineOf(sketch, part)) {
+        painter.drawPolygon(polygonOf(canvas.viewport, *outline));
+    } else if (const Heater* heater = part.kind == PartKind::heater ? sketch.heater(part.id) : nullptr) {
+        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*heater)));
+    } else if (part.kind == PartKind::tank && sketch.tank) {
+        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*sketch.tank)));
+    } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
+        const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
+        painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));
+    } else if (part.kind == PartKind::port) {
+        HoseEnd end;
+        end.port = part.id;
+        if (const auto place = attachment(sketch, end))
+            painter.drawLine(canvas.viewport.toScreen(place->opening),
+                             canvas.viewport.toScreen(place->stub.back().at));
+    }
+}
+
+} // namespace
+
+QPolygonF traceOf(const Viewport& viewport, const Centreline& line)
+{
+    constexpr double step_px = 3;
+    QPolygonF out;
+    for (const Piece& piece : line.pieces()) {
+        const double steps =
+            piece.radius_mm > 0 ? std::clamp(piece.length_mm * viewport.zoom() / step_px, 4.0, 64.0) : 1;
+        const int count = static_cast<int>(steps);
+        for (int i = out.isEmpty() ? 0 : 1; i <= count; ++i)
+            out.append(viewport.toScreen(piece.at(piece.length_mm * i / count)));
+    }
+    return out;
+}
+
+void paintHandle(QPainter& painter, const Canvas& canvas, const Handle& handle, bool selected, bool hovered)
+{
+    const double half = hovered ? 6 : 5; // handles are 10 px, 12 under the pointer
+    const QPointF at = canvas.viewport.toScreen(handle.at);
+    const QRectF box(at.x() - half, at.y() - half, 2 * half, 2 * half);
+    painter.setPen(pen(canvas.palette.accent, hovered || selected ? 2.2 : 1.4));
+    painter.setBrush(selected ? canvas.palette.accent : canvas.palette.ground);
+    switch (handle.shape) {
+    case HandleShape::square:
+        painter.drawRect(box);
+        break;
+    case HandleShape::round:
+        painter.drawEllipse(box);
+        break;
+    case HandleShape::diamond:
+        painter.drawPolygon(QPolygonF{{at.x(), box.top() - 1},
+                                      {box.right() + 1, at.y()},
+                                      {at.x(), box.bottom() + 1},
+                                      {box.left() - 1, at.y()}});
+        break;
+    case HandleShape::ring: {
+        painter.setBrush(canvas.palette.ground);
+        painter.drawEllipse(box);
+        // A turning arrow, so that the ring is not taken for a point.
+        painter.setBrush(Qt::NoBrush);
+        painter.drawArc(box.adjusted(-5, -5, 5, 5), 20 * 16, 140 * 16);
+        break;
+    }
+    }
+}
+
+void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hovered)
+{
+    const PartRef& selected = canvas.selection.part();
+    if (hovered.kind != PartKind::nothing && hovered != selected) {
+        QColor soft = canvas.palette.accent;
+        soft.setAlphaF(0.35F);
+        paintContour(painter, canvas, hovered, soft, 5);
+    }
+    if (selected.kind != PartKind::nothing)
+        paintContour(painter, canvas, selected, canvas.palette.accent, 2);
+    for (const Handle& handle : handlesOf(canvas)) {
+        const bool is_selected = handle.part == selected && !handle.turns;
+        const bool is_hovered = handle.part == hovered;
+        if (is_selected || is_hovered || belongTogether(handle.part, selected) ||
+            belongTogether(handle.part, hovered))
+            paintHandle(painter, canvas, handle, is_selected, is_hovered);
+    }
+    const bool has_handle = selected.kind == PartKind::heater || selected.kind == PartKind::tank;
+    if (const std::optional<Vec2> at = has_handle ? placeOf(canvas, selected) : std::nullopt)
+        paintHandle(painter, canvas, {selected, *at, HandleShape::square, false}, true, false);
+}
+
+void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guide>& guides)
+{
+    constexpr double beyond_px = 40;
+    for (const Guide& guide : guides) {
+        const QPointF from = canvas.viewport.toScreen(guide.from);
+        const QPointF to = canvas.viewport.toScreen(guide.to);
+        const double px = std::hypot(to.x() - from.x(), to.y() - from.y());
+        const QPointF on = px > 0 ? (to - from) * (beyond_px / px) : QPointF();
+        painter.setPen(pen(canvas.palette.accent, 1, Qt::DashLine));
+        painter.drawLine(from, to + on);
+        painter.setPen(pen(canvas.palette.accent, 1.4));
+        painter.drawLine(from - QPointF(4, 4), from + QPointF(4, 4));
+        painter.drawLine(from - QPointF(4, -4), from + QPointF(4, -4));
+    }
+}
+
+void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, const QStringList& lines)
+{
+    if (lines.isEmpty())
+        return;
+    constexpr double pad = 7;
+    constexpr double away = 18;
+    const QFontMetricsF metrics(painter.font());
+    double width = 0;
+    for (const QString& line : lines)
+        width = std::max(width, metrics.horizontalAdvance(line));
+    const QSizeF size(width + 2 * pad, metrics.lineSpacing() * static_cast<double>(lines.size()) + 2 * pad);
+    QPointF corner = beside + QPointF(away, away);
+    if (corner.x() + size.width() > canvas.area.right())
+        corner.setX(beside.x() - away - size.width());
+    if (corner.y() + size.height() > canvas.area.bottom())
+        corner.setY(beside.y() - away - size.height());
+    corner = {std::max(corner.x(), canvas.area.left()), std::max(corner.y(), canvas.area.top())};
+    QColor paper = canvas.palette.ground;
+    paper.setAlphaF(0.94F);
+    painter.setPen(pen(canvas.palette.accent, 1));
+    painter.setBrush(paper);
+    painter.drawRoundedRect(QRectF(corner, size), 4, 4);
+    painter.setPen(canvas.palette.text);
+    double y = corner.y() + pad + metrics.ascent();
+    for (const QString& line : lines) {
+        painter.drawText(QPointF(corner.x() + pad, y), line);
+        y += metrics.lineSpacing();
+    }
+}
+
+void paintCrosshair(QPainter& painter, const Canvas& canvas, Vec2 at)
+{
+    const QPointF p = canvas.viewport.toScreen(at);
+    painter.setPen(pen(canvas.palette.accent, 1));
+    painter.drawLine(QPointF(canvas.area.left(), p.y()), QPointF(canvas.area.right(), p.y()));
+    painter.drawLine(QPointF(p.x(), canvas.area.top()), QPointF(p.x(), canvas.area.bottom()));
+    painter.setPen(pen(canvas.palette.accent, 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(p, 6, 6);
+}
+
+void paintTarget(QPainter& painter, const Canvas& canvas, Vec3 at)
+{
+    painter.setPen(pen(canvas.palette.accent, 2.5));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(canvas.viewport.toScreen(at), 11, 11);
+}
+
+void paintGhostHose(QPainter& painter, const Canvas& canvas, const Centreline& line, double outside_mm)
+{
+    const QPolygonF trace = traceOf(canvas.viewport, line);
+    QColor body = canvas.palette.accent;
+    body.setAlphaF(0.22F);
+    painter.setPen(QPen(body, std::max(3.0, outside_mm * canvas.viewport.zoom()), Qt::SolidLine, Qt::FlatCap,
+                        Qt::RoundJoin));
+    painter.drawPolyline(trace);
+    painter.setPen(pen(canvas.palette.accent, 1.4, Qt::DashLine));
+    painter.drawPolyline(trace);
+}
+
+void paintGhostOutline(QPainter& painter, const Canvas& canvas, const std::vector<Vec2>& outline, bool closed)
+{
+    const QPolygonF polygon = polygonOf(canvas.viewport, outline);
+    QColor body = canvas.palette.accent;
+    body.setAlphaF(0.15F);
+    painter.setPen(pen(canvas.palette.accent, 1.6, Qt::DashLine));
+    painter.setBrush(closed ? QBrush(body) : QBrush(Qt::NoBrush));
+    if (closed)
+        painter.drawPolygon(polygon);
+    else
+        painter.drawPolyline(polygon);
+}
+
+} // namespace siphonwright::overlay

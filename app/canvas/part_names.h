@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/sketch/part.h"
+
+#include <QString>
+
+namespace siphonwright {
+
+/// What people call a part: "heater Heater 1", "bend 2 of Supply hose".
+QString nameOfPart(const Sketch& sketch, const PartRef& part);
+QString nameOfInline(InlineKind kind);
+
+} // namespace siphonwright

@@ -111,15 +111,19 @@ void paintFrontArrow(Ink& ink, const Engine& engine)
     const double gap = ink.paper(3);
     const QPointF away(left ? -1 : 1, 0);
     const double beside = left ? box.left() - gap : box.right() + gap;
-    for (const double y : {box.top() + ink.paper(4), box.center().y(), box.top() - ink.paper(8)}) {
-        const QPointF tip = QPointF(beside, y) + away * ink.paper(11);
+    const double within = beside - away.x() * ink.paper(17);
+    for (const QPointF& tail :
+         {QPointF(beside, box.top() + ink.paper(4)), QPointF(beside, box.center().y()),
+          QPointF(beside, box.top() - ink.paper(8)), QPointF(within, box.bottom() + ink.paper(9)),
+          QPointF(within, box.bottom() - ink.paper(4)), QPointF(within, box.top() - ink.paper(4))}) {
+        const QPointF tip = tail + away * ink.paper(11);
         const Spot name{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre, 0};
         if (!ink.labelNow({name}, tr("Front"), ink.palette.ink))
             continue;
         ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
-        ink.line({beside, y}, tip - away * ink.paper(2));
+        ink.line(tail, tip - away * ink.paper(2));
         ink.arrowhead(tip, away, 3.5, ink.palette.ink);
-        ink.reserve(QRectF(QPointF(beside, y - gap / 2), QPointF(tip.x(), y + gap / 2)).normalized());
+        ink.reserve(QRectF(tail - QPointF(0, gap / 2), tip + QPointF(0, gap / 2)).normalized());
         return;
     }
 }

@@ -77,14 +77,14 @@ std::vector<QPolygonF> pocket(const Route& route, const Plumb& plumb, double fro
     return pockets;
 }
 
-/// How much a balloon at a place would hide, in millimetres of overlap.
+/// How much a balloon at a place would hide, as a length of overlap.
 double crowding(const Analysis& analysis, QPointF at, double radius, const std::vector<QPointF>& placed,
                 const std::vector<QPointF>& points)
 {
     double sum = 0;
     for (const QPointF& other : placed) {
         const double gap = std::hypot(other.x() - at.x(), other.y() - at.y());
-        sum += 4 * std::max(0.0, 3.1 * radius - gap);
+        sum += gap < 3.1 * radius ? 4 * (6 * radius - gap) : 0;
     }
     for (const QPointF& other : points) {
         const double gap = std::hypot(other.x() - at.x(), other.y() - at.y());
@@ -99,6 +99,31 @@ double crowding(const Analysis& analysis, QPointF at, double radius, const std::
     return sum;
 }
 
+/// The nearest place round a point that hides least; further out while it would lie on another balloon.
+QPointF balloonPlace(const Analysis& analysis, QPointF point, double radius,
+                     const std::vector<QPointF>& placed, const std::vector<QPointF>& points,
+                     const QRectF& near_by)
+{
+    QPointF best = point;
+    double least = std::numeric_limits<double>::infinity();
+    for (const double reach : {3.4, 5.0, 7.0, 9.5, 13.0, 17.0, 22.0, 28.0, 35.0}) {
+        for (const int angle : {-60, -120, -30, -150, -90, 30, 150, 60, 120, 90, 0, 180}) {
+            const double a = angle * 3.14159265358979323846 / 180;
+            const QPointF at = point + QPointF(std::cos(a), std::sin(a)) * radius * reach;
+            const double outside = near_by.contains(at) ? 0 : 20 * radius;
+            const double cost =
+                outside + crowding(analysis, at, radius, placed, points) + 0.02 * radius * reach;
+            if (cost < least - 1e-9) {
+                least = cost;
+                best = at;
+            }
+        }
+        if (least < 0.3 * radius)
+            break;
+    }
+    return best;
+}
+
 } // namespace
 
 double balloonRadius(const Style& style)
@@ -111,33 +136,23 @@ std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)
     constexpr double nowhere = std::numeric_limits<double>::quiet_NaN();
     const double radius = balloonRadius(style);
     std::vector<QPointF> points;
+    QPolygonF drawn;
     for (const Finding& finding : analysis.findings) {
         if (finding.at)
             points.push_back(toPage(*finding.at));
     }
+    for (const QPointF& point : points)
+        drawn << point;
+    for (const ResolvedHose& hose : analysis.layout.hoses)
+        drawn << toPage(hose->from.opening) << toPage(hose->to.opening);
+    const double margin = 5 * radius;
+    const QRectF near_by = drawn.boundingRect().adjusted(-margin, -margin, margin, margin);
     std::vector<QPointF> placed;
     std::vector<QPointF> places;
     for (const Finding& finding : analysis.findings) {
-        if (!finding.at) {
-            places.emplace_back(nowhere, nowhere);
-            continue;
-        }
-        const QPointF point = toPage(*finding.at);
-        QPointF best;
-        double least = std::numeric_limits<double>::infinity();
-        for (const double reach : {3.4, 5.0, 7.0, 9.5, 13.0}) {
-            for (const int angle : {-60, -120, -30, -150, -90, 30, 150, 60, 120, 90, 0, 180}) {
-                const double a = angle * 3.14159265358979323846 / 180;
-                const QPointF at = point + QPointF(std::cos(a), std::sin(a)) * radius * reach;
-                const double cost = crowding(analysis, at, radius, placed, points) + 0.02 * radius * reach;
-                if (cost < least - 1e-9) {
-                    least = cost;
-                    best = at;
-                }
-            }
-        }
-        placed.push_back(best);
-        places.push_back(best);
+        if (finding.at)
+            placed.push_back(balloonPlace(analysis, toPage(*finding.at), radius, placed, points, near_by));
+        places.push_back(finding.at ? placed.back() : QPointF(nowhere, nowhere));
     }
     return places;
 }

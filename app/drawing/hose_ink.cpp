@@ -134,6 +134,7 @@ void paintClampsAndClips(Ink& ink, const ResolvedHose& hose)
         const QPointF ear = here.across * up;
         const double r = std::max(5.0, ink.paper(0.6));
         ink.painter.drawEllipse(here.at + ear * (half + 1.5 + r), r, r);
+        ink.avoid(QPolygonF({here.at, here.at + ear * (half + 1.5 + r)}), r);
     }
 }
 

@@ -57,14 +57,14 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
 {
     std::vector<Height> heights;
     const Layout& layout = analysis.layout;
-    const auto add = [&](QPointF at, double height_mm, const QString& name) {
+    const auto add = [&](QPointF at, double height_mm, const QString& name, bool led_to = true) {
         const std::string value = format(height_mm, Unit::mm, unitsOf(sketch));
-        heights.push_back({at, QStringLiteral("%1  %2").arg(name, QString::fromStdString(value))});
+        heights.push_back({at, QStringLiteral("%1  %2").arg(name, QString::fromStdString(value)), led_to});
     };
     const double left = drawing::boundsOf(sketch, analysis).left();
     const auto level = [&](const std::optional<double>& height, const QString& name) {
         if (height && std::abs(layout.plumb.up().z) > 0.2)
-            add(drawing::onLevel(layout.plumb, *height, left), *height, name);
+            add(drawing::onLevel(layout.plumb, *height, left), *height, name, false);
     };
     level(layout.levels.hot_mm, tr("Level hot"));
     level(layout.levels.cold_full_mm, tr("Level cold full"));
@@ -85,7 +85,7 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
             tr("%1, top").arg(QString::fromStdString(heater.name)));
     }
     if (sketch.ground_z_mm)
-        add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"));
+        add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"), false);
     std::stable_sort(heights.begin(), heights.end(),
                      [](const Height& a, const Height& b) { return a.at.y() < b.at.y(); });
     return heights;
@@ -112,8 +112,9 @@ void paintHeights(const Page& page, const Plan& plan)
         page.painter.setPen(QPen(page.palette.ink, 0.13));
         page.painter.drawPolyline(QPolygonF({{edge - 6.5, row}, {edge - 5, row}, {edge - 2, y}, {edge, y}}));
         page.painter.setPen(QPen(page.palette.faint, 0.13));
-        page.painter.drawLine(QPointF(edge, y),
-                              QPointF(plan.origin.x() + heights[i].at.x() / plan.denominator, y));
+        if (heights[i].led_to)
+            page.painter.drawLine(QPointF(edge, y),
+                                  QPointF(plan.origin.x() + heights[i].at.x() / plan.denominator, y));
         QString text = heights[i].text;
         const double width = plan.heights.width() - 9;
         // The value stands at the end, so a name that is too long gives way in its middle.

@@ -20,6 +20,7 @@ struct Page {
 struct Height {
     QPointF at; ///< the feature, painter axes of the elevation
     QString text;
+    bool led_to = true; ///< by a thin line across the view; not where a line is already
 };
 std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis);
 

@@ -51,10 +51,10 @@ private:
         explicit Engine(std::vector<WrittenText>& texts) : QPaintEngine(AllFeatures), texts_(texts) {}
         bool begin(QPaintDevice*) override { return true; }
         bool end() override { return true; }
-        void updateState(const QPaintEngineState& state) override
+        void updateState(const QPaintEngineState& changed) override
         {
-            if (state.state() & DirtyTransform)
-                transform_ = state.transform();
+            if (changed.state() & DirtyTransform)
+                transform_ = changed.transform();
         }
         void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
         void drawPolygon(const QPointF*, int, PolygonDrawMode) override {}

@@ -11,7 +11,8 @@ namespace siphonwright::panels {
 
 class FormView;
 
-/// What is known of the selected part, to be read and typed over; with nothing selected, of the whole drawing.
+/// What is known of the selected part, to be read and typed over; with nothing selected, of the whole
+/// drawing.
 class DetailsPanel : public QWidget {
     Q_OBJECT
 public:

@@ -74,7 +74,8 @@ public:
             });
         };
         if constexpr (IsFact<T>::value)
-            addSource(row, [at](auto& part) -> auto& { return at(part).source; });
+            addSource(
+                row, [at](auto& part) -> auto& { return at(part).source; });
         form_.push_back(std::move(row));
         return form_.back();
     }
@@ -114,7 +115,8 @@ public:
             access.change(sketch, [&](Part& part) { choose(at(part), index); });
         };
         if constexpr (IsFact<T>::value)
-            addSource(row, [at](auto& part) -> auto& { return at(part).source; });
+            addSource(
+                row, [at](auto& part) -> auto& { return at(part).source; });
         form_.push_back(std::move(row));
         return form_.back();
     }
@@ -136,9 +138,12 @@ public:
     template <class At>
     void position(const QStringList& labels, At at)
     {
-        quantity(labels.value(0), Unit::mm, [at](auto& p) -> auto& { return at(p).x; });
-        quantity(labels.value(1), Unit::mm, [at](auto& p) -> auto& { return at(p).z; });
-        quantity(labels.value(2), Unit::mm, [at](auto& p) -> auto& { return at(p).y; });
+        quantity(
+            labels.value(0), Unit::mm, [at](auto& p) -> auto& { return at(p).x; });
+        quantity(
+            labels.value(1), Unit::mm, [at](auto& p) -> auto& { return at(p).z; });
+        quantity(
+            labels.value(2), Unit::mm, [at](auto& p) -> auto& { return at(p).y; });
     }
 
 private:
@@ -165,7 +170,8 @@ private:
     {
         if constexpr (IsFact<T>::value) {
             using Inner = typename decltype(value.value)::value_type;
-            enter(value, index < 0 ? std::optional<Inner>() : std::optional<Inner>(static_cast<Inner>(index)));
+            enter(value,
+                  index < 0 ? std::optional<Inner>() : std::optional<Inner>(static_cast<Inner>(index)));
         } else if constexpr (IsOptional<T>::value) {
             using Inner = typename T::value_type;
             value = index < 0 ? T() : T(static_cast<Inner>(index));

@@ -98,7 +98,8 @@ void FindingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     }
     painter->setPen(ink.grid_strong);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-    paintMark(*painter, QPointF(option.rect.left() + mark_width / 2.0, option.rect.top() + padding + mark_radius),
+    paintMark(*painter,
+              QPointF(option.rect.left() + mark_width / 2.0, option.rect.top() + padding + mark_radius),
               index, option.font);
     QTextDocument text;
     prepare(text, option, body(option, index));
@@ -135,7 +136,8 @@ void FindingRow::paintMark(QPainter& painter, const QPointF& centre, const QMode
         painter.setBrush(ink.ground);
         painter.drawPolygon(polygon(centre + QPointF(0, 2), mark_radius + 3.5, 3, -90));
         painter.setPen(ink.text);
-        painter.drawText(box.translated(0, 3), Qt::AlignCenter, index.data(FindingsModel::number_role).toString());
+        painter.drawText(box.translated(0, 3), Qt::AlignCenter,
+                         index.data(FindingsModel::number_role).toString());
         return;
     } else {
         painter.setPen(QPen(ink.advice, 1.4));

@@ -13,12 +13,14 @@ public:
 
     void setDark(bool dark) { dark_ = dark; }
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
     QString body(const QStyleOptionViewItem& option, const QModelIndex& index) const;
-    void paintMark(QPainter& painter, const QPointF& centre, const QModelIndex& index, const QFont& font) const;
+    void paintMark(QPainter& painter, const QPointF& centre, const QModelIndex& index,
+                   const QFont& font) const;
 
     bool dark_ = false;
 };

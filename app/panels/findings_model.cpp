@@ -19,7 +19,8 @@ QString titleOf(const std::string& rule)
 
 } // namespace
 
-FindingsModel::FindingsModel(Document& document, QObject* parent) : QAbstractListModel(parent), document_(document)
+FindingsModel::FindingsModel(Document& document, QObject* parent)
+    : QAbstractListModel(parent), document_(document)
 {
     connect(&document_, &Document::changed, this, &FindingsModel::reload);
     reload();
@@ -32,8 +33,8 @@ void FindingsModel::reload()
     if (analysis.findings == findings_ && analysis.not_judged == not_judged_ && units == units_)
         return;
     // During a drag mostly numbers change: the rows stay, so that selection and scrolling do too.
-    const bool same_rows = analysis.findings.size() == findings_.size() &&
-                           analysis.not_judged.size() == not_judged_.size();
+    const bool same_rows =
+        analysis.findings.size() == findings_.size() && analysis.not_judged.size() == not_judged_.size();
     if (!same_rows)
         beginResetModel();
     findings_ = analysis.findings;
@@ -77,20 +78,29 @@ QVariant FindingsModel::findingData(const Finding& finding, int row, int role) c
 {
     const Rule* rule = ruleById(finding.rule);
     switch (role) {
-    case Qt::DisplayRole: return QString::fromStdString(format(finding.text, units_));
-    case severity_role: return static_cast<int>(finding.severity);
-    case number_role: return row + 1;
-    case figures_role: return figures(finding);
-    case why_role: return rule ? words(rule->why) : QString();
-    case fix_role: return QString::fromStdString(format(finding.fix, units_));
-    case missing_role: return false;
-    case Qt::ToolTipRole: return rule ? tr("%1. Basis: %2").arg(words(rule->title), words(rule->basis)) : QString();
+    case Qt::DisplayRole:
+        return QString::fromStdString(format(finding.text, units_));
+    case severity_role:
+        return static_cast<int>(finding.severity);
+    case number_role:
+        return row + 1;
+    case figures_role:
+        return figures(finding);
+    case why_role:
+        return rule ? words(rule->why) : QString();
+    case fix_role:
+        return QString::fromStdString(format(finding.fix, units_));
+    case missing_role:
+        return false;
+    case Qt::ToolTipRole:
+        return rule ? tr("%1. Basis: %2").arg(words(rule->title), words(rule->basis)) : QString();
     case Qt::AccessibleTextRole:
         return tr("%1, %2: %3 %4")
             .arg(row + 1)
             .arg(words(nameOf(finding.severity)), QString::fromStdString(format(finding.text, units_)),
                  figures(finding));
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -100,9 +110,12 @@ QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return tr("%1: %2").arg(titleOf(missing.rule), QString::fromStdString(missing.missing));
-    case severity_role: return -1;
-    case missing_role: return true;
-    default: return {};
+    case severity_role:
+        return -1;
+    case missing_role:
+        return true;
+    default:
+        return {};
     }
 }
 

@@ -104,8 +104,8 @@ void FindingsPanel::changeLimit()
     const int finding = selection_.finding();
     if (!hasLimits(document_, finding))
         return;
-    auto* dialog = new LimitDialog(document_, document_.analysis().findings[static_cast<std::size_t>(finding)].rule,
-                                   this);
+    auto* dialog = new LimitDialog(
+        document_, document_.analysis().findings[static_cast<std::size_t>(finding)].rule, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

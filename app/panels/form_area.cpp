@@ -8,13 +8,16 @@ namespace {
 const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part)
 {
     switch (part.kind) {
-    case PartKind::engine_corner: return sketch.engine ? &sketch.engine->outline : nullptr;
-    case PartKind::jacket_corner: return sketch.engine ? &sketch.engine->jacket : nullptr;
+    case PartKind::engine_corner:
+        return sketch.engine ? &sketch.engine->outline : nullptr;
+    case PartKind::jacket_corner:
+        return sketch.engine ? &sketch.engine->jacket : nullptr;
     case PartKind::area_corner: {
         const Area* area = sketch.area(part.id);
         return area ? &area->outline : nullptr;
     }
-    default: return nullptr;
+    default:
+        return nullptr;
     }
 }
 
@@ -25,7 +28,8 @@ void setCorner(Sketch& sketch, const PartRef& part, const Vec2& at)
         return;
     }
     if (sketch.engine)
-        (part.kind == PartKind::jacket_corner ? sketch.engine->jacket : sketch.engine->outline)[part.index] = at;
+        (part.kind == PartKind::jacket_corner ? sketch.engine->jacket : sketch.engine->outline)[part.index] =
+            at;
 }
 
 Field cornerField(const QString& label, const PartRef& part, double Vec2::*member)
@@ -55,17 +59,24 @@ Field cornerField(const QString& label, const PartRef& part, double Vec2::*membe
 Form areaForm(const Id& id)
 {
     Fields<Area> fields(areaAccess(id));
-    fields.text(FormText::tr("Name"), [](auto& a) -> auto& { return a.name; });
-    fields.choice(FormText::tr("What it is"),
-                  {FormText::tr("exhaust"), FormText::tr("turbocharger"), FormText::tr("heat shield"),
-                   FormText::tr("belt"), FormText::tr("fan"), FormText::tr("shaft"), FormText::tr("steering"),
-                   FormText::tr("suspension"), FormText::tr("other")},
-                  [](auto& a) -> auto& { return a.what; });
-    fields.quantity(FormText::tr("Near side"), Unit::mm, [](auto& a) -> auto& { return a.y_from_mm; }).tip =
-        FormText::tr("Depth of its side towards the viewer; not entered: not known");
-    fields.quantity(FormText::tr("Far side"), Unit::mm, [](auto& a) -> auto& { return a.y_to_mm; });
-    fields.quantity(FormText::tr("Keep clear by"), Unit::mm, [](auto& a) -> auto& { return a.clearance_mm; }).least =
-        0;
+    fields.text(
+        FormText::tr("Name"), [](auto& a) -> auto& { return a.name; });
+    fields.choice(
+        FormText::tr("What it is"),
+        {FormText::tr("exhaust"), FormText::tr("turbocharger"), FormText::tr("heat shield"),
+         FormText::tr("belt"), FormText::tr("fan"), FormText::tr("shaft"), FormText::tr("steering"),
+         FormText::tr("suspension"), FormText::tr("other")},
+        [](auto& a) -> auto& { return a.what; });
+    fields
+        .quantity(
+            FormText::tr("Near side"), Unit::mm, [](auto& a) -> auto& { return a.y_from_mm; })
+        .tip = FormText::tr("Depth of its side towards the viewer; not entered: not known");
+    fields.quantity(
+        FormText::tr("Far side"), Unit::mm, [](auto& a) -> auto& { return a.y_to_mm; });
+    fields
+        .quantity(
+            FormText::tr("Keep clear by"), Unit::mm, [](auto& a) -> auto& { return a.clearance_mm; })
+        .least = 0;
     return fields.take();
 }
 
@@ -78,8 +89,10 @@ Form cornerForm(const PartRef& part)
 Form groundForm()
 {
     Fields<Sketch> fields(sketchAccess());
-    fields.quantity(FormText::tr("Ground over datum"), Unit::mm, [](auto& s) -> auto& { return s.ground_z_mm; }).tip =
-        FormText::tr("At the lowest ride height");
+    fields
+        .quantity(
+            FormText::tr("Ground over datum"), Unit::mm, [](auto& s) -> auto& { return s.ground_z_mm; })
+        .tip = FormText::tr("At the lowest ride height");
     return fields.take();
 }
 

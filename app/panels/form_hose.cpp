@@ -83,10 +83,13 @@ Field connectionField(const Sketch& sketch, const Id& id, std::size_t end)
 template <class Of>
 void addEndRows(Fields<Hose>& fields, Of of)
 {
-    fields.quantity(FormText::tr("Bore of hose end"), Unit::mm, [of](auto& h) -> auto& { return of(h).bore_mm; })
+    fields
+        .quantity(
+            FormText::tr("Bore of hose end"), Unit::mm, [of](auto& h) -> auto& { return of(h).bore_mm; })
         .least = 0.1;
-    fields.quantity(FormText::tr("Pushed on by"), Unit::mm,
-                    [of](auto& h) -> auto& { return of(h).engagement_mm; })
+    fields
+        .quantity(
+            FormText::tr("Pushed on by"), Unit::mm, [of](auto& h) -> auto& { return of(h).engagement_mm; })
         .least = 0;
 }
 
@@ -110,21 +113,29 @@ void addLinks(Form& form, const Hose& hose)
 Form hoseForm(const Sketch& sketch, const Id& id)
 {
     Fields<Hose> fields(hoseAccess(id));
-    fields.text(FormText::tr("Name"), [](auto& h) -> auto& { return h.name; });
-    fields.choice(FormText::tr("Carries coolant"), {FormText::tr("to the heater (supply)"),
-                                                    FormText::tr("to the engine (return)")},
-                  [](auto& h) -> auto& { return h.role; });
-    Field& bore = fields.quantity(FormText::tr("Bore"), Unit::mm, [](auto& h) -> auto& { return h.bore_mm; });
+    fields.text(
+        FormText::tr("Name"), [](auto& h) -> auto& { return h.name; });
+    fields.choice(
+        FormText::tr("Carries coolant"),
+        {FormText::tr("to the heater (supply)"), FormText::tr("to the engine (return)")},
+        [](auto& h) -> auto& { return h.role; });
+    Field& bore = fields.quantity(
+        FormText::tr("Bore"), Unit::mm, [](auto& h) -> auto& { return h.bore_mm; });
     bore.least = 1;
     for (const HoseSize& size : hoseSizes())
         bore.stock.emplace_back(QString::fromStdString(size.title), size.bore_mm);
-    fields.quantity(FormText::tr("Wall"), Unit::mm, [](auto& h) -> auto& { return h.wall_mm; }).least = 0;
-    Field& radius = fields.quantity(FormText::tr("Least bend radius"), Unit::mm,
-                                    [](auto& h) -> auto& { return h.min_bend_radius_mm; });
+    fields
+        .quantity(
+            FormText::tr("Wall"), Unit::mm, [](auto& h) -> auto& { return h.wall_mm; })
+        .least = 0;
+    Field& radius = fields.quantity(
+        FormText::tr("Least bend radius"), Unit::mm, [](auto& h) -> auto& { return h.min_bend_radius_mm; });
     radius.least = 0;
     radius.tip = FormText::tr("To the inside of the bend; not entered: judged by bores");
-    fields.quantity(FormText::tr("Insulation"), Unit::mm, [](auto& h) -> auto& { return h.insulation_mm; }).least =
-        0;
+    fields
+        .quantity(
+            FormText::tr("Insulation"), Unit::mm, [](auto& h) -> auto& { return h.insulation_mm; })
+        .least = 0;
     Form form = fields.take();
     form.push_back(connectionField(sketch, id, 0));
     form.push_back(connectionField(sketch, id, 1));
@@ -144,9 +155,12 @@ Form hoseEndForm(const Sketch& sketch, const Id& id, std::size_t end)
         addEndRows(fields, of);
         if (!open)
             return;
-        fields.quantity(positionLabels().value(0), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.x; });
-        fields.quantity(positionLabels().value(1), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.z; });
-        fields.quantity(positionLabels().value(2), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.y; });
+        fields.quantity(
+            positionLabels().value(0), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.x; });
+        fields.quantity(
+            positionLabels().value(1), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.z; });
+        fields.quantity(
+            positionLabels().value(2), Unit::mm, [of](auto& h) -> auto& { return of(h).open_at.y; });
     };
     if (end == 0)
         add([](auto& h) -> auto& { return h.from; });
@@ -161,12 +175,17 @@ Form hoseEndForm(const Sketch& sketch, const Id& id, std::size_t end)
 Form hosePointForm(const Id& id, std::size_t index)
 {
     Fields<RoutePoint> fields(pointAccess(id, index));
-    fields.position(positionLabels(), [](auto& p) -> auto& { return p.at; });
-    fields.quantity(FormText::tr("Bend radius"), Unit::mm, [](auto& p) -> auto& { return p.radius_mm; }).least = 0;
+    fields.position(
+        positionLabels(), [](auto& p) -> auto& { return p.at; });
+    fields
+        .quantity(
+            FormText::tr("Bend radius"), Unit::mm, [](auto& p) -> auto& { return p.radius_mm; })
+        .least = 0;
     fields.last().tip = FormText::tr("To the hose's centreline");
-    fields.choice(FormText::tr("Bend is"),
-                  {FormText::tr("the hose itself"), FormText::tr("a moulded elbow"), FormText::tr("a metal elbow")},
-                  [](auto& p) -> auto& { return p.bend; });
+    fields.choice(
+        FormText::tr("Bend is"),
+        {FormText::tr("the hose itself"), FormText::tr("a moulded elbow"), FormText::tr("a metal elbow")},
+        [](auto& p) -> auto& { return p.bend; });
     Form form = fields.take();
     form.push_back(linkTo(FormText::tr("Whole hose"), {PartKind::hose, id, 0}));
     return form;
@@ -175,13 +194,24 @@ Form hosePointForm(const Id& id, std::size_t index)
 Form inlinePartForm(const Id& id, std::size_t index)
 {
     Fields<InlinePart> fields(inlineAccess(id, index));
-    fields.choice(FormText::tr("Part"), inlineWords(), [](auto& p) -> auto& { return p.kind; });
-    fields.quantity(FormText::tr("Along the hose"), Unit::mm, [](auto& p) -> auto& { return p.along_mm; }).least = 0;
-    fields.quantity(FormText::tr("Length"), Unit::mm, [](auto& p) -> auto& { return p.length_mm; }).least = 0;
-    fields.quantity(FormText::tr("Bore"), Unit::mm, [](auto& p) -> auto& { return p.bore_mm; }).least = 0.1;
+    fields.choice(
+        FormText::tr("Part"), inlineWords(), [](auto& p) -> auto& { return p.kind; });
+    fields
+        .quantity(
+            FormText::tr("Along the hose"), Unit::mm, [](auto& p) -> auto& { return p.along_mm; })
+        .least = 0;
+    fields
+        .quantity(
+            FormText::tr("Length"), Unit::mm, [](auto& p) -> auto& { return p.length_mm; })
+        .least = 0;
+    fields
+        .quantity(
+            FormText::tr("Bore"), Unit::mm, [](auto& p) -> auto& { return p.bore_mm; })
+        .least = 0.1;
     fields.last().tip = FormText::tr("Its own bore; for a reducer the bore from here on");
-    fields.choice(FormText::tr("State"), {FormText::tr("closed"), FormText::tr("open")},
-                  [](auto& p) -> auto& { return p.open; });
+    fields.choice(
+        FormText::tr("State"), {FormText::tr("closed"), FormText::tr("open")},
+        [](auto& p) -> auto& { return p.open; });
     Form form = fields.take();
     form.push_back(linkTo(FormText::tr("Whole hose"), {PartKind::hose, id, 0}));
     return form;

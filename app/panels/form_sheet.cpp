@@ -7,54 +7,82 @@ namespace {
 void addSheet(Fields<Sketch>& fields)
 {
     fields.heading(FormText::tr("Sheet"));
-    fields.text(FormText::tr("Title"), [](auto& s) -> auto& { return s.sheet.title; });
-    fields.text(FormText::tr("Second title"), [](auto& s) -> auto& { return s.sheet.supplementary_title; });
-    fields.text(FormText::tr("Vehicle or set"), [](auto& s) -> auto& { return s.sheet.vehicle; });
-    fields.text(FormText::tr("Customer"), [](auto& s) -> auto& { return s.sheet.customer; });
-    fields.text(FormText::tr("Number"), [](auto& s) -> auto& { return s.sheet.identification_number; });
-    fields.text(FormText::tr("Revision"), [](auto& s) -> auto& { return s.sheet.revision; });
-    fields.text(FormText::tr("Date of issue"), [](auto& s) -> auto& { return s.sheet.date_of_issue; });
-    fields.text(FormText::tr("Drawn by"), [](auto& s) -> auto& { return s.sheet.creator; });
-    fields.text(FormText::tr("Approved by"), [](auto& s) -> auto& { return s.sheet.approver; });
-    fields.text(FormText::tr("Owner"), [](auto& s) -> auto& { return s.sheet.legal_owner; });
-    fields.text(FormText::tr("Department"), [](auto& s) -> auto& { return s.sheet.department; });
-    fields.text(FormText::tr("Reference"), [](auto& s) -> auto& { return s.sheet.technical_reference; });
-    fields.text(FormText::tr("Document type"), [](auto& s) -> auto& { return s.sheet.document_type; });
+    fields.text(
+        FormText::tr("Title"), [](auto& s) -> auto& { return s.sheet.title; });
+    fields.text(
+        FormText::tr("Second title"), [](auto& s) -> auto& { return s.sheet.supplementary_title; });
+    fields.text(
+        FormText::tr("Vehicle or set"), [](auto& s) -> auto& { return s.sheet.vehicle; });
+    fields.text(
+        FormText::tr("Customer"), [](auto& s) -> auto& { return s.sheet.customer; });
+    fields.text(
+        FormText::tr("Number"), [](auto& s) -> auto& { return s.sheet.identification_number; });
+    fields.text(
+        FormText::tr("Revision"), [](auto& s) -> auto& { return s.sheet.revision; });
+    fields.text(
+        FormText::tr("Date of issue"), [](auto& s) -> auto& { return s.sheet.date_of_issue; });
+    fields.text(
+        FormText::tr("Drawn by"), [](auto& s) -> auto& { return s.sheet.creator; });
+    fields.text(
+        FormText::tr("Approved by"), [](auto& s) -> auto& { return s.sheet.approver; });
+    fields.text(
+        FormText::tr("Owner"), [](auto& s) -> auto& { return s.sheet.legal_owner; });
+    fields.text(
+        FormText::tr("Department"), [](auto& s) -> auto& { return s.sheet.department; });
+    fields.text(
+        FormText::tr("Reference"), [](auto& s) -> auto& { return s.sheet.technical_reference; });
+    fields.text(
+        FormText::tr("Document type"), [](auto& s) -> auto& { return s.sheet.document_type; });
 }
 
 void addCoolant(Fields<Sketch>& fields)
 {
     fields.heading(FormText::tr("Coolant"));
-    fields.choice(FormText::tr("Antifreeze"),
-                  {FormText::tr("none, plain water"), FormText::tr("ethylene glycol"),
-                   FormText::tr("propylene glycol"), FormText::tr("not known")},
-                  [](auto& s) -> auto& { return s.coolant.glycol; });
-    Field& share = fields.quantity(FormText::tr("Antifreeze by volume"), Unit::percent,
-                                   [](auto& s) -> auto& { return s.coolant.volume_percent; });
+    fields.choice(
+        FormText::tr("Antifreeze"),
+        {FormText::tr("none, plain water"), FormText::tr("ethylene glycol"), FormText::tr("propylene glycol"),
+         FormText::tr("not known")},
+        [](auto& s) -> auto& { return s.coolant.glycol; });
+    Field& share = fields.quantity(
+        FormText::tr("Antifreeze by volume"), Unit::percent,
+        [](auto& s) -> auto& { return s.coolant.volume_percent; });
     share.least = 0;
     share.most = 100;
-    fields.quantity(FormText::tr("Cap pressure"), Unit::kPa,
-                    [](auto& s) -> auto& { return s.coolant.cap_pressure_kPa; })
+    fields
+        .quantity(
+            FormText::tr("Cap pressure"), Unit::kPa,
+            [](auto& s) -> auto& { return s.coolant.cap_pressure_kPa; })
         .least = 0;
-    fields.text(FormText::tr("Water"), [](auto& s) -> auto& { return s.coolant.water; });
-    fields.text(FormText::tr("Technology"), [](auto& s) -> auto& { return s.coolant.technology; });
-    fields.text(FormText::tr("Colour"), [](auto& s) -> auto& { return s.coolant.colour; });
+    fields.text(
+        FormText::tr("Water"), [](auto& s) -> auto& { return s.coolant.water; });
+    fields.text(
+        FormText::tr("Technology"), [](auto& s) -> auto& { return s.coolant.technology; });
+    fields.text(
+        FormText::tr("Colour"), [](auto& s) -> auto& { return s.coolant.colour; });
 }
 
 void addSite(Fields<Sketch>& fields)
 {
     fields.heading(FormText::tr("Site"));
-    fields.quantity(FormText::tr("Ambient"), Unit::degC, [](auto& s) -> auto& { return s.site.ambient_degC; });
-    fields.quantity(FormText::tr("Coldest ambient"), Unit::degC,
-                    [](auto& s) -> auto& { return s.site.coldest_ambient_degC; });
-    fields.quantity(FormText::tr("Wind"), Unit::m_per_s, [](auto& s) -> auto& { return s.site.wind_m_per_s; })
+    fields.quantity(
+        FormText::tr("Ambient"), Unit::degC, [](auto& s) -> auto& { return s.site.ambient_degC; });
+    fields.quantity(
+        FormText::tr("Coldest ambient"), Unit::degC,
+        [](auto& s) -> auto& { return s.site.coldest_ambient_degC; });
+    fields
+        .quantity(
+            FormText::tr("Wind"), Unit::m_per_s, [](auto& s) -> auto& { return s.site.wind_m_per_s; })
         .least = 0;
-    fields.quantity(FormText::tr("Grade, nose up"), Unit::percent,
-                    [](auto& s) -> auto& { return s.site.grade_along_percent; });
-    fields.quantity(FormText::tr("Grade, right side up"), Unit::percent,
-                    [](auto& s) -> auto& { return s.site.grade_across_percent; });
-    fields.quantity(FormText::tr("Altitude"), Unit::metre, [](auto& s) -> auto& { return s.site.altitude_m; });
-    fields.quantity(FormText::tr("Ground over datum"), Unit::mm, [](auto& s) -> auto& { return s.ground_z_mm; });
+    fields.quantity(
+        FormText::tr("Grade, nose up"), Unit::percent,
+        [](auto& s) -> auto& { return s.site.grade_along_percent; });
+    fields.quantity(
+        FormText::tr("Grade, right side up"), Unit::percent,
+        [](auto& s) -> auto& { return s.site.grade_across_percent; });
+    fields.quantity(
+        FormText::tr("Altitude"), Unit::metre, [](auto& s) -> auto& { return s.site.altitude_m; });
+    fields.quantity(
+        FormText::tr("Ground over datum"), Unit::mm, [](auto& s) -> auto& { return s.ground_z_mm; });
 }
 
 } // namespace
@@ -62,13 +90,15 @@ void addSite(Fields<Sketch>& fields)
 Form sheetForm()
 {
     Fields<Sketch> fields(sketchAccess());
-    fields.choice(FormText::tr("Units"), {FormText::tr("mm and °C"), FormText::tr("inch and °F")},
-                  [](auto& s) -> auto& { return s.units; });
+    fields.choice(
+        FormText::tr("Units"), {FormText::tr("mm and °C"), FormText::tr("inch and °F")},
+        [](auto& s) -> auto& { return s.units; });
     addSheet(fields);
     addCoolant(fields);
     addSite(fields);
     fields.heading(FormText::tr("Notes"));
-    fields.text(QString(), [](auto& s) -> auto& { return s.notes; }, Field::Kind::paragraph);
+    fields.text(
+        QString(), [](auto& s) -> auto& { return s.notes; }, Field::Kind::paragraph);
     return fields.take();
 }
 

@@ -135,17 +135,24 @@ void FormView::addRow(QGridLayout& grid, std::size_t index)
 QWidget* FormView::editorFor(std::size_t index)
 {
     switch (form_[index].kind) {
-    case Field::Kind::quantity: return quantityEditor(index);
-    case Field::Kind::text: return textEditor(index);
-    case Field::Kind::paragraph: return paragraphEditor(index);
-    case Field::Kind::choice: return choiceEditor(index);
-    case Field::Kind::link: return linkEditor(index);
+    case Field::Kind::quantity:
+        return quantityEditor(index);
+    case Field::Kind::text:
+        return textEditor(index);
+    case Field::Kind::paragraph:
+        return paragraphEditor(index);
+    case Field::Kind::choice:
+        return choiceEditor(index);
+    case Field::Kind::link:
+        return linkEditor(index);
     case Field::Kind::heading:
-    case Field::Kind::remark: break;
+    case Field::Kind::remark:
+        break;
     }
     auto* label = new QLabel(this);
     label->setWordWrap(true);
-    refreshers_.emplace_back([this, label, index](const Sketch& sketch) { label->setText(form_[index].text(sketch)); });
+    refreshers_.emplace_back(
+        [this, label, index](const Sketch& sketch) { label->setText(form_[index].text(sketch)); });
     return label;
 }
 
@@ -214,9 +221,10 @@ QWidget* FormView::choiceEditor(std::size_t index)
         choice->addItem(tr("not entered"));
     choice->addItems(field.choices);
     connect(choice, &QComboBox::activated, this, [this, index, offset](int chosen) {
-        document_.apply(tr("Change %1").arg(form_[index].label), [this, index, chosen, offset](Sketch& sketch) {
-            form_[index].set_choice(sketch, chosen - offset);
-        });
+        document_.apply(tr("Change %1").arg(form_[index].label),
+                        [this, index, chosen, offset](Sketch& sketch) {
+                            form_[index].set_choice(sketch, chosen - offset);
+                        });
     });
     refreshers_.emplace_back([this, choice, index, offset](const Sketch& sketch) {
         const QSignalBlocker blocked(choice);
@@ -242,9 +250,10 @@ QWidget* FormView::sourceEditor(std::size_t index)
     choice->setToolTip(tr("Where this comes from"));
     choice->setAccessibleName(tr("Source of %1").arg(form_[index].label));
     connect(choice, &QComboBox::activated, this, [this, index](int chosen) {
-        document_.apply(tr("Change source of %1").arg(form_[index].label), [this, index, chosen](Sketch& sketch) {
-            form_[index].set_source(sketch, static_cast<Source>(chosen));
-        });
+        document_.apply(tr("Change source of %1").arg(form_[index].label),
+                        [this, index, chosen](Sketch& sketch) {
+                            form_[index].set_source(sketch, static_cast<Source>(chosen));
+                        });
     });
     refreshers_.emplace_back([this, choice, index](const Sketch& sketch) {
         const QSignalBlocker blocked(choice);

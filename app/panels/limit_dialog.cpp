@@ -80,7 +80,8 @@ LimitDialog::LimitDialog(Document& document, std::string rule, QWidget* parent)
     connect(own, &QPushButton::clicked, this, &LimitDialog::restoreOwn);
 }
 
-QuantityEdit* LimitDialog::addLimit(const QString& label, std::optional<double> own, std::optional<double> now)
+QuantityEdit* LimitDialog::addLimit(const QString& label, std::optional<double> own,
+                                    std::optional<double> now)
 {
     if (!own)
         return nullptr;

@@ -209,8 +209,8 @@ void ProfilePanel::paintLevel(QPainter& painter) const
     const drawing::Palette ink = inkFor(dark_);
     painter.setPen(QPen(ink.level, 1.2, Qt::DashDotLine));
     painter.drawLine(QPointF(left_margin, y(*level)), QPointF(width() - right_margin, y(*level)));
-    painter.drawText(QRectF(left_margin, y(*level), width() - left_margin - right_margin - 4, 16), Qt::AlignRight,
-                     tr("cold minimum"));
+    painter.drawText(QRectF(left_margin, y(*level), width() - left_margin - right_margin - 4, 16),
+                     Qt::AlignRight, tr("cold minimum"));
 }
 
 QPainterPath ProfilePanel::between(const Strip& strip, double from_mm, double to_mm, double level_mm,
@@ -288,11 +288,10 @@ void ProfilePanel::paintHover(QPainter& painter) const
     painter.drawEllipse(*at, 3, 3);
     const BoreHeights heights =
         heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong());
-    const QString text =
-        tr("%1 along, crown %2, bottom %3")
-            .arg(QString::fromStdString(format(selection_.hoverAlong(), Unit::mm, units)),
-                 QString::fromStdString(format(heights.crown_mm, Unit::mm, units)),
-                 QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
+    const QString text = tr("%1 along, crown %2, bottom %3")
+                             .arg(QString::fromStdString(format(selection_.hoverAlong(), Unit::mm, units)),
+                                  QString::fromStdString(format(heights.crown_mm, Unit::mm, units)),
+                                  QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
     const double text_width = painter.fontMetrics().horizontalAdvance(text) + 12;
     const double x = std::clamp(at->x() + 8, 0.0, std::max(0.0, width() - text_width));
     const QRectF box(x, height() - bottom_margin - 20, text_width, 18);

@@ -24,9 +24,12 @@ struct Row {
 
 // Tools have one letter each; what stands in every program has the shortcut people know.
 constexpr Row table[] = {
-    {"new", QT_TRANSLATE_NOOP("Actions", "&New"), "Ctrl+N", QT_TRANSLATE_NOOP("Actions", "Start an empty drawing")},
-    {"open", QT_TRANSLATE_NOOP("Actions", "&Open…"), "Ctrl+O", QT_TRANSLATE_NOOP("Actions", "Open a sketch file")},
-    {"save", QT_TRANSLATE_NOOP("Actions", "&Save"), "Ctrl+S", QT_TRANSLATE_NOOP("Actions", "Save the sketch")},
+    {"new", QT_TRANSLATE_NOOP("Actions", "&New"), "Ctrl+N",
+     QT_TRANSLATE_NOOP("Actions", "Start an empty drawing")},
+    {"open", QT_TRANSLATE_NOOP("Actions", "&Open…"), "Ctrl+O",
+     QT_TRANSLATE_NOOP("Actions", "Open a sketch file")},
+    {"save", QT_TRANSLATE_NOOP("Actions", "&Save"), "Ctrl+S",
+     QT_TRANSLATE_NOOP("Actions", "Save the sketch")},
     {"save-as", QT_TRANSLATE_NOOP("Actions", "Save &as…"), "Ctrl+Shift+S",
      QT_TRANSLATE_NOOP("Actions", "Save the sketch under another name")},
     {"export", QT_TRANSLATE_NOOP("Actions", "&Export sheet…"), "Ctrl+E",
@@ -36,8 +39,10 @@ constexpr Row table[] = {
     {"print", QT_TRANSLATE_NOOP("Actions", "&Print…"), "Ctrl+P",
      QT_TRANSLATE_NOOP("Actions", "Print the sheet at true scale")},
     {"sheet-colour", QT_TRANSLATE_NOOP("Actions", "Sheet in &colour"), "",
-     QT_TRANSLATE_NOOP("Actions", "Print and export in colour instead of black and white"), When::always, true},
-    {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q", QT_TRANSLATE_NOOP("Actions", "Close the program")},
+     QT_TRANSLATE_NOOP("Actions", "Print and export in colour instead of black and white"), When::always,
+     true},
+    {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q",
+     QT_TRANSLATE_NOOP("Actions", "Close the program")},
 
     {"delete", QT_TRANSLATE_NOOP("Actions", "&Delete"), "Del",
      QT_TRANSLATE_NOOP("Actions", "Remove what is selected"), When::selected},
@@ -53,7 +58,8 @@ constexpr Row table[] = {
     {"fit-selection", QT_TRANSLATE_NOOP("Actions", "Zoom to &selection"), "Shift+F",
      QT_TRANSLATE_NOOP("Actions", "Show what is selected"), When::selected},
     {"zoom-in", QT_TRANSLATE_NOOP("Actions", "Zoom &in"), "Ctrl++", QT_TRANSLATE_NOOP("Actions", "Closer")},
-    {"zoom-out", QT_TRANSLATE_NOOP("Actions", "Zoom &out"), "Ctrl+-", QT_TRANSLATE_NOOP("Actions", "Farther")},
+    {"zoom-out", QT_TRANSLATE_NOOP("Actions", "Zoom &out"), "Ctrl+-",
+     QT_TRANSLATE_NOOP("Actions", "Farther")},
     {"grid", QT_TRANSLATE_NOOP("Actions", "&Grid"), "G", QT_TRANSLATE_NOOP("Actions", "Show the grid"),
      When::always, true},
     {"snapping", QT_TRANSLATE_NOOP("Actions", "S&napping"), "N",
@@ -62,29 +68,32 @@ constexpr Row table[] = {
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
-    {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D", QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"),
-     When::always, true},
+    {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
+     QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
 
     {"select", QT_TRANSLATE_NOOP("Actions", "Select"), "V",
      QT_TRANSLATE_NOOP("Actions", "Select and drag parts"), When::always, true, "select"},
     {"supply-hose", QT_TRANSLATE_NOOP("Actions", "Supply hose"), "S",
-     QT_TRANSLATE_NOOP("Actions", "Draw the hose from the engine to the heater"), When::always, true, "supply-hose"},
+     QT_TRANSLATE_NOOP("Actions", "Draw the hose from the engine to the heater"), When::always, true,
+     "supply-hose"},
     {"return-hose", QT_TRANSLATE_NOOP("Actions", "Return hose"), "R",
-     QT_TRANSLATE_NOOP("Actions", "Draw the hose from the heater to the engine"), When::always, true, "return-hose"},
+     QT_TRANSLATE_NOOP("Actions", "Draw the hose from the heater to the engine"), When::always, true,
+     "return-hose"},
     {"port", QT_TRANSLATE_NOOP("Actions", "Port"), "P",
      QT_TRANSLATE_NOOP("Actions", "Mark an opening into the water jacket"), When::always, true, "port"},
-    {"heater", QT_TRANSLATE_NOOP("Actions", "Heater"), "H", QT_TRANSLATE_NOOP("Actions", "Place a tank heater"),
-     When::always, true, "heater"},
+    {"heater", QT_TRANSLATE_NOOP("Actions", "Heater"), "H",
+     QT_TRANSLATE_NOOP("Actions", "Place a tank heater"), When::always, true, "heater"},
     {"valve", QT_TRANSLATE_NOOP("Actions", "Valve"), "I",
      QT_TRANSLATE_NOOP("Actions", "Put an isolation valve into a hose"), When::always, true, "valve"},
     {"bleed", QT_TRANSLATE_NOOP("Actions", "Bleed"), "B",
      QT_TRANSLATE_NOOP("Actions", "Put a bleed point into a hose"), When::always, true, "bleed"},
-    {"clip", QT_TRANSLATE_NOOP("Actions", "Clip"), "C", QT_TRANSLATE_NOOP("Actions", "Clip a hose to the frame"),
-     When::always, true, "clip"},
+    {"clip", QT_TRANSLATE_NOOP("Actions", "Clip"), "C",
+     QT_TRANSLATE_NOOP("Actions", "Clip a hose to the frame"), When::always, true, "clip"},
     {"area", QT_TRANSLATE_NOOP("Actions", "Keep-clear area"), "K",
      QT_TRANSLATE_NOOP("Actions", "Outline something hot or moving"), When::always, true, "area"},
     {"tank", QT_TRANSLATE_NOOP("Actions", "Tank"), "T",
-     QT_TRANSLATE_NOOP("Actions", "Place the surge tank with the coolant levels"), When::always, true, "tank"},
+     QT_TRANSLATE_NOOP("Actions", "Place the surge tank with the coolant levels"), When::always, true,
+     "tank"},
 
     {"insert-supply-port", QT_TRANSLATE_NOOP("Actions", "Supply port, low at the front"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a port at the jacket's lowest level"), When::engine},
@@ -116,12 +125,18 @@ constexpr Row table[] = {
 bool possible(When when, const Situation& now)
 {
     switch (when) {
-    case When::always: return true;
-    case When::selected: return now.selected;
-    case When::hose_selected: return now.hose_selected;
-    case When::engine: return now.engine;
-    case When::loop_ends: return now.loop_ends;
-    case When::findings: return now.findings;
+    case When::always:
+        return true;
+    case When::selected:
+        return now.selected;
+    case When::hose_selected:
+        return now.hose_selected;
+    case When::engine:
+        return now.engine;
+    case When::loop_ends:
+        return now.loop_ends;
+    case When::findings:
+        return now.findings;
     }
     return false;
 }
@@ -147,9 +162,8 @@ Actions::Actions(QObject* parent) : QObject(parent)
         const QString tip = QCoreApplication::translate("Actions", row.tip);
         const QKeySequence shortcut{QString::fromLatin1(row.shortcut)};
         action->setShortcut(shortcut);
-        action->setToolTip(shortcut.isEmpty()
-                               ? tip
-                               : tr("%1 (%2)").arg(tip, shortcut.toString(QKeySequence::NativeText)));
+        action->setToolTip(
+            shortcut.isEmpty() ? tip : tr("%1 (%2)").arg(tip, shortcut.toString(QKeySequence::NativeText)));
         action->setStatusTip(tip);
         action->setCheckable(row.checkable);
         action->setObjectName(QString::fromLatin1(row.id));
@@ -168,7 +182,8 @@ void Actions::setDark(bool dark)
 {
     for (const Row& row : table)
         if (row.icon)
-            by_id_.value(QString::fromLatin1(row.id))->setIcon(look::icon(QString::fromLatin1(row.icon), dark));
+            by_id_.value(QString::fromLatin1(row.id))
+                ->setIcon(look::icon(QString::fromLatin1(row.icon), dark));
 }
 
 void Actions::update(const Situation& situation)

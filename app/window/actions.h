@@ -17,7 +17,8 @@ struct Situation {
 };
 Situation situationOf(const Document& document, const Selection& selection);
 
-/// Every action of the window, by id, with its words, shortcut, tooltip and when it can be done, in one table.
+/// Every action of the window, by id, with its words, shortcut, tooltip and when it can be done, in one
+/// table.
 class Actions : public QObject {
     Q_OBJECT
 public:

@@ -39,8 +39,7 @@ QString displayName(const Document& document)
 
 FileCommands::FileCommands(Document& document, QWidget& window)
     : QObject(&window), document_(document), window_(window)
-{
-}
+{}
 
 void FileCommands::startNew()
 {
@@ -91,7 +90,8 @@ void FileCommands::open(const QString& path)
     whenSafe([this, path] {
         const QStringList problems = document_.open(path);
         if (!problems.isEmpty()) {
-            tell(tr("%1 could not be opened. The drawing on the table is as it was.").arg(QFileInfo(path).fileName()),
+            tell(tr("%1 could not be opened. The drawing on the table is as it was.")
+                     .arg(QFileInfo(path).fileName()),
                  problems);
             return;
         }
@@ -161,7 +161,8 @@ void FileCommands::whenSafe(const std::function<void()>& then)
 
 void FileCommands::tell(const QString& sentence, const QStringList& details)
 {
-    auto* box = new QMessageBox(QMessageBox::Warning, tr("Siphonwright"), sentence, QMessageBox::Ok, &window_);
+    auto* box =
+        new QMessageBox(QMessageBox::Warning, tr("Siphonwright"), sentence, QMessageBox::Ok, &window_);
     box->setAttribute(Qt::WA_DeleteOnClose);
     const QStringList first = details.mid(0, 5);
     box->setInformativeText(first.join(QLatin1Char('\n')));

@@ -28,7 +28,8 @@ bool hasPort(const Sketch& sketch, PortRole role)
 
 } // namespace
 
-FirstSteps::FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters, QWidget& over)
+FirstSteps::FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters,
+                       QWidget& over)
     : QFrame(&over), document_(document)
 {
     setObjectName(QStringLiteral("first-steps"));
@@ -46,17 +47,25 @@ FirstSteps::FirstSteps(Document& document, const Actions& actions, QMenu& engine
     head->addStretch();
     head->addWidget(close);
     column->addLayout(head);
-    addStep(tr("Place an engine"), [](const Sketch& s) { return s.engine.has_value(); }, &engines, nullptr);
-    addStep(tr("Mark a supply port, low at the front"),
-            [](const Sketch& s) { return hasPort(s, PortRole::supply); }, nullptr, actions[QStringLiteral("insert-supply-port")]);
-    addStep(tr("Mark a return port, high at the rear"),
-            [](const Sketch& s) { return hasPort(s, PortRole::return_); }, nullptr, actions[QStringLiteral("insert-return-port")]);
-    addStep(tr("Place a heater, well under the jacket"), [](const Sketch& s) { return !s.heaters.empty(); }, &heaters,
-            nullptr);
-    addStep(tr("Draw the supply hose"), [](const Sketch& s) { return hasRole(s, HoseRole::supply); }, nullptr,
-            actions[QStringLiteral("supply-hose")]);
-    addStep(tr("Draw the return hose"), [](const Sketch& s) { return hasRole(s, HoseRole::return_); }, nullptr,
-            actions[QStringLiteral("return-hose")]);
+    addStep(
+        tr("Place an engine"), [](const Sketch& s) { return s.engine.has_value(); }, &engines, nullptr);
+    addStep(
+        tr("Mark a supply port, low at the front"),
+        [](const Sketch& s) { return hasPort(s, PortRole::supply); }, nullptr,
+        actions[QStringLiteral("insert-supply-port")]);
+    addStep(
+        tr("Mark a return port, high at the rear"),
+        [](const Sketch& s) { return hasPort(s, PortRole::return_); }, nullptr,
+        actions[QStringLiteral("insert-return-port")]);
+    addStep(
+        tr("Place a heater, well under the jacket"), [](const Sketch& s) { return !s.heaters.empty(); },
+        &heaters, nullptr);
+    addStep(
+        tr("Draw the supply hose"), [](const Sketch& s) { return hasRole(s, HoseRole::supply); }, nullptr,
+        actions[QStringLiteral("supply-hose")]);
+    addStep(
+        tr("Draw the return hose"), [](const Sketch& s) { return hasRole(s, HoseRole::return_); }, nullptr,
+        actions[QStringLiteral("return-hose")]);
     auto* then = new QLabel(tr("Then drag anything: what is found changes as you go."), this);
     then->setProperty("role", QStringLiteral("faint"));
     column->addWidget(then);

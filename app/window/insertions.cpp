@@ -11,7 +11,7 @@ namespace siphonwright {
 namespace {
 
 constexpr double engine_height_mm = 600; // jacket's underside over the datum, when nothing else is known
-constexpr double usual_drop_mm = 200;    // heater's top under the jacket: over the 152.4 mm that rules ask for
+constexpr double usual_drop_mm = 200; // heater's top under the jacket: over the 152.4 mm that rules ask for
 
 struct Box {
     double left = -300;
@@ -94,7 +94,8 @@ PartRef insertHeater(Sketch& sketch, const std::string& template_id)
     // A second heater stands beside the first, not in it.
     for (const Heater& other : sketch.heaters)
         if (std::abs(other.position.x - heater.position.x) < heater.diameter_mm + 20)
-            heater.position.x = other.position.x + (frontIsLeft(sketch) ? -1 : 1) * (2 * heater.diameter_mm + 60);
+            heater.position.x =
+                other.position.x + (frontIsLeft(sketch) ? -1 : 1) * (2 * heater.diameter_mm + 60);
     return {PartKind::heater, addHeater(sketch, std::move(heater)), 0};
 }
 
@@ -123,9 +124,8 @@ PartRef insertHose(Sketch& sketch, HoseRole role)
 {
     const bool supply = role == HoseRole::supply;
     const PortRole wanted = supply ? PortRole::supply : PortRole::return_;
-    const auto port = std::find_if(sketch.ports.begin(), sketch.ports.end(), [&](const Port& p) {
-        return p.role == wanted && !used(sketch, p.id);
-    });
+    const auto port = std::find_if(sketch.ports.begin(), sketch.ports.end(),
+                                   [&](const Port& p) { return p.role == wanted && !used(sketch, p.id); });
     const auto heater = std::find_if(sketch.heaters.begin(), sketch.heaters.end(),
                                      [&](const Heater& h) { return !hasHose(sketch, h.id, role); });
     if (port == sketch.ports.end() || heater == sketch.heaters.end())
@@ -135,7 +135,8 @@ PartRef insertHose(Sketch& sketch, HoseRole role)
     HoseEnd at_heater;
     at_heater.heater = heater->id;
     at_heater.nozzle = supply ? NozzleKind::inlet : NozzleKind::outlet;
-    const Id id = supply ? addHose(sketch, role, at_port, at_heater, {}) : addHose(sketch, role, at_heater, at_port, {});
+    const Id id = supply ? addHose(sketch, role, at_port, at_heater, {})
+                         : addHose(sketch, role, at_heater, at_port, {});
     return id.empty() ? PartRef() : PartRef{PartKind::hose, id, 0};
 }
 
@@ -178,14 +179,14 @@ PartRef insertBleed(Sketch& sketch, const Layout& layout, const Id& hose)
     if (!resolved || !drawn)
         return {};
     const auto& crests = resolved->profile.high_points;
-    const auto highest = std::max_element(crests.begin(), crests.end(), [](const HighPoint& a, const HighPoint& b) {
-        return a.height_mm < b.height_mm;
-    });
+    const auto highest =
+        std::max_element(crests.begin(), crests.end(),
+                         [](const HighPoint& a, const HighPoint& b) { return a.height_mm < b.height_mm; });
     InlinePart bleed;
     bleed.kind = InlineKind::bleed;
     bleed.bore_mm = drawn->bore_mm.value.value_or(bleed.bore_mm);
-    const double along = highest == crests.end() ? (*resolved)->hose_from_mm + (*resolved)->length_mm / 2
-                                                 : highest->along_mm;
+    const double along =
+        highest == crests.end() ? (*resolved)->hose_from_mm + (*resolved)->length_mm / 2 : highest->along_mm;
     bleed.along_mm = std::clamp(along - (*resolved)->hose_from_mm, 0.0, (*resolved)->length_mm);
     if (!addInlinePart(sketch, hose, bleed))
         return {};

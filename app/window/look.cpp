@@ -40,25 +40,26 @@ QPalette paletteFor(const drawing::Palette& ink, bool dark)
 /// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground.
 QString styleSheet(const drawing::Palette& ink)
 {
-    return QStringLiteral("QToolBar { border: 0; border-bottom: 1px solid %1; spacing: 1px; padding: 2px; }"
-                          "QToolButton { border: 1px solid transparent; border-radius: 3px; padding: 3px 6px; }"
-                          "QToolButton:hover { border-color: %1; }"
-                          "QToolButton:checked { border-color: %2; color: %2; }"
-                          "QToolButton:focus { border-color: %2; }"
-                          "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; }"
-                          "QStatusBar { border-top: 1px solid %1; }"
-                          "QLineEdit, QPlainTextEdit { border: 1px solid %1; border-radius: 2px; padding: 1px 3px; }"
-                          "QLineEdit:focus, QPlainTextEdit:focus { border-color: %2; }"
-                          "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"
-                          "QLabel[role=\"problem\"] { color: %3; }"
-                          "QLabel[role=\"title\"] { font-weight: 600; }"
-                          "QLabel[role=\"heading\"] { font-weight: 600; padding-top: 6px; border-bottom: 1px solid %1; }"
-                          "QLabel[role=\"faint\"] { color: %4; }"
-                          "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"
-                          "QPushButton[role=\"link\"]:hover, QPushButton[role=\"link\"]:focus "
-                          "{ text-decoration: underline; }"
-                          "QFrame#first-steps { background: %5; border: 1px solid %1; border-radius: 4px; }"
-                          "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
+    return QStringLiteral(
+               "QToolBar { border: 0; border-bottom: 1px solid %1; spacing: 1px; padding: 2px; }"
+               "QToolButton { border: 1px solid transparent; border-radius: 3px; padding: 3px 6px; }"
+               "QToolButton:hover { border-color: %1; }"
+               "QToolButton:checked { border-color: %2; color: %2; }"
+               "QToolButton:focus { border-color: %2; }"
+               "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; }"
+               "QStatusBar { border-top: 1px solid %1; }"
+               "QLineEdit, QPlainTextEdit { border: 1px solid %1; border-radius: 2px; padding: 1px 3px; }"
+               "QLineEdit:focus, QPlainTextEdit:focus { border-color: %2; }"
+               "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"
+               "QLabel[role=\"problem\"] { color: %3; }"
+               "QLabel[role=\"title\"] { font-weight: 600; }"
+               "QLabel[role=\"heading\"] { font-weight: 600; padding-top: 6px; border-bottom: 1px solid %1; }"
+               "QLabel[role=\"faint\"] { color: %4; }"
+               "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"
+               "QPushButton[role=\"link\"]:hover, QPushButton[role=\"link\"]:focus "
+               "{ text-decoration: underline; }"
+               "QFrame#first-steps { background: %5; border: 1px solid %1; border-radius: 4px; }"
+               "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
         .arg(ink.grid_strong.name(), ink.accent.name(), ink.stop.name(), ink.faint.name(), ink.ground.name());
 }
 

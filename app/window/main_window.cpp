@@ -82,7 +82,8 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     auto* findings = addPanel(tr("Findings"), QStringLiteral("findings"), Qt::RightDockWidgetArea, findings_);
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
-    auto* profile = addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
+    auto* profile =
+        addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {140}, Qt::Vertical);
@@ -139,6 +140,8 @@ void MainWindow::setDark(bool dark)
     settings::dark.set(dark);
     look::apply(dark);
     actions_->setDark(dark);
+    for (const char* id : {"undo", "redo"})
+        findChild<QAction*>(QString::fromLatin1(id))->setIcon(look::icon(QString::fromLatin1(id), dark));
     (*actions_)[QStringLiteral("dark")]->setChecked(dark);
     view_->setDark(dark);
     findings_->setDark(dark);

@@ -13,6 +13,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QToolBar>
+#include <QToolButton>
 
 /// The window's menus and tools, and what each action does.
 namespace siphonwright {
@@ -24,11 +25,16 @@ struct ToolAction {
     ToolKind kind;
 };
 constexpr ToolAction tool_actions[] = {
-    {"select", ToolKind::select},           {"supply-hose", ToolKind::supply_hose},
-    {"return-hose", ToolKind::return_hose}, {"port", ToolKind::port},
-    {"heater", ToolKind::heater},           {"valve", ToolKind::valve},
-    {"bleed", ToolKind::bleed},             {"clip", ToolKind::clip},
-    {"area", ToolKind::area},               {"tank", ToolKind::tank},
+    {"select", ToolKind::select},
+    {"supply-hose", ToolKind::supply_hose},
+    {"return-hose", ToolKind::return_hose},
+    {"port", ToolKind::port},
+    {"heater", ToolKind::heater},
+    {"valve", ToolKind::valve},
+    {"bleed", ToolKind::bleed},
+    {"clip", ToolKind::clip},
+    {"area", ToolKind::area},
+    {"tank", ToolKind::tank},
 };
 
 } // namespace
@@ -67,8 +73,8 @@ void MainWindow::buildFileMenu()
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
-    const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"), tr("Letter"),
-                               tr("Tabloid")};
+    const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"),
+                               tr("Letter"), tr("Tabloid")};
     for (int i = 0; i < names.size(); ++i) {
         QAction* action = paper->addAction(names[i]);
         action->setCheckable(true);
@@ -101,6 +107,8 @@ void MainWindow::buildEditMenu()
     QAction* redo = document_.undoStack().createRedoAction(this, tr("&Redo"));
     undo->setShortcut(QKeySequence::Undo);
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    undo->setObjectName(QStringLiteral("undo"));
+    redo->setObjectName(QStringLiteral("redo"));
     menu->addActions({undo, redo});
     menu->addSeparator();
     for (const char* id : {"delete", "select-next", "select-previous", "next-finding"})
@@ -109,11 +117,11 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"), QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"), QStringLiteral("zoom-out"), QString(),
-                                        QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
-                                        QStringLiteral("metric"), QStringLiteral("inch"), QString(),
-                                        QStringLiteral("dark")});
+    QMenu* menu = addMenu(tr("&View"),
+                          {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
+                           QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"),
+                           QStringLiteral("snapping"), QString(), QStringLiteral("metric"),
+                           QStringLiteral("inch"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -123,15 +131,18 @@ void MainWindow::buildInsertMenu()
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();
-    for (const char* id : {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
-                           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
+    for (const char* id :
+         {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
+          "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
 void MainWindow::buildHelpMenu()
 {
-    addMenu(tr("&Help"), {QStringLiteral("first-steps"), QStringLiteral("cautions"), QString(), QStringLiteral("about")});
-    connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this, [this] { showCautions(*this); });
+    addMenu(tr("&Help"),
+            {QStringLiteral("first-steps"), QStringLiteral("cautions"), QString(), QStringLiteral("about")});
+    connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this,
+            [this] { showCautions(*this); });
     connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
     connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
             [this] { first_steps_->restart(); });
@@ -176,6 +187,11 @@ void MainWindow::buildTools()
         });
     }
     bar->addSeparator();
+    for (const char* id : {"undo", "redo"}) {
+        auto* action = findChild<QAction*>(QString::fromLatin1(id));
+        bar->addAction(action);
+        static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
+    }
     bar->addAction((*actions_)[QStringLiteral("fit")]);
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)
@@ -228,7 +244,8 @@ void MainWindow::connectViewActions()
     on("metric", [this] { setUnits(UnitChoice::metric); });
     on("inch", [this] { setUnits(UnitChoice::inch); });
     on("dark", [this] { setDark((*actions_)[QStringLiteral("dark")]->isChecked()); });
-    const auto toggle = [this](const char* id, const Setting<bool>& setting, void (ElevationView::*set)(bool)) {
+    const auto toggle = [this](const char* id, const Setting<bool>& setting,
+                               void (ElevationView::*set)(bool)) {
         QAction* action = (*actions_)[QString::fromLatin1(id)];
         action->setChecked(setting.get());
         (view_->*set)(setting.get());

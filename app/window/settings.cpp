@@ -13,7 +13,8 @@ constexpr qsizetype most_recent_files = 10;
 QStringList recentFiles()
 {
     QStringList files = settings::recent.get();
-    files.erase(std::remove_if(files.begin(), files.end(), [](const QString& path) { return !QFileInfo::exists(path); }),
+    files.erase(std::remove_if(files.begin(), files.end(),
+                               [](const QString& path) { return !QFileInfo::exists(path); }),
                 files.end());
     return files;
 }

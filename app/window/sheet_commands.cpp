@@ -16,8 +16,7 @@ namespace siphonwright {
 
 SheetCommands::SheetCommands(Document& document, FileCommands& files, QWidget& window)
     : QObject(&window), document_(document), files_(files), window_(window)
-{
-}
+{}
 
 sheet::Options SheetCommands::options() const
 {
@@ -49,8 +48,7 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
-    const QStringList problems =
-        sheet::exportTo(path, document_.sketch(), document_.analysis(), options());
+    const QStringList problems = sheet::exportTo(path, document_.sketch(), document_.analysis(), options());
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
 }

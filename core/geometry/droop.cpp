@@ -50,10 +50,10 @@ public:
     /// The least sag that traps, if it is less than `limit_mm`.
     std::optional<double> least(double limit_mm)
     {
-        constexpr double step_mm = 1;
         constexpr double resolution_mm = 0.01;
-        for (double low = 0; low < limit_mm; low += step_mm) {
-            double high = std::min(low + step_mm, limit_mm);
+        for (int step_mm = 0; step_mm < limit_mm; ++step_mm) {
+            double low = step_mm;
+            double high = std::min(low + 1, limit_mm);
             if (!traps(high))
                 continue;
             while (high - low > resolution_mm) {

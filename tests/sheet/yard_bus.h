@@ -88,8 +88,7 @@ inline Sketch yardBus(double hump_mm = 0)
     down.bore_mm.value = 19.05;
     down.points = {{{-380, -190, -60}, 140, BendKind::hose}, {{-100, -180, -130}, 200, BendKind::hose}};
     down.clips_mm = {330, 520};
-    down.parts = {{InlineKind::isolation_valve, 110, 60, 16, true},
-                  {InlineKind::drain, 470, 60, 16, false}};
+    down.parts = {{InlineKind::isolation_valve, 110, 60, 16, true}, {InlineKind::drain, 470, 60, 16, false}};
     Hose up;
     up.id = "hose-2";
     up.name = "Return hose";

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "app/headless/headless.h"
+
+#include "core/analysis/analysis.h"
+
+#include <string>
+#include <vector>
+
+/// The commands behind the command line.
+namespace siphonwright::headless {
+
+/// One file that was to be checked: its analysis, or what is wrong with it.
+struct Checked {
+    QString file;
+    QStringList problems; ///< empty: it was read
+    Sketch sketch;
+    Analysis analysis;
+};
+
+int check(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
+
+/// For people: findings in words, how many were not judged, a closing line.
+void writeWords(const Checked& file, QTextStream& out);
+/// For programs: always an array, one entry per file; what does not apply is null.
+std::string jsonOf(const std::vector<Checked>& files);
+
+} // namespace siphonwright::headless

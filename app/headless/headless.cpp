@@ -1,0 +1,48 @@
+#include "app/headless/headless.h"
+
+#include "app/headless/commands.h"
+
+#include <QCoreApplication>
+#include <QTextStream>
+
+namespace siphonwright {
+
+namespace {
+
+QString usage()
+{
+    return QCoreApplication::translate(
+        "Headless", "siphonwright [FILE]                       open the window\n"
+                    "siphonwright check FILE... [--json]       judge sketches\n"
+                    "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
+                    "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
+                    "siphonwright --help | --version\n"
+                    "\n"
+                    "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
+                    "written, or an argument is wrong.\n");
+}
+
+} // namespace
+
+int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err)
+{
+    const QString command = arguments.value(0);
+    const QStringList rest = arguments.mid(1);
+    if (command == QLatin1String("check"))
+        return headless::check(rest, out, err);
+    if (command == QLatin1String("sheet"))
+        return headless::sheet(rest, out, err);
+    if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
+        out << usage();
+        return nothing_stops;
+    }
+    if (command == QLatin1String("--version")) {
+        out << "Siphonwright " SIPHONWRIGHT_VERSION "\n";
+        return nothing_stops;
+    }
+    err << QCoreApplication::translate("Headless", "\"%1\" is not a command.").arg(command) << '\n'
+        << usage();
+    return not_understood;
+}
+
+} // namespace siphonwright

@@ -1,0 +1,79 @@
+#pragma once
+
+#include <QFontMetricsF>
+#include <QPaintDevice>
+#include <QPaintEngine>
+#include <QRectF>
+#include <QString>
+#include <QTransform>
+
+#include <vector>
+
+namespace siphonwright::test {
+
+/// A text as it came to stand on the page.
+struct WrittenText {
+    QString text;
+    QRectF box; ///< its ink, device units
+};
+
+/// Takes down every text with the box of its ink; everything else is let go.
+class TextRecorder : public QPaintDevice {
+public:
+    explicit TextRecorder(QSize size) : engine_(texts_), size_(size) {}
+
+    QPaintEngine* paintEngine() const override { return &engine_; }
+    const std::vector<WrittenText>& texts() const { return texts_; }
+
+protected:
+    int metric(PaintDeviceMetric metric) const override
+    {
+        switch (metric) {
+        case PdmWidth:
+            return size_.width();
+        case PdmHeight:
+            return size_.height();
+        case PdmDpiX:
+        case PdmDpiY:
+        case PdmPhysicalDpiX:
+        case PdmPhysicalDpiY:
+            return 96;
+        case PdmDevicePixelRatio:
+            return 1;
+        default:
+            return QPaintDevice::metric(metric);
+        }
+    }
+
+private:
+    class Engine : public QPaintEngine {
+    public:
+        explicit Engine(std::vector<WrittenText>& texts) : QPaintEngine(AllFeatures), texts_(texts) {}
+        bool begin(QPaintDevice*) override { return true; }
+        bool end() override { return true; }
+        void updateState(const QPaintEngineState& state) override
+        {
+            if (state.state() & DirtyTransform)
+                transform_ = state.transform();
+        }
+        void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
+        void drawPolygon(const QPointF*, int, PolygonDrawMode) override {}
+        void drawPath(const QPainterPath&) override {}
+        void drawTextItem(const QPointF& at, const QTextItem& item) override
+        {
+            const QRectF ink = QFontMetricsF(item.font()).tightBoundingRect(item.text());
+            texts_.push_back({item.text(), transform_.mapRect(ink.translated(at))});
+        }
+        Type type() const override { return User; }
+
+    private:
+        std::vector<WrittenText>& texts_;
+        QTransform transform_;
+    };
+
+    std::vector<WrittenText> texts_;
+    mutable Engine engine_;
+    QSize size_;
+};
+
+} // namespace siphonwright::test

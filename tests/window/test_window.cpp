@@ -1,0 +1,225 @@
+#include "app/window/file_commands.h"
+#include "app/window/first_steps.h"
+#include "app/window/insertions.h"
+#include "app/window/main_window.h"
+#include "app/window/settings.h"
+
+#include "core/sketch/templates.h"
+
+#include <QDockWidget>
+#include <QFile>
+#include <QMessageBox>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace siphonwright;
+
+class TestWindow : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase();
+    void init();
+    void cleanup();
+    void a_drawing_saved_and_opened_again_is_equal();
+    void a_bad_file_shows_a_message_and_keeps_the_drawing_data();
+    void a_bad_file_shows_a_message_and_keeps_the_drawing();
+    void unsaved_work_is_asked_for_before_a_new_drawing();
+    void recent_files_are_the_existing_ones_latest_first();
+    void units_switch_from_the_menu_and_back_by_undo();
+    void a_loop_is_inserted_without_the_mouse();
+    void actions_know_when_they_can_be_done();
+    void shortcuts_are_unique();
+    void the_elevation_stays_large_at_1280_by_720();
+    void the_first_steps_go_away_when_the_loop_is_drawn();
+
+private:
+    QString inFolder(const char* name) const { return folder_.filePath(QLatin1String(name)); }
+    QMessageBox* box() const { return window_->findChild<QMessageBox*>(); }
+    void press(QMessageBox::StandardButton button)
+    {
+        QTRY_VERIFY(box());
+        QMessageBox* shown = box();
+        QTest::mouseClick(shown->button(button), Qt::LeftButton);
+        QTRY_VERIFY(!box());
+    }
+    void trigger(const char* id) { window_->actions()[QLatin1String(id)]->trigger(); }
+
+    QTemporaryDir folder_;
+    std::unique_ptr<MainWindow> window_;
+};
+
+void TestWindow::initTestCase()
+{
+    QStandardPaths::setTestModeEnabled(true);
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_.path());
+    QCoreApplication::setOrganizationName(QStringLiteral("Siphonwright"));
+    QCoreApplication::setApplicationName(QStringLiteral("test"));
+}
+
+void TestWindow::init()
+{
+    QSettings().clear();
+    window_ = std::make_unique<MainWindow>();
+    window_->show();
+    QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+}
+
+void TestWindow::cleanup()
+{
+    window_.reset();
+}
+
+void TestWindow::a_drawing_saved_and_opened_again_is_equal()
+{
+    window_->files().startFromTemplate("in-line-6");
+    QVERIFY(window_->document().sketch().engine);
+    window_->document().apply(QStringLiteral("name"), [](Sketch& s) { s.sheet.title = "Bay 4"; });
+    QVERIFY(window_->isWindowModified());
+    const Sketch drawn = window_->document().sketch();
+    QCOMPARE(window_->document().save(inFolder("bay.siphon")), QStringList());
+    QVERIFY(!window_->isWindowModified());
+    window_->files().startNew();
+    QVERIFY(!window_->document().sketch().engine);
+    window_->files().open(inFolder("bay.siphon"));
+    QCOMPARE(window_->document().sketch(), drawn);
+    QVERIFY(window_->windowTitle().startsWith(QStringLiteral("bay.siphon")));
+}
+
+void TestWindow::a_bad_file_shows_a_message_and_keeps_the_drawing_data()
+{
+    QTest::addColumn<QByteArray>("bytes");
+    QTest::newRow("empty") << QByteArray();
+    QTest::newRow("truncated") << QByteArray("{\"format\":");
+    QTest::newRow("not a sketch") << QByteArray("[1, 2]");
+    QTest::newRow("not a number") << QByteArray("{\"ground_z_mm\": NaN}");
+}
+
+void TestWindow::a_bad_file_shows_a_message_and_keeps_the_drawing()
+{
+    QFETCH(QByteArray, bytes);
+    QFile file(inFolder("bad.siphon"));
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+    file.close();
+    window_->files().startFromTemplate("vee-8");
+    const Sketch before = window_->document().sketch();
+    window_->files().open(file.fileName());
+    QTRY_VERIFY(box());
+    QVERIFY(box()->text().contains(QStringLiteral("bad.siphon")));
+    QVERIFY(!box()->informativeText().isEmpty());
+    press(QMessageBox::Ok);
+    QCOMPARE(window_->document().sketch(), before);
+    QVERIFY(!recentFiles().contains(file.fileName()));
+}
+
+void TestWindow::unsaved_work_is_asked_for_before_a_new_drawing()
+{
+    window_->document().apply(QStringLiteral("note"), [](Sketch& s) { s.notes = "measured twice"; });
+    window_->files().startNew();
+    press(QMessageBox::Cancel);
+    QCOMPARE(window_->document().sketch().notes, std::string("measured twice"));
+    window_->close();
+    QVERIFY(window_->isVisible());
+    press(QMessageBox::Cancel);
+    QVERIFY(window_->isVisible());
+    window_->files().startNew();
+    press(QMessageBox::Discard);
+    QVERIFY(window_->document().sketch().notes.empty());
+}
+
+void TestWindow::recent_files_are_the_existing_ones_latest_first()
+{
+    for (const char* name : {"one.siphon", "two.siphon", "three.siphon"}) {
+        QCOMPARE(window_->document().save(inFolder(name)), QStringList());
+        rememberFile(inFolder(name));
+    }
+    QVERIFY(QFile::remove(inFolder("two.siphon")));
+    QCOMPARE(recentFiles(), QStringList({inFolder("three.siphon"), inFolder("one.siphon")}));
+    rememberFile(inFolder("one.siphon"));
+    QCOMPARE(recentFiles(), QStringList({inFolder("one.siphon"), inFolder("three.siphon")}));
+}
+
+void TestWindow::units_switch_from_the_menu_and_back_by_undo()
+{
+    window_->files().startNew();
+    QCOMPARE(window_->document().sketch().units, UnitChoice::metric);
+    trigger("inch");
+    QCOMPARE(window_->document().sketch().units, UnitChoice::inch);
+    QVERIFY(window_->actions()[QStringLiteral("inch")]->isChecked());
+    window_->document().undoStack().undo();
+    QCOMPARE(window_->document().sketch().units, UnitChoice::metric);
+    QVERIFY(window_->actions()[QStringLiteral("metric")]->isChecked());
+}
+
+void TestWindow::a_loop_is_inserted_without_the_mouse()
+{
+    window_->files().startNew();
+    window_->document().apply(QStringLiteral("engine"), [](Sketch& s) {
+        insertEngine(s, "in-line-4");
+        s.ports.clear();
+        insertHeater(s, heaterTemplates().front().id);
+    });
+    trigger("insert-supply-port");
+    trigger("insert-return-port");
+    trigger("insert-supply-hose");
+    trigger("insert-return-hose");
+    const Sketch& sketch = window_->document().sketch();
+    QCOMPARE(sketch.hoses.size(), std::size_t(2));
+    for (const Shared<Hose>& hose : sketch.hoses) {
+        QVERIFY(hose->from.connected());
+        QVERIFY(hose->to.connected());
+    }
+    QCOMPARE(window_->selection().part().kind, PartKind::hose);
+    trigger("insert-point");
+    QCOMPARE(window_->selection().part().kind, PartKind::hose_point);
+    trigger("delete");
+    QVERIFY(window_->document().sketch().hoses.back()->points.empty());
+}
+
+void TestWindow::actions_know_when_they_can_be_done()
+{
+    window_->files().startNew();
+    QVERIFY(!window_->actions()[QStringLiteral("delete")]->isEnabled());
+    QVERIFY(!window_->actions()[QStringLiteral("insert-supply-port")]->isEnabled());
+    window_->files().startFromTemplate("in-line-6");
+    QVERIFY(window_->actions()[QStringLiteral("insert-supply-port")]->isEnabled());
+    window_->selection().select({PartKind::engine, {}, 0});
+    QVERIFY(window_->actions()[QStringLiteral("delete")]->isEnabled());
+}
+
+void TestWindow::shortcuts_are_unique()
+{
+    QStringList seen;
+    for (const QAction* action : window_->actions().all()) {
+        const QString shortcut = action->shortcut().toString();
+        QVERIFY2(shortcut.isEmpty() || !seen.contains(shortcut), qPrintable(shortcut));
+        seen.append(shortcut);
+        QVERIFY(!action->toolTip().isEmpty());
+    }
+}
+
+void TestWindow::the_elevation_stays_large_at_1280_by_720()
+{
+    window_->resize(1280, 720);
+    window_->files().startFromTemplate("in-line-6");
+    QTest::qWait(50);
+    QVERIFY2(window_->view().width() >= 900, qPrintable(QString::number(window_->view().width())));
+    QVERIFY2(window_->view().height() >= 440, qPrintable(QString::number(window_->view().height())));
+    QCOMPARE_LE(window_->findChild<QDockWidget*>(QStringLiteral("findings"))->width(), 340);
+}
+
+void TestWindow::the_first_steps_go_away_when_the_loop_is_drawn()
+{
+    window_->files().startNew();
+    auto* steps = window_->findChild<FirstSteps*>();
+    QVERIFY(steps->isVisible());
+    window_->files().open(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon"));
+    QVERIFY(!steps->isVisible());
+    window_->files().startNew();
+    QVERIFY(steps->isVisible());
+}
+
+QTEST_MAIN(TestWindow)
+#include "test_window.moc"

@@ -1,5 +1,7 @@
 #include "app/canvas/overlay.h"
 
+#include "app/canvas/plane.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -20,6 +22,53 @@ QPolygonF polygonOf(const Viewport& viewport, const std::vector<Vec2>& outline)
     for (const Vec2& corner : outline)
         out.append(viewport.toScreen(corner));
     return out;
+}
+
+/// Corner of a box beside a place: within the area, where it hides least of the hoses.
+QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
+{
+    constexpr double away = 18;
+    const QRectF& area = canvas.area;
+    const double right = beside.x() + away;
+    const double left = beside.x() - away - size.width();
+    const double under = beside.y() + away;
+    const double over = beside.y() - away - size.height();
+    QPointF best;
+    double least_px = HUGE_VAL;
+    for (const QPointF corner :
+         {QPointF(right, over), QPointF(right, under), QPointF(left, under), QPointF(left, over)}) {
+        const QPointF inside(
+            std::clamp(corner.x(), area.left(), std::max(area.left(), area.right() - size.width())),
+            std::clamp(corner.y(), area.top(), std::max(area.top(), area.bottom() - size.height())));
+        // Being pushed back from the edge of the area would bring the box over the pointer.
+        double hidden_px = 10 * distanceBetween(corner, inside);
+        for (const ResolvedHose& hose : canvas.layout().hoses) {
+            constexpr double step_px = 6;
+            const Centreline& line = hose->path.line;
+            const double step_mm = std::max(step_px / canvas.viewport.zoom(), line.length() / 1000);
+            for (double s = 0; !line.empty() && s <= line.length(); s += step_mm)
+                if (QRectF(inside, size).contains(canvas.viewport.toScreen(line.at(s))))
+                    hidden_px += step_px;
+        }
+        if (hidden_px < least_px) {
+            best = inside;
+            least_px = hidden_px;
+        }
+    }
+    return best;
+}
+
+/// The straights that a selected hose is drawn through: they tie each handle to its bend.
+void paintStraights(QPainter& painter, const Canvas& canvas, const ResolvedHose& hose)
+{
+    QPolygonF line = {canvas.viewport.toScreen(hose->from.stop)};
+    for (const RoutePoint& point : hose->hose->points)
+        line.append(canvas.viewport.toScreen(point.at));
+    line.append(canvas.viewport.toScreen(hose->to.stop));
+    QColor thin = canvas.palette.accent;
+    thin.setAlphaF(0.55F);
+    painter.setPen(pen(thin, 1, Qt::DotLine));
+    painter.drawPolyline(line);
 }
 
 /// The contour of a part: what shows that it is selected or pointed at.
@@ -107,6 +156,9 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
     }
     if (selected.kind != PartKind::nothing)
         paintContour(painter, canvas, selected, canvas.palette.accent, 2);
+    const PartRef owner = ownerOf(selected);
+    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
+        paintStraights(painter, canvas, *hose);
     for (const Handle& handle : handlesOf(canvas)) {
         const bool is_selected = handle.part == selected && !handle.turns;
         const bool is_hovered = handle.part == hovered;
@@ -140,18 +192,12 @@ void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, co
     if (lines.isEmpty())
         return;
     constexpr double pad = 7;
-    constexpr double away = 18;
     const QFontMetricsF metrics(painter.font());
     double width = 0;
     for (const QString& line : lines)
         width = std::max(width, metrics.horizontalAdvance(line));
     const QSizeF size(width + 2 * pad, metrics.lineSpacing() * static_cast<double>(lines.size()) + 2 * pad);
-    QPointF corner = beside + QPointF(away, away);
-    if (corner.x() + size.width() > canvas.area.right())
-        corner.setX(beside.x() - away - size.width());
-    if (corner.y() + size.height() > canvas.area.bottom())
-        corner.setY(beside.y() - away - size.height());
-    corner = {std::max(corner.x(), canvas.area.left()), std::max(corner.y(), canvas.area.top())};
+    const QPointF corner = clearestCorner(canvas, beside, size);
     QColor paper = canvas.palette.ground;
     paper.setAlphaF(0.94F);
     painter.setPen(pen(canvas.palette.accent, 1));

@@ -254,6 +254,12 @@ bool SelectTool::cancel()
     return true;
 }
 
+void SelectTool::putAway()
+{
+    if (drag_)
+        cancel();
+}
+
 void SelectTool::documentChanged()
 {
     stopDrag();

@@ -21,6 +21,7 @@ public:
     bool key(const QKeyEvent& event) override;
     bool walk(bool forward) override;
     bool cancel() override;
+    void putAway() override; ///< what is selected stays selected
     void documentChanged() override;
     void paint(QPainter& painter) const override;
     QString hint() const override;

@@ -26,6 +26,8 @@ public:
     virtual bool walk(bool forward) = 0;
     /// Stop what is in progress. @return false if nothing was.
     virtual bool cancel() = 0;
+    /// Another tool is taken up: leave nothing half done.
+    virtual void putAway() { cancel(); }
     /// The document changed by another hand, undo included.
     virtual void documentChanged() = 0;
     virtual void paint(QPainter& painter) const = 0; ///< on top of the drawing, in widget pixels

@@ -51,8 +51,11 @@ void addHoseHandles(const ResolvedHose& hose, std::vector<Handle>& out)
     for (std::size_t i = 0; i < drawn.points.size(); ++i)
         out.push_back(
             {{PartKind::hose_point, drawn.id, i}, flat(drawn.points[i].at), HandleShape::square, false});
-    out.push_back({{PartKind::hose_end, drawn.id, 0}, flat(hose->from.stop), HandleShape::round, false});
-    out.push_back({{PartKind::hose_end, drawn.id, 1}, flat(hose->to.stop), HandleShape::round, false});
+    for (const std::size_t end : {std::size_t{0}, std::size_t{1}})
+        out.push_back({{PartKind::hose_end, drawn.id, end},
+                       flat(end == 0 ? hose->from.stop : hose->to.stop),
+                       HandleShape::round,
+                       false});
     if (hose->path.line.empty())
         return;
     for (std::size_t i = 0; i < drawn.parts.size(); ++i)
@@ -79,7 +82,7 @@ std::vector<Handle> handlesOf(const Canvas& canvas)
     for (const Port& port : sketch.ports)
         out.push_back({{PartKind::port, port.id, 0}, flat(port.position), HandleShape::round, false});
     if (sketch.engine && sketch.engine->thermostat)
-        out.push_back({{PartKind::thermostat, {}, 0},
+        out.push_back({{PartKind::thermostat, Id(), 0},
                        flat(sketch.engine->thermostat->position),
                        HandleShape::diamond,
                        false});

@@ -3,6 +3,7 @@
 #include "app/canvas/canvas.h"
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace siphonwright {
@@ -11,10 +12,14 @@ enum class HandleShape { square, round, diamond, ring };
 
 /// A place on the drawing that a part can be taken by.
 struct Handle {
+    Handle(PartRef handled, Vec2 place, HandleShape drawn_as, bool is_turning)
+        : part(std::move(handled)), at(place), shape(drawn_as), turns(is_turning)
+    {}
+
     PartRef part;
     Vec2 at;
-    HandleShape shape = HandleShape::square;
-    bool turns = false; ///< the handle turns the part instead of moving it
+    HandleShape shape;
+    bool turns; ///< the handle turns the part instead of moving it
 };
 
 /// What is under the pointer.

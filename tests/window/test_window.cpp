@@ -6,6 +6,7 @@
 
 #include "core/sketch/templates.h"
 
+#include <QAbstractButton>
 #include <QDockWidget>
 #include <QFile>
 #include <QMessageBox>

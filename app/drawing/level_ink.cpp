@@ -57,7 +57,7 @@ void paintGroundAndDatum(Ink& ink)
     }
     ink.painter.setPen(ink.chainPen(ink.palette.ink, thin_mm));
     ink.line({left, 0}, {right, 0});
-    ink.avoid(QPolygonF({{left, 0}, {right, 0}}), ink.paper(0.2));
+    ink.avoid(QPolygonF(QList<QPointF>{{left, 0}, {right, 0}}), ink.paper(0.2));
     ink.label({{{left + ink.paper(3), -ink.paper(1)}},
                {{right - ink.paper(3), -ink.paper(1)}, Anchor::right},
                {{left + ink.paper(3), ink.paper(1 + ink.style.lettering_mm)}}},

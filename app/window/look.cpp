@@ -37,10 +37,14 @@ QPalette paletteFor(const drawing::Palette& ink, bool dark)
     return palette;
 }
 
-/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground.
+constexpr int text_px = 13;
+
+/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 lettering, %7 its size. The lettering
+/// stands here too, since a desktop's own fonts for single kinds of widgets win over the application's.
 QString styleSheet(const drawing::Palette& ink)
 {
     return QStringLiteral(
+               "QWidget { font-family: \"%6\"; font-size: %7px; }"
                "QToolBar { border: 0; border-bottom: 1px solid %1; spacing: 1px; padding: 2px; }"
                "QToolButton { border: 1px solid transparent; border-radius: 3px; padding: 3px 6px; }"
                "QToolButton:hover { border-color: %1; }"
@@ -60,7 +64,9 @@ QString styleSheet(const drawing::Palette& ink)
                "{ text-decoration: underline; }"
                "QFrame#first-steps { background: %5; border: 1px solid %1; border-radius: 4px; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
-        .arg(ink.grid_strong.name(), ink.accent.name(), ink.stop.name(), ink.faint.name(), ink.ground.name());
+        .arg(ink.grid_strong.name(), ink.accent.name(), ink.stop.name(), ink.faint.name(), ink.ground.name(),
+             drawing::lettering().family())
+        .arg(text_px);
 }
 
 } // namespace
@@ -71,7 +77,7 @@ void apply(bool dark)
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(paletteFor(ink, dark));
     QFont font = drawing::lettering();
-    font.setPixelSize(13);
+    font.setPixelSize(text_px);
     QApplication::setFont(font);
     qApp->setStyleSheet(styleSheet(ink));
 }

@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace siphonwright::panels {
@@ -49,6 +50,9 @@ void DetailsPanel::refresh()
     }
     form_ = fresh;
     scroll_->setWidget(fresh);
+    // There is no sideways scrolling, so the panel is never narrower than its form.
+    scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
+                             scroll_->verticalScrollBar()->sizeHint().width());
 }
 
 } // namespace siphonwright::panels

@@ -190,8 +190,10 @@ QWidget* FormView::textEditor(std::size_t index)
     });
     refreshers_.emplace_back([this, edit, index](const Sketch& sketch) {
         const QString now = form_[index].text(sketch);
-        if (edit->text() != now && !(edit->hasFocus() && edit->isModified()))
+        if (edit->text() != now && !(edit->hasFocus() && edit->isModified())) {
             edit->setText(now);
+            edit->setCursorPosition(0);
+        }
     });
     return edit;
 }

@@ -2,11 +2,11 @@
 
 #include "app/window/actions.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -29,60 +29,60 @@ bool hasPort(const Sketch& sketch, PortRole role)
 } // namespace
 
 FirstSteps::FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters,
-                       QWidget& over)
-    : QFrame(&over), document_(document)
+                       QWidget* parent)
+    : QFrame(parent), document_(document)
 {
     setObjectName(QStringLiteral("first-steps"));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 8, 12, 10);
-    column->setSpacing(2);
-    auto* head = new QHBoxLayout;
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(10, 4, 6, 4);
+    row->setSpacing(14);
     auto* title = new QLabel(tr("First steps"), this);
     title->setProperty("role", QStringLiteral("title"));
-    auto* close = new QToolButton(this);
-    close->setText(QStringLiteral("×"));
-    close->setToolTip(tr("Close this card; Help shows it again"));
-    close->setAccessibleName(tr("Close the first steps"));
-    head->addWidget(title);
-    head->addStretch();
-    head->addWidget(close);
-    column->addLayout(head);
+    row->addWidget(title);
     addStep(
-        tr("Place an engine"), [](const Sketch& s) { return s.engine.has_value(); }, &engines, nullptr);
+        tr("Engine"), tr("Place an engine"), [](const Sketch& s) { return s.engine.has_value(); }, &engines,
+        nullptr);
     addStep(
-        tr("Mark a supply port, low at the front"),
+        tr("Supply port"), tr("Mark a supply port, low at the front"),
         [](const Sketch& s) { return hasPort(s, PortRole::supply); }, nullptr,
         actions[QStringLiteral("insert-supply-port")]);
     addStep(
-        tr("Mark a return port, high at the rear"),
+        tr("Return port"), tr("Mark a return port, high at the rear"),
         [](const Sketch& s) { return hasPort(s, PortRole::return_); }, nullptr,
         actions[QStringLiteral("insert-return-port")]);
     addStep(
-        tr("Place a heater, well under the jacket"), [](const Sketch& s) { return !s.heaters.empty(); },
-        &heaters, nullptr);
+        tr("Heater"), tr("Place a heater, well under the jacket"),
+        [](const Sketch& s) { return !s.heaters.empty(); }, &heaters, nullptr);
     addStep(
-        tr("Draw the supply hose"), [](const Sketch& s) { return hasRole(s, HoseRole::supply); }, nullptr,
+        tr("Supply hose"), tr("Draw the supply hose"),
+        [](const Sketch& s) { return hasRole(s, HoseRole::supply); }, nullptr,
         actions[QStringLiteral("supply-hose")]);
     addStep(
-        tr("Draw the return hose"), [](const Sketch& s) { return hasRole(s, HoseRole::return_); }, nullptr,
+        tr("Return hose"), tr("Draw the return hose"),
+        [](const Sketch& s) { return hasRole(s, HoseRole::return_); }, nullptr,
         actions[QStringLiteral("return-hose")]);
-    auto* then = new QLabel(tr("Then drag anything: what is found changes as you go."), this);
-    then->setProperty("role", QStringLiteral("faint"));
-    column->addWidget(then);
+    row->addStretch();
+    auto* close = new QToolButton(this);
+    close->setText(QStringLiteral("×"));
+    close->setToolTip(tr("Close the first steps; Help shows them again"));
+    close->setAccessibleName(tr("Close the first steps"));
+    row->addWidget(close);
     connect(close, &QToolButton::clicked, this, [this] {
         closed_ = true;
         refresh();
     });
     connect(&document_, &Document::changed, this, &FirstSteps::refresh);
-    move(34, 34);
     refresh();
 }
 
-void FirstSteps::addStep(const QString& text, bool (*done)(const Sketch&), QMenu* menu, QAction* action)
+void FirstSteps::addStep(const QString& text, const QString& what, bool (*done)(const Sketch&), QMenu* menu,
+                         QAction* action)
 {
     auto* button = new QPushButton(this);
     button->setProperty("role", QStringLiteral("link"));
     button->setCursor(Qt::PointingHandCursor);
+    button->setToolTip(what);
+    button->setAccessibleName(what);
     if (menu)
         connect(button, &QPushButton::clicked, this,
                 [button, menu] { menu->popup(button->mapToGlobal(button->rect().bottomLeft())); });
@@ -111,7 +111,6 @@ void FirstSteps::refresh()
         step.button->setEnabled(!done);
     }
     setVisible(!closed_ && !all_done);
-    adjustSize();
 }
 
 } // namespace siphonwright

@@ -10,14 +10,14 @@ namespace siphonwright {
 
 class Actions;
 
-/// The steps of a first drawing on a card over the elevation, each a button that starts it. Goes away when
-/// the loop is drawn or the card is closed.
+/// The steps of a first drawing in a strip over the elevation, each a button that starts it. Goes away when
+/// the loop is drawn or the strip is closed.
 class FirstSteps : public QFrame {
     Q_OBJECT
 public:
-    FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters, QWidget& over);
+    FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters, QWidget* parent);
 
-    /// Show the card again, as for a new drawing.
+    /// Show the strip again, as for a new drawing.
     void restart();
 
 private:
@@ -26,7 +26,8 @@ private:
         QString text;
         bool (*done)(const Sketch&);
     };
-    void addStep(const QString& text, bool (*done)(const Sketch&), QMenu* menu, QAction* action);
+    void addStep(const QString& text, const QString& what, bool (*done)(const Sketch&), QMenu* menu,
+                 QAction* action);
     void refresh();
 
     Document& document_;

@@ -10,14 +10,13 @@ namespace siphonwright {
 
 namespace {
 
-constexpr double engine_height_mm = 600; // jacket's underside over the datum, when nothing else is known
 constexpr double usual_drop_mm = 200; // heater's top under the jacket: over the 152.4 mm that rules ask for
 
 struct Box {
     double left = -300;
     double right = 300;
-    double bottom = engine_height_mm;
-    double top = engine_height_mm + 500;
+    double bottom = 300; // where a highway engine has it, over the frame rail
+    double top = 800;
 };
 
 Box jacketBox(const Sketch& sketch)
@@ -71,7 +70,7 @@ PartRef insertEngine(Sketch& sketch, const std::string& template_id)
     for (const EngineTemplate& candidate : engineTemplates()) {
         if (candidate.id != template_id)
             continue;
-        placeEngine(sketch, candidate, {0, 0, engine_height_mm});
+        placeEngine(sketch, candidate, {});
         return {PartKind::engine, {}, 0};
     }
     return {};

@@ -18,6 +18,7 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QStatusBar>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -35,13 +36,19 @@ MainWindow::MainWindow(QWidget* parent)
       panels_menu_(new QMenu(tr("&Panels"), this))
 {
     setAcceptDrops(true);
-    setCentralWidget(view_);
     fillTemplates();
     buildPanels();
     buildMenus();
     buildTools();
     buildStatusLine();
-    first_steps_ = new FirstSteps(document_, *actions_, *engines_, *heaters_, *view_);
+    auto* centre = new QWidget(this);
+    first_steps_ = new FirstSteps(document_, *actions_, *engines_, *heaters_, centre);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(first_steps_);
+    column->addWidget(view_, 1);
+    setCentralWidget(centre);
     connectFileActions();
     connectEditActions();
     connectViewActions();

@@ -66,7 +66,24 @@ double radiusThatFits(Vec3 before, bool bend_before, Vec3 at, Vec3 after, bool b
     return room_mm / std::tan(turn / 2);
 }
 
-void fitRadii(Sketch& sketch, const Id& id)
+/// Points are clicked in the elevation; their depth goes evenly from one end's to the other's, so that the
+/// hose leaves and meets its stubs in their own plane.
+void spreadDepth(std::vector<Vec3>& line)
+{
+    if (line.size() < 4)
+        return;
+    const double from_y = line.front().y;
+    const double to_y = line.back().y;
+    std::vector<double> run = {0};
+    for (std::size_t i = 2; i + 1 < line.size(); ++i)
+        run.push_back(run.back() + std::hypot(line[i].x - line[i - 1].x, line[i].z - line[i - 1].z));
+    for (std::size_t i = 1; i + 1 < line.size(); ++i) {
+        const double share = run.back() > 0 ? run[i - 1] / run.back() : 0;
+        line[i].y = from_y + (to_y - from_y) * share;
+    }
+}
+
+void fitRoute(Sketch& sketch, const Id& id)
 {
     for (Shared<Hose>& shared : sketch.hoses) {
         if (shared->id != id)
@@ -77,9 +94,11 @@ void fitRadii(Sketch& sketch, const Id& id)
         for (const RoutePoint& point : shared->points)
             line.push_back(point.at);
         line.push_back(to ? to->stub.back().at : shared->to.open_at);
+        spreadDepth(line);
         const double legal_mm = legalRadius(*shared);
         shared.edit([&](Hose& hose) {
             for (std::size_t i = 0; i < hose.points.size(); ++i) {
+                hose.points[i].at = line[i + 1];
                 const bool first = i == 0;
                 const bool last = i + 1 == hose.points.size();
                 const double fits_mm = radiusThatFits(line[i], !first, line[i + 1], line[i + 2], !last);
@@ -115,7 +134,7 @@ Id addDraft(Sketch& sketch, const HoseDraft& draft, const std::optional<Socket>&
         points.back().at = place;
     }
     const Id id = addHose(sketch, draft.role, from, to, std::move(points));
-    fitRadii(sketch, id);
+    fitRoute(sketch, id);
     return id;
 }
 

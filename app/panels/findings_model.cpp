@@ -150,7 +150,7 @@ QString FindingsModel::summary() const
         parts.append(tr("%1 advice").arg(advices));
     if (!not_judged_.empty())
         parts.append(tr("%1 not judged").arg(not_judged_.size()));
-    if (document_.sketch().hoses.empty())
+    if (findings_.empty() && document_.sketch().hoses.empty())
         return tr("Nothing to judge until hoses are drawn");
     if (stops == 0)
         parts.prepend(tr("Nothing found that stops the job"));

@@ -113,6 +113,7 @@ void FormView::addRow(QGridLayout& grid, std::size_t index)
         return;
     }
     auto* label = new QLabel(field.label, this);
+    label->setWordWrap(true);
     label->setToolTip(field.tip);
     label->setBuddy(editor);
     grid.addWidget(label, line, 0);

@@ -5,8 +5,8 @@ namespace siphonwright::judges {
 namespace {
 
 constexpr double reversal_rad = 3.14159265358979323846 - 0.001;
-constexpr double drawn_straight_rad =
-    5 * 3.14159265358979323846 / 180; ///< off the stub's axis still is straight
+/// Own choice: so much off its stub's axis a hose takes up in its first few bores without kinking.
+constexpr double taken_up_rad = 15 * 3.14159265358979323846 / 180;
 
 /// Limits on the inside radius of one hose, mm: its own minimum, or the rule's in bores; half of it stops.
 Limits insideLimits(const Judge& judge, const Route& route)
@@ -39,7 +39,7 @@ void place(Finding& finding, const Route& route, const Bend& bend)
 void reportKink(Judge& judge, const Route& route, std::size_t index)
 {
     const Bend& bend = route.bends[index];
-    if (bend.angle_rad <= drawn_straight_rad)
+    if (bend.angle_rad <= taken_up_rad)
         return;
     constexpr double degrees = 180 / 3.14159265358979323846;
     Finding& finding = judge.report(Severity::caution, refOf(*route.hose),
@@ -49,7 +49,7 @@ void reportKink(Judge& judge, const Route& route, std::size_t index)
     place(finding, route, bend);
     finding.unit = Unit::degree;
     finding.measured = bend.angle_rad * degrees;
-    finding.limit = drawn_straight_rad * degrees;
+    finding.limit = taken_up_rad * degrees;
     finding.fix = {"Lead the hose straight out of its end before it bends, or turn the elbow.", {}, {}};
 }
 

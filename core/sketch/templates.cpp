@@ -17,6 +17,10 @@ Port typicalPort(PortKind kind, PortRole role, Vec3 position, Direction axis, do
     port.position_source = Source::typical;
     port.axis = axis;
     port.stub.length_mm = 30;
+    // Hoses hang: a port that faces sideways usually gets an elbow that lets its hose go straight down.
+    constexpr double faces_down_deg = -60;
+    if (role != PortRole::sensor && axis.elevation_deg > faces_down_deg)
+        port.stub.elbow = StubElbow{{axis.azimuth_deg, -90}, 20, 30};
     port.bore_mm = typical(bore_mm);
     return port;
 }

@@ -138,6 +138,13 @@ bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QC
             if (hits(taken_, box) || (!over_lines && hits(lines_, box)) || !visible.contains(box))
                 continue;
             reserve(box);
+            // Where there is no place beside the lines, the text takes the ground with it to stay readable;
+            // one along a hose does not, since it would hide the hose.
+            if (over_lines && spot.angle_deg == 0) {
+                QColor ground = palette.ground;
+                ground.setAlphaF(0.85F);
+                painter.fillRect(box, ground);
+            }
             paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
             return true;
         }

@@ -14,27 +14,17 @@ QString tr(const char* text)
     return QCoreApplication::translate("Drawing", text);
 }
 
-struct Level {
-    std::optional<double> height_mm;
-    QPen pen;
-    QString name;
-};
-
-/// The line, or (once all lines are known, so that it lies on none of them) its name.
-void paintLevel(Ink& ink, const Level& level, bool name)
+void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
 {
     const Plumb& plumb = ink.analysis.layout.plumb;
     // A level that is nearly plumb on the drawing has no line across it.
-    if (!level.height_mm || std::abs(plumb.up().z) < 0.2)
+    if (std::abs(plumb.up().z) < 0.2)
         return;
-    const QPointF left = onLevel(plumb, *level.height_mm, ink.visible.left());
-    const QPointF right = onLevel(plumb, *level.height_mm, ink.visible.right());
-    if (!name) {
-        ink.painter.setPen(level.pen);
-        ink.line(left, right);
-        ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
-        return;
-    }
+    const QPointF left = onLevel(plumb, height_mm, ink.visible.left());
+    const QPointF right = onLevel(plumb, height_mm, ink.visible.right());
+    ink.painter.setPen(pen);
+    ink.line(left, right);
+    ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
     const double angle = readableAngle(right - left);
     const QPointF along = unitOf(right - left);
     const QPointF lift(0, -ink.paper(1));
@@ -45,7 +35,7 @@ void paintLevel(Ink& ink, const Level& level, bool name)
                {right - in + lift, Anchor::right, angle},
                {right - in + under, Anchor::right, angle},
                {(left + right) / 2 + lift, Anchor::centre, angle}},
-              level.name, level.pen.color());
+              name, pen.color());
 }
 
 } // namespace
@@ -78,13 +68,12 @@ void paintLevels(Ink& ink)
 {
     const CoolantLevels& levels = ink.analysis.layout.levels;
     const QColor& colour = ink.palette.level;
-    const std::vector<Level> lines = {
-        {levels.hot_mm, ink.pen(colour, thin_mm, Qt::DotLine), tr("Level hot")},
-        {levels.cold_full_mm, ink.pen(colour, thin_mm, Qt::DashLine), tr("Level cold full")},
-        {levels.cold_min_mm, ink.pen(colour, edge_mm), tr("Level cold minimum")}};
-    for (const bool name : {false, true})
-        for (const Level& level : lines)
-            paintLevel(ink, level, name);
+    if (levels.hot_mm)
+        levelLine(ink, *levels.hot_mm, ink.pen(colour, thin_mm, Qt::DotLine), tr("Level hot"));
+    if (levels.cold_full_mm)
+        levelLine(ink, *levels.cold_full_mm, ink.pen(colour, thin_mm, Qt::DashLine), tr("Level cold full"));
+    if (levels.cold_min_mm)
+        levelLine(ink, *levels.cold_min_mm, ink.pen(colour, edge_mm), tr("Level cold minimum"));
 }
 
 QRectF tankBody(const SurgeTank& tank)

@@ -55,8 +55,12 @@ void QuantityEdit::setRange(double least, double most)
 
 void QuantityEdit::setStock(const std::vector<std::pair<QString, double>>& stock)
 {
-    auto* pick = new QAction(style()->standardIcon(QStyle::SP_ArrowDown), tr("Pick a usual size"), this);
+    auto* pick =
+        new QAction(style()->standardIcon(QStyle::SP_TitleBarUnshadeButton), tr("Pick a usual size"), this);
     addAction(pick, QLineEdit::TrailingPosition);
+    constexpr int room_for_button_px = 30;
+    setMinimumWidth(minimumSizeHint().width() + fontMetrics().horizontalAdvance(QStringLiteral("00.0 mm")) +
+                    room_for_button_px);
     auto* menu = new QMenu(this);
     for (const auto& [title, value] : stock) {
         const double chosen = value;

@@ -90,7 +90,7 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     const double floor = std::min(plan.title.top(), plan.foot.top());
     QRectF area(plan.frame.topLeft(), QPointF(plan.frame.right(), floor));
     if (beside) {
-        const double notes = std::clamp(plan.frame.width() * 0.31, 78.0, 125.0);
+        const double notes = std::clamp(plan.frame.width() * 0.25, 76.0, 110.0);
         plan.notes = QRectF(area.right() - notes, area.top(), notes, area.height());
         area.setRight(plan.notes.left());
     }

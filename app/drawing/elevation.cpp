@@ -42,9 +42,10 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     Ink ink(painter, sketch, analysis, style);
     if (style.balloons)
         reserveBalloons(ink);
-    paintKeepClear(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);
+    // Over the engine, whatever their depth: a hazard that is hidden is one that is met.
+    paintKeepClear(ink);
     paintLevels(ink);
     paintTank(ink);
     paintHeaters(ink);

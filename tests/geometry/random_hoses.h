@@ -47,7 +47,9 @@ inline Path hose(const std::vector<Corner>& corners, double bore_mm)
 /// A hose between two openings of smaller bore, with a length of other bore in it.
 inline Path randomHose(Dice& dice)
 {
-    Path path = hose(randomCorners(dice), dice.between(12, 50));
+    // One throw after the other: compilers evaluate arguments in different orders.
+    const std::vector<Corner> corners = randomCorners(dice);
+    Path path = hose(corners, dice.between(12, 50));
     const double end = path.line.length();
     const double from = end * dice.between(0.2, 0.5);
     const double to = end * dice.between(0.5, 0.8);

@@ -146,7 +146,20 @@ void holdCrowns(std::vector<Sample>& samples, const std::vector<TightBend>& bend
 std::vector<Sample> sampled(const Path& path, Vec3 up)
 {
     std::vector<Sample> samples;
-    for (const double s : places(path)) {
+    const std::vector<TightBend> tight = tightBends(path, up);
+    std::vector<double> at = places(path);
+    // The crown jumps where a tight bend begins or ceases to hold it, and has kinks within it.
+    constexpr int places_in_a_tight_bend = 5000;
+    for (const TightBend& bend : tight) {
+        for (int i = 1; i < places_in_a_tight_bend; ++i)
+            at.push_back(bend.from + (bend.to - bend.from) * i / places_in_a_tight_bend);
+        for (const double edge : {bend.from, bend.to, bend.from - bend.half_bore, bend.to + bend.half_bore}) {
+            for (const double s : {edge - 1e-6, edge + 1e-6})
+                at.push_back(std::clamp(s, 0.0, path.line.length()));
+        }
+    }
+    std::sort(at.begin(), at.end());
+    for (const double s : at) {
         Sample sample;
         sample.s = s;
         sample.z = dot(path.line.at(s), up);
@@ -155,7 +168,7 @@ std::vector<Sample> sampled(const Path& path, Vec3 up)
         sample.crown = sample.z + sample.half_bore * sample.k;
         samples.push_back(sample);
     }
-    holdCrowns(samples, tightBends(path, up));
+    holdCrowns(samples, tight);
     return samples;
 }
 

@@ -25,6 +25,9 @@ public:
     Form take() { return std::move(form_); }
     /// The row added last, to say more about it.
     Field& last() { return form_.back(); }
+    /// A row that none of the others fits, made with the same access.
+    void add(Field row) { form_.push_back(std::move(row)); }
+    const Access<Part>& access() const { return access_; }
 
     void heading(const QString& label)
     {

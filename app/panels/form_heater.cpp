@@ -1,4 +1,5 @@
 #include "app/panels/access.h"
+#include "app/panels/elbow_rows.h"
 
 namespace siphonwright::panels {
 
@@ -97,6 +98,8 @@ void addNozzle(Fields<Heater>& fields, const QString& title, Of of)
         .quantity(
             FormText::tr("Stub length"), Unit::mm, [of](auto& h) -> auto& { return of(h).stub.length_mm; })
         .least = 0;
+    addElbow(
+        fields, [of](auto& h) -> auto& { return of(h).stub; });
     fields.text(
         FormText::tr("Thread"), [of](auto& h) -> auto& { return of(h).thread; });
 }

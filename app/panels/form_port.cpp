@@ -1,52 +1,9 @@
 #include "app/panels/access.h"
+#include "app/panels/elbow_rows.h"
 
 namespace siphonwright::panels {
 
 namespace {
-
-Field elbowField(const Id& id)
-{
-    const Access<Port> access = portAccess(id);
-    Field row;
-    row.kind = Field::Kind::choice;
-    row.label = FormText::tr("Elbow");
-    row.choices = {FormText::tr("none, straight"), FormText::tr("elbow or angled adapter")};
-    row.choice = [access](const Sketch& sketch) {
-        const Port* port = access.read(sketch);
-        return port && port->stub.elbow ? 1 : 0;
-    };
-    row.set_choice = [access](Sketch& sketch, int index) {
-        access.change(sketch, [index](Port& port) {
-            if (index == 1 && !port.stub.elbow)
-                port.stub.elbow = StubElbow();
-            else if (index == 0)
-                port.stub.elbow.reset();
-        });
-    };
-    return row;
-}
-
-/// A number of the stub's elbow; typing one where there is no elbow changes nothing.
-template <class At>
-Field elbowQuantity(const Id& id, const QString& label, Unit unit, At at)
-{
-    const Access<Port> access = portAccess(id);
-    Field row;
-    row.kind = Field::Kind::quantity;
-    row.label = label;
-    row.unit = unit;
-    row.number = [access, at](const Sketch& sketch) -> std::optional<double> {
-        const Port* port = access.read(sketch);
-        return port && port->stub.elbow ? std::optional<double>(at(*port->stub.elbow)) : std::nullopt;
-    };
-    row.set_number = [access, at](Sketch& sketch, std::optional<double> value) {
-        access.change(sketch, [&](Port& port) {
-            if (port.stub.elbow && value)
-                at(*port.stub.elbow) = *value;
-        });
-    };
-    return row;
-}
 
 Field shutOffField(const Id& id)
 {
@@ -100,19 +57,10 @@ Form portForm(const Id& id)
         .quantity(
             FormText::tr("Stub length"), Unit::mm, [](auto& p) -> auto& { return p.stub.length_mm; })
         .least = 0;
+    addElbow(
+        fields, [](auto& p) -> auto& { return p.stub; });
     for (Field& row : fields.take())
         form.push_back(std::move(row));
-    form.push_back(elbowField(id));
-    form.push_back(elbowQuantity(
-        id, FormText::tr("Leaves, in plan"), Unit::degree,
-        [](auto& e) -> auto& { return e.direction.azimuth_deg; }));
-    form.push_back(elbowQuantity(
-        id, FormText::tr("Leaves up by"), Unit::degree,
-        [](auto& e) -> auto& { return e.direction.elevation_deg; }));
-    form.push_back(elbowQuantity(
-        id, FormText::tr("Elbow radius"), Unit::mm, [](auto& e) -> auto& { return e.radius_mm; }));
-    form.push_back(elbowQuantity(
-        id, FormText::tr("Elbow leg"), Unit::mm, [](auto& e) -> auto& { return e.leg_mm; }));
     return form;
 }
 

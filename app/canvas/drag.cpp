@@ -102,7 +102,7 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
                 snapped.guides.clear();
             step = [&, socket](Sketch& sketch) { return dropEnd(sketch, drag, socket, snapped.at); };
         } else {
-            step = [&, delta](Sketch& sketch) { return shiftPart(sketch, drag.part, delta); };
+            step = [&, delta](Sketch& sketch) { return move(sketch, drag.part, delta); };
         }
     }
     const QString text = (drag.turns ? QCoreApplication::translate("Canvas", "Turn %1")
@@ -116,18 +116,6 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
         },
         drag.gesture);
     return snapped.guides;
-}
-
-bool shiftPart(Sketch& sketch, const PartRef& part, Vec3 delta)
-{
-    if (!move(sketch, part, delta))
-        return false;
-    if (part.kind == PartKind::tank)
-        for (Fact<double>* mark :
-             {&sketch.tank->cold_min_mm, &sketch.tank->cold_full_mm, &sketch.tank->hot_mm})
-            if (mark->value)
-                *mark->value += delta.z;
-    return true;
 }
 
 bool pointPart(Sketch& sketch, const PartRef& part, double dx, double dz, double step_deg)

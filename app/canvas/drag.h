@@ -21,9 +21,6 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed);
 /// Apply the step that puts the part where the pointer is. @return the guides it snapped to.
 std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& pointer);
 
-/// Move a part as hand and arrow keys do: a tank takes its level marks with it.
-bool shiftPart(Sketch& sketch, const PartRef& part, Vec3 delta);
-
 /// Turn a heater or a port's axis in the elevation so that it points along (dx, dz), in steps of step_deg
 /// (0: freely).
 bool pointPart(Sketch& sketch, const PartRef& part, double dx, double dz, double step_deg);

@@ -163,7 +163,7 @@ bool SelectTool::nudge(const QKeyEvent& event)
     }
     canvas_.apply(
         text("Move %1").arg(nameOfPart(canvas_.sketch(), part)),
-        [&](Sketch& sketch) { shiftPart(sketch, part, delta); }, nudge_gesture_);
+        [&](Sketch& sketch) { siphonwright::move(sketch, part, delta); }, nudge_gesture_);
     return true;
 }
 

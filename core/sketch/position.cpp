@@ -232,6 +232,18 @@ std::optional<Vec3> positionOf(const Sketch& sketch, const PartRef& part)
     }
 }
 
+namespace {
+
+void moveTank(SurgeTank& tank, Vec3 delta)
+{
+    tank.position = tank.position + delta;
+    for (Fact<double>* mark : {&tank.cold_min_mm, &tank.cold_full_mm, &tank.hot_mm})
+        if (mark->known())
+            *mark->value += delta.z;
+}
+
+} // namespace
+
 bool move(Sketch& sketch, const PartRef& part, Vec3 delta)
 {
     const bool finite = std::isfinite(delta.x) && std::isfinite(delta.y) && std::isfinite(delta.z);
@@ -239,7 +251,7 @@ bool move(Sketch& sketch, const PartRef& part, Vec3 delta)
         return false;
     switch (part.kind) {
     case PartKind::tank:
-        sketch.tank->position = sketch.tank->position + delta;
+        moveTank(*sketch.tank, delta);
         break;
     case PartKind::port: {
         Port& port = *byId(sketch.ports, part.id);

@@ -107,6 +107,7 @@ private Q_SLOTS:
     void everyPartMovesThereAndBack();
     void positionsFollowAMove();
     void theEngineTakesItsPartsWithIt();
+    void theTankTakesItsLevelMarksWithIt();
     void aConnectedHoseEndDoesNotMoveAndAnOpenOneDoes();
     void partsOfAHoseMoveAlongIt();
     void whatIsNotThereIsLeftAlone();
@@ -177,6 +178,16 @@ void TestEdits::theEngineTakesItsPartsWithIt()
     QVERIFY(same(sketch.tank->position, {-200, 0, 900}));
     // Off the port's stub, 40 mm towards the viewer.
     QVERIFY(same(*positionOf(sketch, {PartKind::hose_end, "hose-1", 0}), {205, -183, 317}));
+}
+
+void TestEdits::theTankTakesItsLevelMarksWithIt()
+{
+    Sketch sketch = smallSketch();
+    sketch.tank->cold_min_mm = {870, Source::measured};
+    QVERIFY(siphonwright::move(sketch, {PartKind::tank, "", 0}, {10, 0, 25}));
+    QVERIFY(same(sketch.tank->position, {-190, 0, 925}));
+    QCOMPARE(sketch.tank->cold_min_mm, (Fact<double>{895, Source::measured}));
+    QVERIFY(!sketch.tank->hot_mm.known()); // what is not entered stays so
 }
 
 void TestEdits::aConnectedHoseEndDoesNotMoveAndAnOpenOneDoes()

@@ -5,6 +5,9 @@
 #include <QTextStream>
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
 
 namespace siphonwright::headless {
 
@@ -23,7 +26,10 @@ Checked checked(const QString& path)
     file.problems = document.open(path);
     if (file.problems.isEmpty()) {
         file.sketch = document.sketch();
-        file.analysis = document.analysis();
+        Analysis level = analyse(file.sketch);
+        if (std::optional<Proof> proof = prove(file.sketch, level))
+            level = withProof(std::move(level), std::move(*proof));
+        file.analysis = std::move(level);
     }
     return file;
 }
@@ -41,6 +47,70 @@ QString severityWord(Severity severity)
     return {};
 }
 
+/// "(on the place of Drain port, typical; ...)", what nobody has confirmed.
+QString unconfirmed(const std::vector<Unconfirmed>& facts)
+{
+    QStringList list;
+    for (const Unconfirmed& one : facts)
+        list << tr("%1 (%2)").arg(QString::fromStdString(one.fact),
+                                  one.source == Source::typical ? tr("typical") : tr("assumed"));
+    return list.join(tr(", "));
+}
+
+QString signedGrade(double percent)
+{
+    const QString number =
+        QString::fromStdString(format(std::abs(percent), Unit::percent, UnitSystem::metric));
+    return percent < 0 ? tr("%1 nose-down").arg(number) : tr("%1 nose-up").arg(number);
+}
+
+void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out)
+{
+    const auto words = [&](double value, Unit unit) {
+        return QString::fromStdString(format(value, unit, units));
+    };
+    out << QString(indent, u' ') << QStringLiteral("%1 ").arg(severityWord(finding.severity), -8)
+        << QString::fromStdString(format(finding.text, units));
+    if (finding.measured && finding.limit)
+        out << tr(" [%1: measured %2, limit %3]")
+                   .arg(QString::fromStdString(finding.rule), words(*finding.measured, finding.unit),
+                        words(*finding.limit, finding.unit));
+    else
+        out << QStringLiteral(" [%1]").arg(QString::fromStdString(finding.rule));
+    if (!finding.rests_on.empty())
+        out << tr(" Hangs on %1.").arg(unconfirmed(finding.rests_on));
+    out << '\n';
+    for (const Finding& detail : finding.details)
+        writeFinding(detail, units, indent + 4, out);
+}
+
+/// In which grades and with how much sag the job stays sound.
+void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
+{
+    const Proof& proof = *file.analysis.proof;
+    if (proof.sound)
+        out << tr("  sound from %1 to %2")
+                   .arg(signedGrade(proof.sound->low_percent), signedGrade(proof.sound->high_percent))
+            << '\n';
+    for (const SagMargin& one : proof.sag) {
+        const QString hose = QString::fromStdString(one.hose);
+        if (one.droop.margin_mm)
+            out << tr("  %1 may sag %2 before it makes a trap")
+                       .arg(hose, QString::fromStdString(format(*one.droop.margin_mm, Unit::mm, units)))
+                << '\n';
+    }
+}
+
+/// An exit code of 0 only says that nothing that was judged stops the job.
+QString closing(const Analysis& analysis)
+{
+    if (analysis.stopped())
+        return tr("The job is stopped.");
+    if (analysis.not_judged.empty())
+        return tr("Nothing stops the job.");
+    return tr("Nothing that was judged stops the job.");
+}
+
 QString counted(std::size_t count, const QString& one, const QString& many)
 {
     return count == 1 ? one : many.arg(count);
@@ -51,25 +121,22 @@ QString counted(std::size_t count, const QString& one, const QString& many)
 void writeWords(const Checked& file, QTextStream& out)
 {
     const UnitSystem units = file.sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    const auto words = [&](double value, Unit unit) {
-        return QString::fromStdString(format(value, unit, units));
-    };
     out << file.file << '\n';
-    for (const Finding& finding : file.analysis.findings) {
-        out << QStringLiteral("  %1 ").arg(severityWord(finding.severity), -8)
-            << QString::fromStdString(format(finding.text, units));
-        if (finding.measured && finding.limit)
-            out << tr(" [%1: measured %2, limit %3]")
-                       .arg(QString::fromStdString(finding.rule), words(*finding.measured, finding.unit),
-                            words(*finding.limit, finding.unit));
-        else
-            out << QStringLiteral(" [%1]").arg(QString::fromStdString(finding.rule));
-        out << '\n';
-    }
+    for (const Finding& finding : file.analysis.findings)
+        writeFinding(finding, units, 2, out);
     for (const NotJudged& one : file.analysis.not_judged)
         out << tr("  not judged: %1 [%2]")
                    .arg(QString::fromStdString(one.missing), QString::fromStdString(one.rule))
             << '\n';
+    for (const LimitChange& change : file.sketch.limits)
+        if (change.off)
+            out << tr("  switched off: %1 (%2)")
+                       .arg(QString::fromStdString(change.rule), QString::fromStdString(change.reason))
+                << '\n';
+    if (!file.analysis.unconfirmed.empty())
+        out << tr("  not confirmed: %1").arg(unconfirmed(file.analysis.unconfirmed)) << '\n';
+    if (file.analysis.proof)
+        writeMargins(file, units, out);
     const Analysis& a = file.analysis;
     out << "  "
         << tr("%1, %2, %3, %4.")
@@ -77,7 +144,7 @@ void writeWords(const Checked& file, QTextStream& out)
                     counted(a.count(Severity::caution), tr("1 caution"), tr("%1 cautions")),
                     counted(a.count(Severity::advice), tr("1 advice"), tr("%1 advices")),
                     tr("%1 not judged").arg(a.not_judged.size()))
-        << ' ' << (a.stopped() ? tr("The job is stopped.") : tr("Nothing stops the job.")) << '\n';
+        << ' ' << closing(a) << '\n';
 }
 
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err)

@@ -43,6 +43,23 @@ Json partName(const PartRef& part)
     }
 }
 
+Json gradeJson(const std::optional<Grade>& grade)
+{
+    if (!grade)
+        return nullptr;
+    return {{"along_percent", grade->along_percent}, {"across_percent", grade->across_percent}};
+}
+
+Json unconfirmedJson(const std::vector<Unconfirmed>& facts)
+{
+    Json list = Json::array();
+    for (const Unconfirmed& one : facts)
+        list.push_back({{"fact", one.fact},
+                        {"part", partName(one.part)},
+                        {"source", Words<Source>::list[std::size_t(one.source)]}});
+    return list;
+}
+
 Json findingJson(const Finding& finding)
 {
     Json entry;
@@ -57,10 +74,16 @@ Json findingJson(const Finding& finding)
     entry["limit"] = number(finding.limit);
     entry["unit"] = nameOf(finding.unit);
     entry["text"] = format(finding.text, UnitSystem::metric);
+    entry["only_on_grade"] = gradeJson(finding.only_on_grade);
+    entry["rests_on"] = unconfirmedJson(finding.rests_on);
+    Json details = Json::array();
+    for (const Finding& detail : finding.details)
+        details.push_back(findingJson(detail));
+    entry["details"] = std::move(details);
     return entry;
 }
 
-Json hoseJson(const ResolvedHose& hose)
+Json hoseJson(const ResolvedHose& hose, const std::optional<Proof>& proof)
 {
     constexpr double degrees = 180 / 3.14159265358979323846;
     Json entry;
@@ -71,6 +94,9 @@ Json hoseJson(const ResolvedHose& hose)
     entry["rise_mm"] = number(hose.rise_mm);
     entry["bore_mm"] = hose->bore_known ? number(hose->bore_mm) : Json(nullptr);
     entry["volume_ml"] = number(hose->volume_ml);
+    const Droop* droop = proof ? proof->sagOf(hose.id()) : nullptr;
+    entry["droop_margin_mm"] = droop ? number(droop->margin_mm) : Json(nullptr);
+    entry["droop_along_mm"] = droop && droop->margin_mm ? number(droop->along_mm) : Json(nullptr);
     Json bends = Json::array();
     for (const Bend& bend : hose->path.line.bends())
         bends.push_back({{"angle_deg", bend.angle_rad * degrees}, {"radius_mm", bend.radius_mm}});
@@ -92,6 +118,14 @@ Json hoseJson(const ResolvedHose& hose)
     return entry;
 }
 
+/// Nothing where the level itself is not sound.
+Json soundJson(const std::optional<Proof>& proof)
+{
+    if (!proof || !proof->sound)
+        return nullptr;
+    return {{"low", proof->sound->low_percent}, {"high", proof->sound->high_percent}};
+}
+
 Json fileJson(const Checked& file)
 {
     Json entry;
@@ -110,8 +144,24 @@ Json fileJson(const Checked& file)
     entry["not_judged"] = std::move(not_judged);
     Json hoses = Json::array();
     for (const ResolvedHose& hose : file.analysis.layout.hoses)
-        hoses.push_back(hoseJson(hose));
+        hoses.push_back(hoseJson(hose, file.analysis.proof));
     entry["hoses"] = std::move(hoses);
+    entry["sound_grade_percent"] = soundJson(file.analysis.proof);
+    Json margins = Json::array();
+    for (const Margin& margin : file.analysis.margins)
+        margins.push_back({{"rule", margin.rule},
+                           {"part", partName(margin.part)},
+                           {"measured", number(margin.measured)},
+                           {"limit", number(margin.limit)},
+                           {"left", number(margin.left)},
+                           {"unit", nameOf(margin.unit)}});
+    entry["margins"] = std::move(margins);
+    entry["unconfirmed"] = unconfirmedJson(file.analysis.unconfirmed);
+    Json off = Json::array();
+    for (const LimitChange& change : file.sketch.limits)
+        if (change.off)
+            off.push_back({{"rule", change.rule}, {"reason", change.reason}});
+    entry["switched_off"] = std::move(off);
     return entry;
 }
 

@@ -1,25 +1,57 @@
 #pragma once
 
+#include "core/analysis/grades.h"
 #include "core/checks/rules.h"
+#include "core/geometry/droop.h"
 #include "core/layout/layout.h"
 #include "core/sketch/sketch.h"
 
+#include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
 namespace siphonwright {
 
-/// Everything computed from a sketch. Pure: the same sketch gives the same analysis.
-struct Analysis {
-    Layout layout;                 ///< with the vehicle level
-    std::vector<Finding> findings; ///< stops first
-    std::vector<NotJudged> not_judged;
-
-    bool stopped() const; ///< at least one stop
-    std::size_t count(Severity severity) const;
+/// How far a hose may sag: the least sag of one of its inner points that makes a trap.
+struct SagMargin {
+    Id hose;
+    Droop droop;
 };
 
-/// Live analysis, under 1 ms for a usual sketch. `previous` only saves time: results do not depend on it.
-Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr);
+/// What takes longer than a pointer move: the grades and the margins.
+struct Proof {
+    std::vector<Finding> on_grade; ///< found on a grade alone, each by itself
+    std::optional<SoundGrades> sound;
+    std::vector<SagMargin> sag; ///< of hoses with inner points, in the sketch's order
+
+    const Droop* sagOf(const Id& hose) const;
+};
+
+/// Everything computed from a sketch. Pure: the same sketch gives the same analysis.
+struct Analysis {
+    Grade grade;                   ///< on which the vehicle stands in `layout`
+    Layout layout;                 ///< on that grade
+    std::vector<Finding> findings; ///< faults, stops first
+    std::vector<NotJudged> not_judged;
+    std::vector<Margin> margins;          ///< what is left, rule by rule
+    std::vector<Unconfirmed> unconfirmed; ///< what the verdicts hang on and nobody has confirmed
+    std::optional<Proof> proof;           ///< once there is one
+
+    bool stopped() const;                       ///< at least one stop
+    std::size_t count(Severity severity) const; ///< of faults
+};
+
+/// Live analysis, under 1 ms for a usual sketch: on the level, or as seen with the vehicle on one grade,
+/// where what is found on that grade alone is one severity lower. `previous` only saves time: results do not
+/// depend on it.
+Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade grade = {});
+
+/// Grades and margins of a sketch, from its analysis on the level. Some milliseconds; can be stopped, and
+/// gives nothing then.
+std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const std::stop_token& stop = {});
+
+/// An analysis on the level with a proof: faults found on a grade take their place among the others.
+Analysis withProof(Analysis level, Proof proof);
 
 } // namespace siphonwright

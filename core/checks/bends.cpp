@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/wording.h"
 
@@ -42,6 +43,8 @@ void reportKink(Judge& judge, const Route& route, std::size_t index)
     if (bend.angle_rad <= taken_up_rad)
         return;
     constexpr double degrees = 180 / 3.14159265358979323846;
+    judge.about(refOf(*route.hose));
+    restsOnEnds(judge, route);
     Finding& finding = judge.report(Severity::caution, refOf(*route.hose),
                                     {"{a} leaves its hose end at an angle of {0}: it would kink there.",
                                      {{bend.angle_rad * degrees, Unit::degree}},
@@ -56,9 +59,11 @@ void reportKink(Judge& judge, const Route& route, std::size_t index)
 void judgeRadius(Judge& judge, const Route& route, std::size_t index)
 {
     const Bend& bend = route.bends[index];
+    judge.about(bendRef(route, index));
+    restsOnBore(judge, *route.hose);
     const double half_outside_mm = route.outsideDiameter() / 2;
     const double inside_mm = bend.radius_mm - half_outside_mm;
-    const std::optional<Verdict> found = verdict(inside_mm, judge.rule.sense, insideLimits(judge, route));
+    const std::optional<Verdict> found = judge.verdictOn(inside_mm, insideLimits(judge, route));
     if (!found)
         return;
     const double least_mm = insideLimits(judge, route).caution.value_or(found->limit) + half_outside_mm;
@@ -106,6 +111,8 @@ void bendDoesNotFit(Judge& judge)
         for (std::size_t i = 0; i < bends.size(); ++i) {
             if (!isTight(bends[i]))
                 continue;
+            judge.about(bendRef(route, i));
+            restsOnEnds(judge, route);
             Message text{"{a} has no room for a bend of radius {0}: only {1} fits between its neighbours.",
                          {{bends[i].asked_mm, Unit::mm}, {bends[i].radius_mm, Unit::mm}},
                          {nameOfHose(*route.hose)}};

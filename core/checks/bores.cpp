@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/loop.h"
 #include "core/checks/wording.h"
@@ -30,8 +31,12 @@ void judgeManualBore(Judge& judge, const Heater& heater, const ResolvedHose& hos
         return judge.notJudged(refOf(*route.hose),
                                "the bore of " + nameOfHose(*route.hose) + " is not entered");
     const BoreSpan smallest = smallestSpan(route);
+    judge.about(refOf(*route.hose));
+    restsOnBore(judge, *route.hose);
+    judge.restsOn(heater.manual_min_bore_mm, refOf(heater),
+                  "the least hose bore in the manual of " + nameOfHeater(heater));
     const std::optional<Verdict> found =
-        verdict(smallest.bore_mm, judge.rule.sense, {std::nullopt, std::nullopt, least_mm});
+        judge.verdictOn(smallest.bore_mm, {std::nullopt, std::nullopt, least_mm});
     if (!found)
         return;
     Finding& finding = judge.report(found->severity, refOf(*route.hose),
@@ -73,19 +78,25 @@ const char* narrowPlace(const Route& route, const PartRef& part)
     return "a part";
 }
 
-/// Ports and nozzles whose bore is not entered may be narrower than what is judged.
-void noteUnknownBores(Judge& judge, const Route& route)
+/// A bore that is not entered may be narrower than what is judged.
+void needBore(Judge& judge, const Fact<double>& bore_mm, const PartRef& part, const std::string& name)
+{
+    judge.restsOn(bore_mm, part, name);
+    if (!bore_mm.known())
+        judge.notJudged(part, name + " is not entered");
+}
+
+void needBores(Judge& judge, const Route& route)
 {
     for (const HoseEnd* end : {&route.hose->from, &route.hose->to}) {
-        if (const Port* port = judge.sketch.port(end->port); port && !port->bore_mm.known())
-            judge.notJudged(refOf(*port), "the bore of " + nameOfPort(*port) + " is not entered");
+        if (const Port* port = judge.sketch.port(end->port))
+            needBore(judge, port->bore_mm, refOf(*port), "the bore of " + nameOfPort(*port));
         if (const Heater* heater = judge.sketch.heater(end->heater)) {
             const bool inlet = end->nozzle == NozzleKind::inlet;
             const Nozzle& nozzle = inlet ? heater->inlet : heater->outlet;
-            if (!nozzle.bore_mm.known())
-                judge.notJudged(refOf(*heater), std::string("the bore of the ") +
-                                                    (inlet ? "inlet" : "outlet") + " of " +
-                                                    nameOfHeater(*heater) + " is not entered");
+            needBore(judge, nozzle.bore_mm, refOf(*heater),
+                     std::string("the bore of the ") + (inlet ? "inlet" : "outlet") + " of " +
+                         nameOfHeater(*heater));
         }
     }
 }
@@ -108,7 +119,9 @@ void boreRestriction(Judge& judge)
             judge.notJudged(refOf(*route.hose), "the bore of " + nameOfHose(*route.hose) + " is not entered");
             continue;
         }
-        noteUnknownBores(judge, route);
+        judge.about(refOf(*route.hose));
+        restsOnBore(judge, *route.hose);
+        needBores(judge, route);
         const auto narrowest = std::min_element(
             route.constrictions.begin(), route.constrictions.end(),
             [](const Constriction& a, const Constriction& b) { return a.bore_mm < b.bore_mm; });

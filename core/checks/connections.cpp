@@ -74,6 +74,7 @@ void hoseLong(Judge& judge)
 {
     for (const ResolvedHose& hose : judge.layout.hoses) {
         const Route& route = *hose;
+        judge.about(refOf(*route.hose));
         const Vec3 across = route.to.stop - route.from.stop;
         const double direct_mm = std::abs(across.x) + std::abs(across.y) + std::abs(across.z);
         const std::optional<Verdict> found = judge.verdictOn(route.length_mm - direct_mm);

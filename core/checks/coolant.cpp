@@ -1,5 +1,6 @@
 #include "core/physics/coolant.h"
 
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/sketch/sketch.h"
 
@@ -45,6 +46,7 @@ void antifreezeOver60(Judge& judge)
         judge.notJudged({}, "the share of antifreeze in the coolant is not entered");
         return;
     }
+    judge.restsOn(coolant.volume_percent, {}, "the share of antifreeze in the coolant");
     const std::optional<Verdict> found = judge.verdictOn(*coolant.volume_percent.value);
     if (!found)
         return;
@@ -68,6 +70,8 @@ void freezeMargin(Judge& judge)
         judge.notJudged({}, "the coldest ambient temperature is not entered");
     if (!freezing_degC || !coldest_degC.known())
         return;
+    judge.restsOn(judge.sketch.coolant.volume_percent, {}, "the share of antifreeze in the coolant");
+    judge.restsOn(coldest_degC, {}, "the coldest ambient temperature");
     const double margin_K = *coldest_degC.value - *freezing_degC;
     const std::optional<Verdict> found = judge.verdictOn(margin_K);
     if (!found)

@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/wording.h"
 
@@ -38,6 +39,9 @@ void reportHighPoint(Judge& judge, const ResolvedHose& hose, const HighPoint& po
 {
     const Route& route = *hose;
     const double bore_mm = route.path.boreAt(point.along_mm);
+    judge.about(refOf(*route.hose));
+    restsOnEnds(judge, route);
+    restsOnBore(judge, *route.hose);
     const std::optional<Verdict> found = judge.verdictOn(point.height_mm / bore_mm);
     if (!found)
         return;
@@ -79,6 +83,9 @@ void highPoints(Judge& judge, HoseRole role)
 void reportReturnDip(Judge& judge, const Route& route, const Dip& dip)
 {
     const double bore_mm = route.path.boreAt(dip.along_mm);
+    judge.about(refOf(*route.hose));
+    restsOnEnds(judge, route);
+    restsOnBore(judge, *route.hose);
     const std::optional<Verdict> found = judge.verdictOn(dip.depth_mm / bore_mm);
     if (!found)
         return;
@@ -110,6 +117,9 @@ bool maybeWater(const Coolant& coolant)
 
 void reportSupplyDip(Judge& judge, const Route& route, const Dip& dip)
 {
+    judge.about(refOf(*route.hose));
+    restsOnEnds(judge, route);
+    restsOnBore(judge, *route.hose);
     const std::optional<Verdict> found = judge.verdictOn(dip.held_ml);
     const bool water = plainWater(judge.sketch.coolant);
     if (!found && !water) {
@@ -168,14 +178,16 @@ void supplyRises(Judge& judge)
         const Route& route = *hose;
         if (hose.role() != HoseRole::supply || !route.from.connected || !route.to.connected)
             continue;
+        judge.about(refOf(*route.hose));
+        restsOnEnds(judge, route);
         // The openings decide whether cold coolant can run down at all; the hose between the stops may climb
         // although the stubs make up for it.
         const double hose_rise_mm =
             judge.layout.plumb.height(route.to.stop) - judge.layout.plumb.height(route.from.stop);
         const std::optional<Verdict> by_openings =
-            verdict(hose.rise_mm, judge.rule.sense, {std::nullopt, std::nullopt, judge.limits.stop});
-        const std::optional<Verdict> by_hose = verdict(
-            hose_rise_mm, judge.rule.sense, {judge.limits.advice, judge.limits.caution, std::nullopt});
+            judge.verdictOn(hose.rise_mm, {std::nullopt, std::nullopt, judge.limits.stop});
+        const std::optional<Verdict> by_hose =
+            judge.verdictOn(hose_rise_mm, {judge.limits.advice, judge.limits.caution, std::nullopt});
         if (!by_openings && !by_hose)
             continue;
         const Verdict found = by_openings ? *by_openings : *by_hose;

@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/loop.h"
 #include "core/checks/wording.h"
@@ -55,6 +56,9 @@ const char* standingText(Orientation orientation)
 
 void reportUnderReturn(Judge& judge, const Loop& loop)
 {
+    judge.about(refOf(*loop.heater));
+    restsOnPlace(judge, *loop.heater);
+    restsOnPlace(judge, *loop.return_port);
     const Vec3 outlet = nozzleOpening(*loop.heater, NozzleKind::outlet).at;
     const Vec3 away = loop.return_port->position - outlet;
     const double rise_mm = judge.layout.plumb.height(away);
@@ -93,11 +97,14 @@ void heaterDrop(Judge& judge)
                 judge.notJudged(refOf(*loop.heater), "the outline of the water jacket is not entered");
             continue;
         }
+        judge.about(refOf(*loop.heater));
+        restsOnJacket(judge);
+        restsOnPlace(judge, *loop.heater);
         Limits limits = judge.limits;
         if (loop.heater->manual_min_drop_mm.known())
             limits = {std::nullopt, loop.heater->manual_min_drop_mm.value, std::nullopt};
         const double drop_mm = judge.layout.jacket->lowest_mm - loop.heights->body_top_mm;
-        const std::optional<Verdict> found = verdict(drop_mm, judge.rule.sense, limits);
+        const std::optional<Verdict> found = judge.verdictOn(drop_mm, limits);
         if (!found)
             continue;
         Message text{"{a} has its top only {0} below the lowest point of the water jacket.",
@@ -132,6 +139,11 @@ void heaterChamberTrapsAir(Judge& judge)
                             "the bore of the outlet of " + nameOfHeater(heater) + " is not entered");
             continue;
         }
+        judge.about(refOf(heater));
+        judge.restsOn(heater.outlet.bore_mm, refOf(heater),
+                      "the bore of the outlet of " + nameOfHeater(heater));
+        judge.restsOn(heater.element_top_mm, refOf(heater),
+                      "the top of the element of " + nameOfHeater(heater));
         const double over_mm = heights.chamber_top_mm - heights.outlet_crown_mm;
         const std::optional<Verdict> found = judge.verdictOn(over_mm);
         if (!found)
@@ -155,6 +167,9 @@ void heaterPosition(Judge& judge)
     for (const Heater& heater : judge.sketch.heaters) {
         const Orientation orientation = standing(heater, judge.layout.plumb);
         const bool known = heater.allowed_positions.known();
+        judge.about(refOf(heater));
+        judge.restsOn(heater.allowed_positions, refOf(heater),
+                      "the positions that the manual of " + nameOfHeater(heater) + " allows");
         if (!known && orientation != Orientation::inverted) {
             judge.notJudged(refOf(heater), "the positions that the manual of " + nameOfHeater(heater) +
                                                " allows are not entered");
@@ -170,6 +185,8 @@ void heaterPosition(Judge& judge)
 void mountedOnEngine(Judge& judge)
 {
     for (const Heater& heater : judge.sketch.heaters) {
+        judge.about(refOf(heater));
+        judge.restsOn(heater.mounting, refOf(heater), "what " + nameOfHeater(heater) + " is mounted to");
         if (!heater.mounting.known()) {
             judge.notJudged(refOf(heater),
                             "it is not entered what " + nameOfHeater(heater) + " is mounted to");

@@ -49,15 +49,60 @@ std::optional<Verdict> verdict(double measured, Sense sense, const Limits& limit
     return std::nullopt;
 }
 
-Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout,
-             std::vector<Finding>& findings, std::vector<NotJudged>& not_judged)
+const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch)
+{
+    const auto off = std::find_if(sketch.limits.begin(), sketch.limits.end(), [&](const LimitChange& change) {
+        return change.off && change.rule == rule;
+    });
+    return off == sketch.limits.end() ? nullptr : &*off;
+}
+
+Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout, Judgement& judgement)
     : rule(of_rule),
       sketch(of_sketch),
       layout(of_layout),
       limits(limitsOf(of_rule, of_sketch)),
-      findings_(findings),
-      not_judged_(not_judged)
+      judgement_(judgement)
 {}
+
+void Judge::about(PartRef part)
+{
+    part_ = std::move(part);
+    rests_on_.clear();
+}
+
+void Judge::restsOn(Source source, const PartRef& owner, std::string_view fact)
+{
+    if (isConfirmed(source))
+        return;
+    Unconfirmed entry{std::string(fact), owner, source};
+    const auto add = [&entry](std::vector<Unconfirmed>& list) {
+        if (std::find(list.begin(), list.end(), entry) == list.end())
+            list.push_back(entry);
+    };
+    add(judgement_.unconfirmed);
+    add(rests_on_);
+}
+
+std::optional<Verdict> Judge::verdictOn(double measured, const Limits& by)
+{
+    const std::optional<Verdict> found = verdict(measured, rule.sense, by);
+    if (!found)
+        noteMargin(measured, by);
+    return found;
+}
+
+void Judge::noteMargin(double measured, const Limits& by)
+{
+    const double sign = rule.sense == Sense::over ? 1 : -1;
+    for (const std::optional<double>& limit : {by.advice, by.caution, by.stop}) {
+        if (!limit)
+            continue;
+        const double left = std::max(0.0, sign * (*limit - measured));
+        if (!margin_ || left < margin_->left)
+            margin_ = Margin{std::string(rule.id), part_, measured, *limit, left, rule.unit};
+    }
+}
 
 Finding& Judge::report(Severity severity, PartRef part, Message text)
 {
@@ -68,8 +113,9 @@ Finding& Judge::report(Severity severity, PartRef part, Message text)
     finding.unit = rule.unit;
     finding.text = std::move(text);
     finding.fix.pattern = std::string(rule.fix);
-    findings_.push_back(std::move(finding));
-    return findings_.back();
+    finding.rests_on = rests_on_;
+    judgement_.findings.push_back(std::move(finding));
+    return judgement_.findings.back();
 }
 
 void Judge::notJudged(PartRef part, std::string missing)
@@ -78,18 +124,20 @@ void Judge::notJudged(PartRef part, std::string missing)
     entry.rule = std::string(rule.id);
     entry.missing = std::move(missing);
     entry.part = std::move(part);
-    not_judged_.push_back(std::move(entry));
+    judgement_.not_judged.push_back(std::move(entry));
 }
 
-Judgement judge(const Sketch& sketch, const Layout& layout)
+Judgement judge(const Sketch& sketch, const Layout& layout, bool only_those_that_turn)
 {
     Judgement out;
     for (const Rule& rule : ruleBook()) {
-        Judge judge(rule, sketch, layout, out.findings, out.not_judged);
+        if ((only_those_that_turn && rule.tilt == Tilt::same) || switchedOff(rule.id, sketch))
+            continue;
+        Judge judge(rule, sketch, layout, out);
         rule.judge(judge);
+        if (judge.margin_)
+            out.margins.push_back(*judge.margin_);
     }
-    std::stable_sort(out.findings.begin(), out.findings.end(),
-                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
     return out;
 }
 

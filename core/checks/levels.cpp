@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/wording.h"
 
@@ -14,7 +15,7 @@ struct OverLevel {
     bool over_full = false;
 };
 
-std::optional<OverLevel> overLevel(const Judge& judge, double top_mm)
+std::optional<OverLevel> overLevel(Judge& judge, double top_mm)
 {
     const CoolantLevels& levels = judge.layout.levels;
     const Limits& limits = judge.limits;
@@ -22,13 +23,12 @@ std::optional<OverLevel> overLevel(const Judge& judge, double top_mm)
     const std::optional<double> stop_level_mm = full_mm ? full_mm : levels.cold_min_mm;
     if (stop_level_mm) {
         const double over_mm = top_mm - *stop_level_mm;
-        if (const auto found = verdict(over_mm, judge.rule.sense, {std::nullopt, std::nullopt, limits.stop}))
+        if (const auto found = judge.verdictOn(over_mm, {std::nullopt, std::nullopt, limits.stop}))
             return OverLevel{*found, over_mm, full_mm.has_value()};
     }
     if (levels.cold_min_mm) {
         const double over_mm = top_mm - *levels.cold_min_mm;
-        if (const auto found =
-                verdict(over_mm, judge.rule.sense, {limits.advice, limits.caution, std::nullopt}))
+        if (const auto found = judge.verdictOn(over_mm, {limits.advice, limits.caution, std::nullopt}))
             return OverLevel{*found, over_mm, false};
     }
     return std::nullopt;
@@ -36,6 +36,12 @@ std::optional<OverLevel> overLevel(const Judge& judge, double top_mm)
 
 Finding* reportOver(Judge& judge, const PartRef& part, const std::string& name, double top_mm)
 {
+    judge.about(part);
+    restsOnLevels(judge);
+    if (part.kind == PartKind::heater)
+        restsOnPlace(judge, *judge.sketch.heater(part.id));
+    else
+        restsOnEnds(judge, *judge.layout.hose(part.id)->route);
     const std::optional<OverLevel> found = overLevel(judge, top_mm);
     if (!found)
         return nullptr;

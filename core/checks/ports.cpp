@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/loop.h"
 #include "core/checks/wording.h"
@@ -25,6 +26,9 @@ void judgePortHeight(Judge& judge, HoseRole role)
         const JacketHeights* jacket = jacketFor(judge, *port);
         if (!jacket || jacket->highest_mm <= jacket->lowest_mm)
             continue;
+        judge.about(refOf(*port));
+        restsOnJacket(judge);
+        restsOnPlace(judge, *port);
         const double range_mm = jacket->highest_mm - jacket->lowest_mm;
         const double share = (judge.layout.plumb.height(port->position) - jacket->lowest_mm) / range_mm;
         const std::optional<Verdict> found = judge.verdictOn(share);
@@ -54,6 +58,9 @@ void judgePortPlace(Judge& judge, HoseRole role)
     for (const Port* port : portsServing(judge.sketch, role)) {
         if (!jacketFor(judge, *port))
             continue;
+        judge.about(refOf(*port));
+        restsOnJacket(judge);
+        restsOnPlace(judge, *port);
         const Engine& engine = *judge.sketch.engine;
         const auto [left, right] = std::minmax_element(engine.jacket.begin(), engine.jacket.end(),
                                                        [](Vec2 a, Vec2 b) { return a.x < b.x; });
@@ -127,6 +134,10 @@ void portsTooClose(Judge& judge)
         const JacketHeights* jacket = jacketFor(judge, *pair.supply);
         if (!jacket || jacket->diagonal_mm <= 0)
             continue;
+        judge.about(refOf(*pair.return_));
+        restsOnJacket(judge);
+        restsOnPlace(judge, *pair.supply);
+        restsOnPlace(judge, *pair.return_);
         const double apart_mm = distance(pair.supply->position, pair.return_->position);
         const std::optional<Verdict> found = judge.verdictOn(apart_mm / jacket->diagonal_mm);
         if (!found)
@@ -156,6 +167,10 @@ void returnNearThermostat(Judge& judge)
             judge.notJudged(refOf(*port), "the engine's thermostat housing is not entered");
             continue;
         }
+        judge.about(refOf(*port));
+        restsOnPlace(judge, *port);
+        judge.restsOn(thermostat->position_source, {PartKind::thermostat, {}, 0},
+                      "the place of the thermostat housing");
         const double apart_mm = distance(port->position, thermostat->position);
         const std::optional<Verdict> found = judge.verdictOn(apart_mm);
         if (!found)
@@ -177,6 +192,9 @@ void sensorNearReturn(Judge& judge)
             continue;
         has_sensor = true;
         for (const Port* port : portsServing(judge.sketch, HoseRole::return_)) {
+            judge.about(refOf(sensor));
+            restsOnPlace(judge, sensor);
+            restsOnPlace(judge, *port);
             const double apart_mm = distance(sensor.position, port->position);
             const std::optional<Verdict> found = judge.verdictOn(apart_mm);
             if (!found)

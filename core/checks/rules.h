@@ -24,6 +24,13 @@ struct Limits {
 
 class Judge;
 
+/// What the grade on which the vehicle stands does to a rule.
+enum class Tilt {
+    same,   ///< nothing
+    shifts, ///< its figures change, and it is judged over the grades
+    traps   ///< the same, and it decides in which grades air and coolant still find their way
+};
+
 /// One row of the rule book.
 struct Rule {
     std::string_view id;    ///< stable, used in files and --json
@@ -34,6 +41,7 @@ struct Rule {
     Sense sense;
     Unit unit;
     Limits limits;         ///< where the rule has numbers
+    Tilt tilt;             ///< those that turn are judged over the grades too
     void (*judge)(Judge&); ///< looks at the layout and reports
 };
 
@@ -51,33 +59,59 @@ struct Verdict {
 };
 std::optional<Verdict> verdict(double measured, Sense sense, const Limits& limits);
 
+/// What judging the rules gives.
+struct Judgement {
+    std::vector<Finding> findings;
+    std::vector<NotJudged> not_judged;
+    std::vector<Margin> margins;          ///< one for each rule that measured something sound, in their order
+    std::vector<Unconfirmed> unconfirmed; ///< every fact that some verdict hangs on, each once
+};
+
 /// What a rule sees while judging, and where it reports. One per rule and sketch.
 class Judge {
 public:
-    Judge(const Rule& rule, const Sketch& sketch, const Layout& layout, std::vector<Finding>& findings,
-          std::vector<NotJudged>& not_judged);
+    Judge(const Rule& rule, const Sketch& sketch, const Layout& layout, Judgement& judgement);
 
     const Rule& rule;
     const Sketch& sketch;
     const Layout& layout;
     const Limits limits;
 
-    /// The verdict on a measured value by this rule's limits.
-    std::optional<Verdict> verdictOn(double measured) const { return verdict(measured, rule.sense, limits); }
+    /// Turn to the next part: facts, margins and findings from here on are about it.
+    void about(PartRef part);
+    /// The verdict hangs on a fact of this part. Unless it is measured or from a manual, findings say so.
+    void restsOn(Source source, const PartRef& owner, std::string_view fact);
+    template <class T>
+    void restsOn(const Fact<T>& fact, const PartRef& owner, std::string_view name)
+    {
+        if (fact.known())
+            restsOn(fact.source, owner, name);
+    }
+
+    /// The verdict on a measured value by this rule's limits, or by others in their place; where it passes,
+    /// how much is left is noted.
+    std::optional<Verdict> verdictOn(double measured) { return verdictOn(measured, limits); }
+    std::optional<Verdict> verdictOn(double measured, const Limits& by);
     /// Add a finding; its rule id, unit and (if empty) fix are filled in from the rule. Returns it for more.
     Finding& report(Severity severity, PartRef part, Message text);
     void notJudged(PartRef part, std::string missing);
 
 private:
-    std::vector<Finding>& findings_;
-    std::vector<NotJudged>& not_judged_;
+    void noteMargin(double measured, const Limits& by);
+
+    Judgement& judgement_;
+    PartRef part_;
+    std::vector<Unconfirmed> rests_on_;
+    std::optional<Margin> margin_;
+
+    friend Judgement judge(const Sketch&, const Layout&, bool only_those_that_turn);
 };
 
-/// Every rule on a resolved sketch, findings sorted by severity (stop first), then along the rule book.
-struct Judgement {
-    std::vector<Finding> findings;
-    std::vector<NotJudged> not_judged;
-};
-Judgement judge(const Sketch& sketch, const Layout& layout);
+/// Every rule that is not switched off, on a resolved sketch. Findings are as judged, each by itself, in the
+/// rule book's order; see faults.h.
+Judgement judge(const Sketch& sketch, const Layout& layout, bool only_those_that_turn = false);
+
+/// Is a rule switched off in a sketch? Says why.
+const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch);
 
 } // namespace siphonwright

@@ -1,3 +1,4 @@
+#include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/checks/wording.h"
 
@@ -132,6 +133,8 @@ void judgeHose(Judge& judge, const ResolvedHose& hose)
     const Route& route = *hose;
     if (route.path.line.empty() || route.length_mm <= 0)
         return;
+    judge.about(refOf(*route.hose));
+    restsOnEnds(judge, route);
     const double first_mm = route.hose_from_mm + left_out_mm;
     const double last_mm = route.hose_to_mm - left_out_mm - window_mm;
     if (last_mm < first_mm) {

@@ -20,6 +20,7 @@ bool shut(const ResolvedHose* hose)
 
 void judgeEnd(Judge& judge, const Route& route, const Port& port, double port_mm)
 {
+    judge.about(refOf(*route.hose));
     std::optional<double> nearest_mm;
     for (const InlinePart& part : route.hose->parts) {
         if (part.kind != InlineKind::isolation_valve)

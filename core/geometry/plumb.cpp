@@ -29,8 +29,8 @@ Plumb::Plumb(const Attitude& attitude)
 {
     // Up in the vehicle's axes. Each grade is what a level laid along or across the vehicle reads, so the
     // two sines are two of the three components and no order between them arises.
-    const double nose = sineOfGrade(attitude.grade_along_percent);
-    const double side = sineOfGrade(attitude.grade_across_percent);
+    const double nose = sineOfGrade(attitude.grade.along_percent);
+    const double side = sineOfGrade(attitude.grade.across_percent);
     const double top = std::sqrt(std::max(0.0, 1 - nose * nose - side * side));
 
     // Heading: the engine's front is turned from the vehicle's nose towards the vehicle's right.

@@ -4,14 +4,20 @@
 
 namespace siphonwright {
 
+/// How the vehicle stands on the ground, percent: rise over run.
+struct Grade {
+    double along_percent = 0;  ///< positive: parked nose-up
+    double across_percent = 0; ///< positive: the vehicle's right side up
+    friend bool operator==(const Grade&, const Grade&) = default;
+};
+
 /// How the engine stands in the vehicle and the vehicle on the ground. Degrees and percent.
 struct Attitude {
-    bool front_at_left = true;       ///< the engine's front (fan or damper end) is towards -x
-    double heading_deg = 0;          ///< engine front clockwise from the vehicle's front, seen from above
-    double mount_angle_deg = 0;      ///< positive: the engine's rear is lower than its front
-    double lean_deg = 0;             ///< positive: the engine's top leans towards its own right side
-    double grade_along_percent = 0;  ///< positive: parked nose-up
-    double grade_across_percent = 0; ///< positive: the vehicle's right side up
+    bool front_at_left = true;  ///< the engine's front (fan or damper end) is towards -x
+    double heading_deg = 0;     ///< engine front clockwise from the vehicle's front, seen from above
+    double mount_angle_deg = 0; ///< positive: the engine's rear is lower than its front
+    double lean_deg = 0;        ///< positive: the engine's top leans towards its own right side
+    Grade grade;
 };
 
 /// The plumb direction, seen from the engine's own axes: the one place where heights are taken.

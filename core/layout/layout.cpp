@@ -146,11 +146,10 @@ const ResolvedHose* Layout::hose(const Id& id) const
     return found == hoses.end() ? nullptr : &*found;
 }
 
-Plumb plumbOf(const Sketch& sketch, double grade_along_percent, double grade_across_percent)
+Plumb plumbOf(const Sketch& sketch, Grade grade)
 {
     Attitude attitude;
-    attitude.grade_along_percent = grade_along_percent;
-    attitude.grade_across_percent = grade_across_percent;
+    attitude.grade = grade;
     if (sketch.engine) {
         attitude.front_at_left = sketch.engine->front == EngineEnd::left;
         attitude.heading_deg = sketch.engine->heading_deg;

@@ -118,8 +118,8 @@ struct Layout {
     const ResolvedHose* hose(const Id& id) const;
 };
 
-/// Plumb of a sketch with the vehicle standing on a grade (percent: nose-up, right side up).
-Plumb plumbOf(const Sketch& sketch, double grade_along_percent = 0, double grade_across_percent = 0);
+/// Plumb of a sketch with the vehicle standing on a grade.
+Plumb plumbOf(const Sketch& sketch, Grade grade = {});
 
 /// Resolve. `previous`, if given, lends the routes of hoses that have not changed.
 Layout resolve(const Sketch& sketch, const Plumb& plumb, const Layout* previous = nullptr);

@@ -147,6 +147,15 @@ void layBores(Route& route)
     addSpan(spans, route.hose_to_mm, end_mm, opening_bore(route.to));
 }
 
+/// The stretch of the path that is the hose itself. A stub keeps its own bends whatever follows: the corner
+/// at the stop takes nothing from it.
+void layStretch(Route& route)
+{
+    const double end_mm = route.path.line.length();
+    route.hose_from_mm = std::min(Centreline(stubOf(route.from)).length(), end_mm);
+    route.hose_to_mm = std::max(route.hose_from_mm, end_mm - Centreline(stubOf(route.to)).length());
+}
+
 /// What an end is on: a port or heater, else the hose end itself.
 PartRef partAt(const HoseEnd& end, const Id& hose, std::size_t index)
 {
@@ -228,10 +237,7 @@ std::shared_ptr<const Route> routeOf(const Sketch& sketch, const Shared<Hose>& h
     const Corners corners = cornersOf(*hose, route.from, route.to);
     layCentreline(route, corners);
     nameBends(route, corners);
-    const double end_mm = route.path.line.length();
-    // A stub keeps its own bends whatever follows: the corner at the stop takes nothing from it.
-    route.hose_from_mm = std::min(Centreline(stubOf(route.from)).length(), end_mm);
-    route.hose_to_mm = std::max(route.hose_from_mm, end_mm - Centreline(stubOf(route.to)).length());
+    layStretch(route);
     layBores(route);
     listConstrictions(route);
     findSmallest(route);
@@ -241,6 +247,27 @@ std::shared_ptr<const Route> routeOf(const Sketch& sketch, const Shared<Hose>& h
     if (!route.path.line.empty())
         route.volume_ml = boreVolume(route.path, route.hose_from_mm, route.hose_to_mm);
     return std::make_shared<const Route>(std::move(route));
+}
+
+std::optional<Droop> sagMargin(const Route& route, const Plumb& plumb)
+{
+    if (route.hose->points.empty() || route.path.line.empty())
+        return std::nullopt;
+    const Corners joined = cornersOf(*route.hose, route.from, route.to);
+    const auto path_of = [&](const std::vector<Corner>& corners) {
+        Route sagged;
+        sagged.hose = route.hose;
+        sagged.from = route.from;
+        sagged.to = route.to;
+        sagged.bore_mm = route.bore_mm;
+        Corners moved = joined;
+        moved.corners = corners;
+        layCentreline(sagged, moved);
+        layStretch(sagged);
+        layBores(sagged);
+        return sagged.path;
+    };
+    return droopMargin(joined.corners, joined.first_in_hose + 1, joined.last_in_hose, plumb, path_of);
 }
 
 bool stillHolds(const Route& route, const Sketch& sketch, const Shared<Hose>& hose)

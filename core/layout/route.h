@@ -1,8 +1,10 @@
 #pragma once
 
+#include "core/geometry/droop.h"
 #include "core/layout/layout.h"
 
 #include <memory>
+#include <optional>
 
 namespace siphonwright {
 
@@ -11,6 +13,9 @@ std::shared_ptr<const Route> routeOf(const Sketch& sketch, const Shared<Hose>& h
 
 /// Does a route, computed earlier, still hold for this hose in this sketch?
 bool stillHolds(const Route& route, const Sketch& sketch, const Shared<Hose>& hose);
+
+/// The least sag of one inner point of a hose that makes a trap; nothing for a hose without inner points.
+std::optional<Droop> sagMargin(const Route& route, const Plumb& plumb);
 
 /// A length to cut, rounded up to what a tape shows: 5 mm, or 1/4 in.
 double cutLength(double length_mm, UnitChoice units);

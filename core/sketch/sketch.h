@@ -16,6 +16,10 @@ using Id = std::string; ///< unique within a sketch, never empty: "port-1", "hea
 
 /// Where an entered fact comes from. Template values are typical until somebody confirms them.
 enum class Source { measured, manual, typical, assumed };
+constexpr bool isConfirmed(Source source)
+{
+    return source == Source::measured || source == Source::manual;
+}
 
 /// A fact that a verdict can hang on. No value means: not entered, so what needs it is not judged.
 template <class T>
@@ -271,8 +275,10 @@ struct Site {
     Fact<double> ambient_degC;
     Fact<double> coldest_ambient_degC;
     Fact<double> wind_m_per_s;
-    double grade_along_percent = 0;
+    double grade_along_percent = 0; ///< where it usually stands: nose-up, and the right side up
     double grade_across_percent = 0;
+    double envelope_along_percent = 3; ///< judged up to these grades, up and down, left and right
+    double envelope_across_percent = 2;
     Fact<double> altitude_m;
     friend bool operator==(const Site&, const Site&) = default;
 };
@@ -321,6 +327,7 @@ struct LimitChange {
     std::optional<double> advice;
     std::optional<double> caution;
     std::optional<double> stop;
+    bool off = false; ///< the rule is not judged at all
     std::string reason;
     friend bool operator==(const LimitChange&, const LimitChange&) = default;
 };

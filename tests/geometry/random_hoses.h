@@ -66,8 +66,8 @@ inline Plumb randomPlumb(Dice& dice)
     attitude.heading_deg = 90 * static_cast<double>(dice.upTo(3));
     attitude.mount_angle_deg = dice.between(-5, 5);
     attitude.lean_deg = dice.between(-20, 20);
-    attitude.grade_along_percent = dice.between(-8, 8);
-    attitude.grade_across_percent = dice.between(-4, 4);
+    attitude.grade.along_percent = dice.between(-8, 8);
+    attitude.grade.across_percent = dice.between(-4, 4);
     return Plumb(attitude);
 }
 

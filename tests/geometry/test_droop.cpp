@@ -47,7 +47,7 @@ private Q_SLOTS:
         // Nose up 10 % tilts the fall of 1 in 10 to level: 3 mm of sag, less the 0.0 of its two equal legs.
         const std::vector<Corner> corners = {{{0, 0, 0}, 0}, {{500, 0, 50}, 0}, {{1000, 0, 100}, 0}};
         Attitude attitude;
-        attitude.grade_along_percent = 10;
+        attitude.grade.along_percent = 10;
         const Droop droop = droopMargin(corners, 19, Plumb(attitude));
         VERIFY_NEAR(droop.margin_mm.value_or(-1), 3, 0.011);
     }

@@ -21,7 +21,7 @@ private Q_SLOTS:
     {
         // 3 %: sin(atan 0.03) = 0.03 / sqrt(1.0009) = 0.0299865.
         Attitude attitude;
-        attitude.grade_along_percent = 3;
+        attitude.grade.along_percent = 3;
         VERIFY_NEAR(Plumb(attitude).height({-100, 0, 0}), 2.99865, 1e-5);
         attitude.front_at_left = false;
         VERIFY_NEAR(Plumb(attitude).height({100, 0, 0}), 2.99865, 1e-5);
@@ -57,20 +57,20 @@ private Q_SLOTS:
         // Front towards the vehicle's right, right side up 4 %: 0.04 / sqrt(1.0016) = 0.0399680.
         Attitude attitude;
         attitude.heading_deg = 90;
-        attitude.grade_across_percent = 4;
+        attitude.grade.across_percent = 4;
         VERIFY_NEAR(Plumb(attitude).height({-100, 0, 0}), 3.99680, 1e-5);
         VERIFY_NEAR(Plumb(attitude).height({0, 100, 0}), 0, 1e-9);
         // Nose up 3 % then lifts its left side, which is towards the viewer.
-        attitude.grade_across_percent = 0;
-        attitude.grade_along_percent = 3;
+        attitude.grade.across_percent = 0;
+        attitude.grade.along_percent = 3;
         VERIFY_NEAR(Plumb(attitude).height({0, -100, 0}), 2.99865, 1e-5);
     }
 
     void aLevelReadsEachOfTwoGradesByItself()
     {
         Attitude attitude;
-        attitude.grade_along_percent = 8;
-        attitude.grade_across_percent = 5;
+        attitude.grade.along_percent = 8;
+        attitude.grade.across_percent = 5;
         const Plumb plumb(attitude);
         VERIFY_NEAR(std::tan(std::asin(plumb.height({-1, 0, 0}))), 0.08, 1e-12);
         VERIFY_NEAR(std::tan(std::asin(plumb.height({0, 1, 0}))), 0.05, 1e-12);
@@ -81,7 +81,7 @@ private Q_SLOTS:
     {
         // 1 in 20 is 2.862405 deg: nose-down ground levels an engine mounted front up by as much.
         Attitude attitude;
-        attitude.grade_along_percent = -5;
+        attitude.grade.along_percent = -5;
         attitude.mount_angle_deg = 2.8624052261;
         VERIFY_NEAR(Plumb(attitude).height({1000, 0, 0}), 0, 1e-6);
         VERIFY_NEAR(Plumb(attitude).height({0, 0, 1000}), 1000, 1e-6);
@@ -100,8 +100,8 @@ private Q_SLOTS:
     void absurdAnglesStillGiveAUnitVector()
     {
         Attitude attitude;
-        attitude.grade_along_percent = 1e300;
-        attitude.grade_across_percent = -1e300;
+        attitude.grade.along_percent = 1e300;
+        attitude.grade.across_percent = -1e300;
         attitude.lean_deg = 1e18;
         VERIFY_NEAR(length(Plumb(attitude).up()), 1, 1e-12);
     }

@@ -244,7 +244,7 @@ private Q_SLOTS:
     {
         const Path path = hose({{{0, 0, 0}, 0}, {{300, 0, 6}, 0}, {{600, 0, 0}, 0}}, 19);
         Attitude attitude;
-        attitude.grade_along_percent = 3;
+        attitude.grade.along_percent = 3;
         QCOMPARE(profileOf(path, Plumb()).high_points.size(), std::size_t(1));
         QVERIFY(profileOf(path, Plumb(attitude)).high_points.empty());
     }

@@ -137,14 +137,14 @@ Sketch fullSketch()
     sketch.hoses = {Shared<Hose>(fullHose())};
     sketch.coolant = {
         Glycol::propylene, {50, Source::measured}, {103, Source::manual}, "distilled", "organic", "orange"};
-    sketch.site = {{-10, Source::measured}, {-35, Source::typical}, {4.5, Source::assumed}, 2.5, -1.5,
+    sketch.site = {{-10, Source::measured}, {-35, Source::typical}, {4.5, Source::assumed}, 2.5, -1.5, 4, 1.5,
                    {240, Source::measured}};
     sketch.areas = {Shared<Area>(fullArea())};
     sketch.ground_z_mm = -640;
     sketch.photo = Shared<Photo>(Photo{"iVBORw0KGgo=", {-700, 900}, 1.25, 2, 0.35, true});
     sketch.readings = {{"2024-02-29T06:30:00Z", "heater-1", -9.5, 4, 38.5, 21, 6.25, true, "steady"}};
     sketch.notes = "Drain before cutting.\nBleed at the \"high\" end – twice.";
-    sketch.limits = {{"heater-drop", 200, 150, 100, "The heater's manual"}};
+    sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
     return sketch;
 }
 

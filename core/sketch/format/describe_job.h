@@ -46,6 +46,12 @@ void describe(V& v, T& site)
     v(Field{"wind_m_per_s", "Wind"}.within(0, 200, "m/s"), site.wind_m_per_s);
     v(Field{"grade_along_percent", "Grade lengthways"}.within(-100, 100, "%"), site.grade_along_percent);
     v(Field{"grade_across_percent", "Grade across"}.within(-100, 100, "%"), site.grade_across_percent);
+    v(Field{"envelope_along_percent", "Judged on grades lengthways up to this, nose up and down"}.within(
+          0, 30, "%"),
+      site.envelope_along_percent);
+    v(Field{"envelope_across_percent", "Judged on grades across up to this, to either side"}.within(0, 30,
+                                                                                                    "%"),
+      site.envelope_across_percent);
     v(Field{"altitude_m", "Height over the sea"}.within(-1000, 20'000, "m"), site.altitude_m);
 }
 
@@ -99,6 +105,7 @@ void describe(V& v, T& change)
     v(Field{"advice", "Limit for advice, in the rule's unit"}.within(-1e9, 1e9), change.advice);
     v(Field{"caution", "Limit for a caution, in the rule's unit"}.within(-1e9, 1e9), change.caution);
     v(Field{"stop", "Limit for a stop, in the rule's unit"}.within(-1e9, 1e9), change.stop);
+    v(Field{"off", "The rule is not judged at all"}, change.off);
     v(Field{"reason", "Why, usually which manual"}, change.reason);
 }
 

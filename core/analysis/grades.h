@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/checks/finding.h"
+#include "core/layout/layout.h"
+#include "core/sketch/sketch.h"
+
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+/// The rules that turn with plumb, over the grades on which a vehicle is parked.
+namespace siphonwright {
+
+/// Grades lengthways, the vehicle level across, on which no rule that turns with plumb gives a stop or a
+/// caution. Nose-down is negative.
+struct SoundGrades {
+    double low_percent = 0;
+    double high_percent = 0;
+    bool low_open = false; ///< sound at least that far: nothing beyond searched_grade_percent is looked at
+    bool high_open = false;
+    friend bool operator==(const SoundGrades&, const SoundGrades&) = default;
+};
+constexpr double searched_grade_percent = 15;
+
+/// What is found on one grade and not, or less severely, on the level: one severity lower, so that what would
+/// be advice is none.
+std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level);
+
+/// The same over the sketch's envelope and the grade on which it usually stands. The envelope is judged in
+/// 5 x 3 grades (a verdict can differ inside it and agree at its ends); where a fault first appears between
+/// two of them is found by halving, to 0.01 %. Figures are those at the far end of that way.
+/// Empty when stopped.
+std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
+                                        const std::stop_token& stop);
+
+/// Looked for outwards from the level in steps of 0.25 %, the last step halved to 0.01 %. Nothing where the
+/// level itself is not sound, or when stopped.
+std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level,
+                                       const std::stop_token& stop);
+
+} // namespace siphonwright

@@ -1,0 +1,105 @@
+#include "core/checks/faults.h"
+
+#include "core/checks/rules.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace siphonwright {
+namespace {
+
+/// Rules that see one fault from several sides; a later one goes under an earlier one where they meet.
+constexpr std::array<std::pair<std::string_view, int>, 5> sides = {{{"supply-high-point", 0},
+                                                                    {"return-high-point", 0},
+                                                                    {"return-dip", 1},
+                                                                    {"supply-dip", 1},
+                                                                    {"return-slope", 2}}};
+constexpr int alone = -1;
+
+int sideOf(const Finding& finding)
+{
+    const auto found = std::find_if(sides.begin(), sides.end(),
+                                    [&](const auto& side) { return side.first == finding.rule; });
+    return found == sides.end() ? alone : found->second;
+}
+
+/// Length that two findings share on their hose, mm; negative when they do not meet.
+double shared(const Finding& a, const Finding& b)
+{
+    if (!a.from_mm || !a.to_mm || !b.from_mm || !b.to_mm)
+        return -1;
+    return std::min(*a.to_mm, *b.to_mm) - std::max(*a.from_mm, *b.from_mm);
+}
+
+bool belongsUnder(const Finding& finding, const Finding& head)
+{
+    if (finding.only_on_grade && sameThing(finding, head))
+        return true;
+    const int side = sideOf(finding);
+    const int head_side = sideOf(head);
+    return head_side != alone && head_side < side && finding.hose == head.hose && shared(finding, head) >= 0;
+}
+
+using Fault = std::vector<Finding>;
+
+Fault* hostOf(const Finding& finding, std::vector<Fault>& faults)
+{
+    Fault* best = nullptr;
+    for (Fault& fault : faults)
+        if (belongsUnder(finding, fault.front()) &&
+            (!best || shared(finding, fault.front()) > shared(finding, best->front())))
+            best = &fault;
+    return best;
+}
+
+std::ptrdiff_t placeInBook(const Finding& finding)
+{
+    return ruleById(finding.rule) - ruleBook().data();
+}
+
+/// Under one heading: the worst first, then in the order in which they were gathered.
+Finding headed(Fault fault)
+{
+    std::stable_sort(fault.begin(), fault.end(),
+                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+    Finding head = std::move(fault.front());
+    head.details.assign(std::make_move_iterator(fault.begin() + 1), std::make_move_iterator(fault.end()));
+    return head;
+}
+
+} // namespace
+
+bool sameThing(const Finding& a, const Finding& b)
+{
+    if (a.rule != b.rule || a.part != b.part || a.hose != b.hose)
+        return false;
+    return !a.from_mm || !b.from_mm || shared(a, b) >= 0;
+}
+
+std::vector<Finding> faultsOf(std::vector<Finding> found)
+{
+    // Heads before what goes under them, and the level before the grades.
+    std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
+        return std::pair(a.only_on_grade.has_value(), sideOf(a)) <
+               std::pair(b.only_on_grade.has_value(), sideOf(b));
+    });
+    std::vector<Fault> faults;
+    for (Finding& finding : found) {
+        if (Fault* host = hostOf(finding, faults))
+            host->push_back(std::move(finding));
+        else
+            faults.push_back({std::move(finding)});
+    }
+    std::vector<Finding> out;
+    out.reserve(faults.size());
+    for (Fault& fault : faults)
+        out.push_back(headed(std::move(fault)));
+    std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
+        return std::pair(-static_cast<int>(a.severity), placeInBook(a)) <
+               std::pair(-static_cast<int>(b.severity), placeInBook(b));
+    });
+    return out;
+}
+
+} // namespace siphonwright

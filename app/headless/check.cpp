@@ -57,11 +57,13 @@ QString unconfirmed(const std::vector<Unconfirmed>& facts)
     return list.join(tr(", "));
 }
 
-QString signedGrade(double percent)
+/// `open`: sound at least that far.
+QString signedGrade(double percent, bool open)
 {
     const QString number =
         QString::fromStdString(format(std::abs(percent), Unit::percent, UnitSystem::metric));
-    return percent < 0 ? tr("%1 nose-down").arg(number) : tr("%1 nose-up").arg(number);
+    const QString size = open ? tr("over %1").arg(number) : number;
+    return percent < 0 ? tr("%1 nose-down").arg(size) : tr("%1 nose-up").arg(size);
 }
 
 void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out)
@@ -90,8 +92,11 @@ void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
     const Proof& proof = *file.analysis.proof;
     if (proof.sound)
         out << tr("  sound from %1 to %2")
-                   .arg(signedGrade(proof.sound->low_percent), signedGrade(proof.sound->high_percent))
+                   .arg(signedGrade(proof.sound->low_percent, proof.sound->low_open),
+                        signedGrade(proof.sound->high_percent, proof.sound->high_open))
             << '\n';
+    else
+        out << tr("  not sound on the level") << '\n';
     for (const SagMargin& one : proof.sag) {
         const QString hose = QString::fromStdString(one.hose);
         if (one.droop.margin_mm)

@@ -194,8 +194,9 @@ std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level
 {
     const auto sound = [&](double along_percent) {
         const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level);
-        return std::none_of(found.begin(), found.end(),
-                            [](const Finding& finding) { return finding.severity > Severity::advice; });
+        return std::none_of(found.begin(), found.end(), [](const Finding& finding) {
+            return finding.severity > Severity::advice && ruleById(finding.rule)->tilt == Tilt::traps;
+        });
     };
     if (!sound(0))
         return std::nullopt;

@@ -11,8 +11,8 @@
 /// The rules that turn with plumb, over the grades on which a vehicle is parked.
 namespace siphonwright {
 
-/// Grades lengthways, the vehicle level across, on which no rule that turns with plumb gives a stop or a
-/// caution. Nose-down is negative.
+/// Grades lengthways, the vehicle level across, on which no rule on what holds air or coolant up gives a
+/// stop or a caution. Nose-down is negative.
 struct SoundGrades {
     double low_percent = 0;
     double high_percent = 0;

@@ -40,8 +40,8 @@ struct Rule {
     std::string_view fix;   ///< plain words
     Sense sense;
     Unit unit;
-    Limits limits;         ///< where the rule has numbers
-    Tilt tilt;             ///< those that turn are judged over the grades too
+    Limits limits; ///< where the rule has numbers
+    Tilt tilt;
     void (*judge)(Judge&); ///< looks at the layout and reports
 };
 

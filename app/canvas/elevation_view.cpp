@@ -67,6 +67,7 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     font.setPixelSize(13); // the drawing's own letters are scaled on paper, those on the screen are not
     setFont(font);
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
+    connect(&document, &Document::analysed, this, &ElevationView::refresh);
     connect(&selection, &Selection::partChanged, this, [this] { refresh(); });
     connect(&selection, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
     connect(&selection, &Selection::findingChanged, this,

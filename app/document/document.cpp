@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include <algorithm>
 #include <utility>
 #include <variant>
 
@@ -22,7 +23,7 @@ QStringList sentences(const Problems& problems)
 
 } // namespace
 
-Document::Document(QObject* parent) : QObject(parent), analysis_(analyse(sketch_))
+Document::Document(QObject* parent) : QObject(parent), level_(analyse(sketch_)), analysis_(level_)
 {
     connect(&undo_stack_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
 }
@@ -65,6 +66,7 @@ void Document::reset(Sketch sketch)
 {
     path_.clear();
     undo_stack_.clear();
+    forget();
     setSketch(sketch);
     Q_EMIT fileChanged();
 }
@@ -86,6 +88,7 @@ QStringList Document::open(const QString& path)
         return sentences(*problems);
     path_ = QFileInfo(path).absoluteFilePath();
     undo_stack_.clear();
+    forget();
     setSketch(std::get<Sketch>(read));
     Q_EMIT fileChanged();
     return {};
@@ -112,10 +115,78 @@ QStringList Document::save(const QString& path)
     return {};
 }
 
+/// What was known of another drawing.
+void Document::forget()
+{
+    proof_.reset();
+    grade_ = {};
+    first_revision_ = revision_ + 1;
+}
+
+void Document::startProving()
+{
+    if (prover_)
+        return;
+    prover_ = new Prover(this);
+    connect(prover_, &Prover::ready, this, &Document::takeProof, Qt::QueuedConnection);
+    prover_->ask({revision_, sketch_, level_});
+}
+
+void Document::setGrade(Grade grade)
+{
+    if (grade == grade_)
+        return;
+    grade_ = grade;
+    merge();
+    Q_EMIT analysed();
+}
+
+void Document::takeProof()
+{
+    std::optional<Prover::Answer> answer = prover_->take();
+    if (!answer || answer->revision < first_revision_)
+        return;
+    proof_ = std::move(answer->proof);
+    proof_revision_ = answer->revision;
+    if (grade_ == Grade{})
+        merge();
+    Q_EMIT analysed();
+}
+
+void Document::merge()
+{
+    if (grade_ != Grade{}) {
+        analysis_ = analyse(sketch_, &level_, grade_);
+        return;
+    }
+    if (!proof_) {
+        analysis_ = level_;
+        return;
+    }
+    // A proof from before may speak of what has been deleted since.
+    Proof proof = *proof_;
+    const auto gone = [this](const Finding& finding) {
+        return (!finding.hose.empty() && !sketch_.hose(finding.hose)) ||
+               (finding.part.kind == PartKind::heater && !sketch_.heater(finding.part.id));
+    };
+    proof.on_grade.erase(std::remove_if(proof.on_grade.begin(), proof.on_grade.end(), gone),
+                         proof.on_grade.end());
+    analysis_ = withProof(level_, std::move(proof));
+}
+
+void Document::analyseAgain()
+{
+    level_ = analyse(sketch_, &level_);
+    ++revision_;
+    merge();
+    if (prover_)
+        prover_->ask({revision_, sketch_, level_});
+}
+
 void Document::setSketch(const Sketch& sketch)
 {
     sketch_ = sketch;
-    analysis_ = analyse(sketch_, &analysis_);
+    analyseAgain();
     applying_ = true;
     Q_EMIT changed();
     applying_ = false;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/document/prover.h"
+
 #include "core/analysis/analysis.h"
 #include "core/sketch/edits.h"
 #include "core/sketch/file.h"
@@ -8,7 +10,9 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <cstdint>
 #include <functional>
+#include <optional>
 
 namespace siphonwright {
 
@@ -23,7 +27,18 @@ public:
     explicit Document(QObject* parent = nullptr);
 
     const Sketch& sketch() const { return sketch_; }
+    /// On the level with its proof, as soon as there is one; or as seen with the vehicle on grade().
     const Analysis& analysis() const { return analysis_; }
+    /// Whether the proof in analysis() is of the sketch as it is now, not of one before.
+    bool proofIsCurrent() const { return proof_ && proof_revision_ == revision_; }
+    const std::optional<Proof>& proof() const { return proof_; }
+
+    /// Prove every new sketch beside the window; analysed() says when it is done.
+    void startProving();
+    /// Look at the drawing with the vehicle on a grade. Not part of the sketch: files and sheets are level.
+    void setGrade(Grade grade);
+    Grade grade() const { return grade_; }
+
     QUndoStack& undoStack() { return undo_stack_; }
     bool isModified() const { return !undo_stack_.isClean(); }
 
@@ -45,14 +60,26 @@ public:
 
 Q_SIGNALS:
     void changed();     ///< sketch and analysis have new values
+    void analysed();    ///< the analysis alone has: its proof has come, or another grade is looked at
     void fileChanged(); ///< path or unsaved mark
 
 private:
     friend class SketchCommand;
     void setSketch(const Sketch& sketch);
+    void forget();
+    void analyseAgain();
+    void takeProof();
+    void merge();
 
     Sketch sketch_;
-    Analysis analysis_;
+    Analysis level_;    ///< without proof, on the level
+    Analysis analysis_; ///< what is shown
+    Grade grade_;
+    std::optional<Proof> proof_;
+    std::uint64_t revision_ = 0; ///< of the sketch
+    std::uint64_t proof_revision_ = 0;
+    std::uint64_t first_revision_ = 0; ///< of this drawing: a proof of the one before comes too late
+    Prover* prover_ = nullptr;
     QUndoStack undo_stack_;
     QString path_;
     int last_gesture_ = 0;

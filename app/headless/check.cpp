@@ -26,10 +26,7 @@ Checked checked(const QString& path)
     file.problems = document.open(path);
     if (file.problems.isEmpty()) {
         file.sketch = document.sketch();
-        Analysis level = analyse(file.sketch);
-        if (std::optional<Proof> proof = prove(file.sketch, level))
-            level = withProof(std::move(level), std::move(*proof));
-        file.analysis = std::move(level);
+        file.analysis = proved(file.sketch);
     }
     return file;
 }

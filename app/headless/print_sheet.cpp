@@ -76,15 +76,18 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
         return not_understood;
     Document document;
     QStringList problems = document.open(command->file);
-    if (problems.isEmpty())
-        problems = sheet::exportTo(command->output, document.sketch(), document.analysis(), command->options);
+    Analysis analysis;
+    if (problems.isEmpty()) {
+        analysis = proved(document.sketch());
+        problems = sheet::exportTo(command->output, document.sketch(), analysis, command->options);
+    }
     for (const QString& problem : problems)
         err << command->file << ": " << problem << '\n';
     if (!problems.isEmpty())
         return not_understood;
-    const int scale = sheet::scaleDenominator(document.sketch(), document.analysis(), command->options);
+    const int scale = sheet::scaleDenominator(document.sketch(), analysis, command->options);
     out << tr("%1 written, scale 1:%2.").arg(command->output).arg(scale) << '\n';
-    return document.analysis().stopped() ? job_stopped : nothing_stops;
+    return analysis.stopped() ? job_stopped : nothing_stops;
 }
 
 } // namespace siphonwright::headless

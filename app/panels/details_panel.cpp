@@ -28,6 +28,7 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
     column->addWidget(title_);
     column->addWidget(scroll_, 1);
     connect(&document_, &Document::changed, this, &DetailsPanel::refresh);
+    connect(&document_, &Document::analysed, this, &DetailsPanel::refresh);
     connect(&selection_, &Selection::partChanged, this, &DetailsPanel::refresh);
     refresh();
 }

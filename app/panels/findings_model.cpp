@@ -23,6 +23,7 @@ FindingsModel::FindingsModel(Document& document, QObject* parent)
     : QAbstractListModel(parent), document_(document)
 {
     connect(&document_, &Document::changed, this, &FindingsModel::reload);
+    connect(&document_, &Document::analysed, this, &FindingsModel::reload);
     reload();
 }
 

@@ -47,6 +47,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     connect(list_, &QListView::clicked, this, [this] { rowChosen(); });
     connect(&selection_, &Selection::findingChanged, this, &FindingsPanel::followSelection);
     connect(&document_, &Document::changed, this, &FindingsPanel::refresh);
+    connect(&document_, &Document::analysed, this, &FindingsPanel::refresh);
     connect(change_limit_, &QPushButton::clicked, this, &FindingsPanel::changeLimit);
     refresh();
 }

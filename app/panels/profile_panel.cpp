@@ -45,6 +45,7 @@ ProfilePanel::ProfilePanel(Document& document, Selection& selection, QWidget* pa
     setAccessibleName(tr("Run profile"));
     setToolTip(tr("Height along the hoses, seen from where the coolant comes from"));
     connect(&document_, &Document::changed, this, &ProfilePanel::sample);
+    connect(&document_, &Document::analysed, this, &ProfilePanel::sample);
     connect(&selection_, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
     connect(&selection_, &Selection::partChanged, this, qOverload<>(&QWidget::update));
     sample();

@@ -54,6 +54,7 @@ MainWindow::MainWindow(QWidget* parent)
     connectViewActions();
     connectInsertActions();
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
+    connect(&document_, &Document::analysed, this, &MainWindow::refresh);
     connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
     connect(&selection_, &Selection::partChanged, this, &MainWindow::refresh);
     connect(files_, &FileCommands::opened, this, [this] {
@@ -66,6 +67,7 @@ MainWindow::MainWindow(QWidget* parent)
     restoreLayout();
     refresh();
     refreshTitle();
+    document_.startProving();
 }
 
 MainWindow::~MainWindow() = default;

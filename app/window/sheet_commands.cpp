@@ -48,7 +48,8 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
-    const QStringList problems = sheet::exportTo(path, document_.sketch(), document_.analysis(), options());
+    const QStringList problems =
+        sheet::exportTo(path, document_.sketch(), proved(document_.sketch()), options());
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
 }
@@ -58,7 +59,7 @@ void SheetCommands::paint(QPrinter& printer) const
     QPainter painter(&printer);
     // The logical resolution is the one that the painter's coordinates count in.
     painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
-    sheet::paintPage(painter, document_.sketch(), document_.analysis(), options());
+    sheet::paintPage(painter, document_.sketch(), proved(document_.sketch()), options());
 }
 
 void SheetCommands::preview()

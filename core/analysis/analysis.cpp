@@ -79,6 +79,13 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const st
     return out;
 }
 
+Analysis proved(const Sketch& sketch)
+{
+    Analysis level = analyse(sketch);
+    std::optional<Proof> proof = prove(sketch, level);
+    return proof ? withProof(std::move(level), std::move(*proof)) : level;
+}
+
 Analysis withProof(Analysis level, Proof proof)
 {
     std::vector<Finding> all = apart(std::move(level.findings));

@@ -51,6 +51,9 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade
 /// gives nothing then.
 std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const std::stop_token& stop = {});
 
+/// Both at once: what the sheet and the command line say.
+Analysis proved(const Sketch& sketch);
+
 /// An analysis on the level with a proof: faults found on a grade take their place among the others.
 Analysis withProof(Analysis level, Proof proof);
 

@@ -1,0 +1,57 @@
+#include "app/document/prover.h"
+
+#include <utility>
+
+namespace siphonwright {
+
+Prover::Prover(QObject* parent) : QObject(parent), thread_([this](const std::stop_token& end) { work(end); })
+{}
+
+Prover::~Prover()
+{
+    thread_.request_stop();
+    const std::lock_guard lock(mutex_);
+    running_.request_stop();
+}
+
+void Prover::ask(Job job)
+{
+    {
+        const std::lock_guard lock(mutex_);
+        waiting_ = std::move(job);
+        running_.request_stop();
+    }
+    wake_.notify_one();
+}
+
+std::optional<Prover::Answer> Prover::take()
+{
+    const std::lock_guard lock(mutex_);
+    return std::exchange(answer_, std::nullopt);
+}
+
+void Prover::work(const std::stop_token& end)
+{
+    while (true) {
+        Job job;
+        std::stop_source running;
+        {
+            std::unique_lock lock(mutex_);
+            if (!wake_.wait(lock, end, [this] { return waiting_.has_value(); }) || end.stop_requested())
+                return;
+            job = std::move(*waiting_);
+            waiting_.reset();
+            running_ = running;
+        }
+        std::optional<Proof> proof = prove(job.sketch, job.level, running.get_token());
+        if (!proof)
+            continue;
+        {
+            const std::lock_guard lock(mutex_);
+            answer_ = Answer{job.revision, std::move(*proof)};
+        }
+        Q_EMIT ready();
+    }
+}
+
+} // namespace siphonwright

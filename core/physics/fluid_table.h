@@ -15,7 +15,7 @@ namespace siphonwright {
 /// of viscosity, which is all that a balance of heads and heats needs. The integral is that of the tabulated
 /// density, exactly.
 ///
-/// Error: measured against the liquid at construction, largest_relative_error(); under 1e-8 for GlycolWater.
+/// Error: measured against the liquid at construction, largest_relative_error(); under 2e-8 for GlycolWater.
 /// Outside the liquid's range values stay as at the nearer end and the integral goes on with them.
 class FluidTable {
 public:

@@ -34,7 +34,7 @@ double glycolVolumePercent(CoolantBase base, double mass_percent);
 /// Error: plain water as liquidWater(). For mixtures only the spread between sources is known, since coolants
 /// as sold hold inhibitors and the tables of pure ones differ too: computed less published, over all rows of
 /// tests/physics/data, density -1.9 to +0.5 %, specific heat -7.8 to +1.8 %, conductivity -2 to +5 %,
-/// viscosity -13 to +27 % over -20 degC and -43 to +26 % below. How density falls with temperature, which
+/// viscosity -29 to +27 % over 0 degC and -43 to +26 % below. How density falls with temperature, which
 /// drives natural circulation, differs by 10 to 20 % (ethylene glycol) from the ASHRAE tables, to which it is
 /// the larger.
 class GlycolWater : public Fluid {
@@ -46,7 +46,7 @@ public:
     static GlycolWater water();
 
     CoolantBase base() const { return base_; }
-    double volume_percent() const { return volume_percent_; }
+    double volumePercent() const { return volume_percent_; }
 
     /// As at the nearer end outside the range; what is not a number counts as the lower end.
     FluidState at(double temperature_degC) const override;

@@ -64,7 +64,7 @@ void TestFluidTable::everyCoolantIsHeldToTenMillionths()
         for (double percent = 0; percent <= 60; percent += 0.5) {
             const GlycolWater coolant = *GlycolWater::ofVolume(base, percent);
             const FluidTable table = *FluidTable::of(coolant);
-            QVERIFY(table.largest_relative_error() < 1e-7);
+            QVERIFY(table.largestRelativeError() < 1e-7);
             // Measured here anew, at temperatures that the table does not know.
             for (double t = coolant.lowest_degC(); t <= 120; t += 0.137) {
                 const FluidState state = coolant.at(t);
@@ -83,7 +83,7 @@ void TestFluidTable::cubicsAreHeldToRounding()
 {
     const Cubics liquid(-31.3, 118.9);
     const FluidTable table = *FluidTable::of(liquid);
-    QVERIFY(table.largest_relative_error() < 1e-14);
+    QVERIFY(table.largestRelativeError() < 1e-14);
     VERIFY_NEAR(table.density(41.7), liquid.at(41.7).density_kg_per_m3, 1e-11);
     VERIFY_NEAR(table.lnViscosity(41.7), std::log(2e-3), 1e-14);
     VERIFY_NEAR(table.specificHeat(41.7), 3000 + 4 * 41.7, 1e-11);
@@ -132,7 +132,7 @@ void TestFluidTable::aRangeMayEndAnywhere()
         const Cubics liquid(lowest, highest);
         const auto table = FluidTable::of(liquid);
         QVERIFY(table.has_value());
-        QVERIFY(table->largest_relative_error() < 1e-12);
+        QVERIFY(table->largestRelativeError() < 1e-12);
         VERIFY_NEAR(table->density(highest), liquid.at(highest).density_kg_per_m3, 1e-9);
         VERIFY_NEAR(table->density(lowest), liquid.at(lowest).density_kg_per_m3, 1e-9);
         VERIFY_NEAR(table->densityIntegral(highest), antiderivative(highest) - antiderivative(lowest), 1e-8);

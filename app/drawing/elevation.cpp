@@ -54,6 +54,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintPockets(ink);
     paintUndersized(ink);
     paintHoseParts(ink);
+    paintSagMargins(ink);
+    paintPlumbArrow(ink);
     labelEngine(ink);
     ink.writeLabels();
     if (style.balloons)

@@ -92,6 +92,8 @@ void paintHoses(Ink& ink);
 void paintPockets(Ink& ink);
 void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
+void paintSagMargins(Ink& ink);
+void paintPlumbArrow(Ink& ink);
 void paintBalloons(Ink& ink);
 void labelEngine(Ink& ink);
 

@@ -1,11 +1,12 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
 
+#include "core/analysis/margin_text.h"
+
 #include <QCoreApplication>
 #include <QTextStream>
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 #include <utility>
 
@@ -44,25 +45,6 @@ QString severityWord(Severity severity)
     return {};
 }
 
-/// "(on the place of Drain port, typical; ...)", what nobody has confirmed.
-QString unconfirmed(const std::vector<Unconfirmed>& facts)
-{
-    QStringList list;
-    for (const Unconfirmed& one : facts)
-        list << tr("%1 (%2)").arg(QString::fromStdString(one.fact),
-                                  one.source == Source::typical ? tr("typical") : tr("assumed"));
-    return list.join(tr(", "));
-}
-
-/// `open`: sound at least that far.
-QString signedGrade(double percent, bool open)
-{
-    const QString number =
-        QString::fromStdString(format(std::abs(percent), Unit::percent, UnitSystem::metric));
-    const QString size = open ? tr("over %1").arg(number) : number;
-    return percent < 0 ? tr("%1 nose-down").arg(size) : tr("%1 nose-up").arg(size);
-}
-
 void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out)
 {
     const auto words = [&](double value, Unit unit) {
@@ -77,7 +59,7 @@ void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStr
     else
         out << QStringLiteral(" [%1]").arg(QString::fromStdString(finding.rule));
     if (!finding.rests_on.empty())
-        out << tr(" Hangs on %1.").arg(unconfirmed(finding.rests_on));
+        out << tr(" Hangs on %1.").arg(QString::fromStdString(listOf(finding.rests_on)));
     out << '\n';
     for (const Finding& detail : finding.details)
         writeFinding(detail, units, indent + 4, out);
@@ -86,21 +68,12 @@ void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStr
 /// In which grades and with how much sag the job stays sound.
 void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
 {
-    const Proof& proof = *file.analysis.proof;
-    if (proof.sound)
-        out << tr("  sound from %1 to %2")
-                   .arg(signedGrade(proof.sound->low_percent, proof.sound->low_open),
-                        signedGrade(proof.sound->high_percent, proof.sound->high_open))
-            << '\n';
-    else
-        out << tr("  not sound on the level") << '\n';
-    for (const SagMargin& one : proof.sag) {
-        const QString hose = QString::fromStdString(one.hose);
-        if (one.droop.margin_mm)
-            out << tr("  %1 may sag %2 before it makes a trap")
-                       .arg(hose, QString::fromStdString(format(*one.droop.margin_mm, Unit::mm, units)))
-                << '\n';
-    }
+    const auto line = [&](const Message& text) {
+        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << '\n';
+    };
+    line(textOf(file.analysis.proof->sound));
+    for (const SagMargin& one : file.analysis.proof->sag)
+        line(textOf(one, file.sketch));
 }
 
 /// An exit code of 0 only says that nothing that was judged stops the job.
@@ -136,7 +109,8 @@ void writeWords(const Checked& file, QTextStream& out)
                        .arg(QString::fromStdString(change.rule), QString::fromStdString(change.reason))
                 << '\n';
     if (!file.analysis.unconfirmed.empty())
-        out << tr("  not confirmed: %1").arg(unconfirmed(file.analysis.unconfirmed)) << '\n';
+        out << tr("  not confirmed: %1").arg(QString::fromStdString(listOf(file.analysis.unconfirmed)))
+            << '\n';
     if (file.analysis.proof)
         writeMargins(file, units, out);
     const Analysis& a = file.analysis;

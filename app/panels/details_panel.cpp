@@ -3,6 +3,8 @@
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
 
+#include "core/analysis/margin_text.h"
+
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -15,10 +17,14 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
       document_(document),
       selection_(selection),
       title_(new QLabel(this)),
+      margins_(new QLabel(this)),
       scroll_(new QScrollArea(this))
 {
     title_->setProperty("role", QStringLiteral("title"));
     title_->setObjectName(QStringLiteral("details-title"));
+    margins_->setObjectName(QStringLiteral("details-margins"));
+    margins_->setWordWrap(true);
+    margins_->setProperty("role", QStringLiteral("remark"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -26,6 +32,7 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
     column->setContentsMargins(8, 6, 4, 6);
     column->setSpacing(4);
     column->addWidget(title_);
+    column->addWidget(margins_);
     column->addWidget(scroll_, 1);
     connect(&document_, &Document::changed, this, &DetailsPanel::refresh);
     connect(&document_, &Document::analysed, this, &DetailsPanel::refresh);
@@ -37,6 +44,7 @@ void DetailsPanel::refresh()
 {
     PartForm wanted = formFor(document_.sketch(), selection_.part());
     title_->setText(wanted.title);
+    showMargins();
     if (form_ && shown_ == selection_.part() && form_->fits(wanted.form)) {
         form_->show(std::move(wanted.form));
         return;
@@ -54,6 +62,29 @@ void DetailsPanel::refresh()
     // There is no sideways scrolling, so the panel is never narrower than its form.
     scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
                              scroll_->verticalScrollBar()->sizeHint().width());
+}
+
+/// For a hose how far it may sag, for any part what its rules leave.
+void DetailsPanel::showMargins()
+{
+    const UnitSystem units = unitsOf(document_.sketch());
+    const Analysis& analysis = document_.analysis();
+    const PartRef& part = selection_.part();
+    QStringList lines;
+    if (analysis.proof)
+        for (const SagMargin& margin : analysis.proof->sag)
+            if (part.id == margin.hose)
+                lines << QString::fromStdString(format(textOf(margin, document_.sketch()), units));
+    for (const Margin& margin : analysis.margins)
+        if (part.kind != PartKind::nothing && margin.part == part)
+            lines << tr("%1: %2, limit %3, %4 left.")
+                         .arg(QString::fromUtf8(ruleById(margin.rule)->title.data(),
+                                                qsizetype(ruleById(margin.rule)->title.size())),
+                              QString::fromStdString(format(margin.measured, margin.unit, units)),
+                              QString::fromStdString(format(margin.limit, margin.unit, units)),
+                              QString::fromStdString(format(margin.left, margin.unit, units)));
+    margins_->setText(lines.join(u'\n'));
+    margins_->setVisible(!lines.isEmpty());
 }
 
 } // namespace siphonwright::panels

@@ -20,10 +20,12 @@ public:
 
 private:
     void refresh();
+    void showMargins();
 
     Document& document_;
     Selection& selection_;
     QLabel* title_;
+    QLabel* margins_; ///< what is left before a rule is broken
     QScrollArea* scroll_;
     FormView* form_ = nullptr;
     PartRef shown_;

@@ -51,9 +51,11 @@ QString FindingRow::body(const QStyleOptionViewItem& option, const QModelIndex& 
     const auto field = [&index](int role) { return index.data(role).toString().toHtmlEscaped(); };
     const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
     const QString faint = ink.faint.name();
-    if (index.data(FindingsModel::missing_role).toBool())
+    const auto kind = static_cast<FindingsModel::Kind>(index.data(FindingsModel::kind_role).toInt());
+    if (kind != FindingsModel::Kind::fault)
         return QStringLiteral("<span style='color:%1'><b>%2</b> %3</span>")
-            .arg(faint, tr("Not judged."), field(Qt::DisplayRole));
+            .arg(faint, kind == FindingsModel::Kind::missing ? tr("Not judged.") : tr("Not confirmed."),
+                 field(Qt::DisplayRole));
     const int severity = index.data(FindingsModel::severity_role).toInt();
     const QString word = severity == static_cast<int>(Severity::stop)      ? tr("STOP")
                          : severity == static_cast<int>(Severity::caution) ? tr("Caution")
@@ -65,6 +67,8 @@ QString FindingRow::body(const QStyleOptionViewItem& option, const QModelIndex& 
                        .arg(colour.name(), word, field(Qt::DisplayRole));
     if (const QString figures = field(FindingsModel::figures_role); !figures.isEmpty())
         html += QStringLiteral("<br><b>%1</b>").arg(figures);
+    for (const QString& detail : index.data(FindingsModel::details_role).toStringList())
+        html += QStringLiteral("<br>– %1").arg(detail.toHtmlEscaped());
     if (const QString why = field(FindingsModel::why_role); !why.isEmpty())
         html += QStringLiteral("<br><span style='color:%1'>%2</span>").arg(faint, why);
     if (const QString fix = field(FindingsModel::fix_role);
@@ -123,7 +127,9 @@ void FindingRow::paintMark(QPainter& painter, const QPointF& centre, const QMode
     if (severity < 0) {
         painter.setPen(QPen(ink.faint, 1.4, Qt::DashLine));
         painter.drawEllipse(centre, mark_radius, mark_radius);
-        painter.drawText(box, Qt::AlignCenter, QStringLiteral("?"));
+        const bool missing =
+            index.data(FindingsModel::kind_role).toInt() == static_cast<int>(FindingsModel::Kind::missing);
+        painter.drawText(box, Qt::AlignCenter, missing ? QStringLiteral("?") : QStringLiteral("~"));
         return;
     }
     painter.setPen(Qt::NoPen);

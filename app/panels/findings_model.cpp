@@ -2,6 +2,8 @@
 
 #include "app/panels/field.h"
 
+#include "core/analysis/margin_text.h"
+
 namespace siphonwright::panels {
 
 namespace {
@@ -31,15 +33,18 @@ void FindingsModel::reload()
 {
     const Analysis& analysis = document_.analysis();
     const UnitSystem units = unitsOf(document_.sketch());
-    if (analysis.findings == findings_ && analysis.not_judged == not_judged_ && units == units_)
+    if (analysis.findings == findings_ && analysis.not_judged == not_judged_ &&
+        analysis.unconfirmed == unconfirmed_ && units == units_)
         return;
     // During a drag mostly numbers change: the rows stay, so that selection and scrolling do too.
-    const bool same_rows =
-        analysis.findings.size() == findings_.size() && analysis.not_judged.size() == not_judged_.size();
+    const bool same_rows = analysis.findings.size() == findings_.size() &&
+                           analysis.not_judged.size() == not_judged_.size() &&
+                           analysis.unconfirmed.size() == unconfirmed_.size();
     if (!same_rows)
         beginResetModel();
     findings_ = analysis.findings;
     not_judged_ = analysis.not_judged;
+    unconfirmed_ = analysis.unconfirmed;
     units_ = units;
     if (!same_rows)
         endResetModel();
@@ -49,7 +54,26 @@ void FindingsModel::reload()
 
 int FindingsModel::rowCount(const QModelIndex& parent) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(findings_.size() + not_judged_.size());
+    return parent.isValid() ? 0
+                            : static_cast<int>(findings_.size() + not_judged_.size() + unconfirmed_.size());
+}
+
+FindingsModel::Kind FindingsModel::kindOf(int row) const
+{
+    const auto at = static_cast<std::size_t>(row);
+    if (at < findings_.size())
+        return Kind::fault;
+    return at < findings_.size() + not_judged_.size() ? Kind::missing : Kind::unconfirmed;
+}
+
+const NotJudged& FindingsModel::missingAt(int row) const
+{
+    return not_judged_[static_cast<std::size_t>(row) - findings_.size()];
+}
+
+const Unconfirmed& FindingsModel::unconfirmedAt(int row) const
+{
+    return unconfirmed_[static_cast<std::size_t>(row) - findings_.size() - not_judged_.size()];
 }
 
 int FindingsModel::findingAt(const QModelIndex& index) const
@@ -61,18 +85,33 @@ PartRef FindingsModel::partAt(const QModelIndex& index) const
 {
     if (!index.isValid() || index.row() >= rowCount())
         return {};
-    const auto row = static_cast<std::size_t>(index.row());
-    return row < findings_.size() ? findings_[row].part : not_judged_[row - findings_.size()].part;
+    switch (kindOf(index.row())) {
+    case Kind::fault:
+        return findings_[static_cast<std::size_t>(index.row())].part;
+    case Kind::missing:
+        return missingAt(index.row()).part;
+    case Kind::unconfirmed:
+        break;
+    }
+    return unconfirmedAt(index.row()).part;
 }
 
 QVariant FindingsModel::data(const QModelIndex& index, int role) const
 {
     if (!index.isValid() || index.row() >= rowCount())
         return {};
-    const auto row = static_cast<std::size_t>(index.row());
-    if (row < findings_.size())
-        return findingData(findings_[row], index.row(), role);
-    return missingData(not_judged_[row - findings_.size()], role);
+    const Kind kind = kindOf(index.row());
+    if (role == kind_role)
+        return static_cast<int>(kind);
+    switch (kind) {
+    case Kind::fault:
+        return findingData(findings_[static_cast<std::size_t>(index.row())], index.row(), role);
+    case Kind::missing:
+        return missingData(missingAt(index.row()), role);
+    case Kind::unconfirmed:
+        break;
+    }
+    return unconfirmedData(unconfirmedAt(index.row()), role);
 }
 
 QVariant FindingsModel::findingData(const Finding& finding, int row, int role) const
@@ -91,8 +130,8 @@ QVariant FindingsModel::findingData(const Finding& finding, int row, int role) c
         return rule ? words(rule->why) : QString();
     case fix_role:
         return QString::fromStdString(format(finding.fix, units_));
-    case missing_role:
-        return false;
+    case details_role:
+        return detailsOf(finding);
     case Qt::ToolTipRole:
         return rule ? tr("%1. Basis: %2").arg(words(rule->title), words(rule->basis)) : QString();
     case Qt::AccessibleTextRole:
@@ -113,11 +152,38 @@ QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
         return tr("%1: %2").arg(titleOf(missing.rule), QString::fromStdString(missing.missing));
     case severity_role:
         return -1;
-    case missing_role:
-        return true;
     default:
         return {};
     }
+}
+
+QVariant FindingsModel::unconfirmedData(const Unconfirmed& fact, int role) const
+{
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole: {
+        QString text = QString::fromStdString(textOf(fact));
+        text[0] = text[0].toUpper();
+        return text;
+    }
+    case severity_role:
+        return -1;
+    case Qt::ToolTipRole:
+        return tr("Verdicts hang on this. Measure it or look it up, and say so beside the figure.");
+    default:
+        return {};
+    }
+}
+
+/// What else belongs to the fault, and what its verdict hangs on.
+QStringList FindingsModel::detailsOf(const Finding& finding) const
+{
+    QStringList lines;
+    for (const Finding& detail : finding.details)
+        lines << QString::fromStdString(format(detail.text, units_));
+    if (!finding.rests_on.empty())
+        lines << tr("Not confirmed: %1.").arg(QString::fromStdString(listOf(finding.rests_on)));
+    return lines;
 }
 
 QString FindingsModel::figures(const Finding& finding) const
@@ -151,6 +217,8 @@ QString FindingsModel::summary() const
         parts.append(tr("%1 advice").arg(advices));
     if (!not_judged_.empty())
         parts.append(tr("%1 not judged").arg(not_judged_.size()));
+    if (!unconfirmed_.empty())
+        parts.append(tr("%1 not confirmed").arg(unconfirmed_.size()));
     if (findings_.empty() && document_.sketch().hoses.empty())
         return tr("Nothing to judge until hoses are drawn");
     if (stops == 0)

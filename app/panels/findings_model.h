@@ -6,11 +6,21 @@
 
 namespace siphonwright::panels {
 
-/// The analysis's findings as rows, then a row per fact that is missing. Texts in the document's units.
+/// The analysis's faults as rows, then a row per fact that is missing, then a row per fact that verdicts hang
+/// on and nobody has confirmed. Texts in the document's units.
 class FindingsModel : public QAbstractListModel {
     Q_OBJECT
 public:
-    enum Role { severity_role = Qt::UserRole, number_role, figures_role, why_role, fix_role, missing_role };
+    enum Role {
+        severity_role = Qt::UserRole,
+        number_role,
+        figures_role,
+        why_role,
+        fix_role,
+        details_role,
+        kind_role
+    };
+    enum class Kind { fault, missing, unconfirmed };
 
     explicit FindingsModel(Document& document, QObject* parent = nullptr);
 
@@ -27,11 +37,17 @@ private:
     void reload();
     QVariant findingData(const Finding& finding, int row, int role) const;
     QVariant missingData(const NotJudged& missing, int role) const;
+    QVariant unconfirmedData(const Unconfirmed& fact, int role) const;
+    QStringList detailsOf(const Finding& finding) const;
+    Kind kindOf(int row) const;
+    const NotJudged& missingAt(int row) const;
+    const Unconfirmed& unconfirmedAt(int row) const;
     QString figures(const Finding& finding) const;
 
     Document& document_;
     std::vector<Finding> findings_;
     std::vector<NotJudged> not_judged_;
+    std::vector<Unconfirmed> unconfirmed_;
     UnitSystem units_ = UnitSystem::metric;
 };
 

@@ -79,6 +79,18 @@ void addSite(Fields<Sketch>& fields)
     fields.quantity(
         FormText::tr("Grade, right side up"), Unit::percent,
         [](auto& s) -> auto& { return s.site.grade_across_percent; });
+    fields
+        .quantity(
+            FormText::tr("Judged nose up and down to"), Unit::percent,
+            [](auto& s) -> auto& { return s.site.envelope_along_percent; })
+        .least = 0;
+    fields.last().most = 30;
+    fields
+        .quantity(
+            FormText::tr("Judged left and right to"), Unit::percent,
+            [](auto& s) -> auto& { return s.site.envelope_across_percent; })
+        .least = 0;
+    fields.last().most = 30;
     fields.quantity(
         FormText::tr("Altitude"), Unit::metre, [](auto& s) -> auto& { return s.site.altitude_m; });
     fields.quantity(

@@ -139,6 +139,7 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.drawRect(box);
     const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
                                            notJudgedSection(page.analysis),
+                                           marginsSection(page.sketch, page.analysis),
                                            partsSection(page.sketch, page.analysis), cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)

@@ -1,5 +1,7 @@
 #include "app/sheet/words.h"
 
+#include "core/analysis/margin_text.h"
+
 #include <QCoreApplication>
 
 #include <map>
@@ -106,6 +108,24 @@ Section notJudgedSection(const Analysis& analysis)
         missing[0] = missing[0].toUpper();
         section.items.push_back({missing + QLatin1Char('.'), std::nullopt, 0});
     }
+    return section;
+}
+
+Section marginsSection(const Sketch& sketch, const Analysis& analysis)
+{
+    Section section{tr("Margins"), {}, tr("and %1 more"), 2};
+    if (!analysis.proof || analysis.layout.hoses.empty())
+        return section;
+    const UnitSystem units = unitsOf(sketch);
+    const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    add(QString::fromStdString(format(textOf(analysis.proof->sound), units)));
+    for (const SagMargin& margin : analysis.proof->sag)
+        add(QString::fromStdString(format(textOf(margin, sketch), units)));
+    add(tr("Judged on grades to %1 nose up and down, %2 left and right.")
+            .arg(words(sketch.site.envelope_along_percent, Unit::percent, units),
+                 words(sketch.site.envelope_across_percent, Unit::percent, units)));
+    if (!analysis.unconfirmed.empty())
+        add(tr("Not confirmed: %1.").arg(QString::fromStdString(listOf(analysis.unconfirmed))));
     return section;
 }
 

@@ -23,6 +23,8 @@ struct Section {
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis);
 Section notJudgedSection(const Analysis& analysis);
+/// What is left: grades, sag; what verdicts hang on and nobody has confirmed.
+Section marginsSection(const Sketch& sketch, const Analysis& analysis);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);
 Section cautionsSection();
 

@@ -3,6 +3,7 @@
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
+#include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
 #include "app/window/about.h"
 #include "app/window/file_commands.h"
@@ -42,12 +43,14 @@ MainWindow::MainWindow(QWidget* parent)
     buildTools();
     buildStatusLine();
     auto* centre = new QWidget(this);
+    grade_ = new panels::GradeStrip(document_, centre);
     first_steps_ = new FirstSteps(document_, *actions_, *engines_, *heaters_, centre);
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(first_steps_);
     column->addWidget(view_, 1);
+    column->addWidget(grade_);
     setCentralWidget(centre);
     connectFileActions();
     connectEditActions();
@@ -155,6 +158,7 @@ void MainWindow::setDark(bool dark)
     view_->setDark(dark);
     findings_->setDark(dark);
     profile_->setDark(dark);
+    grade_->setDark(dark);
 }
 
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)

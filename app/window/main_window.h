@@ -13,6 +13,7 @@ namespace siphonwright {
 namespace panels {
 class DetailsPanel;
 class FindingsPanel;
+class GradeStrip;
 class ProfilePanel;
 } // namespace panels
 class FileCommands;
@@ -74,6 +75,7 @@ private:
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
+    panels::GradeStrip* grade_ = nullptr;
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

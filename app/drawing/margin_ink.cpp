@@ -1,0 +1,75 @@
+#include "app/drawing/ink.h"
+
+#include "core/analysis/analysis.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+/// What is left: how far each hose may sag, and which way is down.
+namespace siphonwright::drawing {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+/// Down along plumb, as the elevation shows it.
+QPointF down(const Plumb& plumb)
+{
+    return unitOf(QPointF(-plumb.up().x, plumb.up().z));
+}
+
+} // namespace
+
+/// A small arrow under the hose where the least sag makes a trap.
+void paintSagMargins(Ink& ink)
+{
+    if (!ink.analysis.proof || !ink.style.labels)
+        return;
+    for (const SagMargin& margin : ink.analysis.proof->sag) {
+        const ResolvedHose* hose = ink.analysis.layout.hose(margin.hose);
+        if (!hose || !margin.droop.margin_mm || margin.droop.along_mm > (*hose)->path.line.length())
+            continue;
+        const QPointF along = down(ink.analysis.layout.plumb);
+        const QPointF from = toPage((*hose)->path.line.at(margin.droop.along_mm)) +
+                             along * ((*hose)->outsideDiameter() / 2 + ink.paper(0.8));
+        const QPointF tip = from + along * ink.paper(4);
+        ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
+        ink.line(from, tip);
+        ink.arrowhead(tip, along, 1.6, ink.palette.faint);
+        const QString text =
+            tr("may sag %1")
+                .arg(QString::fromStdString(format(*margin.droop.margin_mm, Unit::mm, ink.style.units)));
+        ink.label({{tip + QPointF(ink.paper(1.2), 0)},
+                   {tip - QPointF(ink.paper(1.2), 0), Anchor::right},
+                   {tip + QPointF(0, ink.paper(0.8 + ink.style.lettering_mm)), Anchor::centre}},
+                  text, ink.palette.faint);
+    }
+}
+
+/// A plumb line with its bob, where the drawing does not stand plumb itself.
+void paintPlumbArrow(Ink& ink)
+{
+    const Vec3& up = ink.analysis.layout.plumb.up();
+    constexpr double upright = 1e-9;
+    if (std::abs(up.x) < upright && std::abs(up.y) < upright)
+        return;
+    const QPointF along = down(ink.analysis.layout.plumb);
+    const QPointF from(ink.visible.right() - ink.paper(26), ink.visible.top() + ink.paper(5));
+    const QPointF tip = from + along * ink.paper(17);
+    ink.painter.setPen(ink.pen(ink.palette.level, edge_mm));
+    ink.line(from, tip);
+    ink.arrowhead(tip, along, 3, ink.palette.level);
+    ink.painter.setPen(ink.chainPen(ink.palette.faint, thin_mm));
+    ink.line(from, from + QPointF(0, ink.paper(17)));
+    ink.reserve(QRectF(from, tip).normalized().adjusted(-ink.paper(2), 0, ink.paper(2), 0));
+    const double off_deg = std::acos(std::min(1.0, up.z)) * 180 / 3.14159265358979323846;
+    ink.label({{tip + QPointF(0, ink.paper(1.2 + ink.style.lettering_mm)), Anchor::centre}},
+              tr("plumb, %1 off").arg(QString::fromStdString(format(off_deg, Unit::degree, ink.style.units))),
+              ink.palette.level);
+}
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,113 @@
+#include "app/panels/grade_strip.h"
+
+#include "app/panels/field.h"
+#include "app/panels/grade_slider.h"
+
+#include "core/analysis/margin_text.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QToolButton>
+
+#include <cmath>
+
+namespace siphonwright::panels {
+
+namespace {
+
+constexpr double most_along_percent = 15;
+constexpr double most_across_percent = 8;
+
+QString percent(double value)
+{
+    return QString::fromStdString(format(std::abs(value), Unit::percent, UnitSystem::metric));
+}
+
+} // namespace
+
+GradeStrip::GradeStrip(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      along_(new GradeSlider(most_along_percent, this)),
+      across_(new GradeSlider(most_across_percent, this)),
+      stands_(new QLabel(this)),
+      level_(new QToolButton(this)),
+      sound_(new QLabel(this))
+{
+    setObjectName(QStringLiteral("grade-strip"));
+    along_->setObjectName(QStringLiteral("grade-along"));
+    along_->setAccessibleName(tr("Grade lengthways, percent, nose-up to the right"));
+    along_->setToolTip(tr("Park the vehicle on a grade: left is nose-down, right is nose-up.\n"
+                          "The band is where the job is sound, the thick line is what it is judged over.\n"
+                          "Double-click for level."));
+    across_->setObjectName(QStringLiteral("grade-across"));
+    across_->setAccessibleName(tr("Grade across, percent, right side up to the right"));
+    across_->setToolTip(tr("Left is left side up, right is right side up. Double-click for level."));
+    across_->setFixedWidth(130);
+    level_->setText(tr("Back to level"));
+    level_->setToolTip(tr("Stand the vehicle on the level again"));
+    stands_->setObjectName(QStringLiteral("grade-stands"));
+    sound_->setObjectName(QStringLiteral("grade-sound"));
+    sound_->setWordWrap(true);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(10, 2, 10, 2);
+    row->setSpacing(8);
+    row->addWidget(new QLabel(tr("Parked"), this));
+    row->addWidget(along_, 2);
+    row->addWidget(new QLabel(tr("across"), this));
+    row->addWidget(across_);
+    row->addWidget(stands_);
+    row->addWidget(level_);
+    row->addWidget(sound_, 3);
+    connect(along_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
+    connect(across_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
+    connect(level_, &QToolButton::clicked, this, [this] { document_.setGrade({}); });
+    connect(&document_, &Document::changed, this, &GradeStrip::refresh);
+    connect(&document_, &Document::analysed, this, &GradeStrip::refresh);
+    refresh();
+}
+
+void GradeStrip::setDark(bool dark)
+{
+    along_->setDark(dark);
+    across_->setDark(dark);
+}
+
+QString GradeStrip::verdict() const
+{
+    return sound_->text();
+}
+
+void GradeStrip::moved()
+{
+    document_.setGrade({along_->percent(), across_->percent()});
+}
+
+void GradeStrip::refresh()
+{
+    const Grade grade = document_.grade();
+    const QSignalBlocker quiet_along(along_);
+    const QSignalBlocker quiet_across(across_);
+    along_->setValue(static_cast<int>(std::lround(grade.along_percent * 10)));
+    across_->setValue(static_cast<int>(std::lround(grade.across_percent * 10)));
+    along_->setJudged(document_.sketch().site.envelope_along_percent);
+    across_->setJudged(document_.sketch().site.envelope_across_percent);
+    QStringList stands;
+    if (grade.along_percent != 0)
+        stands << (grade.along_percent > 0 ? tr("%1 nose-up") : tr("%1 nose-down"))
+                      .arg(percent(grade.along_percent));
+    if (grade.across_percent != 0)
+        stands << (grade.across_percent > 0 ? tr("%1 right side up") : tr("%1 left side up"))
+                      .arg(percent(grade.across_percent));
+    stands_->setText(stands.isEmpty() ? tr("on the level") : stands.join(QStringLiteral(", ")));
+    level_->setVisible(!stands.isEmpty());
+    const std::optional<Proof>& proof = document_.proof();
+    const bool drawn = proof && !document_.sketch().hoses.empty();
+    along_->setSound(drawn ? proof->sound : std::nullopt);
+    sound_->setText(drawn ? QString::fromStdString(format(textOf(proof->sound), unitsOf(document_.sketch())))
+                          : QString());
+    sound_->setEnabled(document_.proofIsCurrent());
+}
+
+} // namespace siphonwright::panels

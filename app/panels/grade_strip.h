@@ -1,0 +1,37 @@
+#pragma once
+
+#include "app/document/document.h"
+
+#include <QWidget>
+
+class QLabel;
+class QToolButton;
+
+namespace siphonwright::panels {
+
+class GradeSlider;
+
+/// Under the elevation: how the vehicle stands, and in which grades the job is sound. Moving it tilts level
+/// lines and plumb on the drawing, which stays square; the sketch is not changed.
+class GradeStrip : public QWidget {
+    Q_OBJECT
+public:
+    explicit GradeStrip(Document& document, QWidget* parent = nullptr);
+
+    void setDark(bool dark);
+    /// What it says of the sound grades.
+    QString verdict() const;
+
+private:
+    void moved();
+    void refresh();
+
+    Document& document_;
+    GradeSlider* along_;
+    GradeSlider* across_;
+    QLabel* stands_;
+    QToolButton* level_;
+    QLabel* sound_;
+};
+
+} // namespace siphonwright::panels

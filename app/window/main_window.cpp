@@ -98,7 +98,7 @@ void MainWindow::buildPanels()
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
-    resizeDocks({profile}, {140}, Qt::Vertical);
+    resizeDocks({profile}, {112}, Qt::Vertical);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
 }
 

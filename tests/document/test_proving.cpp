@@ -11,7 +11,7 @@ using namespace siphonwright;
 
 namespace {
 
-/// A return hose whose upper half is nearly level: sound on the level, holding air when parked nose-up.
+/// A return hose whose upper half is nearly level: sound on the level, holding air when parked nose-down.
 Sketch flatOnTop()
 {
     Sketch sketch = test::soundLoop();
@@ -81,7 +81,7 @@ void TestProving::standingOnAGradeTiltsTheLayoutAndLeavesTheSketch()
     const Sketch before = document.sketch();
     const double level_mm = *document.analysis().layout.levels.cold_min_mm;
     QVERIFY(!anyOnGrade(document));
-    document.setGrade({4, 0});
+    document.setGrade({-4, 0});
     QVERIFY(anyOnGrade(document));
     QVERIFY(document.sketch() == before);
     QVERIFY(!document.isModified());
@@ -97,7 +97,7 @@ void TestProving::anotherDrawingForgetsGradeAndProof()
     document.reset(flatOnTop());
     document.startProving();
     QTRY_VERIFY(document.proofIsCurrent());
-    document.setGrade({4, 0});
+    document.setGrade({-4, 0});
     document.reset(test::soundLoop());
     QVERIFY(document.grade() == Grade{});
     QVERIFY(!anyOnGrade(document));

@@ -10,6 +10,9 @@
 /// The pressure a whole loop loses at a flow, and the flow that a drive overcomes.
 namespace siphonwright {
 
+/// Standard acceleration of free fall (CGPM 1901).
+constexpr double standard_gravity_m_per_s2 = 9.80665;
+
 /// Heat that an element gives its coolant: power, exchange with surroundings, or both.
 struct Heat {
     double power_W = 0;            ///< given to the coolant; negative: a fixed heat taken out
@@ -84,11 +87,15 @@ public:
     /// What pockets withstand in one direction (forward: flow over 0).
     double pockets_Pa(bool forward, const std::vector<FluidState>& states) const;
 
-    /// The flow whose loss, with the pockets in its direction, equals the drive. Newton's method in ln m with
-    /// a bracket as its safeguard. \param start_kg_per_s where to begin, such as the flow a moment ago; 0: no
-    /// idea
+    /// The flow whose loss, with the pockets in its direction, equals the drive. \param start_kg_per_s where
+    /// to begin, such as the flow a moment ago; 0: no idea
     DrivenFlow flowFor(double drive_Pa, const std::vector<FluidState>& states,
                        double start_kg_per_s = 0) const;
+
+    /// The flow that loses this pressure by friction and fittings alone, over 0 as the pressure is. Newton's
+    /// method in ln m with a bracket as its safeguard.
+    DrivenFlow flowLosing(double loss_Pa, bool forward, const std::vector<FluidState>& states,
+                          double start_kg_per_s = 0) const;
 
     double elementLoss_Pa(std::size_t element, double flow_kg_per_s, const FluidState& state) const;
     double reynolds(std::size_t element, double flow_kg_per_s, const FluidState& state) const;
@@ -116,6 +123,7 @@ private:
     std::vector<Node> nodes;
     bool any_shut = false;
 
+    Slope slopeOfAll(bool forward, double ln_flow, const std::vector<FluidState>& states) const;
     int tableOf(const LoopElement& element, bool forward);
 };
 

@@ -219,9 +219,11 @@ void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resi
                                   [](const LoopElement& element) { return element.shut; });
     if (shut)
         return giveClosed(result, forward);
-    const Survey backward = search.survey(false);
     std::vector<Root> roots = forward.roots;
-    roots.insert(roots.end(), backward.roots.begin(), backward.roots.end());
+    if (roots.empty() || options.look_for_others) {
+        const Survey backward = search.survey(false);
+        roots.insert(roots.end(), backward.roots.begin(), backward.roots.end());
+    }
     if (roots.empty())
         return giveReason(result, forward, search.limits(), options);
     for (std::size_t i = 1; i < roots.size(); ++i) {

@@ -43,6 +43,9 @@ struct CirculationOptions {
     /// evaluations, and searches after all if that is not stable or out of range. It finds what the search
     /// finds wherever a loop has but one state in that direction. It leaves also_possible empty.
     double start_flow_kg_per_s = 0;
+    /// Look for the other states, backward ones too, when a forward one is found; without, also_possible is
+    /// empty and a search takes a third of the time.
+    bool look_for_others = true;
     /// Temperature that no element may reach. Boiling depends on cap, altitude and mixture, which the loop
     /// does not know; by default only the end of the fluid's property data limits it.
     double boiling_degC = std::numeric_limits<double>::infinity();

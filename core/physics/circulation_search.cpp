@@ -146,6 +146,8 @@ Survey CirculationSearch::survey(bool forward)
                 survey.too_cold = true;
             else
                 survey.roots.push_back(root);
+            if (!survey.roots.empty() && !options.look_for_others)
+                return survey;
         }
         faster = here;
     }

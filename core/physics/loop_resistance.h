@@ -35,9 +35,9 @@ struct Heat {
     friend bool operator==(const Heat&, const Heat&) = default;
 };
 
-/// Share of a heater chamber's height that is at its outlet temperature; the rest is at its inlet's. Half is
-/// the same as a temperature rising evenly with height; 0 and 1 are the bounds, and belong to the band: the
-/// flow differs by 8 to 11 %. Own choice, no published source.
+/// Share of a heater chamber's height that is at its outlet temperature; the rest is at its inlet's. Half
+/// drives about what a temperature rising evenly with height does; 0 and 1 are the bounds, and belong to the
+/// band: the flow differs by 8 to 11 %. Own choice, no published source.
 constexpr double default_share_at_outlet = 0.5;
 
 /// A stretch of the loop, in the direction that counts as forward. Metres.

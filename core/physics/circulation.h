@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/physics/fluid.h"
+#include "core/physics/fluid_table.h"
 #include "core/physics/loop_resistance.h"
 #include "core/quantity/quantity.h"
 
@@ -130,10 +131,10 @@ struct Circulation {
 /// the largest reverse flow.
 Circulation steadyCirculation(const Loop& loop, const Fluid& fluid, const CirculationOptions& options = {});
 
-/// The same with the loop's resistance tables at hand, which stay good while its geometry and losses do:
-/// heats, temperatures and pockets of `loop` may differ from those `resistance` was built from, shape and
-/// losses may not.
-Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
+/// The same with the tables at hand, which takes most of the time. Those of resistance stay good while the
+/// loop's geometry and losses do: heats, temperatures and pockets of `loop` may differ from those
+/// `resistance` was built from, shape and losses may not.
+Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid,
                               const CirculationOptions& options = {});
 
 /// What is wrong with a loop, naming element and value; an empty pattern when nothing is.

@@ -52,7 +52,7 @@ ProfileMoments profileMoments(double ntu)
     return {mean, (0.5 - mean) / ntu + mean * mean};
 }
 
-LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const Fluid& liquid)
+LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const FluidTable& liquid)
     : loop(in), resistance(tables), fluid(liquid), stream(in.elements.size()), entry_degC(in.start_degC)
 {
     double warmth_W = 0, exchange_W_per_K = 0;
@@ -62,7 +62,7 @@ LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const Flu
     }
     if (exchange_W_per_K > 0)
         entry_degC = warmth_W / exchange_W_per_K;
-    const double specific_heat = fluid.at(entry_degC).specific_heat_J_per_kg_K;
+    const double specific_heat = fluid.specificHeat(entry_degC);
     specific_heat_J_per_kg_K.assign(loop.elements.size(), specific_heat);
 }
 
@@ -96,7 +96,7 @@ double LoopBalance::renewSpecificHeats()
         if (!hasHeat(loop.elements[i].heat))
             continue;
         const Ends& ends = stream[i];
-        const double now = fluid.at((ends.in_degC + ends.out_degC) / 2).specific_heat_J_per_kg_K;
+        const double now = fluid.specificHeat((ends.in_degC + ends.out_degC) / 2);
         double& known = specific_heat_J_per_kg_K[i];
         change_K += std::abs((ends.out_degC - ends.in_degC) * (now - known) / known);
         known = now;
@@ -119,31 +119,23 @@ void LoopBalance::findTemperatures(double flow_kg_per_s, bool forward)
     }
 }
 
-/// Temperature, mean state and heat of an element whose ends are known; returns its mean density.
-double LoopBalance::fill(std::size_t i, double flow_kg_per_s, const FluidState& at_in,
-                         const FluidState& at_out)
+/// Mean temperature and heat of an element whose ends are known; returns its density averaged over its
+/// length.
+double LoopBalance::fill(std::size_t i, double flow_kg_per_s, double density_in, double density_out)
 {
     const LoopElement& element = loop.elements[i];
     Ends& ends = stream[i];
-    if (ends.out_degC == ends.in_degC) {
-        ends.mean_degC = ends.in_degC;
-        ends.mean_state = at_in;
-        ends.heat_W = 0;
-        return at_in.density_kg_per_m3;
-    }
     const double capacity_W_per_K = flow_kg_per_s * specific_heat_J_per_kg_K[i];
-    ends.heat_W = capacity_W_per_K * (ends.out_degC - ends.in_degC);
+    const double gain_K = ends.out_degC - ends.in_degC;
+    ends.heat_W = capacity_W_per_K * gain_K;
     if (element.share_at_outlet) {
         const double share = *element.share_at_outlet;
-        ends.mean_degC = ends.in_degC + share * (ends.out_degC - ends.in_degC);
-        ends.mean_state = fluid.at(ends.mean_degC);
-        return share * at_out.density_kg_per_m3 + (1 - share) * at_in.density_kg_per_m3;
+        ends.mean_degC = ends.in_degC + share * gain_K;
+        return share * density_out + (1 - share) * density_in;
     }
     const ProfileMoments u = profileMoments(ntuOf(element.heat, capacity_W_per_K));
-    const FluidState halfway = fluid.at((ends.in_degC + ends.out_degC) / 2);
-    ends.mean_degC = ends.out_degC + (ends.in_degC - ends.out_degC) * u.mean;
-    ends.mean_state = element.heat.exchange_W_per_K > 0 ? fluid.at(ends.mean_degC) : halfway;
-    return meanDensity(at_out.density_kg_per_m3, halfway.density_kg_per_m3, at_in.density_kg_per_m3, u);
+    ends.mean_degC = ends.out_degC - gain_K * u.mean;
+    return meanDensity(density_out, fluid.density(ends.in_degC + gain_K / 2), density_in, u);
 }
 
 Balance LoopBalance::at(double ln_flow, bool forward)
@@ -152,27 +144,43 @@ Balance LoopBalance::at(double ln_flow, bool forward)
     findTemperatures(flow_kg_per_s, forward);
     Balance balance;
     balance.hottest_degC = balance.coldest_degC = entry_degC;
-    FluidState at_in = fluid.at(entry_degC);
-    const double reference = at_in.density_kg_per_m3;
+    double density_in = fluid.density(entry_degC), ln_viscosity_in = fluid.lnViscosity(entry_degC);
+    const double reference = density_in;
     double heights_m = 0;
+    bool known = true; // the viscosity at the way in
     for (std::size_t k = 0; k < loop.elements.size(); ++k) {
         const std::size_t i = place(k, forward);
         const LoopElement& element = loop.elements[i];
-        const Ends& ends = stream[i];
-        const FluidState at_out = ends.out_degC == ends.in_degC ? at_in : fluid.at(ends.out_degC);
-        const double density_kg_per_m3 = fill(i, flow_kg_per_s, at_in, at_out);
-        const double rise_m = forward ? element.rise_m : -element.rise_m;
+        Ends& ends = stream[i];
+        double density = density_in, density_out = density_in;
+        if (ends.out_degC != ends.in_degC) {
+            density_out = fluid.density(ends.out_degC);
+            density = fill(i, flow_kg_per_s, density_in, density_out);
+            ends.density_kg_per_m3 = fluid.density(ends.mean_degC);
+            ends.ln_viscosity = fluid.lnViscosity(ends.mean_degC);
+            known = false;
+        } else {
+            if (!known)
+                ln_viscosity_in = fluid.lnViscosity(ends.in_degC);
+            known = true;
+            ends.heat_W = 0;
+            ends.mean_degC = ends.in_degC;
+            ends.density_kg_per_m3 = density_in;
+            ends.ln_viscosity = ln_viscosity_in;
+        }
         // Relative to one density, as rises add to nothing: no rounding is left of an even temperature.
-        balance.drive_Pa -= standard_gravity_m_per_s2 * (density_kg_per_m3 - reference) * rise_m;
+        const double rise_m = forward ? element.rise_m : -element.rise_m;
+        balance.drive_Pa -= standard_gravity_m_per_s2 * (density - reference) * rise_m;
         heights_m += std::abs(rise_m);
         const double pocket_m = forward ? element.pocket_forward_m : element.pocket_backward_m;
-        balance.pocket_Pa += standard_gravity_m_per_s2 * ends.mean_state.density_kg_per_m3 * pocket_m;
-        const LoopResistance::Slope loss = resistance.slopeOf(i, forward, ln_flow, ends.mean_state);
+        balance.pocket_Pa += standard_gravity_m_per_s2 * ends.density_kg_per_m3 * pocket_m;
+        const LoopResistance::Slope loss =
+            resistance.slopeOf(i, forward, ln_flow, ends.density_kg_per_m3, ends.ln_viscosity);
         balance.loss_Pa += loss.loss_Pa;
         balance.loss_per_ln_flow_Pa += loss.per_ln_flow_Pa;
         balance.coldest_degC = std::min(balance.coldest_degC, ends.out_degC);
         balance.hottest_degC = std::max(balance.hottest_degC, ends.out_degC);
-        at_in = at_out;
+        density_in = density_out;
     }
     // What temperatures alike to 1e-9 K drive is rounding.
     if (std::abs(balance.drive_Pa) < 1e-6 + 1e-11 * standard_gravity_m_per_s2 * reference * heights_m)

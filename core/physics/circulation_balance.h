@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/physics/circulation.h"
+#include "core/physics/fluid_table.h"
 
 #include <vector>
 
@@ -32,7 +33,7 @@ ProfileMoments profileMoments(double ntu);
 class LoopBalance {
 public:
     /// All three have to outlive it.
-    LoopBalance(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid);
+    LoopBalance(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid);
 
     Balance at(double ln_flow, bool forward);
 
@@ -42,14 +43,15 @@ public:
         double out_degC = 0;
         double mean_degC = 0;
         double heat_W = 0;
-        FluidState mean_state;
+        double density_kg_per_m3 = 0; ///< at the mean temperature
+        double ln_viscosity = 0;      ///< there, of Pa s
     };
     const std::vector<Ends>& ends() const { return stream; }
 
 private:
     const Loop& loop;
     const LoopResistance& resistance;
-    const Fluid& fluid;
+    const FluidTable& fluid;
     std::vector<Ends> stream;                     ///< by the loop's list
     std::vector<double> specific_heat_J_per_kg_K; ///< of each element, as last known
     double entry_degC = 0;                        ///< into the first element in the direction of flow
@@ -66,7 +68,7 @@ private:
     Round sweep(double flow_kg_per_s, bool forward);
     double renewSpecificHeats(); ///< returns by how much temperatures are about to change
     void findTemperatures(double flow_kg_per_s, bool forward);
-    double fill(std::size_t i, double flow_kg_per_s, const FluidState& at_in, const FluidState& at_out);
+    double fill(std::size_t i, double flow_kg_per_s, double density_in, double density_out);
 };
 
 } // namespace siphonwright

@@ -19,7 +19,7 @@ double lnRatio(const Balance& b)
 
 } // namespace
 
-CirculationSearch::CirculationSearch(const Loop& in, const LoopResistance& tables, const Fluid& liquid,
+CirculationSearch::CirculationSearch(const Loop& in, const LoopResistance& tables, const FluidTable& liquid,
                                      const CirculationOptions& choices)
     : loop(in), resistance(tables), fluid(liquid), options(choices), loop_balance(in, tables, liquid)
 {
@@ -51,7 +51,7 @@ double CirculationSearch::largestDrive_Pa() const
     for (int i = 0; i <= samples; ++i) {
         const double share = static_cast<double>(i) / samples;
         const double temperature_degC = coldest_degC + share * (range.highest_degC - coldest_degC);
-        const double density = fluid.at(temperature_degC).density_kg_per_m3;
+        const double density = fluid.density(temperature_degC);
         least = std::min(least, density);
         most = std::max(most, density);
     }
@@ -63,7 +63,10 @@ CirculationSearch::Span CirculationSearch::span() const
 {
     // Hot liquid resists least, but for the rise of friction where it turns turbulent: hence the margin.
     constexpr double margin = 1.5, widest = 14;
-    std::vector<FluidState> hot(loop.elements.size(), fluid.at(range.highest_degC));
+    FluidState hottest;
+    hottest.density_kg_per_m3 = fluid.density(range.highest_degC);
+    hottest.viscosity_Pa_s = std::exp(fluid.lnViscosity(range.highest_degC));
+    const std::vector<FluidState> hot(loop.elements.size(), hottest);
     double most_kg_per_s = 0;
     const double drive_Pa = largestDrive_Pa();
     for (const bool forward : {true, false})
@@ -75,8 +78,8 @@ CirculationSearch::Span CirculationSearch::span() const
     for (const LoopElement& element : loop.elements) {
         if (element.heat.exchange_W_per_K > 0 || element.heat.power_W == 0)
             continue;
-        const double most_J_per_kg = 1.2 * fluid.at(range.highest_degC).specific_heat_J_per_kg_K *
-                                     (range.highest_degC - range.lowest_degC);
+        const double most_J_per_kg =
+            1.2 * fluid.specificHeat(range.highest_degC) * (range.highest_degC - range.lowest_degC);
         const double least_kg_per_s = std::abs(element.heat.power_W) / most_J_per_kg;
         span.lowest = std::max(span.lowest, std::log(least_kg_per_s) - options.search_step);
     }
@@ -134,7 +137,7 @@ Survey CirculationSearch::survey(bool forward)
             if (here.balance.drive_Pa > survey.most_drive_Pa) {
                 survey.most_drive_Pa = here.balance.drive_Pa;
                 survey.pocket_Pa = here.balance.pocket_Pa;
-                survey.density_kg_per_m3 = fluid.at(here.balance.coldest_degC).density_kg_per_m3;
+                survey.density_kg_per_m3 = fluid.density(here.balance.coldest_degC);
             }
         }
         survey.hot_at_slowest = hot;

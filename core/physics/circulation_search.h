@@ -39,7 +39,7 @@ struct Survey {
 
 class CirculationSearch {
 public:
-    CirculationSearch(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
+    CirculationSearch(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid,
                       const CirculationOptions& options);
 
     /// All stable states of a direction.
@@ -64,7 +64,7 @@ private:
     };
     const Loop& loop;
     const LoopResistance& resistance;
-    const Fluid& fluid;
+    const FluidTable& fluid;
     const CirculationOptions& options;
     LoopBalance loop_balance;
     TemperatureLimits range;

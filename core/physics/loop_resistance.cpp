@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
+#include <deque>
 #include <numbers>
+#include <type_traits>
 #include <variant>
 
 namespace siphonwright {
@@ -31,41 +34,109 @@ double areaOf(const LoopElement& element)
     return element.area_m2 > 0 ? element.area_m2 : std::numbers::pi / 4 * element.bore_m * element.bore_m;
 }
 
-/// A loss seen from its element's bore.
-struct Seen {
-    Loss loss;
-    double reynolds_ratio = 1; ///< Re in its own bore per Re in the element's
-    double K_ratio = 1;        ///< K on the element's velocity per K on its own
-};
-
-std::vector<Seen> seenFrom(const LoopElement& element, bool forward)
+double reynoldsAt(int node)
 {
-    const double area_m2 = areaOf(element);
-    std::vector<Seen> seen;
-    for (const Loss& given : element.losses) {
-        Seen s;
-        s.loss = forward ? given : reversed(given);
-        const double areas = area_m2 / s.loss.area_m2;
-        s.reynolds_ratio = s.loss.bore_m / element.bore_m * areas;
-        s.K_ratio = areas * areas;
-        seen.push_back(s);
-    }
-    return seen;
+    return std::exp(first_ln_reynolds + node * node_step);
 }
 
-double totalK(const std::vector<Seen>& losses, double reynolds)
+using Values = std::array<double, node_count>; ///< at every node
+
+/// The coefficients of one loss at every node, walls per metre.
+struct Known {
+    Loss loss;
+    double reynolds_ratio = 1; ///< Re in its own bore per Re in the element's
+    Values K{};
+};
+
+/// Whether two losses have the same coefficients; forms hold numbers alone.
+bool same(const Loss& a, const Loss& b)
 {
-    double K = 0;
-    for (const Seen& s : losses)
-        K += s.K_ratio * lossCoefficient(s.loss, s.reynolds_ratio * reynolds);
-    return std::clamp(K, least_K_Re / reynolds, most_K);
+    return a.bore_m == b.bore_m &&
+           std::visit(
+               [&](const auto& form) {
+                   using Form = std::decay_t<decltype(form)>;
+                   static_assert(std::is_trivially_copyable_v<Form>);
+                   const Form* other = std::get_if<Form>(&b.form);
+                   return other && (std::is_empty_v<Form> || std::memcmp(&form, other, sizeof form) == 0);
+               },
+               a.form);
+}
+
+/// Evaluates each different loss of a loop once: hoses have the same wall and the same ends throughout.
+class Coefficients {
+public:
+    const Values& of(const Loss& loss, double reynolds_ratio)
+    {
+        for (const Known& known : all)
+            if (known.reynolds_ratio == reynolds_ratio && same(known.loss, loss))
+                return known.K;
+        Known made;
+        made.loss = loss;
+        made.reynolds_ratio = reynolds_ratio;
+        for (int i = 0; i < node_count; ++i)
+            made.K[static_cast<std::size_t>(i)] = lossCoefficient(loss, reynolds_ratio * reynoldsAt(i));
+        all.push_back(made);
+        return all.back().K;
+    }
+
+private:
+    std::deque<Known> all; // what was returned stays where it is
+};
+
+/// All of an element's losses as one coefficient on the element's own velocity.
+Values totalK(const LoopElement& element, bool forward, Coefficients& coefficients)
+{
+    Values total{};
+    for (const Loss& given : element.losses) {
+        Loss loss = forward ? given : reversed(given);
+        const double areas = areaOf(element) / loss.area_m2;
+        double share = areas * areas; // K on the element's velocity per K on the loss's own
+        if (auto* wall = std::get_if<loss_form::Wall>(&loss.form)) {
+            share *= wall->length_m; // friction is even along a wall
+            wall->length_m = 1;
+        }
+        const Values& K = coefficients.of(loss, loss.bore_m / element.bore_m * areas);
+        for (std::size_t i = 0; i < K.size(); ++i)
+            total[i] += share * K[i];
+    }
+    return total;
+}
+
+/// Nodes of a monotone cubic through ln(K Re^2).
+template <typename Node>
+void addTable(const Values& K, std::vector<Node>& nodes)
+{
+    Values y{};
+    for (int i = 0; i < node_count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const double ln_reynolds = first_ln_reynolds + i * node_step;
+        y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-ln_reynolds), most_K)) + 2 * ln_reynolds;
+    }
+    const auto rise = [&](int i) { // from node i to the next
+        const auto at = static_cast<std::size_t>(std::clamp(i, 0, node_count - 2));
+        return (y[at + 1] - y[at]) / node_step;
+    };
+    for (int i = 0; i < node_count; ++i) {
+        const double before = rise(i - 1), after = rise(i);
+        // Central difference of fourth order, held within what Fritsch and Carlson allow a monotone cubic.
+        const double slope = (7 * (before + after) - rise(i - 2) - rise(i + 1)) / 12;
+        const double most = 3 * std::max(0.0, std::min(before, after));
+        nodes.push_back({y[static_cast<std::size_t>(i)], std::clamp(slope, 0.0, most)});
+    }
 }
 
 } // namespace
 
 LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
 {
+    Coefficients coefficients;
+    const auto tableOf = [&](const LoopElement& element, bool forward) {
+        const int first = static_cast<int>(nodes.size());
+        addTable(totalK(element, forward, coefficients), nodes);
+        return first;
+    };
     elements.reserve(loop.size());
+    nodes.reserve(loop.size() * node_count);
     for (const LoopElement& element : loop) {
         Entry entry;
         entry.ln_reynolds_per_flow = std::log(element.bore_m / areaOf(element));
@@ -83,37 +154,14 @@ LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
     }
 }
 
-int LoopResistance::tableOf(const LoopElement& element, bool forward)
-{
-    const std::vector<Seen> losses = seenFrom(element, forward);
-    std::array<double, node_count> y{};
-    for (int i = 0; i < node_count; ++i) {
-        const double ln_reynolds = first_ln_reynolds + i * node_step;
-        y[static_cast<std::size_t>(i)] = std::log(totalK(losses, std::exp(ln_reynolds))) + 2 * ln_reynolds;
-    }
-    const auto rise = [&](int i) { // from node i to the next
-        const auto at = static_cast<std::size_t>(std::clamp(i, 0, node_count - 2));
-        return (y[at + 1] - y[at]) / node_step;
-    };
-    const int first = static_cast<int>(nodes.size());
-    for (int i = 0; i < node_count; ++i) {
-        const double before = rise(i - 1), after = rise(i);
-        // Central difference of fourth order, held within what Fritsch and Carlson allow a monotone cubic.
-        const double slope = (7 * (before + after) - rise(i - 2) - rise(i + 1)) / 12;
-        const double most = 3 * std::max(0.0, std::min(before, after));
-        nodes.push_back({y[static_cast<std::size_t>(i)], std::clamp(slope, 0.0, most)});
-    }
-    return first;
-}
-
 LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
-                                              const FluidState& state) const
+                                              double density_kg_per_m3, double ln_viscosity) const
 {
     const Entry& entry = elements[element];
     const int table = entry.table[forward ? 0 : 1];
     if (table < 0)
         return {};
-    const double ln_reynolds = ln_flow + entry.ln_reynolds_per_flow - std::log(state.viscosity_Pa_s);
+    const double ln_reynolds = ln_flow + entry.ln_reynolds_per_flow - ln_viscosity;
     const double place = (ln_reynolds - first_ln_reynolds) / node_step;
     const int cell = static_cast<int>(std::clamp(place, 0.0, node_count - 2.0));
     const Node& a = nodes[static_cast<std::size_t>(table + cell)];
@@ -133,10 +181,15 @@ LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward,
         value = a.value + t * (node_step * a.slope + t * (c + t * d));
         slope = a.slope + t * (2 * c + 3 * t * d) / node_step;
     }
-    const double viscosity_per_bore = state.viscosity_Pa_s / entry.bore_m;
     const double loss_Pa =
-        std::exp(value) * viscosity_per_bore * viscosity_per_bore / (2 * state.density_kg_per_m3);
+        std::exp(value + 2 * ln_viscosity) / (2 * density_kg_per_m3 * entry.bore_m * entry.bore_m);
     return {loss_Pa, loss_Pa * slope};
+}
+
+LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
+                                              const FluidState& state) const
+{
+    return slopeOf(element, forward, ln_flow, state.density_kg_per_m3, std::log(state.viscosity_Pa_s));
 }
 
 double LoopResistance::elementLoss_Pa(std::size_t element, double flow_kg_per_s,
@@ -185,18 +238,6 @@ DrivenFlow LoopResistance::flowFor(double drive_Pa, const std::vector<FluidState
     return flow;
 }
 
-LoopResistance::Slope LoopResistance::slopeOfAll(bool forward, double ln_flow,
-                                                 const std::vector<FluidState>& states) const
-{
-    Slope sum;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i) {
-        const Slope s = slopeOf(i, forward, ln_flow, states[i]);
-        sum.loss_Pa += s.loss_Pa;
-        sum.per_ln_flow_Pa += s.per_ln_flow_Pa;
-    }
-    return sum;
-}
-
 DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::vector<FluidState>& states,
                                       double start_kg_per_s) const
 {
@@ -208,11 +249,20 @@ DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::v
     if (loss_Pa < least_Pa)
         return {};
     // ln(loss) over ln(flow) has a slope of 1/2 to 2 everywhere, so Newton's steps lead to the root.
+    const std::size_t count = std::min(elements.size(), states.size());
+    std::vector<double> ln_viscosity(count);
+    for (std::size_t i = 0; i < count; ++i)
+        ln_viscosity[i] = std::log(states[i].viscosity_Pa_s);
     const double start = std::abs(start_kg_per_s);
     double x = std::log(std::isfinite(start) && start > 0 ? start : usual_kg_per_s);
     double low = -1000, high = 1000;
     for (int i = 1; i <= most_iterations; ++i) {
-        const Slope sum = slopeOfAll(forward, x, states);
+        Slope sum;
+        for (std::size_t k = 0; k < count; ++k) {
+            const Slope s = slopeOf(k, forward, x, states[k].density_kg_per_m3, ln_viscosity[k]);
+            sum.loss_Pa += s.loss_Pa;
+            sum.per_ln_flow_Pa += s.per_ln_flow_Pa;
+        }
         const double miss = std::log(sum.loss_Pa / loss_Pa);
         if (std::isnan(miss))
             break;

@@ -106,6 +106,9 @@ public:
         double per_ln_flow_Pa = 0;
     };
     Slope slopeOf(std::size_t element, bool forward, double ln_flow, const FluidState& state) const;
+    /// \param ln_viscosity of the dynamic viscosity in Pa s, as FluidTable has it
+    Slope slopeOf(std::size_t element, bool forward, double ln_flow, double density_kg_per_m3,
+                  double ln_viscosity) const;
 
 private:
     struct Node {
@@ -122,9 +125,6 @@ private:
     std::vector<Entry> elements;
     std::vector<Node> nodes;
     bool any_shut = false;
-
-    Slope slopeOfAll(bool forward, double ln_flow, const std::vector<FluidState>& states) const;
-    int tableOf(const LoopElement& element, bool forward);
 };
 
 } // namespace siphonwright

@@ -18,10 +18,11 @@ constexpr double same = 1e-6;
 
 Circulation solve(const SoundLoop& sound)
 {
-    static const HalfGlycol coolant;
+    static const FluidTable coolant = FluidTable::of(HalfGlycol()).value();
     CirculationOptions options;
     options.look_for_others = false;
-    return steadyCirculation(sound.loop(), coolant, options);
+    const Loop loop = sound.loop();
+    return steadyCirculation(loop, LoopResistance(loop.elements), coolant, options);
 }
 
 /// Runs `check` on random loops and the same loop changed, where both circulate.
@@ -104,7 +105,7 @@ private slots:
 void TestCirculationMonotone::a_start_finds_what_the_search_finds()
 {
     Dice dice(seed);
-    const HalfGlycol coolant;
+    const FluidTable coolant = FluidTable::of(HalfGlycol()).value();
     int followed = 0, most = 0;
     for (int i = 0; i < loops / 10; ++i) {
         const Loop loop = SoundLoop::random(dice).loop();

@@ -1,0 +1,280 @@
+#include "core/physics/loop_resistance.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstring>
+#include <deque>
+#include <numbers>
+#include <type_traits>
+#include <variant>
+
+namespace siphonwright {
+
+namespace {
+
+// Finer than the steepest thing in the tables, the rise of friction between Re 2000 and 3000.
+constexpr double node_step = 0.1;
+const double first_ln_reynolds = std::log(0.1);
+constexpr int node_count = 163; // to Re 1.1e6
+
+// A bend loses nothing under a Dean number of 11.6, and logarithms need something.
+constexpr double least_K_Re = 1e-9;
+constexpr double most_K = 1e60;
+
+/// Whether a loss is another when the flow turns.
+bool oneWay(const Loss& loss)
+{
+    return std::holds_alternative<loss_form::Entrance>(loss.form) ||
+           std::holds_alternative<loss_form::Exit>(loss.form) ||
+           std::holds_alternative<loss_form::Step>(loss.form);
+}
+
+double areaOf(const LoopElement& element)
+{
+    return element.area_m2 > 0 ? element.area_m2 : std::numbers::pi / 4 * element.bore_m * element.bore_m;
+}
+
+double reynoldsAt(int node)
+{
+    return std::exp(first_ln_reynolds + node * node_step);
+}
+
+using Values = std::array<double, node_count>; ///< at every node
+
+/// The coefficients of one loss at every node, walls per metre.
+struct Known {
+    Loss loss;
+    double reynolds_ratio = 1; ///< Re in its own bore per Re in the element's
+    Values K{};
+};
+
+/// Whether two losses have the same coefficients; forms hold numbers alone.
+bool same(const Loss& a, const Loss& b)
+{
+    return a.bore_m == b.bore_m &&
+           std::visit(
+               [&](const auto& form) {
+                   using Form = std::decay_t<decltype(form)>;
+                   static_assert(std::is_trivially_copyable_v<Form>);
+                   const Form* other = std::get_if<Form>(&b.form);
+                   return other && (std::is_empty_v<Form> || std::memcmp(&form, other, sizeof form) == 0);
+               },
+               a.form);
+}
+
+/// Evaluates each different loss of a loop once: hoses have the same wall and the same ends throughout.
+class Coefficients {
+public:
+    const Values& of(const Loss& loss, double reynolds_ratio)
+    {
+        for (const Known& known : all)
+            if (known.reynolds_ratio == reynolds_ratio && same(known.loss, loss))
+                return known.K;
+        Known made;
+        made.loss = loss;
+        made.reynolds_ratio = reynolds_ratio;
+        for (int i = 0; i < node_count; ++i)
+            made.K[static_cast<std::size_t>(i)] = lossCoefficient(loss, reynolds_ratio * reynoldsAt(i));
+        all.push_back(made);
+        return all.back().K;
+    }
+
+private:
+    std::deque<Known> all; // what was returned stays where it is
+};
+
+/// All of an element's losses as one coefficient on the element's own velocity.
+Values totalK(const LoopElement& element, bool forward, Coefficients& coefficients)
+{
+    Values total{};
+    for (const Loss& given : element.losses) {
+        Loss loss = forward ? given : reversed(given);
+        const double areas = areaOf(element) / loss.area_m2;
+        double share = areas * areas; // K on the element's velocity per K on the loss's own
+        if (auto* wall = std::get_if<loss_form::Wall>(&loss.form)) {
+            share *= wall->length_m; // friction is even along a wall
+            wall->length_m = 1;
+        }
+        const Values& K = coefficients.of(loss, loss.bore_m / element.bore_m * areas);
+        for (std::size_t i = 0; i < K.size(); ++i)
+            total[i] += share * K[i];
+    }
+    return total;
+}
+
+/// Nodes of a monotone cubic through ln(K Re^2).
+template <typename Node>
+void addTable(const Values& K, std::vector<Node>& nodes)
+{
+    Values y{};
+    for (int i = 0; i < node_count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const double ln_reynolds = first_ln_reynolds + i * node_step;
+        y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-ln_reynolds), most_K)) + 2 * ln_reynolds;
+    }
+    const auto rise = [&](int i) { // from node i to the next
+        const auto at = static_cast<std::size_t>(std::clamp(i, 0, node_count - 2));
+        return (y[at + 1] - y[at]) / node_step;
+    };
+    for (int i = 0; i < node_count; ++i) {
+        const double before = rise(i - 1), after = rise(i);
+        // Central difference of fourth order, held within what Fritsch and Carlson allow a monotone cubic.
+        const double slope = (7 * (before + after) - rise(i - 2) - rise(i + 1)) / 12;
+        const double most = 3 * std::max(0.0, std::min(before, after));
+        nodes.push_back({y[static_cast<std::size_t>(i)], std::clamp(slope, 0.0, most)});
+    }
+}
+
+} // namespace
+
+LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
+{
+    Coefficients coefficients;
+    const auto tableOf = [&](const LoopElement& element, bool forward) {
+        const int first = static_cast<int>(nodes.size());
+        addTable(totalK(element, forward, coefficients), nodes);
+        return first;
+    };
+    elements.reserve(loop.size());
+    nodes.reserve(loop.size() * node_count);
+    for (const LoopElement& element : loop) {
+        Entry entry;
+        entry.ln_reynolds_per_flow = std::log(element.bore_m / areaOf(element));
+        entry.bore_m = element.bore_m;
+        entry.pocket_forward_m = element.pocket_forward_m;
+        entry.pocket_backward_m = element.pocket_backward_m;
+        if (!element.losses.empty()) {
+            entry.table[0] = tableOf(element, true);
+            entry.table[1] = std::any_of(element.losses.begin(), element.losses.end(), oneWay)
+                                 ? tableOf(element, false)
+                                 : entry.table[0];
+        }
+        any_shut = any_shut || element.shut;
+        elements.push_back(entry);
+    }
+}
+
+LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
+                                              double density_kg_per_m3, double ln_viscosity) const
+{
+    const Entry& entry = elements[element];
+    const int table = entry.table[forward ? 0 : 1];
+    if (table < 0)
+        return {};
+    const double ln_reynolds = ln_flow + entry.ln_reynolds_per_flow - ln_viscosity;
+    const double place = (ln_reynolds - first_ln_reynolds) / node_step;
+    const int cell = static_cast<int>(std::clamp(place, 0.0, node_count - 2.0));
+    const Node& a = nodes[static_cast<std::size_t>(table + cell)];
+    const Node& b = nodes[static_cast<std::size_t>(table + cell + 1)];
+    const double t = place - cell;
+    double value = 0, slope = 0;
+    if (t < 0) {
+        value = a.value + a.slope * t * node_step;
+        slope = a.slope;
+    } else if (t > 1) {
+        value = b.value + b.slope * (t - 1) * node_step;
+        slope = b.slope;
+    } else { // a cubic by its values and slopes at both ends
+        const double rise = b.value - a.value;
+        const double c = 3 * rise - node_step * (2 * a.slope + b.slope);
+        const double d = node_step * (a.slope + b.slope) - 2 * rise;
+        value = a.value + t * (node_step * a.slope + t * (c + t * d));
+        slope = a.slope + t * (2 * c + 3 * t * d) / node_step;
+    }
+    const double loss_Pa =
+        std::exp(value + 2 * ln_viscosity) / (2 * density_kg_per_m3 * entry.bore_m * entry.bore_m);
+    return {loss_Pa, loss_Pa * slope};
+}
+
+LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
+                                              const FluidState& state) const
+{
+    return slopeOf(element, forward, ln_flow, state.density_kg_per_m3, std::log(state.viscosity_Pa_s));
+}
+
+double LoopResistance::elementLoss_Pa(std::size_t element, double flow_kg_per_s,
+                                      const FluidState& state) const
+{
+    if (!(std::abs(flow_kg_per_s) > 0))
+        return 0;
+    const bool forward = flow_kg_per_s > 0;
+    const double loss_Pa = slopeOf(element, forward, std::log(std::abs(flow_kg_per_s)), state).loss_Pa;
+    return forward ? loss_Pa : -loss_Pa;
+}
+
+double LoopResistance::reynolds(std::size_t element, double flow_kg_per_s, const FluidState& state) const
+{
+    return std::abs(flow_kg_per_s) * std::exp(elements[element].ln_reynolds_per_flow) / state.viscosity_Pa_s;
+}
+
+double LoopResistance::pressureLoss_Pa(double flow_kg_per_s, const std::vector<FluidState>& states) const
+{
+    double loss_Pa = 0;
+    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i)
+        loss_Pa += elementLoss_Pa(i, flow_kg_per_s, states[i]);
+    return loss_Pa;
+}
+
+double LoopResistance::pockets_Pa(bool forward, const std::vector<FluidState>& states) const
+{
+    double pockets_Pa = 0;
+    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i) {
+        const double head_m = forward ? elements[i].pocket_forward_m : elements[i].pocket_backward_m;
+        pockets_Pa += states[i].density_kg_per_m3 * standard_gravity_m_per_s2 * head_m;
+    }
+    return pockets_Pa;
+}
+
+DrivenFlow LoopResistance::flowFor(double drive_Pa, const std::vector<FluidState>& states,
+                                   double start_kg_per_s) const
+{
+    const bool forward = drive_Pa > 0;
+    const double net_Pa = std::abs(drive_Pa) - pockets_Pa(forward, states);
+    if (any_shut || net_Pa <= 0)
+        return {};
+    DrivenFlow flow = flowLosing(net_Pa, forward, states, start_kg_per_s);
+    if (!forward)
+        flow.flow_kg_per_s = -flow.flow_kg_per_s;
+    return flow;
+}
+
+DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::vector<FluidState>& states,
+                                      double start_kg_per_s) const
+{
+    // What is less than any pressure is none, so that logarithms stay finite.
+    constexpr double least_Pa = 1e-30, tolerance = 1e-12, longest_step = 5, usual_kg_per_s = 0.01;
+    constexpr int most_iterations = 100;
+    if (!std::isfinite(loss_Pa) || nodes.empty())
+        return {0, 0, false};
+    if (loss_Pa < least_Pa)
+        return {};
+    // ln(loss) over ln(flow) has a slope of 1/2 to 2 everywhere, so Newton's steps lead to the root.
+    const std::size_t count = std::min(elements.size(), states.size());
+    std::vector<double> ln_viscosity(count);
+    for (std::size_t i = 0; i < count; ++i)
+        ln_viscosity[i] = std::log(states[i].viscosity_Pa_s);
+    const double start = std::abs(start_kg_per_s);
+    double x = std::log(std::isfinite(start) && start > 0 ? start : usual_kg_per_s);
+    double low = -1000, high = 1000;
+    for (int i = 1; i <= most_iterations; ++i) {
+        Slope sum;
+        for (std::size_t k = 0; k < count; ++k) {
+            const Slope s = slopeOf(k, forward, x, states[k].density_kg_per_m3, ln_viscosity[k]);
+            sum.loss_Pa += s.loss_Pa;
+            sum.per_ln_flow_Pa += s.per_ln_flow_Pa;
+        }
+        const double miss = std::log(sum.loss_Pa / loss_Pa);
+        if (std::isnan(miss))
+            break;
+        (miss > 0 ? high : low) = x;
+        double step = std::clamp(-miss * sum.loss_Pa / sum.per_ln_flow_Pa, -longest_step, longest_step);
+        if (!(x + step >= low && x + step <= high))
+            step = (low + high) / 2 - x;
+        x += step;
+        if (std::abs(step) <= tolerance)
+            return {std::exp(x), i, true};
+    }
+    return {0, most_iterations, false};
+}
+
+} // namespace siphonwright

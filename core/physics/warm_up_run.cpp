@@ -105,7 +105,7 @@ bool WarmUpRun::advance(double latest)
     const double until_s = switch_s.value_or(solver.time());
     recordUntil(until_s);
     bool changed = switch_s && changeAll(until_s);
-    if (!switch_s && supplyAt(until_s) != supplied) {
+    if (supplyAt(until_s) != supplied) {
         supplied = !supplied;
         for (std::size_t i = 0; i < controls.size(); ++i)
             setPower(i, until_s, SwitchCause::supply);
@@ -322,7 +322,7 @@ void WarmUpRun::recordSamples(double until_s)
         const double time_s = static_cast<double>(samples) * options.sample_every_s;
         if (time_s > until_s || samples > 10000000)
             return;
-        sample(time_s);
+        sample(time_s, until_s);
         ++samples;
     }
 }
@@ -343,7 +343,7 @@ LoopSample WarmUpRun::loopSample(std::size_t loop, std::span<const double> state
     return sample;
 }
 
-void WarmUpRun::sample(double time_s)
+void WarmUpRun::sample(double time_s, double counted_until_s)
 {
     for (std::size_t k = 0; k < sampled_state.size(); ++k)
         sampled_state[k] = solver.at(time_s, k);
@@ -351,12 +351,12 @@ void WarmUpRun::sample(double time_s)
     now.time_s = time_s;
     now.block_degC = model.blockMean_degC(sampled_state);
     now.rest_degC = sampled_state[model.rest()];
-    now.energy_J = out.energy_J;
     now.loops.reserve(controls.size());
     for (std::size_t i = 0; i < controls.size(); ++i) {
         now.loops.push_back(loopSample(i, sampled_state));
         now.power_W += model.power_W(i);
     }
+    now.energy_J = out.energy_J - now.power_W * (counted_until_s - time_s);
     out.series.push_back(now);
 }
 

@@ -60,7 +60,8 @@ private:
     void recordPassive(double until_s);
     void recordSamples(double until_s);
     void recordLoop(std::size_t loop, double until_s);
-    void sample(double time_s);
+    /// \param counted_until_s to when energy is added up already, in the same step
+    void sample(double time_s, double counted_until_s);
     LoopSample loopSample(std::size_t loop, std::span<const double> state);
     bool frozen() const;
     void finish();

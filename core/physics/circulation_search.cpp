@@ -1,0 +1,187 @@
+#include "core/physics/circulation_search.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+
+namespace {
+
+/// ln(drive/resistance), nearly straight over ln(flow); only where a drive is left after pockets.
+bool hasRatio(const Balance& b)
+{
+    return b.drive_Pa - b.pocket_Pa > 0 && b.loss_Pa > 0;
+}
+double lnRatio(const Balance& b)
+{
+    return std::log((b.drive_Pa - b.pocket_Pa) / b.loss_Pa);
+}
+
+} // namespace
+
+CirculationSearch::CirculationSearch(const Loop& in, const LoopResistance& tables, const Fluid& liquid,
+                                     const CirculationOptions& choices)
+    : loop(in), resistance(tables), fluid(liquid), options(choices), loop_balance(in, tables, liquid)
+{
+    range.lowest_degC = fluid.lowest_degC();
+    range.highest_degC = std::min(fluid.highest_degC(), options.boiling_degC);
+}
+
+Balance CirculationSearch::evaluate(double ln_flow, bool forward)
+{
+    ++count;
+    return loop_balance.at(ln_flow, forward);
+}
+
+/// More than any state in range can drive: the whole height between the densest and the lightest liquid.
+double CirculationSearch::largestDrive_Pa() const
+{
+    double ascent_m = 0, coldest_degC = range.highest_degC;
+    bool cooled = false; // by a fixed heat, to no known temperature
+    for (const LoopElement& element : loop.elements) {
+        ascent_m += std::max(element.rise_m, 0.0);
+        cooled = cooled || element.heat.power_W < 0;
+        if (element.heat.exchange_W_per_K > 0)
+            coldest_degC = std::min(coldest_degC, element.heat.surroundings_degC);
+    }
+    if (cooled || coldest_degC < range.lowest_degC)
+        coldest_degC = range.lowest_degC;
+    constexpr int samples = 8; // water is densest at 4 degC, not at an end
+    double least = std::numeric_limits<double>::infinity(), most = 0;
+    for (int i = 0; i <= samples; ++i) {
+        const double share = static_cast<double>(i) / samples;
+        const double temperature_degC = coldest_degC + share * (range.highest_degC - coldest_degC);
+        const double density = fluid.at(temperature_degC).density_kg_per_m3;
+        least = std::min(least, density);
+        most = std::max(most, density);
+    }
+    constexpr double margin = 1.1, least_drive_Pa = 1e-6;
+    return std::max(margin * standard_gravity_m_per_s2 * ascent_m * (most - least), least_drive_Pa);
+}
+
+CirculationSearch::Span CirculationSearch::span() const
+{
+    // Hot liquid resists least, but for the rise of friction where it turns turbulent: hence the margin.
+    constexpr double margin = 1.5, widest = 14;
+    std::vector<FluidState> hot(loop.elements.size(), fluid.at(range.highest_degC));
+    double most_kg_per_s = 0;
+    const double drive_Pa = largestDrive_Pa();
+    for (const bool forward : {true, false})
+        most_kg_per_s = std::max(most_kg_per_s, resistance.flowLosing(drive_Pa, forward, hot).flow_kg_per_s);
+    Span span;
+    span.highest = std::log(std::max(most_kg_per_s * margin, 1e-12));
+    span.lowest = span.highest - widest;
+    // Under some flow a heater with no loss of its own heats through the whole range.
+    for (const LoopElement& element : loop.elements) {
+        if (element.heat.exchange_W_per_K > 0 || element.heat.power_W == 0)
+            continue;
+        const double most_J_per_kg = 1.2 * fluid.at(range.highest_degC).specific_heat_J_per_kg_K *
+                                     (range.highest_degC - range.lowest_degC);
+        const double least_kg_per_s = std::abs(element.heat.power_W) / most_J_per_kg;
+        span.lowest = std::max(span.lowest, std::log(least_kg_per_s) - options.search_step);
+    }
+    span.lowest = std::min(span.lowest, span.highest - 4 * options.search_step);
+    return span;
+}
+
+/// Narrows the bracket between a flow that drives itself faster and one that is too fast.
+Root CirculationSearch::refine(Point runs, Point stops, bool forward)
+{
+    Root root;
+    root.forward = forward;
+    Point last = runs, latest = stops;
+    for (int i = 0; i < options.most_iterations; ++i) {
+        double x = (runs.x + stops.x) / 2;
+        if (hasRatio(last.balance) && hasRatio(latest.balance)) {
+            const double a = lnRatio(last.balance), b = lnRatio(latest.balance);
+            const double secant = latest.x - b * (latest.x - last.x) / (b - a);
+            // Every fourth step halves the bracket whatever the secant says, so that it cannot creep.
+            if (secant > runs.x && secant < stops.x && i % 4 != 3)
+                x = secant;
+        }
+        last = latest;
+        latest = {x, evaluate(x, forward)};
+        const double net_Pa = latest.balance.net_Pa();
+        (net_Pa > 0 ? runs : stops) = latest;
+        root.ln_flow = x;
+        root.balance = latest.balance;
+        const double width = stops.x - runs.x;
+        const double slope_Pa = std::abs(latest.balance.drive_Pa) + latest.balance.loss_per_ln_flow_Pa;
+        if (width <= options.flow_tolerance || std::abs(net_Pa) <= options.flow_tolerance * slope_Pa) {
+            root.converged = true;
+            break;
+        }
+    }
+    return root;
+}
+
+Survey CirculationSearch::survey(bool forward)
+{
+    Survey survey;
+    Span flows = span();
+    constexpr int most_widenings = 20;
+    for (int i = 0; i < most_widenings && evaluate(flows.highest, forward).net_Pa() > 0; ++i)
+        flows.highest += 1;
+    const int steps = static_cast<int>(std::ceil((flows.highest - flows.lowest) / options.search_step));
+    Point faster;
+    for (int i = 0; i <= steps; ++i) {
+        Point here;
+        here.x = flows.highest - i * (flows.highest - flows.lowest) / steps;
+        here.balance = evaluate(here.x, forward);
+        const bool hot = range.tooHot(here.balance), cold = range.tooCold(here.balance);
+        if (!hot && !cold) {
+            survey.any_in_range = true;
+            if (here.balance.drive_Pa > survey.most_drive_Pa) {
+                survey.most_drive_Pa = here.balance.drive_Pa;
+                survey.pocket_Pa = here.balance.pocket_Pa;
+                survey.density_kg_per_m3 = fluid.at(here.balance.coldest_degC).density_kg_per_m3;
+            }
+        }
+        survey.hot_at_slowest = hot;
+        if (i > 0 && here.balance.net_Pa() > 0 && !(faster.balance.net_Pa() > 0)) {
+            const Root root = refine(here, faster, forward);
+            if (range.tooHot(root.balance))
+                survey.too_hot = true;
+            else if (range.tooCold(root.balance))
+                survey.too_cold = true;
+            else
+                survey.roots.push_back(root);
+        }
+        faster = here;
+    }
+    return survey;
+}
+
+Root CirculationSearch::follow(double flow_kg_per_s)
+{
+    constexpr int most_iterations = 12;
+    constexpr double longest_step = 0.7;
+    Root root;
+    root.forward = flow_kg_per_s > 0;
+    double x = std::log(std::abs(flow_kg_per_s));
+    double before_x = x, before = 0;
+    for (int i = 0; i < most_iterations; ++i) {
+        root.ln_flow = x;
+        root.balance = evaluate(x, root.forward);
+        if (!hasRatio(root.balance))
+            return root;
+        const double ratio = lnRatio(root.balance);
+        // Drive falls about as 1/flow while heat is given and pockets are small; then by the last two points.
+        double slope = -1 - root.balance.loss_per_ln_flow_Pa / root.balance.loss_Pa;
+        if (i > 0 && x != before_x)
+            slope = (ratio - before) / (x - before_x);
+        if (!(slope < 0))
+            return root;
+        const double step = -ratio / slope;
+        if (std::abs(step) <= options.flow_tolerance) {
+            root.converged = !range.tooHot(root.balance) && !range.tooCold(root.balance);
+            return root;
+        }
+        before_x = x;
+        before = ratio;
+        x += std::clamp(step, -longest_step, longest_step);
+    }
+    return root;
+}
+
+} // namespace siphonwright

@@ -28,8 +28,8 @@ std::vector<double> slopes(const std::vector<double>& y)
         else if (i >= 1 && i + 1 <= last)
             slope[i] = (y[i + 1] - y[i - 1]) / 2;
         else if (last >= 2)
-            slope[i] = i == 0 ? (4 * y[1] - 3 * y[0] - y[2]) / 2
-                              : (3 * y[last] - 4 * y[last - 1] + y[last - 2]) / 2;
+            slope[i] =
+                i == 0 ? (4 * y[1] - 3 * y[0] - y[2]) / 2 : (3 * y[last] - 4 * y[last - 1] + y[last - 2]) / 2;
         else
             slope[i] = y[1] - y[0];
     }

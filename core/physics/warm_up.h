@@ -65,7 +65,7 @@ struct WarmUpHeater {
     Thermostat thermostat;
     CutOut cut_out;
     Element element;
-    double coolant_L = 0.6;      ///< in the chamber
+    double coolant_L = 0.6;     ///< in the chamber
     double metal_J_per_K = 700; ///< of chamber and element: 1.5 kg of steel at 470 J/kg K (own estimate)
     /// How fast the chamber's own convection mixes inlet and chamber when little flows: 8 W/K (own estimate).
     double own_convection_W_per_K = 8;
@@ -107,7 +107,7 @@ struct WarmUpInputs {
     double air_degC = -20;
     double start_degC = -20;   ///< of everything
     double boiling_degC = 108; ///< of the coolant in the chambers, see boilingPoint_degC()
-    double target_degC = 38;   ///< of the block's mean; stand-by practice is 32 degC and more (90 degF, memory)
+    double target_degC = 38; ///< of the block's mean; stand-by practice is 32 degC and more (90 degF, memory)
     double return_warm_rise_K = 15; ///< over the start, from which a hand calls a hose warm (own choice)
     double duration_s = 24 * 3600;
     double supply_on_s = 0; ///< when power comes, and goes
@@ -120,9 +120,9 @@ struct WarmUpOptions {
     double relative_tolerance = 1e-6;
     double absolute_tolerance_K = 1e-5;
     double event_tolerance_s = 1e-4;
-    double sample_every_s = 60; ///< of the series; 0 records none
-    int hose_cells = 2;         ///< each of supply and return, 2 to 20
-    int jacket_cells = 2;       ///< 2 to 20
+    double sample_every_s = 60;       ///< of the series; 0 records none
+    int hose_cells = 2;               ///< each of supply and return, 2 to 20
+    int jacket_cells = 2;             ///< 2 to 20
     std::size_t most_steps = 2000000; ///< a day takes some thousands
 };
 
@@ -144,9 +144,9 @@ struct HeaterSwitch {
 
 /// One loop at one moment of the series.
 struct LoopSample {
-    double outlet_degC = 0; ///< chamber
-    double inlet_degC = 0;  ///< end of the supply hose at the chamber
-    double return_degC = 0; ///< end of the return hose at the engine
+    double outlet_degC = 0;         ///< chamber
+    double inlet_degC = 0;          ///< end of the supply hose at the chamber
+    double return_degC = 0;         ///< end of the return hose at the engine
     double return_surface_degC = 0; ///< what an infrared thermometer reads there: rubber, not coolant
     double sensed_degC = 0;         ///< by the thermostat, lag included
     double swept_degC = 0;
@@ -167,7 +167,8 @@ struct LoopOutcome {
     std::vector<HeaterSwitch> switches; ///< power on at the start is the first
     std::optional<double> first_switch_off_s;
     double cycles_per_hour = 0; ///< most switchings-on within an hour, from the first switching-off on
-    std::optional<double> peak_outlet_degC; ///< highest chamber temperature while energised; never energised: none
+    std::optional<double>
+        peak_outlet_degC; ///< highest chamber temperature while energised; never energised: none
     double peak_outlet_s = 0;
     std::optional<double> boiling_margin_K; ///< boiling point less that peak
     std::optional<ElementSurface> element;  ///< at that peak, where it is hottest

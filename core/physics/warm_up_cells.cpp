@@ -83,9 +83,8 @@ std::vector<LoopElement> cellsOf(const std::vector<LoopElement>& run, std::size_
         start = end;
     }
     // The bore is only what the Reynolds number of the table is made with; any of the run's serves.
-    const auto widest = std::max_element(run.begin(), run.end(), [](const auto& a, const auto& b) {
-        return a.bore_m < b.bore_m;
-    });
+    const auto widest = std::max_element(run.begin(), run.end(),
+                                         [](const auto& a, const auto& b) { return a.bore_m < b.bore_m; });
     for (LoopElement& cell : cells)
         cell.bore_m = widest->bore_m;
     return cells;

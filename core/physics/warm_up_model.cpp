@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -24,9 +25,9 @@ double outletOverMean(double n)
 std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, std::size_t jacket_cells)
 {
     std::vector<LoopElement> ring = cellsOf(loop.chamber, 1);
-    for (const auto& [run, count] : {std::pair{&loop.return_hose, hose_cells},
-                                     std::pair{&loop.jacket, jacket_cells},
-                                     std::pair{&loop.supply_hose, hose_cells}}) {
+    for (const auto& [run, count] :
+         {std::pair{&loop.return_hose, hose_cells}, std::pair{&loop.jacket, jacket_cells},
+          std::pair{&loop.supply_hose, hose_cells}}) {
         const std::vector<LoopElement> cells = cellsOf(*run, count);
         ring.insert(ring.end(), cells.begin(), cells.end());
     }
@@ -34,6 +35,17 @@ std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, 
 }
 
 } // namespace
+
+WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
+                        const std::vector<LoopElement>& elements)
+    : at(states),
+      cells(std::move(ring_cells)),
+      resistance(elements),
+      fluid(cells.size()),
+      heat(cells.size()),
+      outlet_degC(cells.size()),
+      outflow_J_per_kg(cells.size())
+{}
 
 WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid)
     : table(fluid),
@@ -48,8 +60,8 @@ WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& option
         rest_share -= loop.swept_share;
     }
     const HeatState typical = table.at(typical_degC);
-    const double coolant_J_per_K = inputs.block.coolant_L / 1000 * typical.density_kg_per_m3 *
-                                   typical.specific_heat_J_per_kg_K;
+    const double coolant_J_per_K =
+        inputs.block.coolant_L / 1000 * typical.density_kg_per_m3 * typical.specific_heat_J_per_kg_K;
     rest_J_per_K = rest_share * (inputs.block.metal_J_per_K + coolant_J_per_K);
     rest_loss_W_per_K = rest_share * inputs.block.loss_W_per_K;
     state_count += 2;
@@ -64,8 +76,8 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     const auto hose = static_cast<double>(hose_cells);
     const double return_kg = density_kg_per_m3 * volume_m3(loop.return_hose) / hose;
     const double supply_kg = density_kg_per_m3 * volume_m3(loop.supply_hose) / hose;
-    const double jacket_kg = density_kg_per_m3 * block.coolant_L / 1000 * loop.swept_share /
-                             static_cast<double>(jacket_cells);
+    const double jacket_kg =
+        density_kg_per_m3 * block.coolant_L / 1000 * loop.swept_share / static_cast<double>(jacket_cells);
 
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < elements.size(); ++i) {
@@ -95,11 +107,7 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     at.supply_end = at.chamber + cells.size() - 1;
     state_count = at.supply_end + 1;
 
-    Ring ring{at, cells, LoopResistance(elements), {}, {}, {}, {}};
-    ring.fluid.resize(cells.size());
-    ring.heat.resize(cells.size());
-    ring.outflow.resize(cells.size());
-    ring.outlet_degC.resize(cells.size());
+    Ring ring(at, cells, elements);
     ring.share_at_outlet = elements[0].share_at_outlet.value_or(default_share_at_outlet);
     ring.swept_J_per_K = loop.swept_share * block.metal_J_per_K;
     ring.swept_loss_W_per_K = loop.swept_share * block.loss_W_per_K;
@@ -152,9 +160,9 @@ void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
             over_K = (here - around) * (outletOverMean(n) - 1);
         }
         ring.outlet_degC[i] = here + over_K;
-        ring.outflow[i] = heat.enthalpy_J_per_kg +
-                          over_K * (heat.specific_heat_J_per_kg_K +
-                                    over_K * heat.specific_heat_slope_J_per_kg_K2 / 2);
+        ring.outflow_J_per_kg[i] =
+            heat.enthalpy_J_per_kg +
+            over_K * (heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2 / 2);
     }
 }
 
@@ -194,19 +202,18 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
         const std::size_t upstream = forward ? (i == 0 ? count - 1 : i - 1) : (i + 1 == count ? 0 : i + 1);
         double here = state[first + i];
         if (i == 0)
-            here = state[ring.at.supply_end] +
-                   ring.share_at_outlet * (state[first] - state[ring.at.supply_end]);
+            here =
+                state[ring.at.supply_end] + ring.share_at_outlet * (state[first] - state[ring.at.supply_end]);
         const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC));
         (cell.in_block ? to_block_W : to_air_W) += given_W;
-        const double gained_W =
-            flow * (ring.outflow[upstream] - ring.outflow[i]) - given_W + (i == 0 ? ring.power_W : 0);
+        const double gained_W = flow * (ring.outflow_J_per_kg[upstream] - ring.outflow_J_per_kg[i]) -
+                                given_W + (i == 0 ? ring.power_W : 0);
         rate[first + i] =
             gained_W / (cell.coolant_kg * ring.heat[i].specific_heat_J_per_kg_K + cell.wall_J_per_K);
     }
     to_swept_W += to_block_W;
     rate[ring.at.swept] = to_swept_W / ring.swept_J_per_K;
-    rate[ring.at.sensor] =
-        (sensorTarget_degC(ring, state) - state[ring.at.sensor]) / ring.thermostat.lag_s;
+    rate[ring.at.sensor] = (sensorTarget_degC(ring, state) - state[ring.at.sensor]) / ring.thermostat.lag_s;
     rate[lost()] += to_air_W;
 }
 

@@ -23,8 +23,8 @@ struct LoopStates {
 /// Rates of all states for given powers. States are temperatures in degC, but the last: heat lost so far, J.
 class WarmUpModel {
 public:
-    /// \param inputs, options ones in which problemIn() finds nothing \param fluid with a range that holds the
-    /// start; needed at construction only
+    /// \param inputs, options ones in which problemIn() finds nothing \param fluid with a range that holds
+    /// the start; needed at construction only
     WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid);
 
     std::size_t size() const { return state_count; }
@@ -63,19 +63,24 @@ private:
         bool in_block = false; ///< exchanges heat with the swept block, not with the air
     };
     struct Ring {
+        Ring(const LoopStates& states, std::vector<Cell> ring_cells,
+             const std::vector<LoopElement>& elements);
+
         LoopStates at;
         std::vector<Cell> cells;
         LoopResistance resistance;
-        std::vector<FluidState> fluid;  ///< workspace, one per cell
-        std::vector<HeatState> heat;    ///< workspace
-        std::vector<double> outflow;    ///< workspace: outlet temperature, then the enthalpy it carries
-        std::vector<double> outlet_degC; ///< workspace
         double share_at_outlet = default_share_at_outlet;
         double swept_J_per_K = 0;
         double swept_loss_W_per_K = 0;
         double power_W = 0;
         Thermostat thermostat;
         double own_convection_W_per_K = 0;
+
+        // What the state asked for last gave, one per cell.
+        std::vector<FluidState> fluid;
+        std::vector<HeatState> heat;
+        std::vector<double> outlet_degC;
+        std::vector<double> outflow_J_per_kg; ///< enthalpy that leaves with the flow
         Drive drive;
     };
 

@@ -33,8 +33,7 @@ WarmUpRun::WarmUpRun(const WarmUpInputs& given, const WarmUpOptions& wanted, con
       controls(given.loops.size()),
       edge_s(given.loops.size()),
       sampled_state(model.size())
-{
-}
+{}
 
 WarmUp WarmUpRun::result() &&
 {
@@ -49,8 +48,8 @@ void WarmUpRun::begin()
     out.status = WarmUpStatus::done;
     out.loops.resize(inputs.loops.size());
     if (options.sample_every_s > 0)
-        out.series.reserve(static_cast<std::size_t>(
-            std::min(1e7, inputs.duration_s / options.sample_every_s + 2)));
+        out.series.reserve(
+            static_cast<std::size_t>(std::min(1e7, inputs.duration_s / options.sample_every_s + 2)));
     for (std::size_t i = 0; i < controls.size(); ++i) {
         const Thermostat& thermostat = inputs.loops[i].heater.thermostat;
         const CutOut& cut_out = inputs.loops[i].heater.cut_out;
@@ -181,8 +180,8 @@ std::optional<double> WarmUpRun::firstChange() const
             if (!past(loop, change, solver.time()))
                 continue;
             const auto g = [&](double time_s) { return *past(loop, change, time_s); };
-            const auto at = firstRise(g, solver.from(), first.value_or(solver.time()),
-                                      options.event_tolerance_s);
+            const auto at =
+                firstRise(g, solver.from(), first.value_or(solver.time()), options.event_tolerance_s);
             if (at)
                 first = at;
         }
@@ -411,8 +410,7 @@ void WarmUpRun::finish()
     out.rest_at_end_degC = sampled_state[model.rest()];
     out.lost_J = sampled_state[model.lost()];
     out.stored_J = model.stored_J(sampled_state);
-    const double largest =
-        std::max({out.energy_J, std::abs(out.lost_J), std::abs(out.stored_J), 1.0});
+    const double largest = std::max({out.energy_J, std::abs(out.lost_J), std::abs(out.stored_J), 1.0});
     out.balance_error = std::abs(out.energy_J - out.lost_J - out.stored_J) / largest;
     out.steps = solver.attempts();
     out.evaluations = solver.evaluations();

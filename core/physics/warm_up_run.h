@@ -46,7 +46,10 @@ private:
     void run();
     bool advance(double latest);
     double nextBoundary() const;
-    bool supplyAt(double time_s) const { return time_s >= inputs.supply_on_s && time_s < inputs.supply_off_s; }
+    bool supplyAt(double time_s) const
+    {
+        return time_s >= inputs.supply_on_s && time_s < inputs.supply_off_s;
+    }
 
     /// How far a change's temperature is past its threshold at a time in the last step; nothing where the
     /// change cannot happen now.

@@ -45,14 +45,16 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
         return;
     const auto count = static_cast<std::size_t>(std::ceil(range_K));
     width_K = range_K / static_cast<double>(count);
-    std::vector<double> density, viscosity, heat;
+    std::vector<double> density, viscosity, ln_viscosity, heat;
     for (std::size_t i = 0; i <= count; ++i) {
         const FluidState state = fluid.at(lowest + static_cast<double>(i) * width_K);
         density.push_back(state.density_kg_per_m3);
         viscosity.push_back(state.viscosity_Pa_s);
+        ln_viscosity.push_back(std::log(state.viscosity_Pa_s));
         heat.push_back(state.specific_heat_J_per_kg_K * width_K);
     }
-    const std::vector<double> density_slope = slopes(density), viscosity_slope = slopes(viscosity);
+    const std::vector<double> density_slope = slopes(density), viscosity_slope = slopes(viscosity),
+                              ln_slope = slopes(ln_viscosity);
     double enthalpy = 0;
     cells.resize(count);
     for (std::size_t i = 0; i < count; ++i) {
@@ -62,6 +64,7 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
         cells[i].density = hermite(density[i], density[i + 1], density_slope[i], density_slope[i + 1]);
         cells[i].viscosity =
             hermite(viscosity[i], viscosity[i + 1], viscosity_slope[i], viscosity_slope[i + 1]);
+        cells[i].ln_viscosity = hermite(ln_viscosity[i], ln_viscosity[i + 1], ln_slope[i], ln_slope[i + 1]);
         cells[i].enthalpy = hermite(enthalpy, next, heat[i], heat[i + 1]);
         enthalpy = next;
     }
@@ -79,6 +82,7 @@ HeatState EnthalpyTable::at(double temperature_degC) const
     HeatState state;
     state.density_kg_per_m3 = valueOf(cell.density, x);
     state.viscosity_Pa_s = valueOf(cell.viscosity, x);
+    state.ln_viscosity = valueOf(cell.ln_viscosity, x);
     state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) / width_K;
     state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) / (width_K * width_K);
     state.enthalpy_J_per_kg = valueOf(h, x) + (temperature_degC - t) * state.specific_heat_J_per_kg_K;

@@ -12,6 +12,7 @@ namespace siphonwright {
 struct HeatState {
     double density_kg_per_m3 = 0;
     double viscosity_Pa_s = 0;
+    double ln_viscosity = 0;
     double specific_heat_J_per_kg_K = 0;
     double specific_heat_slope_J_per_kg_K2 = 0; ///< by temperature
     double enthalpy_J_per_kg = 0;               ///< over the lower end of the liquid's range
@@ -43,6 +44,7 @@ private:
     struct Cell {
         Cubic density{};
         Cubic viscosity{};
+        Cubic ln_viscosity{};
         Cubic enthalpy{};
     };
 

@@ -40,8 +40,7 @@ WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
                         const std::vector<LoopElement>& elements)
     : at(states),
       cells(std::move(ring_cells)),
-      resistance(elements),
-      fluid(cells.size()),
+      law(LoopResistance(elements)),
       heat(cells.size()),
       outlet_degC(cells.size()),
       outflow_J_per_kg(cells.size())
@@ -84,6 +83,8 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
         Cell cell;
         cell.exchange_W_per_K = elements[i].heat.exchange_W_per_K;
         cell.rise_m = elements[i].rise_m;
+        cell.pocket_forward_m = elements[i].pocket_forward_m;
+        cell.pocket_backward_m = elements[i].pocket_backward_m;
         if (i == 0) {
             cell.coolant_kg = density_kg_per_m3 * loop.heater.coolant_L / 1000;
             cell.wall_J_per_K = loop.heater.metal_J_per_K;
@@ -123,22 +124,33 @@ std::vector<double> WarmUpModel::start() const
     return state;
 }
 
+double WarmUpModel::pockets_Pa(const Ring& ring, bool forward)
+{
+    double sum_Pa = 0;
+    for (std::size_t i = 0; i < ring.cells.size(); ++i) {
+        const Cell& cell = ring.cells[i];
+        sum_Pa += standard_gravity_m_per_s2 * ring.heat[i].density_kg_per_m3 *
+                  (forward ? cell.pocket_forward_m : cell.pocket_backward_m);
+    }
+    return sum_Pa;
+}
+
 void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
 {
     double weight_kg_per_m2 = 0;
     for (std::size_t i = 0; i < ring.cells.size(); ++i) {
         ring.heat[i] = table.at(state[ring.at.chamber + i]);
-        ring.fluid[i].density_kg_per_m3 = ring.heat[i].density_kg_per_m3;
-        ring.fluid[i].viscosity_Pa_s = ring.heat[i].viscosity_Pa_s;
         weight_kg_per_m2 += ring.heat[i].density_kg_per_m3 * ring.cells[i].rise_m;
     }
     // The chamber's cold share is as dense as what stands at its inlet.
     weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
                         (ring.heat.back().density_kg_per_m3 - ring.heat[0].density_kg_per_m3);
     ring.drive.drive_Pa = -standard_gravity_m_per_s2 * weight_kg_per_m2;
-    ring.drive.pockets_Pa = ring.resistance.pockets_Pa(ring.drive.drive_Pa > 0, ring.fluid);
-    ring.drive.flow_kg_per_s =
-        ring.resistance.flowFor(ring.drive.drive_Pa, ring.fluid, ring.drive.flow_kg_per_s).flow_kg_per_s;
+    const bool forward = ring.drive.drive_Pa > 0;
+    ring.drive.pockets_Pa = ring.has_pockets ? pockets_Pa(ring, forward) : 0;
+    const double net_Pa = std::abs(ring.drive.drive_Pa) - ring.drive.pockets_Pa;
+    const double flow = net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa, forward, ring.heat) : 0;
+    ring.drive.flow_kg_per_s = forward ? flow : -flow;
 }
 
 double WarmUpModel::flow_kg_per_s(std::size_t loop, std::span<const double> state)

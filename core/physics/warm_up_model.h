@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/physics/enthalpy_table.h"
+#include "core/physics/flow_law.h"
 #include "core/physics/loop_resistance.h"
 #include "core/physics/warm_up.h"
 
@@ -60,6 +61,8 @@ private:
         double wall_J_per_K = 0;
         double exchange_W_per_K = 0;
         double rise_m = 0;
+        double pocket_forward_m = 0;
+        double pocket_backward_m = 0;
         bool in_block = false; ///< exchanges heat with the swept block, not with the air
     };
     struct Ring {
@@ -68,7 +71,9 @@ private:
 
         LoopStates at;
         std::vector<Cell> cells;
-        LoopResistance resistance;
+        FlowLaw law;
+        bool has_pockets = false;
+        bool shut = false;
         double share_at_outlet = default_share_at_outlet;
         double swept_J_per_K = 0;
         double swept_loss_W_per_K = 0;
@@ -77,7 +82,6 @@ private:
         double own_convection_W_per_K = 0;
 
         // What the state asked for last gave, one per cell.
-        std::vector<FluidState> fluid;
         std::vector<HeatState> heat;
         std::vector<double> outlet_degC;
         std::vector<double> outflow_J_per_kg; ///< enthalpy that leaves with the flow
@@ -94,6 +98,7 @@ private:
     double rest_loss_W_per_K = 0;
 
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
+    static double pockets_Pa(const Ring& ring, bool forward);
     void findFlow(Ring& ring, std::span<const double> state);
     void findOutflow(Ring& ring, std::span<const double> state);
     double sensorTarget_degC(const Ring& ring, std::span<const double> state) const;

@@ -1,0 +1,267 @@
+#include "core/physics/warm_up_model.h"
+
+#include "core/physics/warm_up_cells.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace siphonwright {
+namespace {
+
+/// Coolant of the block that no loop moves keeps the heat capacity it has here.
+constexpr double typical_degC = 40;
+
+/// n / (exp(n) - 1): outlet over mean of an exponential that decays by n.
+double outletOverMean(double n)
+{
+    constexpr double series_until = 0.02; // the next term is under 3e-10
+    if (n < series_until)
+        return 1 - n / 2 + n * n / 12;
+    constexpr double nothing_left = 700;
+    return n < nothing_left ? n / std::expm1(n) : 0;
+}
+
+std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, std::size_t jacket_cells)
+{
+    std::vector<LoopElement> ring = cellsOf(loop.chamber, 1);
+    for (const auto& [run, count] :
+         {std::pair{&loop.return_hose, hose_cells}, std::pair{&loop.jacket, jacket_cells},
+          std::pair{&loop.supply_hose, hose_cells}}) {
+        const std::vector<LoopElement> cells = cellsOf(*run, count);
+        ring.insert(ring.end(), cells.begin(), cells.end());
+    }
+    return ring;
+}
+
+} // namespace
+
+WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
+                        const std::vector<LoopElement>& elements)
+    : at(states),
+      cells(std::move(ring_cells)),
+      law(LoopResistance(elements)),
+      heat(cells.size()),
+      outlet_degC(cells.size()),
+      outflow_J_per_kg(cells.size())
+{}
+
+WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid)
+    : table(fluid),
+      start_degC(inputs.start_degC),
+      air_degC(inputs.air_degC),
+      conduction_W_per_K(inputs.block.conduction_W_per_K)
+{
+    double rest_share = 1;
+    loops.reserve(inputs.loops.size());
+    for (const WarmUpLoop& loop : inputs.loops) {
+        addLoop(loop, options, inputs.block);
+        rest_share -= loop.swept_share;
+    }
+    const HeatState typical = table.at(typical_degC);
+    const double coolant_J_per_K =
+        inputs.block.coolant_L / 1000 * typical.density_kg_per_m3 * typical.specific_heat_J_per_kg_K;
+    rest_J_per_K = rest_share * (inputs.block.metal_J_per_K + coolant_J_per_K);
+    rest_loss_W_per_K = rest_share * inputs.block.loss_W_per_K;
+    state_count += 2;
+}
+
+void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block)
+{
+    const auto hose_cells = static_cast<std::size_t>(options.hose_cells);
+    const auto jacket_cells = static_cast<std::size_t>(options.jacket_cells);
+    const std::vector<LoopElement> elements = ringOf(loop, hose_cells, jacket_cells);
+    const double density_kg_per_m3 = table.at(start_degC).density_kg_per_m3;
+    const auto hose = static_cast<double>(hose_cells);
+    const double return_kg = density_kg_per_m3 * volume_m3(loop.return_hose) / hose;
+    const double supply_kg = density_kg_per_m3 * volume_m3(loop.supply_hose) / hose;
+    const double jacket_kg =
+        density_kg_per_m3 * block.coolant_L / 1000 * loop.swept_share / static_cast<double>(jacket_cells);
+
+    std::vector<Cell> cells;
+    for (std::size_t i = 0; i < elements.size(); ++i) {
+        Cell cell;
+        cell.exchange_W_per_K = elements[i].heat.exchange_W_per_K;
+        cell.rise_m = elements[i].rise_m;
+        cell.pocket_forward_m = elements[i].pocket_forward_m;
+        cell.pocket_backward_m = elements[i].pocket_backward_m;
+        if (i == 0) {
+            cell.coolant_kg = density_kg_per_m3 * loop.heater.coolant_L / 1000;
+            cell.wall_J_per_K = loop.heater.metal_J_per_K;
+        } else if (i <= hose_cells) {
+            cell.coolant_kg = return_kg;
+            cell.wall_J_per_K = loop.return_wall_J_per_K / hose;
+        } else if (i <= hose_cells + jacket_cells) {
+            cell.coolant_kg = jacket_kg;
+            cell.in_block = true;
+        } else {
+            cell.coolant_kg = supply_kg;
+            cell.wall_J_per_K = loop.supply_wall_J_per_K / hose;
+        }
+        cells.push_back(cell);
+    }
+    LoopStates at;
+    at.swept = state_count;
+    at.sensor = state_count + 1;
+    at.chamber = state_count + 2;
+    at.return_end = at.chamber + hose_cells;
+    at.supply_end = at.chamber + cells.size() - 1;
+    state_count = at.supply_end + 1;
+
+    Ring ring(at, cells, elements);
+    ring.share_at_outlet = elements[0].share_at_outlet.value_or(default_share_at_outlet);
+    ring.swept_J_per_K = loop.swept_share * block.metal_J_per_K;
+    ring.swept_loss_W_per_K = loop.swept_share * block.loss_W_per_K;
+    ring.thermostat = loop.heater.thermostat;
+    ring.own_convection_W_per_K = loop.heater.own_convection_W_per_K;
+    loops.push_back(ring);
+}
+
+std::vector<double> WarmUpModel::start() const
+{
+    std::vector<double> state(state_count, start_degC);
+    state[lost()] = 0;
+    return state;
+}
+
+double WarmUpModel::pockets_Pa(const Ring& ring, bool forward)
+{
+    double sum_Pa = 0;
+    for (std::size_t i = 0; i < ring.cells.size(); ++i) {
+        const Cell& cell = ring.cells[i];
+        sum_Pa += standard_gravity_m_per_s2 * ring.heat[i].density_kg_per_m3 *
+                  (forward ? cell.pocket_forward_m : cell.pocket_backward_m);
+    }
+    return sum_Pa;
+}
+
+void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
+{
+    double weight_kg_per_m2 = 0;
+    for (std::size_t i = 0; i < ring.cells.size(); ++i) {
+        ring.heat[i] = table.at(state[ring.at.chamber + i]);
+        weight_kg_per_m2 += ring.heat[i].density_kg_per_m3 * ring.cells[i].rise_m;
+    }
+    // The chamber's cold share is as dense as what stands at its inlet.
+    weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
+                        (ring.heat.back().density_kg_per_m3 - ring.heat[0].density_kg_per_m3);
+    ring.drive.drive_Pa = -standard_gravity_m_per_s2 * weight_kg_per_m2;
+    const bool forward = ring.drive.drive_Pa > 0;
+    ring.drive.pockets_Pa = ring.has_pockets ? pockets_Pa(ring, forward) : 0;
+    const double net_Pa = std::abs(ring.drive.drive_Pa) - ring.drive.pockets_Pa;
+    const double flow = net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa, forward, ring.heat) : 0;
+    ring.drive.flow_kg_per_s = forward ? flow : -flow;
+}
+
+double WarmUpModel::flow_kg_per_s(std::size_t loop, std::span<const double> state)
+{
+    findFlow(loops[loop], state);
+    return loops[loop].drive.flow_kg_per_s;
+}
+
+void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
+{
+    const double flow = std::abs(ring.drive.flow_kg_per_s);
+    for (std::size_t i = 0; i < ring.cells.size(); ++i) {
+        const double here = state[ring.at.chamber + i];
+        const HeatState& heat = ring.heat[i];
+        double over_K = 0; // of the outlet over the mean
+        if (i > 0 && flow > 0 && ring.cells[i].exchange_W_per_K > 0) {
+            const double n = ring.cells[i].exchange_W_per_K / (flow * heat.specific_heat_J_per_kg_K);
+            const double around = ring.cells[i].in_block ? state[ring.at.swept] : air_degC;
+            over_K = (here - around) * (outletOverMean(n) - 1);
+        }
+        ring.outlet_degC[i] = here + over_K;
+        ring.outflow_J_per_kg[i] =
+            heat.enthalpy_J_per_kg +
+            over_K * (heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2 / 2);
+    }
+}
+
+double WarmUpModel::sensorTarget_degC(const Ring& ring, std::span<const double> state) const
+{
+    const double chamber = state[ring.at.chamber];
+    switch (ring.thermostat.place) {
+    case ThermostatPlace::none:
+    case ThermostatPlace::chamber_outlet:
+        return chamber;
+    case ThermostatPlace::remote:
+        return state[ring.at.swept];
+    case ThermostatPlace::chamber_inlet:
+        break;
+    }
+    // Backward flow leaves by the inlet, at the chamber's own temperature.
+    const double capacity_W_per_K =
+        std::max(0.0, ring.drive.flow_kg_per_s) * ring.heat[0].specific_heat_J_per_kg_K;
+    const double mixed = chamber - (chamber - ring.outlet_degC.back()) * capacity_W_per_K /
+                                       (capacity_W_per_K + ring.own_convection_W_per_K);
+    return mixed + ring.thermostat.sensing_fraction * (chamber - mixed);
+}
+
+void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<double> rate)
+{
+    findFlow(ring, state);
+    findOutflow(ring, state);
+    const std::size_t count = ring.cells.size(), first = ring.at.chamber;
+    const bool forward = ring.drive.flow_kg_per_s >= 0;
+    const double flow = std::abs(ring.drive.flow_kg_per_s);
+    const double swept = state[ring.at.swept];
+    double to_block_W = 0, to_air_W = ring.swept_loss_W_per_K * (swept - air_degC);
+    double to_swept_W = conduction_W_per_K * (state[rest()] - swept) - to_air_W;
+    rate[rest()] -= conduction_W_per_K * (state[rest()] - swept);
+    for (std::size_t i = 0; i < count; ++i) {
+        const Cell& cell = ring.cells[i];
+        const std::size_t upstream = forward ? (i == 0 ? count - 1 : i - 1) : (i + 1 == count ? 0 : i + 1);
+        double here = state[first + i];
+        if (i == 0)
+            here =
+                state[ring.at.supply_end] + ring.share_at_outlet * (state[first] - state[ring.at.supply_end]);
+        const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC));
+        (cell.in_block ? to_block_W : to_air_W) += given_W;
+        const double gained_W = flow * (ring.outflow_J_per_kg[upstream] - ring.outflow_J_per_kg[i]) -
+                                given_W + (i == 0 ? ring.power_W : 0);
+        rate[first + i] =
+            gained_W / (cell.coolant_kg * ring.heat[i].specific_heat_J_per_kg_K + cell.wall_J_per_K);
+    }
+    to_swept_W += to_block_W;
+    rate[ring.at.swept] = to_swept_W / ring.swept_J_per_K;
+    rate[ring.at.sensor] = (sensorTarget_degC(ring, state) - state[ring.at.sensor]) / ring.thermostat.lag_s;
+    rate[lost()] += to_air_W;
+}
+
+void WarmUpModel::operator()(double, std::span<const double> state, std::span<double> rate)
+{
+    const double rest_to_air_W = rest_loss_W_per_K * (state[rest()] - air_degC);
+    rate[rest()] = -rest_to_air_W; // in W until all loops have added theirs
+    rate[lost()] = rest_to_air_W;
+    for (Ring& ring : loops)
+        addRates(ring, state, rate);
+    rate[rest()] /= rest_J_per_K;
+}
+
+double WarmUpModel::blockMean_degC(std::span<const double> state) const
+{
+    double capacity_J_per_K = rest_J_per_K, heat_J = rest_J_per_K * state[rest()];
+    for (const Ring& ring : loops) {
+        capacity_J_per_K += ring.swept_J_per_K;
+        heat_J += ring.swept_J_per_K * state[ring.at.swept];
+    }
+    return heat_J / capacity_J_per_K;
+}
+
+double WarmUpModel::stored_J(std::span<const double> state) const
+{
+    const double start_J_per_kg = table.at(start_degC).enthalpy_J_per_kg;
+    double stored = rest_J_per_K * (state[rest()] - start_degC);
+    for (const Ring& ring : loops) {
+        stored += ring.swept_J_per_K * (state[ring.at.swept] - start_degC);
+        for (std::size_t i = 0; i < ring.cells.size(); ++i) {
+            const double here = state[ring.at.chamber + i];
+            stored += ring.cells[i].coolant_kg * (table.at(here).enthalpy_J_per_kg - start_J_per_kg) +
+                      ring.cells[i].wall_J_per_K * (here - start_degC);
+        }
+    }
+    return stored;
+}
+
+} // namespace siphonwright

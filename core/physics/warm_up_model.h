@@ -1,0 +1,109 @@
+#pragma once
+
+#include "core/physics/enthalpy_table.h"
+#include "core/physics/flow_law.h"
+#include "core/physics/loop_resistance.h"
+#include "core/physics/warm_up.h"
+
+#include <cstddef>
+#include <span>
+#include <vector>
+
+/// The equations of warm-up: the inside of warmUp(), for it and for tests that integrate them by other means.
+namespace siphonwright {
+
+/// Where a loop's states stand among all.
+struct LoopStates {
+    std::size_t swept = 0;
+    std::size_t sensor = 0;
+    std::size_t chamber = 0;    ///< first of the ring: chamber, return hose, jacket, supply hose
+    std::size_t return_end = 0; ///< the return hose's last cell, at the engine
+    std::size_t supply_end = 0; ///< the supply hose's last cell, at the chamber; last of the ring
+};
+
+/// Rates of all states for given powers. States are temperatures in degC, but the last: heat lost so far, J.
+class WarmUpModel {
+public:
+    /// \param inputs, options ones in which problemIn() finds nothing \param fluid with a range that holds
+    /// the start; needed at construction only
+    WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid);
+
+    std::size_t size() const { return state_count; }
+    std::size_t loopCount() const { return loops.size(); }
+    const LoopStates& statesOf(std::size_t loop) const { return loops[loop].at; }
+    std::size_t rest() const { return state_count - 2; }
+    std::size_t lost() const { return state_count - 1; }
+
+    std::vector<double> start() const;
+    void setPower(std::size_t loop, double power_W) { loops[loop].power_W = power_W; }
+    double power_W(std::size_t loop) const { return loops[loop].power_W; }
+
+    /// The right-hand side. Not const: it keeps the flows found, to begin the next search with.
+    void operator()(double time_s, std::span<const double> state, std::span<double> rate);
+
+    /// Flow of a loop in a state, signed.
+    double flow_kg_per_s(std::size_t loop, std::span<const double> state);
+    /// The flow found last, and what drove it and what pockets took of that.
+    struct Drive {
+        double flow_kg_per_s = 0;
+        double drive_Pa = 0;
+        double pockets_Pa = 0;
+    };
+    const Drive& lastDrive(std::size_t loop) const { return loops[loop].drive; }
+
+    double blockMean_degC(std::span<const double> state) const;
+    /// Heat in everything against the start.
+    double stored_J(std::span<const double> state) const;
+
+private:
+    struct Cell {
+        double coolant_kg = 0;
+        double wall_J_per_K = 0;
+        double exchange_W_per_K = 0;
+        double rise_m = 0;
+        double pocket_forward_m = 0;
+        double pocket_backward_m = 0;
+        bool in_block = false; ///< exchanges heat with the swept block, not with the air
+    };
+    struct Ring {
+        Ring(const LoopStates& states, std::vector<Cell> ring_cells,
+             const std::vector<LoopElement>& elements);
+
+        LoopStates at;
+        std::vector<Cell> cells;
+        FlowLaw law;
+        bool has_pockets = false;
+        bool shut = false;
+        double share_at_outlet = default_share_at_outlet;
+        double swept_J_per_K = 0;
+        double swept_loss_W_per_K = 0;
+        double power_W = 0;
+        Thermostat thermostat;
+        double own_convection_W_per_K = 0;
+
+        // What the state asked for last gave, one per cell.
+        std::vector<HeatState> heat;
+        std::vector<double> outlet_degC;
+        std::vector<double> outflow_J_per_kg; ///< enthalpy that leaves with the flow
+        Drive drive;
+    };
+
+    EnthalpyTable table;
+    std::vector<Ring> loops;
+    std::size_t state_count = 0;
+    double start_degC = 0;
+    double air_degC = 0;
+    double conduction_W_per_K = 0;
+    double rest_J_per_K = 0;
+    double rest_loss_W_per_K = 0;
+
+    void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
+    static double pockets_Pa(const Ring& ring, bool forward);
+    void findFlow(Ring& ring, std::span<const double> state);
+    void findOutflow(Ring& ring, std::span<const double> state);
+    double sensorTarget_degC(const Ring& ring, std::span<const double> state) const;
+    /// Rates of one ring, and of what it exchanges with rest and air.
+    void addRates(Ring& ring, std::span<const double> state, std::span<double> rate);
+};
+
+} // namespace siphonwright

@@ -1,0 +1,74 @@
+#pragma once
+
+#include "core/physics/integrator.h"
+#include "core/physics/warm_up.h"
+#include "core/physics/warm_up_model.h"
+
+#include <optional>
+#include <vector>
+
+/// One run of the equations with its switches: the inside of warmUp().
+namespace siphonwright {
+
+/// What a heater's power hangs on.
+struct HeaterControl {
+    bool contacts_closed = true; ///< of the thermostat
+    bool tripped = false;
+    bool boiled = false;
+
+    bool allows() const { return contacts_closed && !tripped && !boiled; }
+};
+
+class WarmUpRun {
+public:
+    /// The inputs and options have to be good (problemIn()) and to outlive the run.
+    WarmUpRun(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid);
+
+    WarmUp result() &&;
+
+private:
+    /// A change of a heater's control that a temperature brings about.
+    enum class Change { opens, closes, trips, resets, boils };
+
+    const WarmUpInputs& inputs;
+    const WarmUpOptions& options;
+    const Fluid& fluid;
+    WarmUpModel model;
+    DormandPrince solver;
+    WarmUp out;
+    std::vector<HeaterControl> controls;
+    std::vector<double> edge_s; ///< per loop: energised time on the edge
+    std::vector<double> sampled_state;
+    std::size_t samples = 0;
+    bool supplied = false;
+
+    void begin();
+    void run();
+    bool advance(double latest);
+    double nextBoundary() const;
+    bool supplyAt(double time_s) const
+    {
+        return time_s >= inputs.supply_on_s && time_s < inputs.supply_off_s;
+    }
+
+    /// How far a change's temperature is past its threshold at a time in the last step; nothing where the
+    /// change cannot happen now.
+    std::optional<double> past(std::size_t loop, Change change, double time_s) const;
+    std::optional<double> firstChange() const;
+    void change(std::size_t loop, Change change, double time_s);
+    bool changeAll(double time_s);
+    void setPower(std::size_t loop, double time_s, SwitchCause cause);
+
+    void recordUntil(double until_s);
+    void recordPassive(double until_s);
+    void recordSamples(double until_s);
+    void recordLoop(std::size_t loop, double until_s);
+    /// \param counted_until_s to when energy is added up already, in the same step
+    void sample(double time_s, double counted_until_s);
+    LoopSample loopSample(std::size_t loop, std::span<const double> state);
+    bool frozen() const;
+    void finish();
+    void finishLoop(std::size_t loop);
+};
+
+} // namespace siphonwright

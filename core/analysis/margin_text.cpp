@@ -1,6 +1,6 @@
 #include "core/analysis/margin_text.h"
 
-#include "core/checks/wording.h"
+#include "core/layout/wording.h"
 
 #include <cmath>
 

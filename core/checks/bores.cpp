@@ -1,7 +1,7 @@
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
-#include "core/checks/loop.h"
-#include "core/checks/wording.h"
+#include "core/layout/heater_loop.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 
@@ -105,7 +105,7 @@ void needBores(Judge& judge, const Route& route)
 
 void boreUnderManual(Judge& judge)
 {
-    for (const Loop& loop : loopsOf(judge.sketch, judge.layout))
+    for (const HeaterLoop& loop : loopsOf(judge.sketch, judge.layout))
         for (const ResolvedHose* hose : {loop.supply, loop.return_})
             if (hose)
                 judgeManualBore(judge, *loop.heater, *hose);

@@ -1,5 +1,5 @@
 #include "core/checks/judges.h"
-#include "core/checks/wording.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
-#include "core/checks/loop.h"
-#include "core/checks/wording.h"
+#include "core/layout/heater_loop.h"
+#include "core/layout/wording.h"
 #include "core/sketch/edits.h"
 
 #include <algorithm>
@@ -54,7 +54,7 @@ const char* standingText(Orientation orientation)
     return "{a} hangs upside down, which no heater allows.";
 }
 
-void reportUnderReturn(Judge& judge, const Loop& loop)
+void reportUnderReturn(Judge& judge, const HeaterLoop& loop)
 {
     judge.about(refOf(*loop.heater));
     restsOnPlace(judge, *loop.heater);
@@ -91,7 +91,7 @@ void reportUnderReturn(Judge& judge, const Loop& loop)
 
 void heaterDrop(Judge& judge)
 {
-    for (const Loop& loop : loopsOf(judge.sketch, judge.layout)) {
+    for (const HeaterLoop& loop : loopsOf(judge.sketch, judge.layout)) {
         if (!judge.layout.jacket) {
             if (judge.sketch.engine)
                 judge.notJudged(refOf(*loop.heater), "the outline of the water jacket is not entered");
@@ -122,14 +122,14 @@ void heaterDrop(Judge& judge)
 
 void heaterUnderReturn(Judge& judge)
 {
-    for (const Loop& loop : loopsOf(judge.sketch, judge.layout))
+    for (const HeaterLoop& loop : loopsOf(judge.sketch, judge.layout))
         if (loop.return_port)
             reportUnderReturn(judge, loop);
 }
 
 void heaterChamberTrapsAir(Judge& judge)
 {
-    for (const Loop& loop : loopsOf(judge.sketch, judge.layout)) {
+    for (const HeaterLoop& loop : loopsOf(judge.sketch, judge.layout)) {
         const Heater& heater = *loop.heater;
         const HeaterHeights& heights = *loop.heights;
         const Opening outlet = nozzleOpening(heater, NozzleKind::outlet);

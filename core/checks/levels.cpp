@@ -1,6 +1,6 @@
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
-#include "core/checks/wording.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 

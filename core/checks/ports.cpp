@@ -1,7 +1,7 @@
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
-#include "core/checks/loop.h"
-#include "core/checks/wording.h"
+#include "core/layout/heater_loop.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -94,7 +94,7 @@ struct PortPair {
 std::vector<PortPair> pairsOf(const Judge& judge)
 {
     std::vector<PortPair> out;
-    for (const Loop& loop : loopsOf(judge.sketch, judge.layout))
+    for (const HeaterLoop& loop : loopsOf(judge.sketch, judge.layout))
         if (loop.supply_port && loop.return_port)
             out.push_back({loop.supply_port, loop.return_port});
     if (!out.empty())

@@ -1,6 +1,6 @@
 #include "core/checks/judges.h"
-#include "core/checks/loop.h"
-#include "core/checks/wording.h"
+#include "core/layout/heater_loop.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -91,9 +91,9 @@ void judgeCabinLine(Judge& judge, const Hose& hose, const HoseEnd& end)
 }
 
 /// Is the other hose on this hose's heater shut too?
-bool sealedBy(const std::vector<Loop>& loops, const ResolvedHose& hose)
+bool sealedBy(const std::vector<HeaterLoop>& loops, const ResolvedHose& hose)
 {
-    return std::any_of(loops.begin(), loops.end(), [&](const Loop& loop) {
+    return std::any_of(loops.begin(), loops.end(), [&](const HeaterLoop& loop) {
         return (loop.supply == &hose || loop.return_ == &hose) && shut(loop.supply) && shut(loop.return_);
     });
 }
@@ -115,7 +115,7 @@ void valveMissing(Judge& judge)
 
 void valveClosed(Judge& judge)
 {
-    const std::vector<Loop> loops = loopsOf(judge.sketch, judge.layout);
+    const std::vector<HeaterLoop> loops = loopsOf(judge.sketch, judge.layout);
     for (const ResolvedHose& hose : judge.layout.hoses) {
         const Hose& drawn = *hose->hose;
         for (std::size_t i = 0; i < drawn.parts.size(); ++i)

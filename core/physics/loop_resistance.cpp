@@ -51,7 +51,7 @@ struct Known {
 /// Whether two losses have the same coefficients; forms hold numbers alone.
 bool same(const Loss& a, const Loss& b)
 {
-    return a.bore_m == b.bore_m &&
+    return a.bore_m == b.bore_m && a.factor == b.factor &&
            std::visit(
                [&](const auto& form) {
                    using Form = std::decay_t<decltype(form)>;

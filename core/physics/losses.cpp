@@ -110,7 +110,8 @@ double lossCoefficient(const Loss& loss, double reynolds)
 {
     // std::max would let a Reynolds number that is not a number pass for the least.
     const double size = std::abs(reynolds);
-    return std::visit(Coefficient{loss, size < least_reynolds ? least_reynolds : size}, loss.form);
+    return loss.factor *
+           std::visit(Coefficient{loss, size < least_reynolds ? least_reynolds : size}, loss.form);
 }
 
 Loss reversed(const Loss& loss)
@@ -122,6 +123,7 @@ Loss reversed(const Loss& loss)
         other.form = loss_form::Entrance{flush_constant};
     else if (const auto* step = std::get_if<loss_form::Step>(&loss.form)) {
         other = Loss::step(step->next_bore_m, loss.bore_m);
+        other.factor = loss.factor;
         other.part = loss.part;
     }
     return other;
@@ -133,6 +135,8 @@ const char* problemIn(const Loss& loss)
         return "a bore must be over 0";
     if (!positive(loss.area_m2))
         return "an area must be over 0";
+    if (!positive(loss.factor))
+        return "a factor must be over 0";
     return std::visit(Problem{loss}, loss.form);
 }
 

@@ -50,7 +50,8 @@ struct Loss {
     double bore_m = 0;  ///< hydraulic diameter
     double area_m2 = 0; ///< of the stream; that of the round bore unless it is set to another
     Form form;
-    int part = -1; ///< the caller's: whose loss this is
+    double factor = 1; ///< times the formula, for what is uncertain about it
+    int part = -1;     ///< the caller's: whose loss this is
 
     /// Friction of a straight or bent bore along its whole length: Churchill (1977), frictionFactor(). Rubber
     /// and silicone count as smooth, 0.0015 to 0.01 mm (common practice, no published source).

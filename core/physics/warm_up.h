@@ -52,7 +52,7 @@ struct Thermostat {
 enum class CutOutReset { not_fitted, manual, self };
 
 /// Over-temperature cut-out; it senses the chamber.
-struct CutOut {
+struct CutOutSwitch {
     CutOutReset reset = CutOutReset::not_fitted;
     double trip_degC = 99;
     double reset_degC = 80; ///< self-resetting only
@@ -63,7 +63,7 @@ struct WarmUpHeater {
     double rated_V = 120;
     double supply_V = 120; ///< power goes with the square of supply over rated voltage
     Thermostat thermostat;
-    CutOut cut_out;
+    CutOutSwitch cut_out;
     Element element;
     double coolant_L = 0.6;     ///< in the chamber
     double metal_J_per_K = 700; ///< of chamber and element: 1.5 kg of steel at 470 J/kg K (own estimate)

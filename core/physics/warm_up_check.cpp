@@ -53,7 +53,7 @@ void checkHeater(const WarmUpHeater& heater, Complaint& complaint)
     complaint.unless(isShare(thermostat.sensing_fraction),
                      "The thermostat's sensing fraction has to be from 0 to 1.");
     complaint.unless(isPositive(thermostat.lag_s), "The thermostat's lag has to be over 0.");
-    const CutOut& cut_out = heater.cut_out;
+    const CutOutSwitch& cut_out = heater.cut_out;
     complaint.unless(cut_out.reset == CutOutReset::not_fitted || std::isfinite(cut_out.trip_degC),
                      "The cut-out's trip temperature is not a number.");
     complaint.unless(cut_out.reset != CutOutReset::self || cut_out.reset_degC < cut_out.trip_degC,

@@ -52,7 +52,7 @@ void WarmUpRun::begin()
             static_cast<std::size_t>(std::min(1e7, inputs.duration_s / options.sample_every_s + 2)));
     for (std::size_t i = 0; i < controls.size(); ++i) {
         const Thermostat& thermostat = inputs.loops[i].heater.thermostat;
-        const CutOut& cut_out = inputs.loops[i].heater.cut_out;
+        const CutOutSwitch& cut_out = inputs.loops[i].heater.cut_out;
         if (thermostat.place != ThermostatPlace::none)
             controls[i].contacts_closed =
                 inputs.start_degC <= thermostat.on_degC ||

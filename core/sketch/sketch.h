@@ -332,6 +332,22 @@ struct LimitChange {
     friend bool operator==(const LimitChange&, const LimitChange&) = default;
 };
 
+/// An assumed figure replaced for this job, with the reason.
+struct AssumptionChange {
+    std::string assumption; ///< its id
+    double value = 0;       ///< in the assumption's own unit
+    std::string reason;
+    friend bool operator==(const AssumptionChange&, const AssumptionChange&) = default;
+};
+
+/// What a warm-up is computed for.
+struct WarmUpPlan {
+    std::optional<double> start_degC; ///< of engine and coolant; nothing: the ambient temperature
+    double target_degC = 32;          ///< of the block; 90 degF is stand-by practice (NFPA 110, from memory)
+    double hours = 24;
+    friend bool operator==(const WarmUpPlan&, const WarmUpPlan&) = default;
+};
+
 struct Sketch {
     SheetDetails sheet;
     UnitChoice units = UnitChoice::metric;
@@ -348,6 +364,8 @@ struct Sketch {
     std::vector<Reading> readings;
     std::string notes;
     std::vector<LimitChange> limits;
+    std::vector<AssumptionChange> assumptions;
+    WarmUpPlan plan;
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

@@ -145,6 +145,8 @@ Sketch fullSketch()
     sketch.readings = {{"2024-02-29T06:30:00Z", "heater-1", -9.5, 4, 38.5, 21, 6.25, true, "steady"}};
     sketch.notes = "Drain before cutting.\nBleed at the \"high\" end – twice.";
     sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
+    sketch.assumptions = {{"hose-end-loss", 1.2, "Own measurement"}};
+    sketch.plan = {-20, 40, 8};
     return sketch;
 }
 

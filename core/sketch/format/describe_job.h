@@ -109,4 +109,22 @@ void describe(V& v, T& change)
     v(Field{"reason", "Why, usually which manual"}, change.reason);
 }
 
+template <class V, Is<AssumptionChange> T>
+void describe(V& v, T& change)
+{
+    v.object("assumption_change", "An assumed figure replaced for this job");
+    v(identity("assumption", "Id of the assumption"), change.assumption);
+    v(Field{"value", "In the assumption's own unit"}.within(-1e9, 1e9).needed(), change.value);
+    v(Field{"reason", "Why"}, change.reason);
+}
+
+template <class V, Is<WarmUpPlan> T>
+void describe(V& v, T& plan)
+{
+    v.object("warm_up_plan", "What a warm-up is computed for");
+    v(temperature("start_degC", "Of engine and coolant; left out: the ambient temperature"), plan.start_degC);
+    v(temperature("target_degC", "Of the engine block"), plan.target_degC);
+    v(Field{"hours", "How long"}.within(0.1, 240, "h"), plan.hours);
+}
+
 } // namespace siphonwright

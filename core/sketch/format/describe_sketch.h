@@ -28,6 +28,8 @@ void describe(V& v, T& sketch)
     v(Field{"readings", "What was read at the vehicle"}, sketch.readings);
     v(Field{"notes", "In words"}, sketch.notes);
     v(Field{"limits", "Limits changed for this job"}, sketch.limits);
+    v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);
+    v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
 }
 
 } // namespace siphonwright

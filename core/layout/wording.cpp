@@ -1,4 +1,4 @@
-#include "core/checks/wording.h"
+#include "core/layout/wording.h"
 
 #include <algorithm>
 #include <cctype>

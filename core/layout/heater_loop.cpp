@@ -1,15 +1,15 @@
-#include "core/checks/loop.h"
+#include "core/layout/heater_loop.h"
 
 #include <algorithm>
 
 namespace siphonwright {
 
-std::vector<Loop> loopsOf(const Sketch& sketch, const Layout& layout)
+std::vector<HeaterLoop> loopsOf(const Sketch& sketch, const Layout& layout)
 {
-    std::vector<Loop> loops;
+    std::vector<HeaterLoop> loops;
     loops.reserve(sketch.heaters.size());
     for (std::size_t i = 0; i < sketch.heaters.size(); ++i) {
-        Loop loop;
+        HeaterLoop loop;
         loop.heater = &sketch.heaters[i];
         loop.heights = &layout.heaters[i];
         for (const ResolvedHose& hose : layout.hoses) {

@@ -9,7 +9,7 @@
 namespace siphonwright {
 
 /// A heater with the hoses on it and the ports that these lead to; null where there is none (yet).
-struct Loop {
+struct HeaterLoop {
     const Heater* heater = nullptr;
     const HeaterHeights* heights = nullptr;
     const ResolvedHose* supply = nullptr;
@@ -17,7 +17,7 @@ struct Loop {
     const Port* supply_port = nullptr;
     const Port* return_port = nullptr;
 };
-std::vector<Loop> loopsOf(const Sketch& sketch, const Layout& layout);
+std::vector<HeaterLoop> loopsOf(const Sketch& sketch, const Layout& layout);
 
 /// Ports that serve as supply (or return): by their role, or because such a hose is on them.
 std::vector<const Port*> portsServing(const Sketch& sketch, HoseRole role);

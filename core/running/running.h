@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/physics/circulation.h"
+#include "core/physics/warm_up.h"
+#include "core/running/circuit.h"
+#include "core/running/coolant_of.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// How the drawn loops run: steady circulation of each, and the warm-up of the engine by all of them.
+namespace siphonwright {
+
+/// One heater's loop, or what is missing for computing it.
+struct LoopRun {
+    Id heater;
+    PartRef missing_of;
+    std::string missing; ///< empty: computed
+    Circuit circuit;
+    Circulation circulation; ///< steady, at Running::block_degC
+};
+
+struct Running {
+    double block_degC = 0; ///< at which the steady circulation is computed
+    std::vector<LoopRun> loops;
+
+    const LoopRun* loopOf(const Id& heater) const;
+};
+
+/// Steady circulation of every loop of the layout. Some tens of microseconds a loop.
+Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+
+/// The warm-up of the engine by all loops that can be computed, or what is missing for it.
+struct WarmUpRun {
+    PartRef missing_of;
+    std::string missing;                ///< empty: computed
+    std::vector<Id> heaters;            ///< of result.loops, in their order
+    std::optional<WarmUpInputs> inputs; ///< what it was computed from
+    WarmUp result;
+
+    const LoopOutcome* loopOf(const Id& heater) const;
+};
+
+/// Everything but the run itself.
+WarmUpRun prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+                        const Assumptions& assumed);
+/// Some milliseconds for a day.
+WarmUpRun runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+                    const Assumptions& assumed, const WarmUpOptions& options = {});
+
+/// Power of a heater at its actual voltage, W; nothing where its power is not entered.
+std::optional<double> actualPower_W(const Heater& heater);
+
+} // namespace siphonwright

@@ -47,7 +47,7 @@ BoreRow rowOf(const Sketch& sketch, double bore_mm, const Assumptions& assumed)
     }
     WarmUpOptions options;
     options.sample_every_s = 0;
-    const WarmUpRun warm = runWarmUp(changed, layout, running, assumed, options);
+    const EngineWarmUp warm = runWarmUp(changed, layout, running, assumed, options);
     for (const LoopOutcome& outcome : warm.result.loops) {
         if (outcome.peak_outlet_degC)
             row.peak_outlet_degC = std::max(row.peak_outlet_degC.value_or(-273), *outcome.peak_outlet_degC);

@@ -32,7 +32,7 @@ struct Running {
 Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.
-struct WarmUpRun {
+struct EngineWarmUp {
     PartRef missing_of;
     std::string missing;                ///< empty: computed
     std::vector<Id> heaters;            ///< of result.loops, in their order
@@ -43,10 +43,10 @@ struct WarmUpRun {
 };
 
 /// Everything but the run itself.
-WarmUpRun prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
                         const Assumptions& assumed);
 /// Some milliseconds for a day.
-WarmUpRun runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+EngineWarmUp runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
                     const Assumptions& assumed, const WarmUpOptions& options = {});
 
 /// Power of a heater at its actual voltage, W; nothing where its power is not entered.

@@ -124,7 +124,7 @@ void shareEngine(std::vector<WarmUpLoop>& loops)
 }
 
 /// The loops that can be computed; of the others what is missing.
-void addLoops(WarmUpRun& out, WarmUpInputs& inputs, const Sketch& sketch, const Running& running,
+void addLoops(EngineWarmUp& out, WarmUpInputs& inputs, const Sketch& sketch, const Running& running,
               const Assumptions& assumed)
 {
     for (const LoopRun& run : running.loops) {
@@ -145,17 +145,17 @@ void addLoops(WarmUpRun& out, WarmUpInputs& inputs, const Sketch& sketch, const 
 
 } // namespace
 
-const LoopOutcome* WarmUpRun::loopOf(const Id& heater) const
+const LoopOutcome* EngineWarmUp::loopOf(const Id& heater) const
 {
     const auto found = std::find(heaters.begin(), heaters.end(), heater);
     const auto index = static_cast<std::size_t>(found - heaters.begin());
     return index < result.loops.size() ? &result.loops[index] : nullptr;
 }
 
-WarmUpRun prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
                         const Assumptions& assumed)
 {
-    WarmUpRun out;
+    EngineWarmUp out;
     WarmUpInputs inputs;
     addLoops(out, inputs, sketch, running, assumed);
     if (!out.missing.empty())
@@ -182,10 +182,10 @@ WarmUpRun prepareWarmUp(const Sketch& sketch, const Layout& layout, const Runnin
     return out;
 }
 
-WarmUpRun runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
+EngineWarmUp runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
                     const Assumptions& assumed, const WarmUpOptions& options)
 {
-    WarmUpRun out = prepareWarmUp(sketch, layout, running, assumed);
+    EngineWarmUp out = prepareWarmUp(sketch, layout, running, assumed);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     if (out.inputs && coolant.fluid)
         out.result = warmUp(*out.inputs, *coolant.fluid, options);

@@ -47,12 +47,14 @@ struct CirculationOptions {
     /// Look for the other states, backward ones too, when a forward one is found; without, also_possible is
     /// empty and a search takes a third of the time.
     bool look_for_others = true;
+    /// Fill Circulation::elements and parts.
+    bool details = true;
     /// Temperature that no element may reach. Boiling depends on cap, altitude and mixture, which the loop
     /// does not know; by default only the end of the fluid's property data limits it.
     double boiling_degC = std::numeric_limits<double>::infinity();
     /// Change of flow, relative, at which a state counts as found: far under every model error, and tight
     /// enough that differences between neighbouring designs are not numerical.
-    double flow_tolerance = 1e-9;
+    double flow_tolerance = 1e-7;
     /// Evaluations spent on one state before it counts as not converged; it takes 3 to 7.
     int most_iterations = 80;
     /// Step of the search in ln(flow). Steady flow over power, height and viscosity changes slowly (powers

@@ -27,10 +27,10 @@ CirculationSearch::CirculationSearch(const Loop& in, const LoopResistance& table
     range.highest_degC = std::min(fluid.highest_degC(), options.boiling_degC);
 }
 
-Balance CirculationSearch::evaluate(double ln_flow, bool forward)
+Balance CirculationSearch::evaluate(double ln_flow, bool forward, double tolerance_K)
 {
     ++count;
-    return loop_balance.at(ln_flow, forward);
+    return loop_balance.at(ln_flow, forward, tolerance_K);
 }
 
 /// More than any state in range can drive: the whole height between the densest and the lightest liquid.
@@ -123,6 +123,7 @@ Survey CirculationSearch::survey(bool forward)
     Survey survey;
     Span flows = span();
     constexpr int most_widenings = 20;
+    constexpr double rough_K = 1e-5; // near enough to see a sign
     for (int i = 0; i < most_widenings && evaluate(flows.highest, forward).net_Pa() > 0; ++i)
         flows.highest += 1;
     const int steps = static_cast<int>(std::ceil((flows.highest - flows.lowest) / options.search_step));
@@ -130,7 +131,7 @@ Survey CirculationSearch::survey(bool forward)
     for (int i = 0; i <= steps; ++i) {
         Point here;
         here.x = flows.highest - i * (flows.highest - flows.lowest) / steps;
-        here.balance = evaluate(here.x, forward);
+        here.balance = evaluate(here.x, forward, rough_K);
         const bool hot = range.tooHot(here.balance), cold = range.tooCold(here.balance);
         if (!hot && !cold) {
             survey.any_in_range = true;
@@ -160,14 +161,15 @@ Survey CirculationSearch::survey(bool forward)
 Root CirculationSearch::follow(double flow_kg_per_s)
 {
     constexpr int most_iterations = 12;
-    constexpr double longest_step = 0.7;
+    constexpr double longest_step = 0.7, first_K = 1e-5, exact_K = 1e-8;
     Root root;
     root.forward = flow_kg_per_s > 0;
     double x = std::log(std::abs(flow_kg_per_s));
     double before_x = x, before = 0;
     for (int i = 0; i < most_iterations; ++i) {
         root.ln_flow = x;
-        root.balance = evaluate(x, root.forward);
+        // The first is only there to step from.
+        root.balance = evaluate(x, root.forward, i == 0 ? first_K : exact_K);
         if (!hasRatio(root.balance))
             return root;
         const double ratio = lnRatio(root.balance);
@@ -179,6 +181,7 @@ Root CirculationSearch::follow(double flow_kg_per_s)
             return root;
         const double step = -ratio / slope;
         if (std::abs(step) <= options.flow_tolerance) {
+            root.settled = true;
             root.converged = !range.tooHot(root.balance) && !range.tooCold(root.balance);
             return root;
         }

@@ -23,6 +23,7 @@ struct Root {
     bool forward = true;
     Balance balance;
     bool converged = false;
+    bool settled = false; ///< it was the last that was evaluated
 };
 
 /// What a search through the flows of one direction found.
@@ -47,7 +48,10 @@ public:
     /// The state next to a flow; not converged where it is not plainly a stable one in range.
     Root follow(double flow_kg_per_s);
     /// Leaves temperatures as they are in this state.
-    Balance settle(const Root& root) { return evaluate(root.ln_flow, root.forward); }
+    Balance settle(const Root& root)
+    {
+        return root.settled ? root.balance : evaluate(root.ln_flow, root.forward);
+    }
 
     const LoopBalance& balance() const { return loop_balance; }
     const TemperatureLimits& limits() const { return range; }
@@ -70,7 +74,7 @@ private:
     TemperatureLimits range;
     int count = 0;
 
-    Balance evaluate(double ln_flow, bool forward);
+    Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;
     double largestDrive_Pa() const;
     Root refine(Point runs, Point stops, bool forward);

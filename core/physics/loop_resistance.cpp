@@ -12,10 +12,50 @@ namespace siphonwright {
 
 namespace {
 
-// Finer than the steepest thing in the tables, the rise of friction between Re 2000 and 3000.
-constexpr double node_step = 0.1;
+// Nodes over ln Re, from Re 0.1 to 1e6: close together where the laws of walls, bends and hose ends change,
+// each at its own Reynolds number between 1,000 and 25,000 in the element's bore; far apart elsewhere.
+constexpr double wide_step = 0.2, close_step = 0.025;
+constexpr int close_from = 46, close_to = 175, node_count = 195;
 const double first_ln_reynolds = std::log(0.1);
-constexpr int node_count = 163; // to Re 1.1e6
+const double close_ln_reynolds = first_ln_reynolds + close_from * wide_step;
+const double last_ln_reynolds = close_ln_reynolds + (close_to - close_from) * close_step;
+
+double lnReynoldsAt(int node)
+{
+    if (node < close_from)
+        return first_ln_reynolds + node * wide_step;
+    if (node < close_to)
+        return close_ln_reynolds + (node - close_from) * close_step;
+    return last_ln_reynolds + (node - close_to) * wide_step;
+}
+
+/// The interval between two nodes that a Reynolds number falls in, or the nearest.
+struct Cell {
+    int first = 0;
+    double step = wide_step;
+    double t = 0; ///< place in it, 0 to 1; outside the table less or more
+};
+
+Cell cellOf(double ln_reynolds)
+{
+    Cell cell;
+    double from = first_ln_reynolds;
+    int least = 0, most = close_from - 1;
+    if (ln_reynolds >= last_ln_reynolds) {
+        from = last_ln_reynolds;
+        least = close_to;
+        most = node_count - 2;
+    } else if (ln_reynolds >= close_ln_reynolds) {
+        from = close_ln_reynolds;
+        cell.step = close_step;
+        least = close_from;
+        most = close_to - 1;
+    }
+    const double place = (ln_reynolds - from) / cell.step;
+    cell.first = least + static_cast<int>(std::clamp(place, 0.0, static_cast<double>(most - least)));
+    cell.t = place - (cell.first - least);
+    return cell;
+}
 
 // A bend loses nothing under a Dean number of 11.6, and logarithms need something.
 constexpr double least_K_Re = 1e-9;
@@ -32,11 +72,6 @@ bool oneWay(const Loss& loss)
 double areaOf(const LoopElement& element)
 {
     return element.area_m2 > 0 ? element.area_m2 : std::numbers::pi / 4 * element.bore_m * element.bore_m;
-}
-
-double reynoldsAt(int node)
-{
-    return std::exp(first_ln_reynolds + node * node_step);
 }
 
 using Values = std::array<double, node_count>; ///< at every node
@@ -74,7 +109,8 @@ public:
         made.loss = loss;
         made.reynolds_ratio = reynolds_ratio;
         for (int i = 0; i < node_count; ++i)
-            made.K[static_cast<std::size_t>(i)] = lossCoefficient(loss, reynolds_ratio * reynoldsAt(i));
+            made.K[static_cast<std::size_t>(i)] =
+                lossCoefficient(loss, reynolds_ratio * std::exp(lnReynoldsAt(i)));
         all.push_back(made);
         return all.back().K;
     }
@@ -109,19 +145,25 @@ void addTable(const Values& K, std::vector<Node>& nodes)
     Values y{};
     for (int i = 0; i < node_count; ++i) {
         const auto at = static_cast<std::size_t>(i);
-        const double ln_reynolds = first_ln_reynolds + i * node_step;
-        y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-ln_reynolds), most_K)) + 2 * ln_reynolds;
+        const double x = lnReynoldsAt(i);
+        y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-x), most_K)) + 2 * x;
     }
-    const auto rise = [&](int i) { // from node i to the next
-        const auto at = static_cast<std::size_t>(std::clamp(i, 0, node_count - 2));
-        return (y[at + 1] - y[at]) / node_step;
-    };
+    double before_step = 0, before = 0;
     for (int i = 0; i < node_count; ++i) {
-        const double before = rise(i - 1), after = rise(i);
-        // Central difference of fourth order, held within what Fritsch and Carlson allow a monotone cubic.
-        const double slope = (7 * (before + after) - rise(i - 2) - rise(i + 1)) / 12;
+        const auto at = static_cast<std::size_t>(i);
+        const bool last = i + 1 == node_count;
+        const double step = last ? before_step : lnReynoldsAt(i + 1) - lnReynoldsAt(i);
+        const double after = last ? before : (y[at + 1] - y[at]) / step;
+        if (i == 0) {
+            before_step = step;
+            before = after;
+        }
+        // Of the parabola through three nodes, held within what Fritsch and Carlson allow a monotone cubic.
+        const double slope = (before * step + after * before_step) / (before_step + step);
         const double most = 3 * std::max(0.0, std::min(before, after));
-        nodes.push_back({y[static_cast<std::size_t>(i)], std::clamp(slope, 0.0, most)});
+        nodes.push_back({y[at], std::clamp(slope, 0.0, most)});
+        before_step = step;
+        before = after;
     }
 }
 
@@ -161,25 +203,23 @@ LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward,
     const int table = entry.table[forward ? 0 : 1];
     if (table < 0)
         return {};
-    const double ln_reynolds = ln_flow + entry.ln_reynolds_per_flow - ln_viscosity;
-    const double place = (ln_reynolds - first_ln_reynolds) / node_step;
-    const int cell = static_cast<int>(std::clamp(place, 0.0, node_count - 2.0));
-    const Node& a = nodes[static_cast<std::size_t>(table + cell)];
-    const Node& b = nodes[static_cast<std::size_t>(table + cell + 1)];
-    const double t = place - cell;
+    const Cell cell = cellOf(ln_flow + entry.ln_reynolds_per_flow - ln_viscosity);
+    const double t = cell.t, step = cell.step;
+    const Node& a = nodes[static_cast<std::size_t>(table + cell.first)];
+    const Node& b = nodes[static_cast<std::size_t>(table + cell.first + 1)];
     double value = 0, slope = 0;
     if (t < 0) {
-        value = a.value + a.slope * t * node_step;
+        value = a.value + a.slope * t * step;
         slope = a.slope;
     } else if (t > 1) {
-        value = b.value + b.slope * (t - 1) * node_step;
+        value = b.value + b.slope * (t - 1) * step;
         slope = b.slope;
     } else { // a cubic by its values and slopes at both ends
         const double rise = b.value - a.value;
-        const double c = 3 * rise - node_step * (2 * a.slope + b.slope);
-        const double d = node_step * (a.slope + b.slope) - 2 * rise;
-        value = a.value + t * (node_step * a.slope + t * (c + t * d));
-        slope = a.slope + t * (2 * c + 3 * t * d) / node_step;
+        const double c = 3 * rise - step * (2 * a.slope + b.slope);
+        const double d = step * (a.slope + b.slope) - 2 * rise;
+        value = a.value + t * (step * a.slope + t * (c + t * d));
+        slope = a.slope + t * (2 * c + 3 * t * d) / step;
     }
     const double loss_Pa =
         std::exp(value + 2 * ln_viscosity) / (2 * density_kg_per_m3 * entry.bore_m * entry.bore_m);

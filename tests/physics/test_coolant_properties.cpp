@@ -23,6 +23,7 @@ struct Row {
     double temperature_degC;
     QString property;
     double value;
+    double last_digit; ///< one unit of it
     QString kind;
     QString source;
 
@@ -36,12 +37,19 @@ struct Row {
     }
 };
 
+double lastDigit(const QString& printed)
+{
+    const auto point = printed.indexOf(u'.');
+    return point < 0 ? 1 : std::pow(10.0, static_cast<double>(point + 1 - printed.size()));
+}
+
 std::vector<Row> rows()
 {
     std::vector<Row> all;
     for (const QStringList& cells : readCsv(QStringLiteral("data/coolant.csv")))
         all.push_back({cells[0], cells[1].toDouble(), cells[2] == QStringLiteral("volume"),
-                       cells[3].toDouble(), cells[4], cells[5].toDouble(), cells[7], cells[8]});
+                       cells[3].toDouble(), cells[4], cells[5].toDouble(), lastDigit(cells[5]), cells[7],
+                       cells[8]});
     return all;
 }
 
@@ -95,7 +103,8 @@ private Q_SLOTS:
     void coolantExpandsByWhatItsDensityLoses();
 };
 
-/// The reference values of another implementation's own tests, to their last digit.
+/// The reference values of another implementation's own tests, to the rounding of their last digit (and a
+/// twentieth more, since the other computed in its own order).
 void TestCoolantProperties::polynomialsAreTranscribedExactly()
 {
     int compared = 0;
@@ -104,14 +113,14 @@ void TestCoolantProperties::polynomialsAreTranscribedExactly()
         if (row.kind != QStringLiteral("transcription"))
             continue;
         const FluidState state = MelinderMix(row.base(), row.percent).at(row.temperature_degC);
-        const double deviation = std::abs(propertyOf(state, row.property) / row.value - 1);
-        QVERIFY2(deviation < 2e-4, qPrintable(QStringLiteral("%1 %2 % %3 degC %4 %5")
-                                                  .arg(row.fluid)
-                                                  .arg(row.percent)
-                                                  .arg(row.temperature_degC)
-                                                  .arg(row.property)
-                                                  .arg(deviation)));
-        largest = std::max(largest, deviation);
+        const double deviation = std::abs(propertyOf(state, row.property) - row.value);
+        QVERIFY2(deviation < 0.525 * row.last_digit, qPrintable(QStringLiteral("%1 %2 % %3 degC %4 off by %5")
+                                                                    .arg(row.fluid)
+                                                                    .arg(row.percent)
+                                                                    .arg(row.temperature_degC)
+                                                                    .arg(row.property)
+                                                                    .arg(deviation)));
+        largest = std::max(largest, deviation / row.value);
         ++compared;
     }
     qInfo("transcription: %d rows, largest relative deviation %.2g", compared, largest);

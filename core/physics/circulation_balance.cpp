@@ -10,7 +10,7 @@ namespace {
 // Past this an exponential has long ended; it keeps products of large and small numbers finite.
 constexpr double most_ntu = 1e8;
 
-// No temperature is looked for beyond: far outside every fluid's range, and finite.
+// No temperature is looked for beyond: far outside every fluid_'s range, and finite.
 constexpr double beyond_degC = 1e12;
 
 bool hasHeat(const Heat& heat)
@@ -55,43 +55,43 @@ ProfileMoments profileMoments(double ntu)
 }
 
 LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const FluidTable& liquid)
-    : loop(in),
-      resistance(tables),
-      fluid(liquid),
-      stream(in.elements.size()),
-      lines(in.elements.size()),
-      entry_degC(in.start_degC)
+    : loop_(in),
+      resistance_(tables),
+      fluid_(liquid),
+      stream_(in.elements.size()),
+      lines_(in.elements.size()),
+      entry_degC_(in.start_degC)
 {
     double warmth_W = 0, exchange_W_per_K = 0;
-    for (const LoopElement& element : loop.elements) {
+    for (const LoopElement& element : loop_.elements) {
         exchange_W_per_K += element.heat.exchange_W_per_K;
         warmth_W += element.heat.exchange_W_per_K * element.heat.surroundings_degC;
     }
     if (exchange_W_per_K > 0)
-        entry_degC = warmth_W / exchange_W_per_K;
-    for (Line& line : lines)
-        line.halfway_degC = entry_degC;
+        entry_degC_ = warmth_W / exchange_W_per_K;
+    for (Line& line : lines_)
+        line.halfway_degC = entry_degC_;
 }
 
 /// Differences of temperature go about as 1/flow; that is where the next ones are looked for.
 void LoopBalance::foresee(double signed_flow_kg_per_s)
 {
-    const double ratio = known_flow_kg_per_s / signed_flow_kg_per_s;
-    known_flow_kg_per_s = signed_flow_kg_per_s;
+    const double ratio = known_flow_kg_per_s_ / signed_flow_kg_per_s;
+    known_flow_kg_per_s_ = signed_flow_kg_per_s;
     if (!(ratio > 0 && std::isfinite(ratio)))
         return;
-    for (Line& line : lines)
-        line.halfway_degC = entry_degC + (line.halfway_degC - entry_degC) * ratio;
+    for (Line& line : lines_)
+        line.halfway_degC = entry_degC_ + (line.halfway_degC - entry_degC_) * ratio;
 }
 
 void LoopBalance::renewLines(double flow_kg_per_s)
 {
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        const Heat& heat = loop.elements[i].heat;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        const Heat& heat = loop_.elements[i].heat;
         if (!hasHeat(heat))
             continue;
-        Line& line = lines[i];
-        line.specific_heat_J_per_kg_K = fluid.specificHeat(line.halfway_degC);
+        Line& line = lines_[i];
+        line.specific_heat_J_per_kg_K = fluid_.specificHeat(line.halfway_degC);
         const double K_per_W = 1 / (flow_kg_per_s * line.specific_heat_J_per_kg_K);
         const double ntu = ntuOf(heat, K_per_W);
         const double decay = meanDecay(ntu);
@@ -104,13 +104,13 @@ void LoopBalance::renewLines(double flow_kg_per_s)
 void LoopBalance::findEntry(bool forward)
 {
     double lost_share = 0, add_K = 0;
-    for (std::size_t k = 0; k < lines.size(); ++k) {
-        const Line& line = lines[place(k, forward)];
+    for (std::size_t k = 0; k < lines_.size(); ++k) {
+        const Line& line = lines_[place(k, forward)];
         add_K += line.add_K - line.lost_share * add_K;
         lost_share += line.lost_share - line.lost_share * lost_share;
     }
     if (lost_share > 0)
-        entry_degC = std::clamp(add_K / lost_share, -beyond_degC, beyond_degC);
+        entry_degC_ = std::clamp(add_K / lost_share, -beyond_degC, beyond_degC);
 }
 
 /// Temperatures once round. Returns about how far they are off, as specific heats were those of the
@@ -118,17 +118,17 @@ void LoopBalance::findEntry(bool forward)
 double LoopBalance::run(bool forward)
 {
     constexpr double specific_heat_change_per_K = 1e-3; // of any coolant, about
-    double error_K = 0, temperature_degC = entry_degC;
-    for (std::size_t k = 0; k < lines.size(); ++k) {
+    double error_K = 0, temperature_degC = entry_degC_;
+    for (std::size_t k = 0; k < lines_.size(); ++k) {
         const std::size_t i = place(k, forward);
-        Line& line = lines[i];
+        Line& line = lines_[i];
         const double gain_K = line.add_K - line.lost_share * temperature_degC;
         const double halfway_degC = temperature_degC + gain_K / 2;
         error_K += std::abs(gain_K * (halfway_degC - line.halfway_degC));
         line.halfway_degC = halfway_degC;
-        stream[i].in_degC = temperature_degC;
+        stream_[i].in_degC = temperature_degC;
         temperature_degC += gain_K;
-        stream[i].out_degC = temperature_degC;
+        stream_[i].out_degC = temperature_degC;
     }
     return error_K * specific_heat_change_per_K;
 }
@@ -149,9 +149,9 @@ void LoopBalance::findTemperatures(double flow_kg_per_s, bool forward, double to
 /// length.
 double LoopBalance::fill(std::size_t i, double flow_kg_per_s, double density_in, double density_out)
 {
-    const LoopElement& element = loop.elements[i];
-    Ends& ends = stream[i];
-    const double capacity_W_per_K = flow_kg_per_s * lines[i].specific_heat_J_per_kg_K;
+    const LoopElement& element = loop_.elements[i];
+    Ends& ends = stream_[i];
+    const double capacity_W_per_K = flow_kg_per_s * lines_[i].specific_heat_J_per_kg_K;
     const double gain_K = ends.out_degC - ends.in_degC;
     ends.heat_W = capacity_W_per_K * gain_K;
     if (element.share_at_outlet) {
@@ -161,7 +161,7 @@ double LoopBalance::fill(std::size_t i, double flow_kg_per_s, double density_in,
     }
     const ProfileMoments u = profileMoments(ntuOf(element.heat, 1 / capacity_W_per_K));
     ends.mean_degC = ends.out_degC - gain_K * u.mean;
-    return meanDensity(density_out, fluid.density(ends.in_degC + gain_K / 2), density_in, u);
+    return meanDensity(density_out, fluid_.density(ends.in_degC + gain_K / 2), density_in, u);
 }
 
 Balance LoopBalance::at(double ln_flow, bool forward, double tolerance_K)
@@ -169,25 +169,25 @@ Balance LoopBalance::at(double ln_flow, bool forward, double tolerance_K)
     const double flow_kg_per_s = std::exp(ln_flow);
     findTemperatures(flow_kg_per_s, forward, tolerance_K);
     Balance balance;
-    balance.hottest_degC = balance.coldest_degC = entry_degC;
-    double density_in = fluid.density(entry_degC), ln_viscosity_in = fluid.lnViscosity(entry_degC);
+    balance.hottest_degC = balance.coldest_degC = entry_degC_;
+    double density_in = fluid_.density(entry_degC_), ln_viscosity_in = fluid_.lnViscosity(entry_degC_);
     const double reference = density_in;
     double heights_m = 0;
     bool known = true; // the viscosity at the way in
-    for (std::size_t k = 0; k < loop.elements.size(); ++k) {
+    for (std::size_t k = 0; k < loop_.elements.size(); ++k) {
         const std::size_t i = place(k, forward);
-        const LoopElement& element = loop.elements[i];
-        Ends& ends = stream[i];
+        const LoopElement& element = loop_.elements[i];
+        Ends& ends = stream_[i];
         double density = density_in, density_out = density_in;
         if (ends.out_degC != ends.in_degC) {
-            density_out = fluid.density(ends.out_degC);
+            density_out = fluid_.density(ends.out_degC);
             density = fill(i, flow_kg_per_s, density_in, density_out);
             ends.density_kg_per_m3 = density;
-            ends.ln_viscosity = fluid.lnViscosity(ends.mean_degC);
+            ends.ln_viscosity = fluid_.lnViscosity(ends.mean_degC);
             known = false;
         } else {
             if (!known)
-                ln_viscosity_in = fluid.lnViscosity(ends.in_degC);
+                ln_viscosity_in = fluid_.lnViscosity(ends.in_degC);
             known = true;
             ends.heat_W = 0;
             ends.mean_degC = ends.in_degC;
@@ -201,7 +201,7 @@ Balance LoopBalance::at(double ln_flow, bool forward, double tolerance_K)
         const double pocket_m = forward ? element.pocket_forward_m : element.pocket_backward_m;
         balance.pocket_Pa += standard_gravity_m_per_s2 * ends.density_kg_per_m3 * pocket_m;
         const LoopResistance::Slope loss =
-            resistance.slopeOf(i, forward, ln_flow, ends.density_kg_per_m3, ends.ln_viscosity);
+            resistance_.slopeOf(i, forward, ln_flow, ends.density_kg_per_m3, ends.ln_viscosity);
         balance.loss_Pa += loss.loss_Pa;
         balance.loss_per_ln_flow_Pa += loss.per_ln_flow_Pa;
         balance.coldest_degC = std::min(balance.coldest_degC, ends.out_degC);

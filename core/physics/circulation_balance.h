@@ -47,12 +47,12 @@ public:
         double density_kg_per_m3 = 0; ///< averaged over its length
         double ln_viscosity = 0;      ///< at the mean temperature, of Pa s
     };
-    const std::vector<Ends>& ends() const { return stream; }
+    const std::vector<Ends>& ends() const { return stream_; }
 
 private:
-    const Loop& loop;
-    const LoopResistance& resistance;
-    const FluidTable& fluid;
+    const Loop& loop_;
+    const LoopResistance& resistance_;
+    const FluidTable& fluid_;
     /// T_out = T_in + add - lost_share T_in, for the specific heat halfway.
     struct Line {
         double halfway_degC = 0;
@@ -60,14 +60,14 @@ private:
         double lost_share = 0;
         double add_K = 0;
     };
-    std::vector<Ends> stream; ///< by the loop's list, as lines
-    std::vector<Line> lines;
-    double entry_degC = 0;          ///< into the first element in the direction of flow
-    double known_flow_kg_per_s = 0; ///< whose temperatures these are; under 0 for reverse flow, 0 for none
+    std::vector<Ends> stream_; ///< by the loop's list, as lines
+    std::vector<Line> lines_;
+    double entry_degC_ = 0;          ///< into the first element in the direction of flow
+    double known_flow_kg_per_s_ = 0; ///< whose temperatures these are; under 0 for reverse flow, 0 for none
 
     std::size_t place(std::size_t k, bool forward) const
     {
-        return forward ? k : loop.elements.size() - 1 - k;
+        return forward ? k : loop_.elements.size() - 1 - k;
     }
     void foresee(double signed_flow_kg_per_s);
     void renewLines(double flow_kg_per_s);

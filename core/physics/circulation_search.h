@@ -53,9 +53,9 @@ public:
         return root.settled ? root.balance : evaluate(root.ln_flow, root.forward);
     }
 
-    const LoopBalance& balance() const { return loop_balance; }
-    const TemperatureLimits& limits() const { return range; }
-    int evaluations() const { return count; }
+    const LoopBalance& balance() const { return balance_; }
+    const TemperatureLimits& limits() const { return range_; }
+    int evaluations() const { return count_; }
 
 private:
     struct Point {
@@ -66,13 +66,13 @@ private:
         double lowest = 0; ///< ln flow
         double highest = 0;
     };
-    const Loop& loop;
-    const LoopResistance& resistance;
-    const FluidTable& fluid;
-    const CirculationOptions& options;
-    LoopBalance loop_balance;
-    TemperatureLimits range;
-    int count = 0;
+    const Loop& loop_;
+    const LoopResistance& resistance_;
+    const FluidTable& fluid_;
+    const CirculationOptions& options_;
+    LoopBalance balance_;
+    TemperatureLimits range_;
+    int count_ = 0;
 
     Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;

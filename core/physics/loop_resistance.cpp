@@ -2,10 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstring>
 #include <deque>
 #include <numbers>
-#include <type_traits>
 #include <variant>
 
 namespace siphonwright {
@@ -83,18 +81,42 @@ struct Known {
     Values K{};
 };
 
-/// Whether two losses have the same coefficients; forms hold numbers alone.
+/// What the coefficient of a form hangs on.
+std::array<double, 3> numbersOf(const loss_form::Wall& f)
+{
+    return {f.length_m, f.roughness_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Local& f)
+{
+    return {f.constant, f.per_reynolds, f.exponent};
+}
+std::array<double, 3> numbersOf(const loss_form::Entrance& f)
+{
+    return {f.constant, 0, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Exit& /*exit*/)
+{
+    return {0, 0, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Bend& f)
+{
+    return {f.angle_rad, f.radius_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::HoseEnd& f)
+{
+    return {f.own_bore_m, f.own_length_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Step& f)
+{
+    return {f.next_bore_m, 0, 0};
+}
+
+/// Whether two losses have the same coefficients.
 bool same(const Loss& a, const Loss& b)
 {
-    return a.bore_m == b.bore_m &&
-           std::visit(
-               [&](const auto& form) {
-                   using Form = std::decay_t<decltype(form)>;
-                   static_assert(std::is_trivially_copyable_v<Form>);
-                   const Form* other = std::get_if<Form>(&b.form);
-                   return other && (std::is_empty_v<Form> || std::memcmp(&form, other, sizeof form) == 0);
-               },
-               a.form);
+    const auto numbers = [](const auto& form) { return numbersOf(form); };
+    return a.bore_m == b.bore_m && a.form.index() == b.form.index() &&
+           std::visit(numbers, a.form) == std::visit(numbers, b.form);
 }
 
 /// Evaluates each different loss of a loop once: hoses have the same wall and the same ends throughout.
@@ -102,7 +124,7 @@ class Coefficients {
 public:
     const Values& of(const Loss& loss, double reynolds_ratio)
     {
-        for (const Known& known : all)
+        for (const Known& known : all_)
             if (known.reynolds_ratio == reynolds_ratio && same(known.loss, loss))
                 return known.K;
         Known made;
@@ -111,12 +133,12 @@ public:
         for (int i = 0; i < node_count; ++i)
             made.K[static_cast<std::size_t>(i)] =
                 lossCoefficient(loss, reynolds_ratio * std::exp(lnReynoldsAt(i)));
-        all.push_back(made);
-        return all.back().K;
+        all_.push_back(made);
+        return all_.back().K;
     }
 
 private:
-    std::deque<Known> all; // what was returned stays where it is
+    std::deque<Known> all_; // what was returned stays where it is
 };
 
 /// All of an element's losses as one coefficient on the element's own velocity.
@@ -173,12 +195,12 @@ LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
 {
     Coefficients coefficients;
     const auto tableOf = [&](const LoopElement& element, bool forward) {
-        const int first = static_cast<int>(nodes.size());
-        addTable(totalK(element, forward, coefficients), nodes);
+        const int first = static_cast<int>(nodes_.size());
+        addTable(totalK(element, forward, coefficients), nodes_);
         return first;
     };
-    elements.reserve(loop.size());
-    nodes.reserve(loop.size() * node_count);
+    elements_.reserve(loop.size());
+    nodes_.reserve(loop.size() * node_count);
     for (const LoopElement& element : loop) {
         Entry entry;
         entry.ln_reynolds_per_flow = std::log(element.bore_m / areaOf(element));
@@ -191,22 +213,23 @@ LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
                                  ? tableOf(element, false)
                                  : entry.table[0];
         }
-        any_shut = any_shut || element.shut;
-        elements.push_back(entry);
+        any_shut_ = any_shut_ || element.shut;
+        elements_.push_back(entry);
     }
 }
 
 LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
                                               double density_kg_per_m3, double ln_viscosity) const
 {
-    const Entry& entry = elements[element];
+    const Entry& entry = elements_[element];
     const int table = entry.table[forward ? 0 : 1];
     if (table < 0)
         return {};
     const Cell cell = cellOf(ln_flow + entry.ln_reynolds_per_flow - ln_viscosity);
     const double t = cell.t, step = cell.step;
-    const Node& a = nodes[static_cast<std::size_t>(table + cell.first)];
-    const Node& b = nodes[static_cast<std::size_t>(table + cell.first + 1)];
+    const auto first = static_cast<std::size_t>(table) + static_cast<std::size_t>(cell.first);
+    const Node& a = nodes_[first];
+    const Node& b = nodes_[first + 1];
     double value = 0, slope = 0;
     if (t < 0) {
         value = a.value + a.slope * t * step;
@@ -244,13 +267,13 @@ double LoopResistance::elementLoss_Pa(std::size_t element, double flow_kg_per_s,
 
 double LoopResistance::reynolds(std::size_t element, double flow_kg_per_s, const FluidState& state) const
 {
-    return std::abs(flow_kg_per_s) * std::exp(elements[element].ln_reynolds_per_flow) / state.viscosity_Pa_s;
+    return std::abs(flow_kg_per_s) * std::exp(elements_[element].ln_reynolds_per_flow) / state.viscosity_Pa_s;
 }
 
 double LoopResistance::pressureLoss_Pa(double flow_kg_per_s, const std::vector<FluidState>& states) const
 {
     double loss_Pa = 0;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i)
+    for (std::size_t i = 0; i < elements_.size() && i < states.size(); ++i)
         loss_Pa += elementLoss_Pa(i, flow_kg_per_s, states[i]);
     return loss_Pa;
 }
@@ -258,8 +281,8 @@ double LoopResistance::pressureLoss_Pa(double flow_kg_per_s, const std::vector<F
 double LoopResistance::pockets_Pa(bool forward, const std::vector<FluidState>& states) const
 {
     double pockets_Pa = 0;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i) {
-        const double head_m = forward ? elements[i].pocket_forward_m : elements[i].pocket_backward_m;
+    for (std::size_t i = 0; i < elements_.size() && i < states.size(); ++i) {
+        const double head_m = forward ? elements_[i].pocket_forward_m : elements_[i].pocket_backward_m;
         pockets_Pa += states[i].density_kg_per_m3 * standard_gravity_m_per_s2 * head_m;
     }
     return pockets_Pa;
@@ -270,7 +293,7 @@ DrivenFlow LoopResistance::flowFor(double drive_Pa, const std::vector<FluidState
 {
     const bool forward = drive_Pa > 0;
     const double net_Pa = std::abs(drive_Pa) - pockets_Pa(forward, states);
-    if (any_shut || net_Pa <= 0)
+    if (any_shut_ || net_Pa <= 0)
         return {};
     DrivenFlow flow = flowLosing(net_Pa, forward, states, start_kg_per_s);
     if (!forward)
@@ -284,12 +307,12 @@ DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::v
     // What is less than any pressure is none, so that logarithms stay finite.
     constexpr double least_Pa = 1e-30, tolerance = 1e-12, longest_step = 5, usual_kg_per_s = 0.01;
     constexpr int most_iterations = 100;
-    if (!std::isfinite(loss_Pa) || nodes.empty())
+    if (!std::isfinite(loss_Pa) || nodes_.empty())
         return {0, 0, false};
     if (loss_Pa < least_Pa)
         return {};
     // ln(loss) over ln(flow) has a slope of 1/2 to 2 everywhere, so Newton's steps lead to the root.
-    const std::size_t count = std::min(elements.size(), states.size());
+    const std::size_t count = std::min(elements_.size(), states.size());
     std::vector<double> ln_viscosity(count);
     for (std::size_t i = 0; i < count; ++i)
         ln_viscosity[i] = std::log(states[i].viscosity_Pa_s);

@@ -79,8 +79,8 @@ public:
     /// \param elements ones in which problemIn(Loop) finds nothing
     explicit LoopResistance(const std::vector<LoopElement>& elements);
 
-    std::size_t size() const { return elements.size(); }
-    bool shut() const { return any_shut; }
+    std::size_t size() const { return elements_.size(); }
+    bool shut() const { return any_shut_; }
 
     /// Pressure lost by friction and fittings, signed as the flow; pockets and shut valves not counted.
     double pressureLoss_Pa(double flow_kg_per_s, const std::vector<FluidState>& states) const;
@@ -122,9 +122,9 @@ private:
         double pocket_backward_m = 0;
         std::array<int, 2> table = {-1, -1}; ///< forward and backward: first node; -1 has no loss
     };
-    std::vector<Entry> elements;
-    std::vector<Node> nodes;
-    bool any_shut = false;
+    std::vector<Entry> elements_;
+    std::vector<Node> nodes_;
+    bool any_shut_ = false;
 };
 
 } // namespace siphonwright

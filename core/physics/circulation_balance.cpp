@@ -69,8 +69,11 @@ LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const Flu
     }
     if (exchange_W_per_K > 0)
         entry_degC_ = warmth_W / exchange_W_per_K;
-    for (Line& line : lines_)
-        line.halfway_degC = entry_degC_;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        lines_[i].halfway_degC = entry_degC_;
+        lines_[i].heat = loop_.elements[i].heat;
+        lines_[i].has_heat = hasHeat(lines_[i].heat);
+    }
 }
 
 /// Differences of temperature go about as 1/flow; that is where the next ones are looked for.
@@ -84,19 +87,18 @@ void LoopBalance::foresee(double signed_flow_kg_per_s)
         line.halfway_degC = entry_degC_ + (line.halfway_degC - entry_degC_) * ratio;
 }
 
-void LoopBalance::renewLines(double flow_kg_per_s)
+/// All lines whose error is not good enough.
+void LoopBalance::renewLines(double flow_kg_per_s, double good_enough_K)
 {
-    for (std::size_t i = 0; i < lines_.size(); ++i) {
-        const Heat& heat = loop_.elements[i].heat;
-        if (!hasHeat(heat))
+    for (Line& line : lines_) {
+        if (!line.has_heat || line.error_K <= good_enough_K)
             continue;
-        Line& line = lines_[i];
         line.specific_heat_J_per_kg_K = fluid_.specificHeat(line.halfway_degC);
         const double K_per_W = 1 / (flow_kg_per_s * line.specific_heat_J_per_kg_K);
-        const double ntu = ntuOf(heat, K_per_W);
+        const double ntu = ntuOf(line.heat, K_per_W);
         const double decay = meanDecay(ntu);
         line.lost_share = ntu * decay;
-        line.add_K = (ntu * heat.surroundings_degC + heat.power_W * K_per_W) * decay;
+        line.add_K = (ntu * line.heat.surroundings_degC + line.heat.power_W * K_per_W) * decay;
     }
 }
 
@@ -124,24 +126,27 @@ double LoopBalance::run(bool forward)
         Line& line = lines_[i];
         const double gain_K = line.add_K - line.lost_share * temperature_degC;
         const double halfway_degC = temperature_degC + gain_K / 2;
-        error_K += std::abs(gain_K * (halfway_degC - line.halfway_degC));
+        line.error_K = std::abs(gain_K * (halfway_degC - line.halfway_degC)) * specific_heat_change_per_K;
+        error_K += line.error_K;
         line.halfway_degC = halfway_degC;
         stream_[i].in_degC = temperature_degC;
         temperature_degC += gain_K;
         stream_[i].out_degC = temperature_degC;
     }
-    return error_K * specific_heat_change_per_K;
+    return error_K;
 }
 
 void LoopBalance::findTemperatures(double flow_kg_per_s, bool forward, double tolerance_K)
 {
     constexpr int most_rounds = 40; // each is some thirty times nearer
     foresee(forward ? flow_kg_per_s : -flow_kg_per_s);
+    const double negligible_K = tolerance_K / (4 * static_cast<double>(lines_.size()));
+    renewLines(flow_kg_per_s, -1);
     for (int i = 0; i < most_rounds; ++i) {
-        renewLines(flow_kg_per_s);
         findEntry(forward);
         if (run(forward) <= tolerance_K)
             return;
+        renewLines(flow_kg_per_s, negligible_K);
     }
 }
 

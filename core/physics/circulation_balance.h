@@ -59,6 +59,9 @@ private:
         double specific_heat_J_per_kg_K = 0;
         double lost_share = 0;
         double add_K = 0;
+        double error_K = 0; ///< about, for a specific heat that is not yet that of the temperatures
+        bool has_heat = false;
+        Heat heat;
     };
     std::vector<Ends> stream_; ///< by the loop's list, as lines
     std::vector<Line> lines_;
@@ -70,7 +73,7 @@ private:
         return forward ? k : loop_.elements.size() - 1 - k;
     }
     void foresee(double signed_flow_kg_per_s);
-    void renewLines(double flow_kg_per_s);
+    void renewLines(double flow_kg_per_s, double good_enough_K);
     void findEntry(bool forward);
     double run(bool forward);
     void findTemperatures(double flow_kg_per_s, bool forward, double tolerance_K);

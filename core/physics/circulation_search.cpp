@@ -161,29 +161,35 @@ Survey CirculationSearch::survey(bool forward)
 Root CirculationSearch::follow(double flow_kg_per_s)
 {
     constexpr int most_iterations = 12;
-    constexpr double longest_step = 0.7, first_K = 1e-5, exact_K = 1e-8;
+    constexpr double longest_step = 0.7, first_step = 1e-4;
+    // The first two are only there to step from.
+    constexpr double first_K = 1e-5, second_K = 1e-6, exact_K = 1e-8;
     Root root;
     root.forward = flow_kg_per_s > 0;
     double x = std::log(std::abs(flow_kg_per_s));
     double before_x = x, before = 0;
     for (int i = 0; i < most_iterations; ++i) {
         root.ln_flow = x;
-        // The first is only there to step from.
-        root.balance = evaluate(x, root.forward, i == 0 ? first_K : exact_K);
+        root.balance = evaluate(x, root.forward, i == 0 ? first_K : i == 1 ? second_K : exact_K);
         if (!hasRatio(root.balance))
             return root;
         const double ratio = lnRatio(root.balance);
-        // Drive falls about as 1/flow while heat is given and pockets are small; then by the last two points.
-        double slope = -1 - root.balance.loss_per_ln_flow_Pa / root.balance.loss_Pa;
-        if (i > 0 && x != before_x)
-            slope = (ratio - before) / (x - before_x);
-        if (!(slope < 0))
-            return root;
-        const double step = -ratio / slope;
-        if (std::abs(step) <= options_.flow_tolerance) {
-            root.settled = true;
-            root.converged = !range_.tooHot(root.balance) && !range_.tooCold(root.balance);
-            return root;
+        double step = 0;
+        if (i == 0) {
+            // Drive falls about as 1/flow; the step is long enough for the next point to show how truly.
+            step = ratio / (1 + root.balance.loss_per_ln_flow_Pa / root.balance.loss_Pa);
+            if (std::abs(step) < first_step)
+                step = first_step;
+        } else {
+            const double slope = (ratio - before) / (x - before_x);
+            if (!(slope < 0)) // not a stable state
+                return root;
+            step = -ratio / slope;
+            if (std::abs(step) <= options_.flow_tolerance) {
+                root.settled = true;
+                root.converged = !range_.tooHot(root.balance) && !range_.tooCold(root.balance);
+                return root;
+            }
         }
         before_x = x;
         before = ratio;

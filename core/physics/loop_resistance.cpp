@@ -31,6 +31,7 @@ double lnReynoldsAt(int node)
 struct Cell {
     int first = 0;
     double step = wide_step;
+    double per_step = 1 / wide_step;
     double t = 0; ///< place in it, 0 to 1; outside the table less or more
 };
 
@@ -46,11 +47,14 @@ Cell cellOf(double ln_reynolds)
     } else if (ln_reynolds >= close_ln_reynolds) {
         from = close_ln_reynolds;
         cell.step = close_step;
+        cell.per_step = 1 / close_step;
         least = close_from;
         most = close_to - 1;
     }
-    const double place = (ln_reynolds - from) / cell.step;
-    cell.first = least + static_cast<int>(std::clamp(place, 0.0, static_cast<double>(most - least)));
+    const double place = (ln_reynolds - from) * cell.per_step;
+    // Not a number falls in the first, and stays one in t.
+    const double inside = place > 0 ? std::min(place, static_cast<double>(most - least)) : 0;
+    cell.first = least + static_cast<int>(inside);
     cell.t = place - (cell.first - least);
     return cell;
 }
@@ -242,7 +246,7 @@ LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward,
         const double c = 3 * rise - step * (2 * a.slope + b.slope);
         const double d = step * (a.slope + b.slope) - 2 * rise;
         value = a.value + t * (step * a.slope + t * (c + t * d));
-        slope = a.slope + t * (2 * c + 3 * t * d) / step;
+        slope = a.slope + t * (2 * c + 3 * t * d) * cell.per_step;
     }
     const double loss_Pa =
         std::exp(value + 2 * ln_viscosity) / (2 * density_kg_per_m3 * entry.bore_m * entry.bore_m);

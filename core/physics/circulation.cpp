@@ -144,8 +144,10 @@ void giveState(Circulation& result, const Loop& loop, const LoopResistance& resi
     result.residual_Pa = b.net_Pa();
     giveHeads(result, b.drive_Pa, b.loss_Pa + b.pocket_Pa, b.pocket_Pa,
               fluid.density(state.heater_inlet_degC));
-    giveElements(result, loop, resistance, search.balance());
-    giveParts(result, loop, search.balance());
+    if (options.details) {
+        giveElements(result, loop, resistance, search.balance());
+        giveParts(result, loop, search.balance());
+    }
     result.on_the_edge = b.pocket_Pa > 0 && b.pocket_Pa >= (1 - options.edge_share) * b.drive_Pa;
     const char* pattern = root.forward
                               ? "circulates on {2} of head, into the heater at {0} and out at {1}"

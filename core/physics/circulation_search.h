@@ -23,6 +23,7 @@ struct Root {
     bool forward = true;
     Balance balance;
     bool converged = false;
+    bool settled = false; ///< it was the last that was evaluated
 };
 
 /// What a search through the flows of one direction found.
@@ -47,11 +48,14 @@ public:
     /// The state next to a flow; not converged where it is not plainly a stable one in range.
     Root follow(double flow_kg_per_s);
     /// Leaves temperatures as they are in this state.
-    Balance settle(const Root& root) { return evaluate(root.ln_flow, root.forward); }
+    Balance settle(const Root& root)
+    {
+        return root.settled ? root.balance : evaluate(root.ln_flow, root.forward);
+    }
 
-    const LoopBalance& balance() const { return loop_balance; }
-    const TemperatureLimits& limits() const { return range; }
-    int evaluations() const { return count; }
+    const LoopBalance& balance() const { return balance_; }
+    const TemperatureLimits& limits() const { return range_; }
+    int evaluations() const { return count_; }
 
 private:
     struct Point {
@@ -62,15 +66,15 @@ private:
         double lowest = 0; ///< ln flow
         double highest = 0;
     };
-    const Loop& loop;
-    const LoopResistance& resistance;
-    const FluidTable& fluid;
-    const CirculationOptions& options;
-    LoopBalance loop_balance;
-    TemperatureLimits range;
-    int count = 0;
+    const Loop& loop_;
+    const LoopResistance& resistance_;
+    const FluidTable& fluid_;
+    const CirculationOptions& options_;
+    LoopBalance balance_;
+    TemperatureLimits range_;
+    int count_ = 0;
 
-    Balance evaluate(double ln_flow, bool forward);
+    Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;
     double largestDrive_Pa() const;
     Root refine(Point runs, Point stops, bool forward);

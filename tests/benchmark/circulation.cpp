@@ -44,6 +44,8 @@ int main()
     line("search, both directions", median_us(1000, solve), reference_us);
     options.look_for_others = false;
     line("search, the forward state alone", median_us(1000, solve), reference_us);
+    options.details = false;
+    line("the same without details", median_us(1000, solve), reference_us);
     for (const double off : {1.001, 1.02, 1.2}) {
         options.start_flow_kg_per_s = off * found.flow_kg_per_s;
         char what[64];

@@ -3,6 +3,7 @@
 
 #include <QTest>
 
+#include <cmath>
 #include <functional>
 
 using namespace siphonwright;
@@ -21,35 +22,18 @@ Circulation solve(const SoundLoop& sound)
     static const FluidTable coolant = FluidTable::of(HalfGlycol()).value();
     CirculationOptions options;
     options.look_for_others = false;
+    options.details = false;
     const Loop loop = sound.loop();
     return steadyCirculation(loop, LoopResistance(loop.elements), coolant, options);
 }
 
-/// Runs `check` on random loops and the same loop changed, where both circulate.
-void compare(const std::function<void(SoundLoop&, Dice&)>& change,
-             const std::function<bool(const Circulation&, const Circulation&)>& check)
-{
-    Dice dice(seed);
-    int compared = 0;
-    for (int i = 0; i < loops; ++i) {
-        const SoundLoop sound = SoundLoop::random(dice);
-        SoundLoop changed = sound;
-        change(changed, dice);
-        const Circulation a = solve(sound), b = solve(changed);
-        if (a.status != CirculationStatus::circulates || b.status != CirculationStatus::circulates)
-            continue;
-        ++compared;
-        if (!check(a, b))
-            QFAIL(qPrintable(QString("loop %1: %2 kg/s, then %3; out at %4, then %5 degC")
-                                 .arg(i)
-                                 .arg(a.flow_kg_per_s, 0, 'g', 12)
-                                 .arg(b.flow_kg_per_s, 0, 'g', 12)
-                                 .arg(a.heater_outlet_degC)
-                                 .arg(b.heater_outlet_degC)));
-    }
-    qInfo("%d of %d loops compared", compared, loops);
-    QVERIFY(compared > loops * 8 / 10);
-}
+struct Solved {
+    SoundLoop sound;
+    Circulation result;
+};
+
+using Change = std::function<void(SoundLoop&, Dice&)>;
+using Check = std::function<bool(const Circulation& before, const Circulation& after)>;
 
 bool notLess(const Circulation& a, const Circulation& b)
 {
@@ -66,6 +50,7 @@ class TestCirculationMonotone : public QObject {
     Q_OBJECT
 
 private slots:
+    void initTestCase();
     void a_larger_hose_with_its_ends_never_lowers_the_flow()
     {
         compare([](SoundLoop& s, Dice& dice) { s.hose_bore_m *= dice.between(1, 1.5); }, notLess);
@@ -100,7 +85,46 @@ private slots:
     }
     void a_start_finds_what_the_search_finds();
     void a_larger_hose_on_the_same_hose_ends_can_lower_the_flow_a_little();
+
+private:
+    std::vector<Solved> solved;
+
+    void compare(const Change& change, const Check& check) const;
 };
+
+void TestCirculationMonotone::initTestCase()
+{
+    Dice dice(seed);
+    for (int i = 0; i < loops; ++i) {
+        Solved s;
+        s.sound = SoundLoop::random(dice);
+        s.result = solve(s.sound);
+        QVERIFY(std::isfinite(s.result.flow_kg_per_s));
+        solved.push_back(s);
+    }
+}
+
+/// Every loop and the same loop changed, where both circulate.
+void TestCirculationMonotone::compare(const Change& change, const Check& check) const
+{
+    Dice dice(seed + 1);
+    int compared = 0;
+    for (std::size_t i = 0; i < solved.size(); ++i) {
+        SoundLoop changed = solved[i].sound;
+        change(changed, dice);
+        const Circulation &a = solved[i].result, b = solve(changed);
+        if (a.status != CirculationStatus::circulates || b.status != CirculationStatus::circulates)
+            continue;
+        ++compared;
+        if (!check(a, b)) {
+            qWarning("loop %zu: %.12g kg/s, then %.12g; out at %.9g, then %.9g degC", i, a.flow_kg_per_s,
+                     b.flow_kg_per_s, a.heater_outlet_degC, b.heater_outlet_degC);
+            QFAIL("see the warning");
+        }
+    }
+    qInfo("%d of %d loops compared", compared, loops);
+    QVERIFY(compared > loops * 9 / 10);
+}
 
 void TestCirculationMonotone::a_start_finds_what_the_search_finds()
 {
@@ -117,7 +141,7 @@ void TestCirculationMonotone::a_start_finds_what_the_search_finds()
         options.start_flow_kg_per_s = searched.flow_kg_per_s * dice.between(0.7, 1.4);
         const Circulation result = steadyCirculation(loop, resistance, coolant, options);
         QCOMPARE(result.status, CirculationStatus::circulates);
-        VERIFY_NEAR(result.flow_kg_per_s, searched.flow_kg_per_s, 1e-7 * searched.flow_kg_per_s);
+        VERIFY_NEAR(result.flow_kg_per_s, searched.flow_kg_per_s, 5e-7 * searched.flow_kg_per_s);
         most = std::max(most, result.iterations);
         ++followed;
     }
@@ -128,20 +152,21 @@ void TestCirculationMonotone::a_start_finds_what_the_search_finds()
 void TestCirculationMonotone::a_larger_hose_on_the_same_hose_ends_can_lower_the_flow_a_little()
 {
     // The stream has to narrow by more into the same hose end, and Hooper's (1988) laminar steps lose more by
-    // that than the wider hose saves: up to 3 %.
+    // that than the wider hose saves: up to 3 % from one size of hose to the next, as 5/8 to 3/4 in.
     double most = 0;
     Dice dice(seed);
     for (int i = 0; i < loops / 10; ++i) {
         SoundLoop sound = SoundLoop::random(dice);
         SoundLoop wider = sound;
-        wider.hose_bore_m *= 1.05;
-        wider.end_share /= 1.05;
+        const double ratio = dice.between(1, 1.2);
+        wider.hose_bore_m *= ratio;
+        wider.end_share /= ratio;
         const Circulation a = solve(sound), b = solve(wider);
         if (a.status == CirculationStatus::circulates && b.status == CirculationStatus::circulates)
             most = std::max(most, 1 - b.flow_kg_per_s / a.flow_kg_per_s);
     }
     qInfo("lower by up to %.2f %%", 100 * most);
-    QVERIFY(most > 0.001);
+    QVERIFY(most > 0.005);
     QVERIFY(most < 0.03);
 }
 

@@ -138,7 +138,7 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
     const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
-                                           notJudgedSection(page.analysis),
+                                           notJudgedSection(page.analysis), choicesSection(page.sketch),
                                            partsSection(page.sketch, page.analysis), cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)

@@ -22,7 +22,7 @@ void boreRestriction(Pencil& p, bool right)
     p.supply({{4, 28}, {32, 28}}, 9);
     p.supply({{52, 28}, {80, 28}}, 9);
     p.dimension({42, right ? 24.8 : 27.4}, {42, right ? 31.2 : 28.6}, "");
-    p.text({42, right ? 35 : 32}, QT_TRANSLATE_NOOP("RuleDrawings", "bore"), Anchor::centre);
+    p.text({42, right ? 35.0 : 32.0}, QT_TRANSLATE_NOOP("RuleDrawings", "bore"), Anchor::centre);
 }
 
 void bendTooTight(Pencil& p, bool right)

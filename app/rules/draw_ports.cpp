@@ -25,14 +25,14 @@ void front(Pencil& p)
 
 void supplyPortLow(Pencil& p, bool right)
 {
-    loopFrom(p, {14, right ? 32 : 41}, {56, 42});
+    loopFrom(p, {14, right ? 32.0 : 41.0}, {56, 42});
     if (!right)
         p.text({19, 33}, QT_TRANSLATE_NOOP("RuleDrawings", "stays cold"));
 }
 
 void returnPortHigh(Pencil& p, bool right)
 {
-    loopFrom(p, {14, 32}, {56, right ? 43 : 33});
+    loopFrom(p, {14, 32}, {56, right ? 43.0 : 33.0});
 }
 
 void supplyPortFront(Pencil& p, bool right)

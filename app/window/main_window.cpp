@@ -4,6 +4,7 @@
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
 #include "app/panels/profile_panel.h"
+#include "app/rules/rule_browser.h"
 #include "app/window/about.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -56,6 +57,7 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
     connect(&selection_, &Selection::partChanged, this, &MainWindow::refresh);
+    connect(&selection_, &Selection::findingChanged, this, &MainWindow::refresh);
     connect(files_, &FileCommands::opened, this, [this] {
         selection_.select({});
         selection_.selectFinding(-1);
@@ -95,6 +97,7 @@ void MainWindow::buildPanels()
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {140}, Qt::Vertical);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
+    connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
 }
 
 void MainWindow::buildStatusLine()
@@ -153,6 +156,8 @@ void MainWindow::setDark(bool dark)
     view_->setDark(dark);
     findings_->setDark(dark);
     profile_->setDark(dark);
+    if (rules_)
+        rules_->setDark(dark);
 }
 
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
@@ -191,6 +196,29 @@ void MainWindow::showNextFinding()
     view_->showFinding(next);
 }
 
+void MainWindow::showRules(const QString& rule)
+{
+    if (!rules_) {
+        rules_ = new rules::RuleBrowser(document_, this);
+        rules_->setDark(settings::dark.get());
+        for (const char* id : {"undo", "redo"})
+            rules_->addAction(findChild<QAction*>(QString::fromLatin1(id)));
+    }
+    if (!rule.isEmpty())
+        rules_->showRule(rule);
+    rules_->show();
+    rules_->raise();
+    rules_->activateWindow();
+}
+
+void MainWindow::showRuleOfFinding()
+{
+    const auto& findings = document_.analysis().findings;
+    const int finding = selection_.finding();
+    if (finding >= 0 && static_cast<std::size_t>(finding) < findings.size())
+        showRules(QString::fromStdString(findings[static_cast<std::size_t>(finding)].rule));
+}
+
 void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
 {
     auto* menu = new QMenu(this);
@@ -206,6 +234,8 @@ void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
         add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
     if (part.kind != PartKind::nothing)
         add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
+    if (selection_.finding() >= 0)
+        add({QStringLiteral("about-rule")});
     menu->popup(global);
 }
 

@@ -15,6 +15,9 @@ class DetailsPanel;
 class FindingsPanel;
 class ProfilePanel;
 } // namespace panels
+namespace rules {
+class RuleBrowser;
+}
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -58,6 +61,8 @@ private:
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
     void stepThroughParts(int step);
     void showNextFinding();
+    void showRules(const QString& rule = {});
+    void showRuleOfFinding();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
@@ -74,6 +79,7 @@ private:
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
+    rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

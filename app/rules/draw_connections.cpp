@@ -107,12 +107,13 @@ void checkValveStaysShut(Pencil& p, bool right)
     returnHose(p);
     bothPorts(p);
     p.valve({14, 22.5}, true);
-    p.valve({66, 38}, true);
-    if (right)
+    if (right) {
+        p.valve({66, 34}, true);
         return;
-    p.checkValve({66, 30}, true);
+    }
+    p.checkValve({66, 33}, true);
     p.text({62, 51}, QT_TRANSLATE_NOOP("RuleDrawings", "check valve"));
-    p.arrow({75, 50}, {68.8, 32});
+    p.arrow({75, 50}, {68.8, 35});
 }
 
 constexpr std::array table = {

@@ -26,7 +26,7 @@ void antifreezeKind(Pencil& p, bool right)
              right ? QT_TRANSLATE_NOOP("RuleDrawings", "kind: as the engine's")
                    : QT_TRANSLATE_NOOP("RuleDrawings", "kind: ?"));
     if (right)
-        p.text({41, 31}, QT_TRANSLATE_NOOP("RuleDrawings", "maker specifies"));
+        p.text({41, 30}, QT_TRANSLATE_NOOP("RuleDrawings", "maker specifies"));
 }
 
 constexpr std::array table = {

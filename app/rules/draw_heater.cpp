@@ -51,7 +51,7 @@ void chamberTrapsAir(Pencil& p, bool right)
     p.heater({44, 28}, -90, 1.7);
     p.back({{25.3, 28}, {10, 28}, {10, 50}}, 2.4);
     p.supply({{76, 20}, {54.2, 6}, {54.2, 14.4}}, 2.4);
-    p.air({44, 34}, 24, 3.4);
+    p.air({44, 34}, 24, 3.4, 3);
 }
 
 void heaterPosition(Pencil& p, bool right)

@@ -21,8 +21,12 @@ void boreRestriction(Pencil& p, bool right)
     p.supply({{28, 28}, {56, 28}}, right ? 6.5 : 1.2);
     p.supply({{4, 28}, {32, 28}}, 9);
     p.supply({{52, 28}, {80, 28}}, 9);
-    p.dimension({42, right ? 24.8 : 27.4}, {42, right ? 31.2 : 28.6}, "");
-    p.text({42, right ? 35.0 : 32.0}, QT_TRANSLATE_NOOP("RuleDrawings", "bore"), Anchor::centre);
+    if (!right)
+        p.ring({42, 28}, 6);
+    p.text({42, 38},
+           right ? QT_TRANSLATE_NOOP("RuleDrawings", "nearly as wide")
+                 : QT_TRANSLATE_NOOP("RuleDrawings", "narrow"),
+           Anchor::centre);
 }
 
 void bendTooTight(Pencil& p, bool right)
@@ -59,15 +63,13 @@ void unsupportedSpan(Pencil& p, bool right)
     p.text({78, 41.5}, QT_TRANSLATE_NOOP("RuleDrawings", "frame"), Anchor::right);
     if (right) {
         p.supply({{6, 34.5}, {78, 31}});
-        for (const double x : {14.0, 34.0, 54.0, 74.0}) {
-            p.clip({x, 34.5 - (x - 6) * 3.5 / 72});
-            p.bar({x, 39}, {x, 38.2});
-        }
+        for (const double x : {14.0, 34.0, 54.0, 74.0})
+            p.clip({x, 34.5 - (x - 6) * 3.5 / 72}, 39);
         return;
     }
     p.supply({{6, 34.5}, {30, 23}, {54, 22}, {78, 31}}, 1.7, 16);
-    p.clip({10, 33});
-    p.clip({74, 29.8});
+    p.clip({10, 32.6}, 39);
+    p.clip({74, 29.6}, 39);
     p.dimension({10, 14}, {74, 14}, QT_TRANSLATE_NOOP("RuleDrawings", "nothing holds it"));
 }
 
@@ -106,13 +108,11 @@ void groundClearance(Pencil& p, bool right)
 void keepClear(Pencil& p, bool right)
 {
     engineAndHeater(p);
-    p.hot({26, 6}, {42, 12}, QT_TRANSLATE_NOOP("RuleDrawings", "exhaust"));
-    if (right) {
+    p.hot({24, 6}, {42, 13}, QT_TRANSLATE_NOOP("RuleDrawings", "exhaust"));
+    if (right)
         p.supply({{14, 31}, {14, 23}, {50, 21}, {50, 8}, {58, 8}});
-    } else {
-        p.supply({{14, 31}, {14, 10}, {58, 8}});
-        p.heat({22, 2});
-    }
+    else
+        p.supply({{14, 31}, {14, 11}, {58, 8}});
     returnHose(p);
     bothPorts(p);
 }

@@ -60,8 +60,8 @@ void portsTooClose(Pencil& p, bool right)
 
 void returnNearThermostat(Pencil& p, bool right)
 {
-    p.thermostat({16, 50.5}, QT_TRANSLATE_NOOP("RuleDrawings", "thermostat"));
-    loopFrom(p, {14, 32}, {right ? 56.0 : 21.0, 43});
+    p.thermostat({30, 50.5}, QT_TRANSLATE_NOOP("RuleDrawings", "thermostat"));
+    loopFrom(p, {14, 32}, {right ? 56.0 : 33.0, 43});
 }
 
 void sensorNearReturn(Pencil& p, bool right)

@@ -202,12 +202,12 @@ void Pencil::checkValve(At at, bool upright)
     painter_.restore();
 }
 
-void Pencil::clip(At at)
+void Pencil::clip(At at, double hangs_from_z)
 {
     painter_.setPen(pen(palette_.ink, edge_mm));
     painter_.setBrush(Qt::NoBrush);
     painter_.drawRect(box({at.x - 0.8, at.z - 1.9}, {at.x + 0.8, at.z + 1.9}));
-    painter_.drawLine(page({at.x, at.z + 1.9}), page({at.x, at.z + 4.2}));
+    painter_.drawLine(page({at.x, at.z + 1.9}), page({at.x, hangs_from_z}));
 }
 
 void Pencil::drain(At at)

@@ -3,9 +3,12 @@
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
 
-#include <QPolygonF>
+#include <QPen>
 
 #include <initializer_list>
+
+class QPainter;
+class QPainterPath;
 
 /// A few primitives that the small drawings of the rules are made of.
 namespace siphonwright::rules {
@@ -48,13 +51,13 @@ public:
     void pipe(Points points) { hose(points, palette_.faint, false, 1.2, 4); } ///< of another circuit
     void valve(At at, bool upright, bool open = true);
     void checkValve(At at, bool upright);
-    void clip(At at);
+    void clip(At at, double hangs_from_z);
     void drain(At at);
 
     // What a case is about.
     void level(double z, const char* caption);
     void plainLevel(double z, double from_x, double to_x); ///< a dashed help line
-    void air(At centre, double width, double height);
+    void air(At centre, double width, double height, double caption_above = 1.2);
     void lying(At centre, double width, double height); ///< coolant that stays
     void ice(At centre);
     void drops(At at);

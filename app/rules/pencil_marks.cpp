@@ -26,12 +26,13 @@ void Pencil::plainLevel(double z, double from_x, double to_x)
     painter_.drawLine(page({from_x, z}), page({to_x, z}));
 }
 
-void Pencil::air(At centre, double width, double height)
+void Pencil::air(At centre, double width, double height, double caption_above)
 {
     painter_.setPen(pen(palette_.stop, medium_mm));
     painter_.setBrush(palette_.air);
     painter_.drawEllipse(page(centre), width / 2, height / 2);
-    text({centre.x, centre.z + height / 2 + 1.2}, QT_TRANSLATE_NOOP("RuleDrawings", "air"), Anchor::centre);
+    text({centre.x, centre.z + height / 2 + caption_above}, QT_TRANSLATE_NOOP("RuleDrawings", "air"),
+         Anchor::centre);
 }
 
 void Pencil::lying(At centre, double width, double height)
@@ -121,7 +122,7 @@ void Pencil::hot(At low, At high, const char* caption)
         const double to = std::min(area.right(), x + run);
         painter_.drawLine(QPointF(from, area.bottom() - (from - x)), QPointF(to, area.bottom() - (to - x)));
     }
-    text({(low.x + high.x) / 2, high.z + 1.2}, caption, Anchor::centre);
+    text({(low.x + high.x) / 2, low.z - 3.4}, caption, Anchor::centre);
 }
 
 void Pencil::ring(At centre, double radius)

@@ -7,6 +7,7 @@
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTreeView>
@@ -108,6 +109,8 @@ void RuleBrowser::turnTo(const QString& rule)
         return;
     page_ = new RulePage(document_, *known, dark_);
     right_->setWidget(page_); // which takes the former page away
+    right_->setMinimumWidth(page_->minimumSizeHint().width() +
+                            right_->verticalScrollBar()->sizeHint().width());
 }
 
 void RuleBrowser::setDark(bool dark)

@@ -14,11 +14,17 @@ namespace siphonwright::rules {
 namespace {
 
 constexpr int mark_px = 16;
+constexpr int row_px = 21;
 
-/// Severity by shape, as on the drawing; a dashed circle for what was not judged.
-QPixmap drawnMark(std::optional<Severity> severity, bool not_judged, bool dark)
+/// Severity by shape, as on the drawing; a dotted circle for what was not judged. On the selected row all of
+/// it is in the colour of that row's text.
+QPixmap drawnMark(std::optional<Severity> severity, bool not_judged, bool dark, bool selected)
 {
-    const drawing::Palette palette = dark ? drawing::Palette::dark() : drawing::Palette::light();
+    drawing::Palette palette = dark ? drawing::Palette::dark() : drawing::Palette::light();
+    if (selected) {
+        palette.stop = palette.caution = palette.advice = palette.faint = palette.ground;
+        palette.ground = palette.accent;
+    }
     constexpr int sharp = 2;
     QPixmap mark(mark_px * sharp, mark_px * sharp);
     mark.setDevicePixelRatio(sharp);
@@ -49,14 +55,16 @@ RuleList::RuleList(Document& document, QObject* parent) : QStandardItemModel(par
         QFont strong = item->font();
         strong.setBold(true);
         item->setFont(strong);
-        item->setFlags(Qt::ItemIsEnabled);
+        item->setFlags(Qt::NoItemFlags); // the keys go from rule to rule
+        item->setSizeHint({0, row_px});
         auto* beside = new QStandardItem;
-        beside->setFlags(Qt::ItemIsEnabled);
+        beside->setFlags(Qt::NoItemFlags);
         appendRow({item, beside});
     }
     for (const Rule& rule : ruleBook()) {
         auto* item = new QStandardItem(words(rule.title));
         item->setEditable(false);
+        item->setSizeHint({0, row_px});
         item->setData(words(rule.id), rule_role);
         item->setData(QStringList{words(rule.title), words(rule.id), words(rule.why), words(rule.fix)}.join(
                           QLatin1Char('\n')),
@@ -120,8 +128,11 @@ QString RuleList::foundBy(const Rule& rule) const
 
 QIcon RuleList::markOf(const Rule& rule) const
 {
-    return QIcon(
-        drawnMark(worstOf(document_.analysis(), rule.id), lacksAFact(document_.analysis(), rule.id), dark_));
+    const std::optional<Severity> worst = worstOf(document_.analysis(), rule.id);
+    const bool not_judged = lacksAFact(document_.analysis(), rule.id);
+    QIcon mark(drawnMark(worst, not_judged, dark_, false));
+    mark.addPixmap(drawnMark(worst, not_judged, dark_, true), QIcon::Selected);
+    return mark;
 }
 
 void RuleSearch::searchFor(const QString& words)

@@ -48,6 +48,8 @@ QString marginWords(const Margin& margin, UnitSystem units)
     // The difference of two slopes is no slope that anybody would know again.
     if (margin.unit == Unit::slope)
         return RulePage::tr("Sound: measured %1, limit %2.").arg(shown(margin.measured), shown(margin.limit));
+    if (margin.limit == 0)
+        return RulePage::tr("Sound, with %1 left.").arg(shown(margin.left));
     return RulePage::tr("Sound, with %1 left: measured %2, limit %3.")
         .arg(shown(margin.left), shown(margin.measured), shown(margin.limit));
 }
@@ -83,6 +85,7 @@ void RulePage::addHeading(const QString& text)
 {
     auto* heading = new QLabel(text, this);
     heading->setProperty("role", QStringLiteral("heading"));
+    heading->setIndent(0);
     column_->addWidget(heading);
 }
 

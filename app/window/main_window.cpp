@@ -227,6 +227,8 @@ void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
         for (const QString& id : ids)
             menu->addAction((*actions_)[id]);
     };
+    if (selection_.finding() >= 0)
+        add({QStringLiteral("about-rule")});
     if (part.kind == PartKind::nothing)
         add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
              QStringLiteral("heater"), QStringLiteral("fit")});
@@ -234,8 +236,6 @@ void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
         add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
     if (part.kind != PartKind::nothing)
         add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
-    if (selection_.finding() >= 0)
-        add({QStringLiteral("about-rule")});
     menu->popup(global);
 }
 

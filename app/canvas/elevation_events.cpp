@@ -255,7 +255,10 @@ void ElevationView::contextMenuEvent(QContextMenuEvent* event)
         if (const std::optional<Vec2> place = placeOf(state_->canvas, selection.part()))
             at = mapToGlobal(toScreen(*place).toPoint());
     } else {
-        selection.select(hitTest(state_->canvas, event->pos()).part);
+        const Hit hit = hitTest(state_->canvas, event->pos());
+        if (hit.finding >= 0)
+            selection.selectFinding(hit.finding);
+        selection.select(hit.part);
     }
     Q_EMIT contextMenuWanted(selection.part(), at);
 }

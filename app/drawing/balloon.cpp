@@ -33,14 +33,20 @@ QColor severityColour(const Palette& palette, Severity severity)
                                            : palette.advice;
 }
 
+void paintMark(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+               double line_width)
+{
+    const QColor colour = severityColour(palette, severity);
+    painter.setPen(QPen(colour, line_width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.setBrush(severity == Severity::stop ? colour : palette.ground);
+    painter.drawPolygon(shapeOf(severity, centre, radius));
+}
+
 void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
                   int number, double line_width)
 {
-    const QColor colour = severityColour(palette, severity);
+    paintMark(painter, palette, centre, radius, severity, line_width);
     const bool solid = severity == Severity::stop;
-    painter.setPen(QPen(colour, line_width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
-    painter.setBrush(solid ? colour : palette.ground);
-    painter.drawPolygon(shapeOf(severity, centre, radius));
     const double share = severity == Severity::caution ? 0.62 : 0.78;
     const double height = radius * (number < 10 ? share : share * 0.8);
     paintWeightedText(painter, centre + QPointF(0, height * 0.5), QString::number(number), Anchor::centre,

@@ -7,6 +7,10 @@ namespace siphonwright::drawing {
 
 QColor severityColour(const Palette& palette, Severity severity);
 
+/// A mark without a number.
+void paintMark(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+               double line_width);
+
 /// Severity by shape: octagon for a stop, triangle for a caution, circle for an advice. Sizes in painter
 /// units.
 void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,

@@ -96,6 +96,15 @@ PartRef FindingsModel::partAt(const QModelIndex& index) const
     return unconfirmedAt(index.row()).part;
 }
 
+QString FindingsModel::ruleAt(const QModelIndex& index) const
+{
+    if (!index.isValid() || index.row() >= rowCount())
+        return {};
+    const auto row = static_cast<std::size_t>(index.row());
+    return QString::fromStdString(row < findings_.size() ? findings_[row].rule
+                                                         : not_judged_[row - findings_.size()].rule);
+}
+
 QVariant FindingsModel::data(const QModelIndex& index, int role) const
 {
     if (!index.isValid() || index.row() >= rowCount())

@@ -30,6 +30,7 @@ public:
     /// Index into the analysis's findings, or -1 for a row that tells of a missing fact.
     int findingAt(const QModelIndex& index) const;
     PartRef partAt(const QModelIndex& index) const;
+    QString ruleAt(const QModelIndex& index) const; ///< the id of the rule that speaks in a row
     /// "2 stop the job, 1 caution, 3 not judged" or that nothing stops it.
     QString summary() const;
 

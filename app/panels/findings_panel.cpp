@@ -2,11 +2,11 @@
 
 #include "app/panels/finding_row.h"
 #include "app/panels/findings_model.h"
-#include "app/panels/limit_dialog.h"
 
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QListView>
+#include <QMenu>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
@@ -21,7 +21,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
       row_(new FindingRow(this)),
       summary_(new QLabel(this)),
       list_(new QListView(this)),
-      change_limit_(new QPushButton(tr("Change this limit…"), this))
+      about_rule_(new QPushButton(tr("About this rule…"), this))
 {
     summary_->setProperty("role", QStringLiteral("title"));
     summary_->setObjectName(QStringLiteral("findings-summary"));
@@ -34,21 +34,24 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    change_limit_->setProperty("role", QStringLiteral("link"));
-    change_limit_->setToolTip(tr("Where the heater's or engine's manual gives another figure"));
+    list_->setContextMenuPolicy(Qt::CustomContextMenu);
+    about_rule_->setObjectName(QStringLiteral("about-rule-link"));
+    about_rule_->setProperty("role", QStringLiteral("link"));
+    about_rule_->setToolTip(tr("What it rests on, and its limits, which can be changed for this drawing"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 4, 4);
     column->setSpacing(4);
     column->addWidget(summary_);
     column->addWidget(list_, 1);
-    column->addWidget(change_limit_, 0, Qt::AlignLeft);
+    column->addWidget(about_rule_, 0, Qt::AlignLeft);
 
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &FindingsPanel::rowChosen);
     connect(list_, &QListView::clicked, this, [this] { rowChosen(); });
     connect(&selection_, &Selection::findingChanged, this, &FindingsPanel::followSelection);
     connect(&document_, &Document::changed, this, &FindingsPanel::refresh);
     connect(&document_, &Document::analysed, this, &FindingsPanel::refresh);
-    connect(change_limit_, &QPushButton::clicked, this, &FindingsPanel::changeLimit);
+    connect(about_rule_, &QPushButton::clicked, this, [this] { Q_EMIT ruleWanted(ruleOfRow()); });
+    connect(list_, &QListView::customContextMenuRequested, this, &FindingsPanel::showMenu);
     refresh();
 }
 
@@ -73,6 +76,7 @@ void FindingsPanel::rowChosen()
 {
     const QModelIndex row = list_->currentIndex();
     list_->doItemsLayout();
+    showRuleLink();
     if (following_ || !row.isValid())
         return;
     const QScopedValueRollback<bool> guard(following_, true);
@@ -81,7 +85,6 @@ void FindingsPanel::rowChosen()
     if (part.kind != PartKind::nothing)
         selection_.select(part);
     selection_.selectFinding(finding);
-    change_limit_->setVisible(hasLimits(document_, finding));
     if (finding >= 0)
         Q_EMIT findingChosen(finding);
 }
@@ -89,7 +92,6 @@ void FindingsPanel::rowChosen()
 void FindingsPanel::followSelection()
 {
     const int finding = selection_.finding();
-    change_limit_->setVisible(hasLimits(document_, finding));
     if (following_)
         return;
     const QScopedValueRollback<bool> guard(following_, true);
@@ -98,17 +100,28 @@ void FindingsPanel::followSelection()
     else if (model_->findingAt(list_->currentIndex()) >= 0)
         list_->setCurrentIndex({});
     list_->doItemsLayout();
+    showRuleLink();
 }
 
-void FindingsPanel::changeLimit()
+QString FindingsPanel::ruleOfRow() const
 {
-    const int finding = selection_.finding();
-    if (!hasLimits(document_, finding))
+    return model_->ruleAt(list_->currentIndex());
+}
+
+void FindingsPanel::showRuleLink()
+{
+    about_rule_->setVisible(!ruleOfRow().isEmpty());
+}
+
+void FindingsPanel::showMenu(const QPoint& at)
+{
+    if (ruleOfRow().isEmpty())
         return;
-    auto* dialog = new LimitDialog(
-        document_, document_.analysis().findings[static_cast<std::size_t>(finding)].rule, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    connect(menu->addAction(tr("About this rule…")), &QAction::triggered, this,
+            [this] { Q_EMIT ruleWanted(ruleOfRow()); });
+    menu->popup(list_->viewport()->mapToGlobal(at));
 }
 
 } // namespace siphonwright::panels

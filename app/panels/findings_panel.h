@@ -24,12 +24,15 @@ public:
 
 Q_SIGNALS:
     void findingChosen(int index); ///< its place is wanted in view
+    void ruleWanted(const QString& rule);
 
 private:
     void rowChosen();
     void followSelection();
     void refresh();
-    void changeLimit();
+    QString ruleOfRow() const;
+    void showRuleLink();
+    void showMenu(const QPoint& at);
 
     Document& document_;
     Selection& selection_;
@@ -37,7 +40,7 @@ private:
     FindingRow* row_;
     QLabel* summary_;
     QListView* list_;
-    QPushButton* change_limit_;
+    QPushButton* about_rule_;
     bool following_ = false;
 };
 

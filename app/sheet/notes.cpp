@@ -140,6 +140,7 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
                                            notJudgedSection(page.analysis),
                                            marginsSection(page.sketch, page.analysis),
+                                           choicesSection(page.sketch),
                                            partsSection(page.sketch, page.analysis), cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)

@@ -72,6 +72,35 @@ QString heaterRow(const Heater& heater, UnitSystem units)
     return row;
 }
 
+/// A sentence for what the sketch has in place of the rule book.
+QString choiceRow(const LimitChange& change, UnitSystem units)
+{
+    const Rule* rule = ruleById(change.rule);
+    const QString title = rule ? QString::fromUtf8(rule->title.data(), qsizetype(rule->title.size()))
+                               : QString::fromStdString(change.rule);
+    const QString reason =
+        change.reason.empty() ? tr("no reason given") : QString::fromStdString(change.reason);
+    if (change.off)
+        return tr("Not judged by choice: %1 (%2).").arg(title, reason);
+    if (!rule)
+        return {};
+    QStringList limits;
+    const auto add = [&](const QString& pattern, const std::optional<double>& now,
+                         const std::optional<double>& own) {
+        if (now)
+            limits +=
+                own ? tr("%1 instead of %2")
+                          .arg(pattern.arg(words(*now, rule->unit, units)), words(*own, rule->unit, units))
+                    : pattern.arg(words(*now, rule->unit, units));
+    };
+    const bool over = rule->sense == Sense::over;
+    add(over ? tr("advice over %1") : tr("advice under %1"), change.advice, rule->limits.advice);
+    add(over ? tr("caution over %1") : tr("caution under %1"), change.caution, rule->limits.caution);
+    add(over ? tr("stop over %1") : tr("stop under %1"), change.stop, rule->limits.stop);
+    return limits.isEmpty() ? QString()
+                            : tr("%1: %2 (%3).").arg(title, limits.join(QStringLiteral(", ")), reason);
+}
+
 /// A chamber's volume is its manual's; where that is not entered, its cylinder's.
 double chamberVolume(const Heater& heater)
 {
@@ -126,6 +155,15 @@ Section marginsSection(const Sketch& sketch, const Analysis& analysis)
                  words(sketch.site.envelope_across_percent, Unit::percent, units)));
     if (!analysis.unconfirmed.empty())
         add(tr("Not confirmed: %1.").arg(QString::fromStdString(listOf(analysis.unconfirmed))));
+    return section;
+}
+
+Section choicesSection(const Sketch& sketch)
+{
+    Section section{tr("Judged otherwise than the rule book"), {}, tr("and %1 more in the program"), 3};
+    for (const LimitChange& change : sketch.limits)
+        if (const QString row = choiceRow(change, unitsOf(sketch)); !row.isEmpty())
+            section.items.push_back({row, std::nullopt, 0});
     return section;
 }
 

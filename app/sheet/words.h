@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-/// What the sheet says in words: findings, what was not judged, parts, cautions.
+/// What the sheet says in words: findings, what was not judged and why, parts, cautions.
 namespace siphonwright::sheet {
 
 struct Item {
@@ -25,6 +25,8 @@ Section findingsSection(const Sketch& sketch, const Analysis& analysis);
 Section notJudgedSection(const Analysis& analysis);
 /// What is left: grades, sag; what verdicts hang on and nobody has confirmed.
 Section marginsSection(const Sketch& sketch, const Analysis& analysis);
+/// Rules switched off and limits changed for this drawing, with the reasons given.
+Section choicesSection(const Sketch& sketch);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);
 Section cautionsSection();
 

@@ -10,7 +10,7 @@ namespace siphonwright {
 
 namespace {
 
-enum class When { always, selected, hose_selected, engine, loop_ends, findings };
+enum class When { always, selected, hose_selected, engine, loop_ends, findings, finding_selected };
 
 struct Row {
     const char* id;
@@ -52,6 +52,9 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Go back through all parts of the drawing")},
     {"next-finding", QT_TRANSLATE_NOOP("Actions", "Next &finding"), "F8",
      QT_TRANSLATE_NOOP("Actions", "Go to the next finding on the drawing"), When::findings},
+    {"about-rule", QT_TRANSLATE_NOOP("Actions", "About this &rule…"), "Ctrl+Shift+R",
+     QT_TRANSLATE_NOOP("Actions", "Read what the selected finding's rule rests on, and its limits"),
+     When::finding_selected},
 
     {"fit", QT_TRANSLATE_NOOP("Actions", "Zoom to &fit"), "F",
      QT_TRANSLATE_NOOP("Actions", "Show the whole drawing"), When::always, false, "fit"},
@@ -70,6 +73,8 @@ constexpr Row table[] = {
      When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
+    {"rules", QT_TRANSLATE_NOOP("Actions", "&Rules…"), "Ctrl+R",
+     QT_TRANSLATE_NOOP("Actions", "Read every rule, and change its limits for this drawing")},
 
     {"select", QT_TRANSLATE_NOOP("Actions", "Select"), "V",
      QT_TRANSLATE_NOOP("Actions", "Select and drag parts"), When::always, true, "select"},
@@ -137,6 +142,8 @@ bool possible(When when, const Situation& now)
         return now.loop_ends;
     case When::findings:
         return now.findings;
+    case When::finding_selected:
+        return now.finding_selected;
     }
     return false;
 }
@@ -152,6 +159,8 @@ Situation situationOf(const Document& document, const Selection& selection)
     now.engine = sketch.engine.has_value();
     now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();
     now.findings = !document.analysis().findings.empty();
+    now.finding_selected = selection.finding() >= 0 && static_cast<std::size_t>(selection.finding()) <
+                                                           document.analysis().findings.size();
     return now;
 }
 

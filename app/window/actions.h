@@ -14,6 +14,7 @@ struct Situation {
     bool engine = false;
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;
+    bool finding_selected = false;
 };
 Situation situationOf(const Document& document, const Selection& selection);
 

@@ -57,6 +57,7 @@ QString styleSheet(const drawing::Palette& ink)
                "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"
                "QLabel[role=\"problem\"] { color: %3; }"
                "QLabel[role=\"title\"] { font-weight: 600; }"
+               "QLabel[role=\"page-title\"] { font-weight: 600; font-size: 18px; }"
                "QLabel[role=\"heading\"] { font-weight: 600; padding-top: 6px; border-bottom: 1px solid %1; }"
                "QLabel[role=\"faint\"] { color: %4; }"
                "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"

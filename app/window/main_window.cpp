@@ -5,6 +5,7 @@
 #include "app/panels/findings_panel.h"
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
+#include "app/rules/rule_browser.h"
 #include "app/window/about.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -60,6 +61,7 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);
     connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
     connect(&selection_, &Selection::partChanged, this, &MainWindow::refresh);
+    connect(&selection_, &Selection::findingChanged, this, &MainWindow::refresh);
     connect(files_, &FileCommands::opened, this, [this] {
         selection_.select({});
         selection_.selectFinding(-1);
@@ -100,6 +102,7 @@ void MainWindow::buildPanels()
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {112}, Qt::Vertical);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
+    connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
 }
 
 void MainWindow::buildStatusLine()
@@ -159,6 +162,8 @@ void MainWindow::setDark(bool dark)
     findings_->setDark(dark);
     profile_->setDark(dark);
     grade_->setDark(dark);
+    if (rules_)
+        rules_->setDark(dark);
 }
 
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
@@ -197,6 +202,29 @@ void MainWindow::showNextFinding()
     view_->showFinding(next);
 }
 
+void MainWindow::showRules(const QString& rule)
+{
+    if (!rules_) {
+        rules_ = new rules::RuleBrowser(document_, this);
+        rules_->setDark(settings::dark.get());
+        for (const char* id : {"undo", "redo"})
+            rules_->addAction(findChild<QAction*>(QString::fromLatin1(id)));
+    }
+    if (!rule.isEmpty())
+        rules_->showRule(rule);
+    rules_->show();
+    rules_->raise();
+    rules_->activateWindow();
+}
+
+void MainWindow::showRuleOfFinding()
+{
+    const auto& findings = document_.analysis().findings;
+    const int finding = selection_.finding();
+    if (finding >= 0 && static_cast<std::size_t>(finding) < findings.size())
+        showRules(QString::fromStdString(findings[static_cast<std::size_t>(finding)].rule));
+}
+
 void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
 {
     auto* menu = new QMenu(this);
@@ -205,6 +233,8 @@ void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
         for (const QString& id : ids)
             menu->addAction((*actions_)[id]);
     };
+    if (selection_.finding() >= 0)
+        add({QStringLiteral("about-rule")});
     if (part.kind == PartKind::nothing)
         add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
              QStringLiteral("heater"), QStringLiteral("fit")});

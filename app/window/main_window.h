@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace rules {
+class RuleBrowser;
+}
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -59,6 +62,8 @@ private:
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
     void stepThroughParts(int step);
     void showNextFinding();
+    void showRules(const QString& rule = {});
+    void showRuleOfFinding();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
@@ -76,6 +81,7 @@ private:
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
+    rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

@@ -111,17 +111,17 @@ void MainWindow::buildEditMenu()
     redo->setObjectName(QStringLiteral("redo"));
     menu->addActions({undo, redo});
     menu->addSeparator();
-    for (const char* id : {"delete", "select-next", "select-previous", "next-finding"})
+    for (const char* id : {"delete", "select-next", "select-previous", "next-finding", "about-rule"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"),
-                          {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
-                           QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"),
-                           QStringLiteral("snapping"), QString(), QStringLiteral("metric"),
-                           QStringLiteral("inch"), QString(), QStringLiteral("dark")});
+    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"), QStringLiteral("fit-selection"),
+                                        QStringLiteral("zoom-in"), QStringLiteral("zoom-out"), QString(),
+                                        QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
+                                        QStringLiteral("metric"), QStringLiteral("inch"), QString(),
+                                        QStringLiteral("rules"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -229,6 +229,7 @@ void MainWindow::connectEditActions()
     on("select-next", [this] { stepThroughParts(1); });
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
+    on("about-rule", [this] { showRuleOfFinding(); });
     connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
 }
 
@@ -238,6 +239,7 @@ void MainWindow::connectViewActions()
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
     on("fit", [this] { view_->zoomToFit(); });
+    on("rules", [this] { showRules(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });
     on("zoom-in", [this] { view_->zoomIn(); });
     on("zoom-out", [this] { view_->zoomOut(); });

@@ -138,6 +138,7 @@ private Q_SLOTS:
     void whatDoesNotFitIsCounted();
     void theScaleIsTheLargestThatFits();
     void theSheetSaysWhatTheSketchSays();
+    void theSheetSaysWhatIsJudgedOtherwiseThanTheRuleBook();
     void capitalsHaveTheHeightAskedFor();
     void wrappedLinesAreNoWiderThanAsked();
     void anUnknownEndingIsRefused();
@@ -333,6 +334,33 @@ void TestSheet::theSheetSaysWhatTheSketchSays()
          {"Coolant heater, bus 14", "SW-0014", "1:10", "seen from the engine's left side", "Front",
           "Jacket highest  860 mm", "Jacket lowest  330 mm", "Tank heater 1.5 kW, top  130 mm", "Drop 200 mm",
           "Level cold minimum  1120 mm", "Drain port  360 mm", "Cautions", "Measure me"})
+        QVERIFY2(all.contains(QString::fromLatin1(said)), said);
+}
+
+void TestSheet::theSheetSaysWhatIsJudgedOtherwiseThanTheRuleBook()
+{
+    Sketch sketch = test::yardBus();
+    LimitChange off;
+    off.rule = "hose-long";
+    off.off = true;
+    off.reason = "no shorter way round the axle";
+    LimitChange changed;
+    changed.rule = "heater-drop";
+    changed.caution = 100;
+    changed.reason = "the heater's manual, page 7";
+    sketch.limits = {off, changed};
+    const sheet::Options options = onA3();
+    test::TextRecorder recorder((sheet::pageSize(options) * 10).toSize());
+    QPainter painter(&recorder);
+    painter.scale(10, 10);
+    sheet::paintPage(painter, sketch, analyse(sketch), options);
+    painter.end();
+    QString all;
+    for (const test::WrittenText& text : recorder.texts())
+        all += text.text + QLatin1Char(' ');
+    for (const char* said :
+         {"Not judged by choice: Hose longer than it needs to be (no shorter way round the axle).",
+          "caution under 100 mm instead of 152.4 mm (the heater's manual, page 7)."})
         QVERIFY2(all.contains(QString::fromLatin1(said)), said);
 }
 

@@ -3,7 +3,6 @@
 #include "app/panels/details_panel.h"
 #include "app/panels/findings_model.h"
 #include "app/panels/findings_panel.h"
-#include "app/panels/limit_dialog.h"
 #include "app/panels/profile_panel.h"
 #include "app/panels/quantity_edit.h"
 
@@ -12,8 +11,6 @@
 #include <QListView>
 #include <QPushButton>
 #include <QSignalSpy>
-
-#include <algorithm>
 
 using namespace siphonwright;
 
@@ -30,7 +27,7 @@ private Q_SLOTS:
     void findings_follow_an_edit();
     void choosing_a_finding_selects_its_part();
     void findings_read_in_the_chosen_units();
-    void a_changed_limit_is_stored_with_its_reason_and_undone();
+    void a_chosen_row_leads_to_its_rule();
     void pointing_at_the_profile_points_along_the_hose();
 
 private:
@@ -187,30 +184,21 @@ void TestPanels::findings_read_in_the_chosen_units()
     QVERIFY2(!inch.contains(QStringLiteral(" mm")), qPrintable(inch));
 }
 
-void TestPanels::a_changed_limit_is_stored_with_its_reason_and_undone()
+void TestPanels::a_chosen_row_leads_to_its_rule()
 {
     openSample("above-level");
-    const auto& findings = document_->analysis().findings;
-    const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
-        return ruleById(finding.rule) && ruleById(finding.rule)->limits.stop.has_value();
-    });
-    const std::string rule = found != findings.end() ? found->rule : std::string("supply-high-point");
-    const Sketch before = document_->sketch();
-    {
-        panels::LimitDialog dialog(*document_, rule);
-        dialog.findChild<QLineEdit*>(QStringLiteral("limit-reason"))
-            ->setText(QStringLiteral("manual, page 7"));
-        const auto edits = dialog.findChildren<panels::QuantityEdit*>();
-        QVERIFY(!edits.isEmpty());
-        edits.last()->selectAll();
-        QTest::keyClicks(edits.last(), QStringLiteral("987"));
-        dialog.accept();
-    }
-    QCOMPARE(document_->sketch().limits.size(), before.limits.size() + 1);
-    QCOMPARE(document_->sketch().limits.back().rule, rule);
-    QCOMPARE(document_->sketch().limits.back().reason, std::string("manual, page 7"));
-    document_->undoStack().undo();
-    QCOMPARE(document_->sketch(), before);
+    panels::FindingsPanel panel(*document_, *selection_);
+    panel.resize(320, 400);
+    panel.show();
+    auto* list = panel.findChild<QListView*>(QStringLiteral("findings-list"));
+    auto* link = panel.findChild<QPushButton*>(QStringLiteral("about-rule-link"));
+    QVERIFY(!link->isVisible());
+    const QSignalSpy wanted(&panel, &panels::FindingsPanel::ruleWanted);
+    list->setCurrentIndex(list->model()->index(0, 0));
+    QTest::mouseClick(link, Qt::LeftButton);
+    QCOMPARE(wanted.count(), 1);
+    QCOMPARE(wanted.at(0).at(0).toString(),
+             QString::fromStdString(document_->analysis().findings.front().rule));
 }
 
 void TestPanels::pointing_at_the_profile_points_along_the_hose()

@@ -1,3 +1,4 @@
+#include "app/rules/rule_browser.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -31,6 +32,7 @@ private Q_SLOTS:
     void a_loop_is_inserted_without_the_mouse();
     void actions_know_when_they_can_be_done();
     void shortcuts_are_unique();
+    void the_rules_open_from_the_menu_and_from_a_finding();
     void the_elevation_stays_large_at_1280_by_720();
     void the_first_steps_go_away_when_the_loop_is_drawn();
 
@@ -199,6 +201,24 @@ void TestWindow::shortcuts_are_unique()
         seen.append(shortcut);
         QVERIFY(!action->toolTip().isEmpty());
     }
+}
+
+void TestWindow::the_rules_open_from_the_menu_and_from_a_finding()
+{
+    const auto browser = [this] { return window_->findChild<rules::RuleBrowser*>(); };
+    QVERIFY(!browser());
+    trigger("rules");
+    QTRY_VERIFY(browser() && browser()->isVisible());
+    QVERIFY(!window_->actions()[QStringLiteral("about-rule")]->isEnabled());
+    window_->files().open(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/above-level.siphon"));
+    window_->selection().selectFinding(0);
+    QVERIFY(window_->actions()[QStringLiteral("about-rule")]->isEnabled());
+    trigger("about-rule");
+    QCOMPARE(browser()->currentRule(),
+             QString::fromStdString(window_->document().analysis().findings.front().rule));
+    browser()->close();
+    trigger("rules");
+    QVERIFY(browser()->isVisible());
 }
 
 void TestWindow::the_elevation_stays_large_at_1280_by_720()

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/document/document.h"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace siphonwright::rules {
+
+/// All about one rule: why, the wrong and the right case, what it says about this drawing, its limits, basis
+/// and fix.
+class RulePage : public QWidget {
+    Q_OBJECT
+public:
+    RulePage(Document& document, const Rule& rule, bool dark, QWidget* parent = nullptr);
+
+    const Rule& rule() const { return rule_; }
+
+private:
+    void addHeading(const QString& text);
+    QLabel* addText(const QString& text, const char* name);
+    void addDrawings(bool dark);
+    void refresh();
+    QString saysAboutThisDrawing() const;
+
+    Document& document_;
+    const Rule& rule_;
+    QVBoxLayout* column_;
+    QLabel* here_;
+};
+
+} // namespace siphonwright::rules

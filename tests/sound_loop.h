@@ -17,6 +17,7 @@ inline Sketch soundLoop()
     engine.jacket = {{0, 400}, {900, 400}, {900, 800}, {0, 800}};
     engine.thermostat = ThermostatHousing{};
     engine.thermostat->position = {40, 0, 800};
+    engine.thermostat->side.value = ThermostatSide::outlet;
     s.engine = engine;
 
     SurgeTank tank;

@@ -29,6 +29,11 @@ void returnPortRear(Judge& judge);
 void portsTooClose(Judge& judge);
 void returnNearThermostat(Judge& judge);
 void sensorNearReturn(Judge& judge);
+// circuit.cpp
+void supplyCutOffByThermostat(Judge& judge);
+void parallelPath(Judge& judge);
+void sharedPort(Judge& judge);
+void bankNotCrossed(Judge& judge);
 // bores.cpp
 void boreUnderManual(Judge& judge);
 void boreRestriction(Judge& judge);

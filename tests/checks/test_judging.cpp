@@ -163,6 +163,7 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
     Sketch s = soundLoop();
     s.tank->cold_min_mm.value.reset();
     s.engine->thermostat.reset();
+    s.ports[0].kind = PortKind::lower_hose_tee;
     s.ports[0].bore_mm.value.reset();
     s.ports[1].kind = PortKind::cabin_line;
     Heater& heater = s.heaters[0];
@@ -178,6 +179,8 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
     QVERIFY(lacks(analysis, "return-near-thermostat", "thermostat housing"));
     QVERIFY(lacks(analysis, "bore-restriction", "port-1"));
     QVERIFY(lacks(analysis, "valve-closed", "port-2"));
+    QVERIFY(lacks(analysis, "parallel-path", "port-2"));
+    QVERIFY(lacks(analysis, "supply-cut-off-by-thermostat", "thermostat's side"));
     QVERIFY(lacks(analysis, "mounted-on-engine", "mounted"));
     QVERIFY(lacks(analysis, "heater-position-not-allowed", "positions"));
     QVERIFY(lacks(analysis, "bore-under-manual", "manual"));

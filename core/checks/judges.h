@@ -40,6 +40,12 @@ void boreRestriction(Judge& judge);
 // bends.cpp
 void bendTooTight(Judge& judge);
 void bendDoesNotFit(Judge& judge);
+// support.cpp
+void unsupportedSpan(Judge& judge);
+void noSlack(Judge& judge);
+// clearance.cpp
+void groundClearance(Judge& judge);
+void keepClear(Judge& judge);
 // connections.cpp
 void hoseLong(Judge& judge);
 void hoseOpenEnd(Judge& judge);
@@ -47,8 +53,10 @@ void hoseNotConnected(Judge& judge);
 // valves.cpp
 void valveMissing(Judge& judge);
 void valveClosed(Judge& judge);
+void checkValveStaysShut(Judge& judge);
 // coolant.cpp
 void antifreezeOver60(Judge& judge);
 void freezeMargin(Judge& judge);
+void antifreezeKindUnknown(Judge& judge);
 
 } // namespace siphonwright::judges

@@ -5,7 +5,7 @@ namespace siphonwright::test {
 std::vector<Case> allCases()
 {
     std::vector<Case> all = hoseCases();
-    for (const auto& group : {placeCases(), circuitCases()})
+    for (const auto& group : {placeCases(), circuitCases(), clearanceCases()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

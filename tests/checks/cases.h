@@ -34,6 +34,7 @@ struct Case {
 std::vector<Case> hoseCases();
 std::vector<Case> placeCases();
 std::vector<Case> circuitCases();
+std::vector<Case> clearanceCases();
 std::vector<Case> allCases();
 
 struct Judged {

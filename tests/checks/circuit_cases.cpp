@@ -1,6 +1,6 @@
 #include "tests/checks/cases.h"
 
-/// Rules on what the loop's ports are part of.
+/// Rules on what the loop's ports are part of, on check valves and on the kind of antifreeze.
 namespace siphonwright::test {
 namespace {
 
@@ -99,12 +99,58 @@ std::vector<Case> bankCases()
     };
 }
 
+std::vector<Case> checkValveCases()
+{
+    const std::string rule = "check-valve-stays-shut";
+    const auto part = [](InlineKind kind) {
+        return [=](Sketch& s) {
+            s.hoses[return_hose].edit([=](Hose& h) {
+                InlinePart added = h.parts[0];
+                added.kind = kind;
+                added.along_mm = 200;
+                h.parts.push_back(added);
+            });
+        };
+    };
+    return {
+        {rule, "lift check valve", caution, part(InlineKind::lift_check_valve)},
+        {rule, "swing check valve", caution, part(InlineKind::swing_check_valve)},
+        {rule, "isolation valve", passes, part(InlineKind::isolation_valve)},
+        {rule, "drain", passes, part(InlineKind::drain)},
+    };
+}
+
+std::vector<Case> antifreezeKindCases()
+{
+    const std::string rule = "antifreeze-kind-unknown";
+    const auto filled = [](Glycol glycol, const char* technology, const char* colour) {
+        return [=](Sketch& s) {
+            s.coolant.glycol = glycol;
+            s.coolant.technology = technology;
+            s.coolant.colour = colour;
+        };
+    };
+    return {
+        {rule, "kind known, no colour", passes, filled(Glycol::ethylene, "", "")},
+        {rule, "kind and technology known", passes, filled(Glycol::propylene, "organic acid", "pink")},
+        {rule, "colour alone", advice, filled(Glycol::ethylene, "", "pink")},
+        {rule, "not known", advice, filled(Glycol::unknown, "organic acid", "")},
+        {rule, "plain water", passes, filled(Glycol::none, "", "green")},
+        {rule, "nothing drawn yet", passes,
+         [](Sketch& s) {
+             s.coolant.glycol = Glycol::unknown;
+             s.hoses.clear();
+             s.heaters.clear();
+         }},
+    };
+}
+
 } // namespace
 
 std::vector<Case> circuitCases()
 {
     std::vector<Case> all = thermostatSideCases();
-    for (const auto& group : {sharingCases(), bankCases()})
+    for (const auto& group : {sharingCases(), bankCases(), checkValveCases(), antifreezeKindCases()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

@@ -191,11 +191,15 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
 
     s.hoses[return_hose].edit([](Hose& h) { h.bore_mm.value.reset(); });
     s.engine->jacket.clear();
+    s.ground_z_mm.reset();
+    s.hoses[supply_hose].edit([](Hose& h) { h.points.clear(); });
     const Analysis without_bore = analyse(s);
     QVERIFY(lacks(without_bore, "bore-restriction", "Return hose"));
     QVERIFY(lacks(without_bore, "bend-too-tight", "Return hose"));
     QVERIFY(lacks(without_bore, "heater-drop", "water jacket"));
     QVERIFY(lacks(without_bore, "supply-port-low", "water jacket"));
+    QVERIFY(lacks(without_bore, "ground-clearance", "ground"));
+    QVERIFY(lacks(without_bore, "no-slack", "mounted"));
 }
 
 void TestJudging::limitsAreChangedByTheSketch()

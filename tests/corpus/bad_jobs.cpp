@@ -36,7 +36,7 @@ Sketch ledBack(const std::vector<RoutePoint>& points)
     return sketch;
 }
 
-RoutePoint turn(double x, double y, double z, double radius_mm = 80)
+RoutePoint turn(double x, double y, double z, double radius_mm = 85)
 {
     return {{x, y, z}, radius_mm, BendKind::hose};
 }
@@ -61,13 +61,20 @@ BadJob humpWithASaggingTop()
             {"return-high-point", Severity::stop, hosePart(sketch, back), Vec3{600, -320, 420}, 200}};
 }
 
+/// Out of a side outlet down under an air pipe and up again.
 BadJob dipUnderAPipe()
 {
-    Sketch sketch =
-        ledBack({turn(440, -320, 330), turn(640, -320, 150), turn(760, -200, 300), turn(490, 0, 390)});
+    Sketch sketch = engineOf("in-line-6", -560);
+    const Id heater = placeHeater(sketch, "tank-2000", {300, -320, -60});
+    sketch.heaters[0].outlet.stub.elbow.reset();
+    layHose(sketch, HoseRole::supply, heater, portServing(sketch, PortRole::supply).id, Lead(), 25.4);
+    layHose(sketch, HoseRole::return_, heater, portServing(sketch, PortRole::return_).id,
+            {turn(480, -320, 85, 105), turn(580, -320, -40, 105), turn(760, -300, -20, 105),
+             turn(760, -160, 200, 105), turn(490, 0, 340, 105)},
+            25.4);
     return {"return hose under a pipe",
             sketch,
-            {"return-high-point", Severity::stop, hosePart(sketch, back), Vec3{450, -320, 320}, 60}};
+            {"return-dip", Severity::stop, hosePart(sketch, back), Vec3{650, -320, -30}, 60}};
 }
 
 BadJob humpInTheSupply()
@@ -140,17 +147,19 @@ BadJob closedValve()
              60}};
 }
 
-/// Laid on its side without turning its outlet up: half the chamber stays full of air.
+/// Laid on its side the wrong way round: the outlet is at the bottom, and the chamber over it stays empty.
 BadJob chamberBaredOnItsSide()
 {
-    Sketch sketch = engineOf("in-line-6", -520);
-    const Id heater = placeHeater(sketch, "tank-1500", {330, -320, 0});
-    sketch.heaters[0].tilt_deg = 90;
-    sketch.heaters[0].allowed_positions = {AllowedPositions{true, true, false}, Source::manual};
-    sketch.heaters[0].inlet.axis = {0, 0};
-    sketch.heaters[0].inlet.offset.x *= -1;
-    layLoop(sketch, heater);
-    return {"heater on its side, outlet not at the top",
+    Sketch sketch = engineOf("in-line-6", -560);
+    const Id heater = placeHeater(sketch, "tank-2000", {330, -320, 0});
+    Heater& lying = sketch.heaters[0];
+    lying.tilt_deg = 90;
+    lying.allowed_positions = {AllowedPositions{true, true, false}, Source::manual};
+    lying.inlet.offset = {0, 0, lying.chamber_bottom_mm};
+    lying.inlet.axis = {0, -90};
+    lying.outlet.stub.elbow = StubElbow{{0, 90}, 20, 30};
+    layLoop(sketch, heater, {}, {}, 25.4);
+    return {"heater on its side, outlet at the bottom",
             sketch,
             {"heater-chamber-traps-air", Severity::stop, heaterPart(sketch), std::nullopt, 0}};
 }
@@ -170,14 +179,13 @@ BadJob teeBehindTheThermostat()
 BadJob flatReturn()
 {
     Sketch sketch = engineOf("in-line-6", -520);
-    const Id heater = placeHeater(sketch, "tank-1500", {1440, -60, -40});
+    const Id heater = placeHeater(sketch, "tank-1500", {1440, 0, -40});
     layHose(sketch, HoseRole::supply, heater, portServing(sketch, PortRole::supply).id);
     layHose(sketch, HoseRole::return_, heater, portServing(sketch, PortRole::return_).id,
-            {turn(1440, -60, 395), turn(490, -60, 400), turn(490, 0, 440, 40)});
-    return {
-        "flat return, parked nose-down",
-        sketch,
-        {"return-high-point", Severity::caution, hosePart(sketch, back), Vec3{1400, -60, 395}, 100, true}};
+            {turn(1440, 0, 395), turn(490, 0, 400)});
+    return {"flat return, parked nose-down",
+            sketch,
+            {"return-high-point", Severity::caution, hosePart(sketch, back), Vec3{1370, 0, 395}, 60, true}};
 }
 
 BadJob sharpBend()
@@ -208,14 +216,17 @@ BadJob againstTheExhaust()
             {"keep-clear", Severity::stop, hosePart(sketch, supply), Vec3{-20, -300, 0}, 120}};
 }
 
-/// Hung as high as the frame allows.
+/// The lower radiator hose runs lower than the frame lets the heater hang.
 BadJob heaterOverTheSupplyPort()
 {
     Sketch sketch = engineOf("in-line-6", -520);
-    layLoop(sketch, placeHeater(sketch, "tank-1500", {560, -320, 460}), {60, 60}, {30, 30});
+    Port& tee = portServing(sketch, PortRole::supply);
+    tee.kind = PortKind::lower_hose_tee;
+    tee.position = {-620, -120, 0};
+    layLoop(sketch, placeHeater(sketch, "tank-1500", {440, -320, 180}));
     return {"heater over its supply port",
             sketch,
-            {"supply-rises", Severity::stop, hosePart(sketch, supply), Vec3{500, -320, 343}, 60}};
+            {"supply-rises", Severity::stop, hosePart(sketch, supply), Vec3{370, -320, 63}, 60}};
 }
 
 BadJob checkValve()

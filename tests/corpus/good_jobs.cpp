@@ -47,9 +47,9 @@ Sketch topFacingHeadPort()
 Sketch skidWithLittleDrop()
 {
     Sketch sketch = engineOf("vee-12-generator", -300);
-    const Id heater = placeHeater(sketch, "tank-5000", {1040, 330, 335});
+    const Id heater = placeHeater(sketch, "tank-5000", {1040, 650, 335});
     sketch.heaters[0].manual_min_drop_mm.value.reset();
-    layLoop(sketch, heater, {200, 250}, {160, 160}, 38.1);
+    layLoop(sketch, heater, {200, 250}, {200, 200}, 38.1);
     return sketch;
 }
 
@@ -115,7 +115,7 @@ Sketch yardOnTwoPercent()
 
 Sketch underfloor()
 {
-    Sketch sketch = engineOf("underfloor-6", -780);
+    Sketch sketch = engineOf("underfloor-6", -800);
     layLoop(sketch, placeHeater(sketch, "tank-1500", {500, 180, -440}));
     return sketch;
 }

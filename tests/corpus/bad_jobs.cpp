@@ -25,7 +25,7 @@ PartRef heaterPart(const Sketch& sketch)
     return {PartKind::heater, sketch.heaters[0].id, 0};
 }
 
-/// The return hose of the ordinary six through points of its own; the heater's outlet is at (440, -320, 105),
+/// The return hose of the ordinary six through points of its own; the heater's outlet is at (440, -320, 107),
 /// the port's hose end at (490, 0, 525).
 Sketch ledBack(const std::vector<RoutePoint>& points)
 {
@@ -69,8 +69,8 @@ BadJob dipUnderAPipe()
     sketch.heaters[0].outlet.stub.elbow.reset();
     layHose(sketch, HoseRole::supply, heater, portServing(sketch, PortRole::supply).id, Lead(), 25.4);
     layHose(sketch, HoseRole::return_, heater, portServing(sketch, PortRole::return_).id,
-            {turn(480, -320, 85, 105), turn(580, -320, -40, 105), turn(760, -300, -20, 105),
-             turn(760, -160, 200, 105), turn(490, 0, 340, 105)},
+            {turn(480, -320, 85, 107), turn(580, -320, -40, 107), turn(760, -300, -20, 107),
+             turn(760, -160, 200, 107), turn(490, 0, 340, 107)},
             25.4);
     return {"return hose under a pipe",
             sketch,
@@ -158,7 +158,7 @@ BadJob chamberBaredOnItsSide()
     lying.inlet.offset = {0, 0, lying.chamber_bottom_mm};
     lying.inlet.axis = {0, -90};
     lying.outlet.stub.elbow = StubElbow{{0, 90}, 20, 30};
-    layLoop(sketch, heater, {}, {}, 25.4);
+    layLoop(sketch, heater, {}, {140, 130}, 25.4);
     return {"heater on its side, outlet at the bottom",
             sketch,
             {"heater-chamber-traps-air", Severity::stop, heaterPart(sketch), std::nullopt, 0}};

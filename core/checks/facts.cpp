@@ -49,6 +49,9 @@ void restsOnLevels(Judge& judge)
     const PartRef part{PartKind::tank, {}, 0};
     judge.restsOn(tank.cold_min_mm, part, "the coolant level at cold minimum");
     judge.restsOn(tank.cold_full_mm, part, "the coolant level at cold full");
+    const Vec3 square{0, 0, 1};
+    if (judge.layout.plumb.up() != square)
+        judge.restsOn(tank.position_source, part, "the place of the surge tank");
 }
 
 } // namespace siphonwright

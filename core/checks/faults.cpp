@@ -58,11 +58,14 @@ std::ptrdiff_t placeInBook(const Finding& finding)
     return ruleById(finding.rule) - ruleBook().data();
 }
 
-/// Under one heading: the worst first, then in the order in which they were gathered.
+/// Under one heading: the worst first, among equals what is found on the level, then in the order in which
+/// they were gathered.
 Finding headed(Fault fault)
 {
-    std::stable_sort(fault.begin(), fault.end(),
-                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+    std::stable_sort(fault.begin(), fault.end(), [](const Finding& a, const Finding& b) {
+        return std::pair(-static_cast<int>(a.severity), a.only_on_grade.has_value()) <
+               std::pair(-static_cast<int>(b.severity), b.only_on_grade.has_value());
+    });
     Finding head = std::move(fault.front());
     head.details.assign(std::make_move_iterator(fault.begin() + 1), std::make_move_iterator(fault.end()));
     return head;
@@ -74,15 +77,17 @@ bool sameThing(const Finding& a, const Finding& b)
 {
     if (a.rule != b.rule || a.part != b.part || a.hose != b.hose)
         return false;
-    return !a.from_mm || !b.from_mm || shared(a, b) >= 0;
+    constexpr double touch_mm = 1e-6; // humps that follow each other share a sill and are two
+    return !a.from_mm || !b.from_mm || shared(a, b) > touch_mm;
 }
 
 std::vector<Finding> faultsOf(std::vector<Finding> found)
 {
-    // Heads before what goes under them, and the level before the grades.
+    // Heads before what goes under them, and the level before the grades. A flat stretch and the hump that it
+    // becomes on a grade are one fault too.
     std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
-        return std::pair(a.only_on_grade.has_value(), sideOf(a)) <
-               std::pair(b.only_on_grade.has_value(), sideOf(b));
+        return std::pair(sideOf(a), a.only_on_grade.has_value()) <
+               std::pair(sideOf(b), b.only_on_grade.has_value());
     });
     std::vector<Fault> faults;
     for (Finding& finding : found) {

@@ -7,7 +7,7 @@
 /// From findings to faults: what one hump does to a hose is one balloon.
 namespace siphonwright {
 
-/// Do two findings speak of the same thing: same rule, same part, same hose, and places that meet?
+/// Do two findings speak of the same thing: same rule, same part, same hose, and places that overlap?
 bool sameThing(const Finding& a, const Finding& b);
 
 /// Put the findings of one fault under one heading and sort the faults, stops first, then along the rule

@@ -29,12 +29,23 @@ void returnPortRear(Judge& judge);
 void portsTooClose(Judge& judge);
 void returnNearThermostat(Judge& judge);
 void sensorNearReturn(Judge& judge);
+// circuit.cpp
+void supplyCutOffByThermostat(Judge& judge);
+void parallelPath(Judge& judge);
+void sharedPort(Judge& judge);
+void bankNotCrossed(Judge& judge);
 // bores.cpp
 void boreUnderManual(Judge& judge);
 void boreRestriction(Judge& judge);
 // bends.cpp
 void bendTooTight(Judge& judge);
 void bendDoesNotFit(Judge& judge);
+// support.cpp
+void unsupportedSpan(Judge& judge);
+void noSlack(Judge& judge);
+// clearance.cpp
+void groundClearance(Judge& judge);
+void keepClear(Judge& judge);
 // connections.cpp
 void hoseLong(Judge& judge);
 void hoseOpenEnd(Judge& judge);
@@ -42,8 +53,10 @@ void hoseNotConnected(Judge& judge);
 // valves.cpp
 void valveMissing(Judge& judge);
 void valveClosed(Judge& judge);
+void checkValveStaysShut(Judge& judge);
 // coolant.cpp
 void antifreezeOver60(Judge& judge);
 void freezeMargin(Judge& judge);
+void antifreezeKindUnknown(Judge& judge);
 
 } // namespace siphonwright::judges

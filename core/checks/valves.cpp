@@ -51,6 +51,14 @@ void judgeEnd(Judge& judge, const Route& route, const Port& port, double port_mm
             "Put an isolation valve within {0} of {a}.", {{*limit_mm, Unit::mm}}, {nameOfPort(port)}};
 }
 
+/// A place in a hose, on its path.
+void placeOn(Finding& finding, const Route& route, double hose_along_mm)
+{
+    finding.hose = route.hose->id;
+    finding.along_mm = std::clamp(route.hose_from_mm + hose_along_mm, 0.0, route.path.line.length());
+    finding.at = route.path.line.at(*finding.along_mm);
+}
+
 void reportClosed(Judge& judge, const Route& route, std::size_t index, bool sealed)
 {
     Message text{"{a} has a closed isolation valve: nothing circulates.", {}, {nameOfHose(*route.hose)}};
@@ -59,10 +67,7 @@ void reportClosed(Judge& judge, const Route& route, std::size_t index, bool seal
                        "a sealed vessel "
                        "and builds dangerous pressure when heated.";
     Finding& finding = judge.report(Severity::stop, {PartKind::inline_part, route.hose->id, index}, text);
-    finding.hose = route.hose->id;
-    finding.along_mm =
-        std::clamp(route.hose_from_mm + route.hose->parts[index].along_mm, 0.0, route.path.line.length());
-    finding.at = route.path.line.at(*finding.along_mm);
+    placeOn(finding, route, route.hose->parts[index].along_mm);
     if (sealed)
         finding.fix = {"Turn the heater off, let it cool, then open both valves.", {}, {}};
 }
@@ -123,6 +128,26 @@ void valveClosed(Judge& judge)
                 reportClosed(judge, *hose, i, sealedBy(loops, hose));
         judgeCabinLine(judge, drawn, drawn.from);
         judgeCabinLine(judge, drawn, drawn.to);
+    }
+}
+
+void checkValveStaysShut(Judge& judge)
+{
+    for (const ResolvedHose& hose : judge.layout.hoses) {
+        const Hose& drawn = *hose->hose;
+        for (std::size_t i = 0; i < drawn.parts.size(); ++i) {
+            const bool lift = drawn.parts[i].kind == InlineKind::lift_check_valve;
+            if (!lift && drawn.parts[i].kind != InlineKind::swing_check_valve)
+                continue;
+            Finding& finding = judge.report(
+                Severity::caution, {PartKind::inline_part, drawn.id, i},
+                {lift ? "{a} has a lift check valve, which does not open on a few mm of head."
+                      : "{a} has a swing check valve, which does not open on a few mm of head unless it is "
+                        "hung to fall open.",
+                 {},
+                 {nameOfHose(drawn)}});
+            placeOn(finding, *hose, drawn.parts[i].along_mm);
+        }
     }
 }
 

@@ -41,6 +41,11 @@ std::string nameOfHeater(const Heater& heater)
     return named(heater.name, heater.id, "Heater", "heater");
 }
 
+std::string nameOfArea(const Area& area)
+{
+    return area.name.empty() ? "Area " + area.id : area.name;
+}
+
 double enough(double length_mm)
 {
     return std::max(1.0, std::ceil(length_mm - 1e-6));

@@ -12,6 +12,7 @@ namespace siphonwright {
 std::string nameOfHose(const Hose& hose);
 std::string nameOfPort(const Port& port);
 std::string nameOfHeater(const Heater& heater);
+std::string nameOfArea(const Area& area);
 
 /// A length to change something by, mm: up to the next whole millimetre, so that doing it is enough.
 double enough(double length_mm);

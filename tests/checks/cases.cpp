@@ -5,8 +5,8 @@ namespace siphonwright::test {
 std::vector<Case> allCases()
 {
     std::vector<Case> all = hoseCases();
-    const std::vector<Case> place = placeCases();
-    all.insert(all.end(), place.begin(), place.end());
+    for (const auto& group : {placeCases(), circuitCases(), clearanceCases()})
+        all.insert(all.end(), group.begin(), group.end());
     return all;
 }
 

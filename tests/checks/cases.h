@@ -33,6 +33,8 @@ struct Case {
 
 std::vector<Case> hoseCases();
 std::vector<Case> placeCases();
+std::vector<Case> circuitCases();
+std::vector<Case> clearanceCases();
 std::vector<Case> allCases();
 
 struct Judged {

@@ -163,6 +163,7 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
     Sketch s = soundLoop();
     s.tank->cold_min_mm.value.reset();
     s.engine->thermostat.reset();
+    s.ports[0].kind = PortKind::lower_hose_tee;
     s.ports[0].bore_mm.value.reset();
     s.ports[1].kind = PortKind::cabin_line;
     Heater& heater = s.heaters[0];
@@ -178,6 +179,8 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
     QVERIFY(lacks(analysis, "return-near-thermostat", "thermostat housing"));
     QVERIFY(lacks(analysis, "bore-restriction", "port-1"));
     QVERIFY(lacks(analysis, "valve-closed", "port-2"));
+    QVERIFY(lacks(analysis, "parallel-path", "port-2"));
+    QVERIFY(lacks(analysis, "supply-cut-off-by-thermostat", "thermostat's side"));
     QVERIFY(lacks(analysis, "mounted-on-engine", "mounted"));
     QVERIFY(lacks(analysis, "heater-position-not-allowed", "positions"));
     QVERIFY(lacks(analysis, "bore-under-manual", "manual"));
@@ -188,11 +191,15 @@ void TestJudging::whatIsNotEnteredIsNotJudged()
 
     s.hoses[return_hose].edit([](Hose& h) { h.bore_mm.value.reset(); });
     s.engine->jacket.clear();
+    s.ground_z_mm.reset();
+    s.hoses[supply_hose].edit([](Hose& h) { h.points.clear(); });
     const Analysis without_bore = analyse(s);
     QVERIFY(lacks(without_bore, "bore-restriction", "Return hose"));
     QVERIFY(lacks(without_bore, "bend-too-tight", "Return hose"));
     QVERIFY(lacks(without_bore, "heater-drop", "water jacket"));
     QVERIFY(lacks(without_bore, "supply-port-low", "water jacket"));
+    QVERIFY(lacks(without_bore, "ground-clearance", "ground"));
+    QVERIFY(lacks(without_bore, "no-slack", "mounted"));
 }
 
 void TestJudging::limitsAreChangedByTheSketch()

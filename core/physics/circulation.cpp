@@ -206,9 +206,7 @@ void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resi
                const FluidTable& fluid, CirculationSearch& search, const CirculationOptions& options)
 {
     const Survey forward = search.survey(true);
-    const bool shut = std::any_of(loop.elements.begin(), loop.elements.end(),
-                                  [](const LoopElement& element) { return element.shut; });
-    if (shut)
+    if (search.shut())
         return giveClosed(result, forward);
     std::vector<Root> roots = forward.roots;
     if (roots.empty() || options.look_for_others) {
@@ -244,9 +242,7 @@ Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance
     CirculationSearch search(loop, resistance, fluid, usable_options);
     Circulation result;
     Root followed;
-    const bool shut = std::any_of(loop.elements.begin(), loop.elements.end(),
-                                  [](const LoopElement& element) { return element.shut; });
-    if (usable_options.start_flow_kg_per_s != 0 && !shut)
+    if (usable_options.start_flow_kg_per_s != 0 && !search.shut())
         followed = search.follow(usable_options.start_flow_kg_per_s);
     if (followed.converged)
         giveState(result, loop, resistance, fluid, search, followed, usable_options);

@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace siphonwright {
 
 namespace {
+
+constexpr double rough_K = 1e-5; // near enough to see a sign
 
 /// ln(drive/resistance), nearly straight over ln(flow); only where a drive is left after pockets.
 bool hasRatio(const Balance& b)
@@ -23,6 +26,8 @@ CirculationSearch::CirculationSearch(const Loop& in, const LoopResistance& table
                                      const CirculationOptions& choices)
     : loop_(in), resistance_(tables), fluid_(liquid), options_(choices), balance_(in, tables, liquid)
 {
+    shut_ = std::any_of(in.elements.begin(), in.elements.end(),
+                        [](const LoopElement& element) { return element.shut; });
     range_.lowest_degC = fluid_.lowest_degC();
     range_.highest_degC = std::min(fluid_.highest_degC(), options_.boiling_degC);
 }
@@ -118,44 +123,75 @@ Root CirculationSearch::refine(Point runs, Point stops, bool forward)
     return root;
 }
 
+/// Notes a balance in range.
+void CirculationSearch::note(const Balance& balance, Survey& survey) const
+{
+    survey.any_in_range = true;
+    if (!(balance.drive_Pa > survey.most_drive_Pa))
+        return;
+    survey.most_drive_Pa = balance.drive_Pa;
+    survey.pocket_Pa = balance.pocket_Pa;
+    survey.density_kg_per_m3 = fluid_.density(balance.coldest_degC);
+}
+
+/// The most drive is raised by the slowest flow that is not yet too hot: finds it between two flows.
+void CirculationSearch::narrowHotEdge(double hot, double in_range, bool forward, Survey& survey)
+{
+    constexpr int halvings = 12;
+    for (int i = 0; i < halvings; ++i) {
+        const double middle = (hot + in_range) / 2;
+        const Balance balance = evaluate(middle, forward, rough_K);
+        if (range_.tooHot(balance) || range_.tooCold(balance)) {
+            hot = middle;
+        } else {
+            in_range = middle;
+            note(balance, survey);
+        }
+    }
+}
+
 Survey CirculationSearch::survey(bool forward)
 {
     Survey survey;
     Span flows = span();
     constexpr int most_widenings = 20;
-    constexpr double rough_K = 1e-5; // near enough to see a sign
     for (int i = 0; i < most_widenings && evaluate(flows.highest, forward).net_Pa() > 0; ++i)
         flows.highest += 1;
     const int steps = static_cast<int>(std::ceil((flows.highest - flows.lowest) / options_.search_step));
     Point faster;
+    bool faster_in_range = false;
+    std::optional<double> hot_edge; // ln flow of the first too hot after one in range
     for (int i = 0; i <= steps; ++i) {
         Point here;
         here.x = flows.highest - i * (flows.highest - flows.lowest) / steps;
         here.balance = evaluate(here.x, forward, rough_K);
-        const bool hot = range_.tooHot(here.balance), cold = range_.tooCold(here.balance);
-        if (!hot && !cold) {
-            survey.any_in_range = true;
-            if (here.balance.drive_Pa > survey.most_drive_Pa) {
-                survey.most_drive_Pa = here.balance.drive_Pa;
-                survey.pocket_Pa = here.balance.pocket_Pa;
-                survey.density_kg_per_m3 = fluid_.density(here.balance.coldest_degC);
-            }
-        }
-        survey.hot_at_slowest = hot;
-        if (i > 0 && here.balance.net_Pa() > 0 && !(faster.balance.net_Pa() > 0)) {
-            const Root root = refine(here, faster, forward);
-            if (range_.tooHot(root.balance))
-                survey.too_hot = true;
-            else if (range_.tooCold(root.balance))
-                survey.too_cold = true;
-            else
-                survey.roots.push_back(root);
-            if (!survey.roots.empty() && !options_.look_for_others)
-                return survey;
-        }
+        survey.hot_at_slowest = range_.tooHot(here.balance);
+        const bool in_range = !survey.hot_at_slowest && !range_.tooCold(here.balance);
+        if (in_range)
+            note(here.balance, survey);
+        else if (faster_in_range && survey.hot_at_slowest && !hot_edge)
+            hot_edge = here.x;
+        if (i > 0 && here.balance.net_Pa() > 0 && !(faster.balance.net_Pa() > 0))
+            sort(refine(here, faster, forward), survey);
+        if (!survey.roots.empty() && !options_.look_for_others)
+            return survey;
         faster = here;
+        faster_in_range = in_range;
     }
+    if (hot_edge && (survey.roots.empty() || shut_))
+        narrowHotEdge(*hot_edge, *hot_edge + (flows.highest - flows.lowest) / steps, forward, survey);
     return survey;
+}
+
+/// Keeps a root that is in range, and notes one that is not.
+void CirculationSearch::sort(const Root& root, Survey& survey) const
+{
+    if (range_.tooHot(root.balance))
+        survey.too_hot = true;
+    else if (range_.tooCold(root.balance))
+        survey.too_cold = true;
+    else
+        survey.roots.push_back(root);
 }
 
 Root CirculationSearch::follow(double flow_kg_per_s)

@@ -55,6 +55,7 @@ public:
 
     const LoopBalance& balance() const { return balance_; }
     const TemperatureLimits& limits() const { return range_; }
+    bool shut() const { return shut_; } ///< a closed valve stands in the loop
     int evaluations() const { return count_; }
 
 private:
@@ -73,10 +74,14 @@ private:
     LoopBalance balance_;
     TemperatureLimits range_;
     int count_ = 0;
+    bool shut_ = false;
 
     Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;
     double largestDrive_Pa() const;
+    void note(const Balance& balance, Survey& survey) const;
+    void sort(const Root& root, Survey& survey) const;
+    void narrowHotEdge(double hot, double in_range, bool forward, Survey& survey);
     Root refine(Point runs, Point stops, bool forward);
 };
 

@@ -47,6 +47,7 @@ private slots:
     void a_closed_valve_withstands_the_drive();
     void a_pocket_under_the_drive_slows_the_flow();
     void a_pocket_over_the_drive_stalls_with_both_heads();
+    void the_most_drive_is_that_of_the_hottest_flow();
     void a_pocket_near_the_drive_is_on_the_edge();
     void a_loop_with_both_states_runs_forward_and_lists_the_other();
     void a_low_port_over_the_heater_lets_the_loop_run_in_reverse_too();
@@ -125,6 +126,20 @@ void TestCirculationStates::a_pocket_over_the_drive_stalls_with_both_heads()
     QCOMPARE(result.message.quantities.size(), 2U);
     VERIFY_NEAR(result.message.quantities[0].value, result.pocket_mm, 0);
     VERIFY_NEAR(result.message.quantities[1].value, result.drive_mm, 0);
+}
+
+void TestCirculationStates::the_most_drive_is_that_of_the_hottest_flow()
+{
+    // Case E with the tank at the end of the coolant's range: both are exact at 110 degC at the outlet.
+    const HalfGlycol coolant;
+    PracticalCircuit circuit;
+    Loop loop = circuit.loop();
+    loop.elements[2].shut = true;
+    const double cold = coolant.at(20).density_kg_per_m3, hot = coolant.at(110).density_kg_per_m3;
+    // Mean over a temperature that rises evenly: Simpson's rule is exact for a square.
+    const double tank = (cold + 4 * coolant.at(65).density_kg_per_m3 + hot) / 6;
+    const double expected_Pa = 9.80665 * (0.65 * cold - 0.25 * tank - 0.40 * hot);
+    VERIFY_NEAR(solve(loop).drive_Pa, expected_Pa, 1e-3 * expected_Pa);
 }
 
 void TestCirculationStates::a_pocket_near_the_drive_is_on_the_edge()

@@ -94,6 +94,7 @@ void RuleBrowser::showRule(const QString& rule)
         sought_->clear();
     const QModelIndex index = search_->mapFromSource(source);
     tree_->setCurrentIndex(index);
+    tree_->scrollTo(index.parent()); // its group first, so that the heading is in sight
     tree_->scrollTo(index);
     turnTo(rule);
 }

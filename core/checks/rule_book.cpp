@@ -210,7 +210,7 @@ constexpr std::array rule_book = {
     yesOrNo("shared-port", "Port shared by hoses", "own choice: one port, one hose",
             "Hoses on one port take coolant from each other, and two heaters can push against each other.",
             "Give every hose a port of its own.", judges::sharedPort),
-    yesOrNo("bank-not-crossed", "HeaterLoop on one bank only", trade,
+    yesOrNo("bank-not-crossed", "Loop on one bank only", trade,
             "Coolant led from one bank to the other warms both.", "Take the return port on the other bank.",
             judges::bankNotCrossed),
     Rule{"bore-under-manual",

@@ -44,7 +44,12 @@ WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
       heat(cells.size()),
       outlet_degC(cells.size()),
       outflow_J_per_kg(cells.size())
-{}
+{
+    for (const LoopElement& element : elements) {
+        has_pockets = has_pockets || element.pocket_forward_m > 0 || element.pocket_backward_m > 0;
+        shut = shut || element.shut;
+    }
+}
 
 WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid)
     : table(fluid),
@@ -156,7 +161,14 @@ void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
 double WarmUpModel::flow_kg_per_s(std::size_t loop, std::span<const double> state)
 {
     findFlow(loops[loop], state);
+    findOutflow(loops[loop], state);
     return loops[loop].drive.flow_kg_per_s;
+}
+
+double WarmUpModel::endOf_degC(std::size_t loop, std::size_t cell, std::span<const double> state) const
+{
+    const Ring& ring = loops[loop];
+    return ring.drive.flow_kg_per_s > 0 ? ring.outlet_degC[cell - ring.at.chamber] : state[cell];
 }
 
 void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)

@@ -331,13 +331,13 @@ LoopSample WarmUpRun::loopSample(std::size_t loop, std::span<const double> state
     const LoopStates& at = model.statesOf(loop);
     LoopSample sample;
     sample.outlet_degC = state[at.chamber];
-    sample.inlet_degC = state[at.supply_end];
-    sample.return_degC = state[at.return_end];
+    sample.flow_kg_per_s = model.flow_kg_per_s(loop, state);
+    sample.inlet_degC = model.endOf_degC(loop, at.supply_end, state);
+    sample.return_degC = model.endOf_degC(loop, at.return_end, state);
     sample.return_surface_degC =
         inputs.air_degC + inputs.loops[loop].return_surface_share * (sample.return_degC - inputs.air_degC);
     sample.sensed_degC = state[at.sensor];
     sample.swept_degC = state[at.swept];
-    sample.flow_kg_per_s = model.flow_kg_per_s(loop, state);
     sample.power_W = model.power_W(loop);
     return sample;
 }

@@ -25,7 +25,7 @@ struct HeatState {
 /// derivative of the tabulated enthalpy (Simpson's rule between nodes), so that what flows and what is stored
 /// balance.
 ///
-/// Error: under 1e-5 relative for coolants (viscosity at its steepest; the rest under 1e-7). Outside the
+/// Error: relative, under 5e-5 of viscosity for coolants, within 2 K of an end 1e-3; the rest under 1e-6. Outside the
 /// liquid's range all but enthalpy stay as at the nearer end, and enthalpy goes on with the specific heat
 /// there.
 class EnthalpyTable {

@@ -17,7 +17,7 @@ namespace siphonwright {
 /// beyond the table by a power law. Newton's method in ln m, begun at the flow found last, with a bracket as
 /// its safeguard.
 ///
-/// Error: 1e-6 of the flow against flowFor().
+/// Error: under 1e-5 of the flow against flowFor().
 class FlowLaw {
 public:
     /// \param resistance of the cells, whose pockets and shut valves stay its own affair

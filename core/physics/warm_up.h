@@ -20,9 +20,10 @@
 ///
 /// h the coolant's enthalpy and T_out = T_s + (T - T_s) n / (exp(n) - 1), n = UA/(|m| cp): the outlet of a
 /// steady exponential whose mean is T, so that the long-time limit is that of steadyCirculation() however few
-/// the cells. Buoyancy is the weight of the cells, which hangs on states alone, and loss rises strictly with
-/// flow, so at each instant the flow is unique and signed. Stepped by DormandPrince; thermostats, cut-outs,
-/// boiling, target and a warm return are events located on its dense output.
+/// the cells. (In a hose that has come to rest T_out becomes T: see whileRenewed() in the source.) Buoyancy
+/// is the weight of the cells, which hangs on states alone, and loss rises strictly with flow, so at each
+/// instant the flow is unique and signed. Stepped by DormandPrince; thermostats, cut-outs, boiling, target
+/// and a warm return are events located on its dense output.
 ///
 /// Every assumed figure is a named member with its basis beside it. "Own choice" and "own estimate" mean that
 /// no published source is known to us.
@@ -117,7 +118,7 @@ struct WarmUpInputs {
 struct WarmUpOptions {
     /// Local error per step, see IntegratorTolerance: switch times within 0.1 s of their limit for the first
     /// and 2 s for the last of a day, temperatures within 0.05 K. Measured in tests/warm_up.
-    double relative_tolerance = 1e-6;
+    double relative_tolerance = 4e-7;
     double absolute_tolerance_K = 1e-5;
     double event_tolerance_s = 1e-4;
     double sample_every_s = 60;       ///< of the series; 0 records none

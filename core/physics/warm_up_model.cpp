@@ -22,6 +22,15 @@ double outletOverMean(double n)
     return n < nothing_left ? n / std::expm1(n) : 0;
 }
 
+/// A hose's coolant is on a steady exponential only while the flow renews it long before it cools; a hose
+/// that has come to rest is as warm at its end as it is on the whole, and not as cold as the air.
+double whileRenewed(double n)
+{
+    constexpr double renewed_until = 0.3; // ten times what flow in running has
+    const double over = n / renewed_until;
+    return n / (1 + over * over);
+}
+
 std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, std::size_t jacket_cells)
 {
     std::vector<LoopElement> ring = cellsOf(loop.chamber, 1);
@@ -165,6 +174,18 @@ double WarmUpModel::flow_kg_per_s(std::size_t loop, std::span<const double> stat
     return loops[loop].drive.flow_kg_per_s;
 }
 
+double WarmUpModel::drive_Pa(std::size_t loop, std::span<const double> state) const
+{
+    const Ring& ring = loops[loop];
+    double weight_kg_per_m2 = 0;
+    for (std::size_t i = 0; i < ring.cells.size(); ++i)
+        weight_kg_per_m2 += table.at(state[ring.at.chamber + i]).density_kg_per_m3 * ring.cells[i].rise_m;
+    weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
+                        (table.at(state[ring.at.supply_end]).density_kg_per_m3 -
+                         table.at(state[ring.at.chamber]).density_kg_per_m3);
+    return -standard_gravity_m_per_s2 * weight_kg_per_m2;
+}
+
 double WarmUpModel::endOf_degC(std::size_t loop, std::size_t cell, std::span<const double> state) const
 {
     const Ring& ring = loops[loop];
@@ -179,9 +200,10 @@ void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
         const HeatState& heat = ring.heat[i];
         double over_K = 0; // of the outlet over the mean
         if (i > 0 && flow > 0 && ring.cells[i].exchange_W_per_K > 0) {
+            const bool in_block = ring.cells[i].in_block;
             const double n = ring.cells[i].exchange_W_per_K / (flow * heat.specific_heat_J_per_kg_K);
-            const double around = ring.cells[i].in_block ? state[ring.at.swept] : air_degC;
-            over_K = (here - around) * (outletOverMean(n) - 1);
+            const double around = in_block ? state[ring.at.swept] : air_degC;
+            over_K = (here - around) * (outletOverMean(in_block ? n : whileRenewed(n)) - 1);
         }
         ring.outlet_degC[i] = here + over_K;
         ring.outflow_J_per_kg[i] =

@@ -43,6 +43,8 @@ public:
 
     /// Flow of a loop in a state, signed.
     double flow_kg_per_s(std::size_t loop, std::span<const double> state);
+    /// What drives a loop forward in a state; under 0 backward. Pockets are not in it.
+    double drive_Pa(std::size_t loop, std::span<const double> state) const;
     /// Temperature at the forward end of a cell, in the state whose flow was asked for last.
     double endOf_degC(std::size_t loop, std::size_t cell, std::span<const double> state) const;
     /// The flow found last, and what drove it and what pockets took of that.

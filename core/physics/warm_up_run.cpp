@@ -31,6 +31,7 @@ WarmUpRun::WarmUpRun(const WarmUpInputs& given, const WarmUpOptions& wanted, con
       model(given, wanted, liquid),
       solver(toleranceOf(wanted, model)),
       controls(given.loops.size()),
+      drives_Pa(given.loops.size()),
       edge_s(given.loops.size()),
       sampled_state(model.size())
 {}
@@ -101,17 +102,21 @@ bool WarmUpRun::advance(double latest)
         return false;
     }
     const std::optional<double> switch_s = firstChange();
-    const double until_s = switch_s.value_or(solver.time());
+    const std::optional<double> reversal_s = firstReversal(switch_s.value_or(solver.time()));
+    const double until_s = reversal_s.value_or(switch_s.value_or(solver.time()));
     recordUntil(until_s);
-    bool changed = switch_s && changeAll(until_s);
+    bool changed = reversal_s || (switch_s && changeAll(until_s));
     if (supplyAt(until_s) != supplied) {
         supplied = !supplied;
         for (std::size_t i = 0; i < controls.size(); ++i)
             setPower(i, until_s, SwitchCause::supply);
         changed = true;
     }
-    if (changed)
+    if (changed) {
         solver.restart(model, until_s);
+        for (std::size_t i = 0; i < drives_Pa.size(); ++i)
+            drives_Pa[i] = model.lastDrive(i).drive_Pa;
+    }
     if (!frozen())
         return true;
     out.status = WarmUpStatus::slush;
@@ -119,6 +124,13 @@ bool WarmUpRun::advance(double latest)
                    {{solver.time(), Unit::none}, {fluid.lowest_degC(), Unit::degC}},
                    {}};
     return false;
+}
+
+std::span<const double> WarmUpRun::stateAt(double time_s)
+{
+    for (std::size_t k = 0; k < sampled_state.size(); ++k)
+        sampled_state[k] = solver.at(time_s, k);
+    return sampled_state;
 }
 
 bool WarmUpRun::frozen() const
@@ -185,6 +197,28 @@ std::optional<double> WarmUpRun::firstChange() const
             if (at)
                 first = at;
         }
+    }
+    return first;
+}
+
+std::optional<double> WarmUpRun::firstReversal(double until_s)
+{
+    constexpr double least_Pa = 0.01; // under it flow carries nothing, whichever way
+    constexpr double tolerance_s = 1e-3;
+    std::optional<double> first;
+    for (std::size_t loop = 0; loop < drives_Pa.size(); ++loop) {
+        const double before_Pa = drives_Pa[loop];
+        const double after_Pa = model.lastDrive(loop).drive_Pa; // where the right-hand side was asked last
+        drives_Pa[loop] = after_Pa;
+        if (!(before_Pa * after_Pa < 0) || std::max(std::abs(before_Pa), std::abs(after_Pa)) < least_Pa)
+            continue;
+        const auto turned = [&](double time_s) {
+            const double drive_Pa = model.drive_Pa(loop, stateAt(time_s));
+            return before_Pa > 0 ? -drive_Pa : drive_Pa;
+        };
+        const auto at = firstRise(turned, solver.from(), first.value_or(until_s), tolerance_s);
+        if (at)
+            first = at;
     }
     return first;
 }
@@ -260,14 +294,9 @@ void WarmUpRun::recordUntil(double until_s)
 /// Moments that change nothing: the target reached, a return grown warm.
 void WarmUpRun::recordPassive(double until_s)
 {
-    const auto state = [&](double time_s) {
-        for (std::size_t k = 0; k < sampled_state.size(); ++k)
-            sampled_state[k] = solver.at(time_s, k);
-        return std::span<const double>(sampled_state);
-    };
     if (!out.target_s) {
         const auto over = [&](double time_s) {
-            return model.blockMean_degC(state(time_s)) - inputs.target_degC;
+            return model.blockMean_degC(stateAt(time_s)) - inputs.target_degC;
         };
         out.target_s = firstRise(over, solver.from(), until_s, options.event_tolerance_s);
     }
@@ -344,8 +373,7 @@ LoopSample WarmUpRun::loopSample(std::size_t loop, std::span<const double> state
 
 void WarmUpRun::sample(double time_s, double counted_until_s)
 {
-    for (std::size_t k = 0; k < sampled_state.size(); ++k)
-        sampled_state[k] = solver.at(time_s, k);
+    stateAt(time_s);
     WarmUpSample now;
     now.time_s = time_s;
     now.block_degC = model.blockMean_degC(sampled_state);
@@ -404,8 +432,7 @@ void WarmUpRun::finishLoop(std::size_t loop)
 
 void WarmUpRun::finish()
 {
-    for (std::size_t k = 0; k < sampled_state.size(); ++k)
-        sampled_state[k] = solver.at(out.end_s, k);
+    stateAt(out.end_s);
     out.block_at_end_degC = model.blockMean_degC(sampled_state);
     out.rest_at_end_degC = sampled_state[model.rest()];
     out.lost_J = sampled_state[model.lost()];

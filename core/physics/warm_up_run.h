@@ -37,7 +37,8 @@ private:
     DormandPrince solver;
     WarmUp out;
     std::vector<HeaterControl> controls;
-    std::vector<double> edge_s; ///< per loop: energised time on the edge
+    std::vector<double> drives_Pa; ///< per loop, at the last step's start
+    std::vector<double> edge_s;    ///< per loop: energised time on the edge
     std::vector<double> sampled_state;
     std::size_t samples = 0;
     bool supplied = false;
@@ -55,6 +56,8 @@ private:
     /// change cannot happen now.
     std::optional<double> past(std::size_t loop, Change change, double time_s) const;
     std::optional<double> firstChange() const;
+    /// When a loop's drive changes sign: there the rates have a kink that no step should lie across.
+    std::optional<double> firstReversal(double until_s);
     void change(std::size_t loop, Change change, double time_s);
     bool changeAll(double time_s);
     void setPower(std::size_t loop, double time_s, SwitchCause cause);
@@ -66,6 +69,7 @@ private:
     /// \param counted_until_s to when energy is added up already, in the same step
     void sample(double time_s, double counted_until_s);
     LoopSample loopSample(std::size_t loop, std::span<const double> state);
+    std::span<const double> stateAt(double time_s);
     bool frozen() const;
     void finish();
     void finishLoop(std::size_t loop);

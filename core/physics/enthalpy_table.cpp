@@ -6,6 +6,8 @@
 namespace siphonwright {
 namespace {
 
+constexpr double widest_cell_K = 0.5;
+
 /// The cubic over 0..1 with these values and slopes at its ends.
 std::array<double, 4> hermite(double a, double b, double slope_a, double slope_b)
 {
@@ -43,7 +45,7 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
     const double range_K = highest - lowest;
     if (!(range_K >= 1 && range_K <= 2000))
         return;
-    const auto count = static_cast<std::size_t>(std::ceil(range_K));
+    const auto count = static_cast<std::size_t>(std::ceil(range_K / widest_cell_K));
     width_K = range_K / static_cast<double>(count);
     std::vector<double> density, viscosity, ln_viscosity, heat;
     for (std::size_t i = 0; i <= count; ++i) {

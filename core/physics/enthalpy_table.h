@@ -21,13 +21,13 @@ struct HeatState {
 /// A liquid's properties with its enthalpy, tabulated for the right-hand side of warm-up, which asks for all
 /// of them at some ten temperatures a hundred thousand times.
 ///
-/// Method: cubics by values and slopes on a grid of 1 K, smooth where they join. Specific heat is the exact
+/// Method: cubics by values and slopes on a grid of 0.5 K, smooth where they join. Specific heat is the exact
 /// derivative of the tabulated enthalpy (Simpson's rule between nodes), so that what flows and what is stored
 /// balance.
 ///
-/// Error: relative, under 5e-5 of viscosity for coolants, within 2 K of an end 1e-3; the rest under 1e-6. Outside the
-/// liquid's range all but enthalpy stay as at the nearer end, and enthalpy goes on with the specific heat
-/// there.
+/// Error: relative, for coolants: 1e-4 of viscosity within half a kelvin of a bend in the liquid's own rules
+/// (100 degC), 1e-5 elsewhere; the rest under 1e-6. Outside the liquid's range all but enthalpy stay as at
+/// the nearer end, and enthalpy goes on with the specific heat there.
 class EnthalpyTable {
 public:
     /// \param fluid with a range of 1 to 2000 K; otherwise empty() and of no use

@@ -15,9 +15,10 @@ constexpr double typical_degC = 40;
 /// n / (exp(n) - 1): outlet over mean of an exponential that decays by n.
 double outletOverMean(double n)
 {
-    constexpr double series_until = 0.02; // the next term is under 3e-10
+    constexpr double series_until = 0.2; // the next term is under 3e-9
+    const double n2 = n * n;
     if (n < series_until)
-        return 1 - n / 2 + n * n / 12;
+        return 1 - n / 2 + n2 / 12 - n2 * n2 / 720;
     constexpr double nothing_left = 700;
     return n < nothing_left ? n / std::expm1(n) : 0;
 }

@@ -294,7 +294,7 @@ void WarmUpRun::recordUntil(double until_s)
 /// Moments that change nothing: the target reached, a return grown warm.
 void WarmUpRun::recordPassive(double until_s)
 {
-    if (!out.target_s) {
+    if (!out.target_s && model.blockMean_degC(solver.state()) >= inputs.target_degC) {
         const auto over = [&](double time_s) {
             return model.blockMean_degC(stateAt(time_s)) - inputs.target_degC;
         };

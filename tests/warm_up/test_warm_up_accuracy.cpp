@@ -77,7 +77,7 @@ void TestWarmUpAccuracy::theTableFollowsTheFluid()
         const HeatState state = table.at(t);
         VERIFY_NEAR(state.density_kg_per_m3, exact.density_kg_per_m3, 1e-6 * exact.density_kg_per_m3);
         VERIFY_NEAR(state.viscosity_Pa_s, exact.viscosity_Pa_s, 1e-4 * exact.viscosity_Pa_s);
-        VERIFY_NEAR(state.ln_viscosity, std::log(exact.viscosity_Pa_s), 5e-5);
+        VERIFY_NEAR(state.ln_viscosity, std::log(exact.viscosity_Pa_s), 1e-4);
         VERIFY_NEAR(state.specific_heat_J_per_kg_K, exact.specific_heat_J_per_kg_K, 0.01);
     }
     // Outside as at the nearer end; enthalpy goes on.
@@ -119,9 +119,9 @@ void TestWarmUpAccuracy::theFlowIsThatOfTheResistance()
         }
         for (double drive_Pa = 1e-9; drive_Pa < 1e5; drive_Pa *= 1.7) {
             const double there = resistance.flowFor(drive_Pa, states).flow_kg_per_s;
-            VERIFY_NEAR(law.flowLosing(drive_Pa, true, heat), there, 1e-5 * there);
+            VERIFY_NEAR(law.flowLosing(drive_Pa, true, heat), there, 5e-5 * there);
             const double back = -resistance.flowFor(-drive_Pa, states).flow_kg_per_s;
-            VERIFY_NEAR(law.flowLosing(drive_Pa, false, heat), back, 1e-5 * back);
+            VERIFY_NEAR(law.flowLosing(drive_Pa, false, heat), back, 5e-5 * back);
         }
         QCOMPARE(law.flowLosing(0, true, heat), 0.0);
     }

@@ -181,8 +181,8 @@ struct LoopOutcome {
     double least_flow_kg_per_s = 0; ///< while energised, after its first ten minutes
     double most_flow_kg_per_s = 0;
     LoopSample at_end;
-    /// Pockets' head stayed within a fifth of what drives the loop for a tenth of the energised time or more:
-    /// small causes decide whether it runs.
+    /// Pockets' head stayed within a fifth of what drives the loop for a tenth of the energised time or more,
+    /// or some heatings ended with flow and others stalled: small causes decide whether the loop runs.
     bool on_the_edge = false;
 };
 

@@ -33,6 +33,7 @@ WarmUpRun::WarmUpRun(const WarmUpInputs& given, const WarmUpOptions& wanted, con
       controls(given.loops.size()),
       drives_Pa(given.loops.size()),
       edge_s(given.loops.size()),
+      heatings(given.loops.size()),
       sampled_state(model.size())
 {}
 
@@ -278,8 +279,12 @@ void WarmUpRun::setPower(std::size_t loop, double time_s, SwitchCause cause)
     model.setPower(loop, on ? power_W : 0);
     LoopOutcome& outcome = out.loops[loop];
     outcome.switches.push_back({time_s, on, cause});
-    if (!on && !outcome.first_switch_off_s)
+    if (on)
+        return;
+    if (!outcome.first_switch_off_s)
         outcome.first_switch_off_s = time_s;
+    const bool circulates = model.flow_kg_per_s(loop, stateAt(time_s)) != 0;
+    ++(circulates ? heatings[loop].circulated : heatings[loop].stalled);
 }
 
 void WarmUpRun::recordUntil(double until_s)
@@ -416,7 +421,8 @@ void WarmUpRun::finishLoop(std::size_t loop)
     LoopOutcome& outcome = out.loops[loop];
     outcome.at_end = loopSample(loop, sampled_state);
     outcome.cycles_per_hour = cyclesPerHour(outcome.switches);
-    outcome.on_the_edge = edge_s[loop] > 0 && edge_s[loop] >= outcome.energised_s / 10;
+    outcome.on_the_edge = (edge_s[loop] > 0 && edge_s[loop] >= outcome.energised_s / 10) ||
+                          (heatings[loop].circulated > 0 && heatings[loop].stalled > 0);
     if (outcome.boiled_s && out.status == WarmUpStatus::done) {
         out.status = WarmUpStatus::boiling;
         out.message = {"After {0} s the heater's chamber boils, at {1}; the heater was stopped.",

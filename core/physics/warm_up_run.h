@@ -39,6 +39,12 @@ private:
     std::vector<HeaterControl> controls;
     std::vector<double> drives_Pa; ///< per loop, at the last step's start
     std::vector<double> edge_s;    ///< per loop: energised time on the edge
+    /// How a loop's heatings ended: with flow, or without.
+    struct Heatings {
+        int circulated = 0;
+        int stalled = 0;
+    };
+    std::vector<Heatings> heatings;
     std::vector<double> sampled_state;
     std::size_t samples = 0;
     bool supplied = false;

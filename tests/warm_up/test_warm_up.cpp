@@ -406,17 +406,20 @@ void TestWarmUp::theInfraredReadingIsTheRubbers()
 
 void TestWarmUp::aPocketNearTheDriveIsOnTheEdge()
 {
-    // A sound loop has a drive of some 7 mm; a bubble of half of that is passed, one of nearly all of it may
-    // be.
+    // Running, this loop's drive is some 7 mm. A bubble of 2 mm takes some of its flow; one of 4 to 5 mm lets
+    // it run until a pause lets the return cool; one of 10 mm never lets it start.
     TypicalEngine engine;
-    engine.pocket_m = 0.003;
+    engine.pocket_m = 0.002;
     const WarmUp passed = run(engine);
     QVERIFY(!passed.loops[0].on_the_edge);
     QVERIFY(passed.loops[0].most_flow_kg_per_s < run({}).loops[0].most_flow_kg_per_s);
-    bool seen = false;
-    for (engine.pocket_m = 0.004; engine.pocket_m < 0.03; engine.pocket_m += 0.001)
-        seen = seen || run(engine).loops[0].on_the_edge;
-    QVERIFY(seen);
+    engine.pocket_m = 0.005;
+    QVERIFY(run(engine).loops[0].on_the_edge);
+    engine.pocket_m = 0.010;
+    const WarmUp stalled = run(engine);
+    QVERIFY(!stalled.loops[0].on_the_edge);
+    QCOMPARE(stalled.loops[0].most_flow_kg_per_s, 0.0);
+    QVERIFY(!stalled.loops[0].return_warm_s);
 }
 
 void TestWarmUp::sameInputsGiveTheSameBits()

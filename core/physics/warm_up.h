@@ -89,7 +89,10 @@ struct WarmUpLoop {
     double return_wall_J_per_K = 0; ///< heat capacity of the hose itself, see wallHeatCapacity_J_per_m_K()
     double supply_wall_J_per_K = 0;
     double return_surface_share = 0.6; ///< HoseLoss::surface_share of the return hose
-    double swept_share = 0.7;          ///< of block and coolant, see sweptShare(); 0.02 to 0.98
+    /// On every pressure loss. Hose ends alone put some +-15 % on the flow, which is a factor of 0.75
+    /// to 1.35.
+    double loss_factor = 1;
+    double swept_share = 0.7; ///< of block and coolant, see sweptShare(); 0.02 to 0.98
 };
 
 /// The engine that the loops share.

@@ -127,6 +127,7 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     ring.share_at_outlet = elements[0].share_at_outlet.value_or(default_share_at_outlet);
     ring.swept_J_per_K = loop.swept_share * block.metal_J_per_K;
     ring.swept_loss_W_per_K = loop.swept_share * block.loss_W_per_K;
+    ring.loss_factor = loop.loss_factor;
     ring.thermostat = loop.heater.thermostat;
     ring.own_convection_W_per_K = loop.heater.own_convection_W_per_K;
     loops.push_back(ring);
@@ -164,7 +165,8 @@ void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
     const bool forward = ring.drive.drive_Pa > 0;
     ring.drive.pockets_Pa = ring.has_pockets ? pockets_Pa(ring, forward) : 0;
     const double net_Pa = std::abs(ring.drive.drive_Pa) - ring.drive.pockets_Pa;
-    const double flow = net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa, forward, ring.heat) : 0;
+    const double flow =
+        net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa / ring.loss_factor, forward, ring.heat) : 0;
     ring.drive.flow_kg_per_s = forward ? flow : -flow;
 }
 

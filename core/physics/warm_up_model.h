@@ -76,6 +76,7 @@ private:
         LoopStates at;
         std::vector<Cell> cells;
         FlowLaw law;
+        double loss_factor = 1;
         bool has_pockets = false;
         bool shut = false;
         double share_at_outlet = default_share_at_outlet;

@@ -406,10 +406,10 @@ void TestWarmUp::theInfraredReadingIsTheRubbers()
 
 void TestWarmUp::aPocketNearTheDriveIsOnTheEdge()
 {
-    // Running, this loop's drive is some 7 mm. A bubble of 2 mm takes some of its flow; one of 4 to 5 mm lets
+    // Running, this loop's drive is some 7 mm. A bubble of 0.5 mm takes some of its flow; one of 4 to 5 mm lets
     // it run until a pause lets the return cool; one of 10 mm never lets it start.
     TypicalEngine engine;
-    engine.pocket_m = 0.002;
+    engine.pocket_m = 0.0005;
     const WarmUp passed = run(engine);
     QVERIFY(!passed.loops[0].on_the_edge);
     QVERIFY(passed.loops[0].most_flow_kg_per_s < run({}).loops[0].most_flow_kg_per_s);

@@ -406,8 +406,8 @@ void TestWarmUp::theInfraredReadingIsTheRubbers()
 
 void TestWarmUp::aPocketNearTheDriveIsOnTheEdge()
 {
-    // Running, this loop's drive is some 7 mm. A bubble of 0.5 mm takes some of its flow; one of 4 to 5 mm lets
-    // it run until a pause lets the return cool; one of 10 mm never lets it start.
+    // Running, this loop's drive is some 7 mm. A bubble of 0.5 mm takes some of its flow; one of 4 to 5 mm
+    // lets it run until a pause lets the return cool; one of 10 mm never lets it start.
     TypicalEngine engine;
     engine.pocket_m = 0.0005;
     const WarmUp passed = run(engine);

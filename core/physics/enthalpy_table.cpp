@@ -47,16 +47,17 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
         return;
     const auto count = static_cast<std::size_t>(std::ceil(range_K / widest_cell_K));
     width_K = range_K / static_cast<double>(count);
-    std::vector<double> density, viscosity, ln_viscosity, heat;
+    per_K = 1 / width_K;
+    std::vector<double> density, ln_viscosity, loss_factor, heat;
     for (std::size_t i = 0; i <= count; ++i) {
         const FluidState state = fluid.at(lowest + static_cast<double>(i) * width_K);
         density.push_back(state.density_kg_per_m3);
-        viscosity.push_back(state.viscosity_Pa_s);
         ln_viscosity.push_back(std::log(state.viscosity_Pa_s));
+        loss_factor.push_back(state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3);
         heat.push_back(state.specific_heat_J_per_kg_K * width_K);
     }
-    const std::vector<double> density_slope = slopes(density), viscosity_slope = slopes(viscosity),
-                              ln_slope = slopes(ln_viscosity);
+    const std::vector<double> density_slope = slopes(density), ln_slope = slopes(ln_viscosity),
+                              factor_slope = slopes(loss_factor);
     double enthalpy = 0;
     cells.resize(count);
     for (std::size_t i = 0; i < count; ++i) {
@@ -64,8 +65,8 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
         const double middle = fluid.at(middle_degC).specific_heat_J_per_kg_K * width_K;
         const double next = enthalpy + (heat[i] + 4 * middle + heat[i + 1]) / 6;
         cells[i].density = hermite(density[i], density[i + 1], density_slope[i], density_slope[i + 1]);
-        cells[i].viscosity =
-            hermite(viscosity[i], viscosity[i + 1], viscosity_slope[i], viscosity_slope[i + 1]);
+        cells[i].loss_factor =
+            hermite(loss_factor[i], loss_factor[i + 1], factor_slope[i], factor_slope[i + 1]);
         cells[i].ln_viscosity = hermite(ln_viscosity[i], ln_viscosity[i + 1], ln_slope[i], ln_slope[i + 1]);
         cells[i].enthalpy = hermite(enthalpy, next, heat[i], heat[i + 1]);
         enthalpy = next;
@@ -76,17 +77,17 @@ HeatState EnthalpyTable::at(double temperature_degC) const
 {
     // What is not a number becomes the lower end.
     const double t = temperature_degC > lowest ? std::min(temperature_degC, highest) : lowest;
-    const double place = (t - lowest) / width_K;
+    const double place = (t - lowest) * per_K;
     const std::size_t index = std::min(static_cast<std::size_t>(place), cells.size() - 1);
     const Cell& cell = cells[index];
     const double x = place - static_cast<double>(index);
     const Cubic& h = cell.enthalpy;
     HeatState state;
     state.density_kg_per_m3 = valueOf(cell.density, x);
-    state.viscosity_Pa_s = valueOf(cell.viscosity, x);
+    state.viscosity_squared_per_density = valueOf(cell.loss_factor, x);
     state.ln_viscosity = valueOf(cell.ln_viscosity, x);
-    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) / width_K;
-    state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) / (width_K * width_K);
+    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) * per_K;
+    state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) * (per_K * per_K);
     state.enthalpy_J_per_kg = valueOf(h, x) + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
     return state;
 }

@@ -11,8 +11,9 @@ namespace siphonwright {
 /// What the balance of heats and heads in a loop asks of a liquid, all at once.
 struct HeatState {
     double density_kg_per_m3 = 0;
-    double viscosity_Pa_s = 0;
-    double ln_viscosity = 0;
+    double ln_viscosity = 0; ///< of dynamic viscosity in Pa s
+    double viscosity_squared_per_density =
+        0; ///< Pa2 s2 m3/kg: pressure losses go with it at one Reynolds number
     double specific_heat_J_per_kg_K = 0;
     double specific_heat_slope_J_per_kg_K2 = 0; ///< by temperature
     double enthalpy_J_per_kg = 0;               ///< over the lower end of the liquid's range
@@ -43,15 +44,16 @@ private:
     using Cubic = std::array<double, 4>;
     struct Cell {
         Cubic density{};
-        Cubic viscosity{};
         Cubic ln_viscosity{};
+        Cubic loss_factor{}; ///< viscosity squared over density
         Cubic enthalpy{};
     };
 
     std::vector<Cell> cells;
     double lowest = 0;
     double highest = 0;
-    double width_K = 1;
+    double width_K = 1; ///< of a cell
+    double per_K = 1;   ///< cells
 };
 
 } // namespace siphonwright

@@ -71,7 +71,7 @@ FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vect
     for (const std::size_t cell : with_loss) {
         const HeatState& state = states[cell];
         const Slope own = slopeAt(table, ln_flow - state.ln_viscosity);
-        const double factor = state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3;
+        const double factor = state.viscosity_squared_per_density;
         sum.loss_Pa += own.loss_Pa * factor;
         sum.per_ln_flow_Pa += own.per_ln_flow_Pa * factor;
         table += node_count;

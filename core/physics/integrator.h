@@ -9,6 +9,8 @@
 #include <limits>
 #include <optional>
 #include <span>
+#include <type_traits>
+#include <utility>
 #include <vector>
 
 /// Ordinary differential equations, stepped with control of the error, with states between steps and events.
@@ -75,7 +77,7 @@ public:
         rhs(time, std::span<const double>(row(row_end)), row(row_stage));
         ++evaluation_count;
         next_step = first_step > 0 ? first_step : firstStep();
-        last_error = 1e-4;
+        last_ln_error = ln_least_error;
     }
 
     /// One step that meets the tolerance, and ends at `latest` at the latest.
@@ -143,6 +145,7 @@ private:
                                  rows = 14;
     static constexpr double beta = 0.04;
     static constexpr double exponent = 0.2 - 0.75 * beta;
+    static constexpr double ln_least_error = -9.2; ///< of 1e-4: a lucky step says no more than that
 
     IntegratorTolerance tolerance;
     std::size_t count = 0;
@@ -150,7 +153,7 @@ private:
     double step_start = 0;
     double step_end = 0;
     double next_step = 0;
-    double last_error = 1e-4;
+    double last_ln_error = ln_least_error;
     std::size_t evaluation_count = 0;
     std::size_t attempt_count = 0;
 
@@ -192,34 +195,50 @@ private:
     template <typename RightHandSide>
     double tryStep(RightHandSide&& rhs, double h)
     {
-        using namespace dormand_prince;
+        const auto evaluate = [&]<std::size_t s>(std::integral_constant<std::size_t, s>) {
+            constexpr std::size_t to = s == 5 ? row_end : row_work;
+            addSlopes<s>(h, to);
+            rhs(step_start + dormand_prince::node[s + 1] * h, std::span<const double>(row(to)),
+                row(row_stage + s + 1));
+        };
+        [&]<std::size_t... s>(std::index_sequence<s...>)
+        {
+            (evaluate(std::integral_constant<std::size_t, s>{}), ...);
+        }
+        (std::make_index_sequence<6>{});
+        evaluation_count += 6;
+        return errorOver(h);
+    }
+
+    /// State at the start and h times the weighted slopes of stages 0 to s, in a row.
+    template <std::size_t s>
+    void addSlopes(double h, std::size_t to)
+    {
         double* const m = memory.data();
         const double* const k = m + row_stage * count;
-        const std::size_t n = count;
-        const auto sum = [&](std::size_t s, double* to) {
-            const std::array<double, 6>& a = dormand_prince::stage[s];
-            for (std::size_t i = 0; i < n; ++i) {
-                double slope = a[0] * k[i];
-                for (std::size_t j = 1; j <= s; ++j)
-                    slope += a[j] * k[j * n + i];
-                to[i] = m[row_start * n + i] + h * slope;
-            }
-        };
-        for (std::size_t s = 0; s < 6; ++s) {
-            double* const to = m + (s == 5 ? row_end : row_work) * n;
-            sum(s, to);
-            rhs(step_start + node[s + 1] * h, std::span<const double>(to, n), row(row_stage + s + 1));
+        constexpr std::array<double, 6> a = dormand_prince::stage[s];
+        for (std::size_t i = 0; i < count; ++i) {
+            double slope = a[0] * k[i];
+            for (std::size_t j = 1; j <= s; ++j)
+                slope += a[j] * k[j * count + i];
+            m[to * count + i] = m[row_start * count + i] + h * slope;
         }
-        evaluation_count += 6;
+    }
+
+    /// Error of the step just computed, over the tolerance: root mean square over the states that count.
+    double errorOver(double h) const
+    {
+        const double* const m = memory.data();
+        const double* const k = m + row_stage * count;
         double total = 0;
         std::size_t counted = 0;
-        for (std::size_t i = 0; i < n; ++i) {
-            double slope = 0;
-            for (std::size_t j = 0; j < 7; ++j)
-                slope += error[j] * k[j * n + i];
-            const double w = weight(i, m[row_start * n + i], m[row_end * n + i]);
+        for (std::size_t i = 0; i < count; ++i) {
+            const double w = weight(i, m[row_start * count + i], m[row_end * count + i]);
             if (w == std::numeric_limits<double>::infinity())
                 continue;
+            double slope = 0;
+            for (std::size_t j = 0; j < 7; ++j)
+                slope += dormand_prince::error[j] * k[j * count + i];
             total += (h * slope / w) * (h * slope / w);
             ++counted;
         }
@@ -231,11 +250,12 @@ private:
         prepareDense(h);
         step_end = to_end ? latest : step_start + h;
         const double floor_error = std::max(error, 1e-10);
-        double factor = 0.9 * std::pow(floor_error, -exponent) * std::pow(last_error, beta);
+        const double ln_error = std::log(floor_error);
+        double factor = 0.9 * std::exp(beta * last_ln_error - exponent * ln_error);
         factor = std::clamp(factor, 0.2, rejected ? 1.0 : 10.0);
         // A step cut short by `latest` says little of what the next can be.
         next_step = to_end && !rejected ? std::max(next_step, h * factor) : h * factor;
-        last_error = std::max(error, 1e-4);
+        last_ln_error = std::max(ln_error, ln_least_error);
     }
 
     void prepareDense(double h)

@@ -18,18 +18,19 @@ double outletOverMean(double n)
     constexpr double series_until = 0.2; // the next term is under 3e-9
     const double n2 = n * n;
     if (n < series_until)
-        return 1 - n / 2 + n2 / 12 - n2 * n2 / 720;
+        return 1 - n * 0.5 + n2 * (1.0 / 12 - n2 * (1.0 / 720));
     constexpr double nothing_left = 700;
     return n < nothing_left ? n / std::expm1(n) : 0;
 }
 
-/// A hose's coolant is on a steady exponential only while the flow renews it long before it cools; a hose
-/// that has come to rest is as warm at its end as it is on the whole, and not as cold as the air.
-double whileRenewed(double n)
+/// Transfer units of a hose's cell, UA over flow capacity, as its outlet sees them. Its coolant is on a
+/// steady exponential only while the flow renews it long before it cools; a hose that has come to rest is as
+/// warm at its end as it is on the whole, and not as cold as the air. So n / (1 + (n/0.3)^2).
+double unitsWhileRenewed(double exchange_W_per_K, double capacity_W_per_K)
 {
     constexpr double renewed_until = 0.3; // ten times what flow in running has
-    const double over = n / renewed_until;
-    return n / (1 + over * over);
+    const double limit = exchange_W_per_K * (1 / renewed_until);
+    return exchange_W_per_K * capacity_W_per_K / (capacity_W_per_K * capacity_W_per_K + limit * limit);
 }
 
 std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, std::size_t jacket_cells)
@@ -204,9 +205,11 @@ void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
         double over_K = 0; // of the outlet over the mean
         if (i > 0 && flow > 0 && ring.cells[i].exchange_W_per_K > 0) {
             const bool in_block = ring.cells[i].in_block;
-            const double n = ring.cells[i].exchange_W_per_K / (flow * heat.specific_heat_J_per_kg_K);
+            const double exchange = ring.cells[i].exchange_W_per_K;
+            const double capacity = flow * heat.specific_heat_J_per_kg_K;
+            const double n = in_block ? exchange / capacity : unitsWhileRenewed(exchange, capacity);
             const double around = in_block ? state[ring.at.swept] : air_degC;
-            over_K = (here - around) * (outletOverMean(in_block ? n : whileRenewed(n)) - 1);
+            over_K = (here - around) * (outletOverMean(n) - 1);
         }
         ring.outlet_degC[i] = here + over_K;
         ring.outflow_J_per_kg[i] =

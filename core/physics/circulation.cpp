@@ -20,20 +20,6 @@ Circulation refused(const Message& why)
     return result;
 }
 
-bool holds(const FluidState& state)
-{
-    return std::isfinite(state.density_kg_per_m3) && state.density_kg_per_m3 > 0 &&
-           std::isfinite(state.viscosity_Pa_s) && state.viscosity_Pa_s > 0 &&
-           std::isfinite(state.specific_heat_J_per_kg_K) && state.specific_heat_J_per_kg_K > 0;
-}
-
-bool holds(const Fluid& fluid)
-{
-    const double lowest = fluid.lowest_degC(), highest = fluid.highest_degC();
-    return std::isfinite(lowest) && std::isfinite(highest) && lowest < highest && holds(fluid.at(lowest)) &&
-           holds(fluid.at((lowest + highest) / 2)) && holds(fluid.at(highest));
-}
-
 /// Options with what no search could use put right.
 CirculationOptions usable(CirculationOptions options)
 {
@@ -107,9 +93,10 @@ void giveElements(Circulation& result, const Loop& loop, const LoopResistance& r
         state.end_degC = forward ? ends.out_degC : ends.in_degC;
         state.mean_degC = ends.mean_degC;
         state.heat_W = ends.heat_W;
-        state.reynolds = resistance.reynolds(i, flow, ends.mean_state);
-        state.velocity_m_per_s = flow / (ends.mean_state.density_kg_per_m3 * area_m2);
-        state.loss_Pa = resistance.slopeOf(i, forward, std::log(flow), ends.mean_state).loss_Pa;
+        state.reynolds = flow * element.bore_m / (area_m2 * std::exp(ends.ln_viscosity));
+        state.velocity_m_per_s = flow / (ends.density_kg_per_m3 * area_m2);
+        state.loss_Pa =
+            resistance.slopeOf(i, forward, std::log(flow), ends.density_kg_per_m3, ends.ln_viscosity).loss_Pa;
         result.elements.push_back(state);
     }
 }
@@ -121,13 +108,14 @@ void giveParts(Circulation& result, const Loop& loop, const LoopBalance& balance
     const double flow = std::abs(result.flow_kg_per_s);
     double total_Pa = 0;
     for (std::size_t i = 0; i < loop.elements.size(); ++i) {
-        const FluidState& state = balance.ends()[i].mean_state;
+        const double density_kg_per_m3 = balance.ends()[i].density_kg_per_m3;
+        const double viscosity_Pa_s = std::exp(balance.ends()[i].ln_viscosity);
         for (const Loss& given : loop.elements[i].losses) {
             const Loss loss = forward ? given : reversed(given);
-            const double velocity = flow / (state.density_kg_per_m3 * loss.area_m2);
-            const double reynolds = flow * loss.bore_m / (loss.area_m2 * state.viscosity_Pa_s);
+            const double velocity = flow / (density_kg_per_m3 * loss.area_m2);
+            const double reynolds = flow * loss.bore_m / (loss.area_m2 * viscosity_Pa_s);
             const double loss_Pa =
-                lossCoefficient(loss, reynolds) * state.density_kg_per_m3 * velocity * velocity / 2;
+                lossCoefficient(loss, reynolds) * density_kg_per_m3 * velocity * velocity / 2;
             const auto at = std::lower_bound(result.parts.begin(), result.parts.end(), given.part,
                                              [](const PartLoss& p, int part) { return p.part < part; });
             if (at != result.parts.end() && at->part == given.part)
@@ -141,8 +129,9 @@ void giveParts(Circulation& result, const Loop& loop, const LoopBalance& balance
         part.share = total_Pa > 0 ? part.loss_Pa / total_Pa : 0;
 }
 
-void giveState(Circulation& result, const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
-               CirculationSearch& search, const Root& root, const CirculationOptions& options)
+void giveState(Circulation& result, const Loop& loop, const LoopResistance& resistance,
+               const FluidTable& fluid, CirculationSearch& search, const Root& root,
+               const CirculationOptions& options)
 {
     Root settled = root;
     settled.balance = search.settle(root);
@@ -154,9 +143,11 @@ void giveState(Circulation& result, const Loop& loop, const LoopResistance& resi
     result.heater_outlet_degC = state.heater_outlet_degC;
     result.residual_Pa = b.net_Pa();
     giveHeads(result, b.drive_Pa, b.loss_Pa + b.pocket_Pa, b.pocket_Pa,
-              fluid.at(state.heater_inlet_degC).density_kg_per_m3);
-    giveElements(result, loop, resistance, search.balance());
-    giveParts(result, loop, search.balance());
+              fluid.density(state.heater_inlet_degC));
+    if (options.details) {
+        giveElements(result, loop, resistance, search.balance());
+        giveParts(result, loop, search.balance());
+    }
     result.on_the_edge = b.pocket_Pa > 0 && b.pocket_Pa >= (1 - options.edge_share) * b.drive_Pa;
     const char* pattern = root.forward
                               ? "circulates on {2} of head, into the heater at {0} and out at {1}"
@@ -211,17 +202,17 @@ void giveClosed(Circulation& result, const Survey& forward)
 }
 
 /// Search both directions, take one state and list the others.
-void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
-               CirculationSearch& search, const CirculationOptions& options)
+void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resistance,
+               const FluidTable& fluid, CirculationSearch& search, const CirculationOptions& options)
 {
     const Survey forward = search.survey(true);
-    const bool shut = std::any_of(loop.elements.begin(), loop.elements.end(),
-                                  [](const LoopElement& element) { return element.shut; });
-    if (shut)
+    if (search.shut())
         return giveClosed(result, forward);
-    const Survey backward = search.survey(false);
     std::vector<Root> roots = forward.roots;
-    roots.insert(roots.end(), backward.roots.begin(), backward.roots.end());
+    if (roots.empty() || options.look_for_others) {
+        const Survey backward = search.survey(false);
+        roots.insert(roots.end(), backward.roots.begin(), backward.roots.end());
+    }
     if (roots.empty())
         return giveReason(result, forward, search.limits(), options);
     for (std::size_t i = 1; i < roots.size(); ++i) {
@@ -234,14 +225,12 @@ void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resi
 
 } // namespace
 
-Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
+Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid,
                               const CirculationOptions& options)
 {
     const Message problem = problemIn(loop);
     if (!problem.pattern.empty())
         return refused(problem);
-    if (!holds(fluid))
-        return refused({"the coolant's properties are not numbers over 0", {}, {}});
     if (resistance.size() != loop.elements.size())
         return refused(
             {"the resistance is that of a loop of {a} elements", {}, {std::to_string(resistance.size())}});
@@ -253,9 +242,7 @@ Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance
     CirculationSearch search(loop, resistance, fluid, usable_options);
     Circulation result;
     Root followed;
-    const bool shut = std::any_of(loop.elements.begin(), loop.elements.end(),
-                                  [](const LoopElement& element) { return element.shut; });
-    if (usable_options.start_flow_kg_per_s != 0 && !shut)
+    if (usable_options.start_flow_kg_per_s != 0 && !search.shut())
         followed = search.follow(usable_options.start_flow_kg_per_s);
     if (followed.converged)
         giveState(result, loop, resistance, fluid, search, followed, usable_options);
@@ -270,7 +257,10 @@ Circulation steadyCirculation(const Loop& loop, const Fluid& fluid, const Circul
     const Message problem = problemIn(loop);
     if (!problem.pattern.empty())
         return refused(problem);
-    return steadyCirculation(loop, LoopResistance(loop.elements), fluid, options);
+    const std::optional<FluidTable> table = FluidTable::of(fluid);
+    if (!table)
+        return refused({"the coolant has no range of temperature with properties over 0", {}, {}});
+    return steadyCirculation(loop, LoopResistance(loop.elements), *table, options);
 }
 
 } // namespace siphonwright

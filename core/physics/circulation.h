@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/physics/fluid.h"
+#include "core/physics/fluid_table.h"
 #include "core/physics/loop_resistance.h"
 #include "core/quantity/quantity.h"
 
@@ -17,7 +18,7 @@
 /// has power, an exponential where it exchanges heat, T - Te = (T0 - Te) exp(-NTU x), NTU = UA/(m cp),
 /// Te = surroundings + power/UA. Density is integrated along that profile, exactly for a density quadratic
 /// in temperature between the element's ends, so that where a hose is hot while it rises counts. Specific
-/// heat, density and viscosity are taken at each element's own mean temperature.
+/// heat is that halfway between an element's end temperatures, viscosity that at its mean temperature.
 ///
 /// States: with hoses that lose heat a loop can have several, forward and backward. Every change of sign of
 /// (drive less resistance) over a grid of flows is refined by Newton's method in ln m within its bracket;
@@ -25,8 +26,9 @@
 /// outside the fluid's range, or at boiling, is dropped. Two states closer than one step of the grid can
 /// pass unseen; they are about to vanish anyway.
 ///
-/// Error: relative 1e-6 of flow against closed forms with constant properties; what it says of a real loop
-/// is limited by the losses of hose ends (about +-15 % of flow).
+/// Error: of the numbers, under 1e-6 of flow and what LoopResistance states; cutting elements up finely moves
+/// flow by under 1e-3. What it says of a real loop is limited by the losses of hose ends (about +-15 % of
+/// flow) and the jacket's profile (18 % between its bounds).
 ///
 /// Never throws, never loops without end, and puts no NaN into a result.
 namespace siphonwright {
@@ -43,12 +45,17 @@ struct CirculationOptions {
     /// evaluations, and searches after all if that is not stable or out of range. It finds what the search
     /// finds wherever a loop has but one state in that direction. It leaves also_possible empty.
     double start_flow_kg_per_s = 0;
+    /// Look for the other states, backward ones too, when a forward one is found; without, also_possible is
+    /// empty and a search takes a third of the time.
+    bool look_for_others = true;
+    /// Fill Circulation::elements and parts.
+    bool details = true;
     /// Temperature that no element may reach. Boiling depends on cap, altitude and mixture, which the loop
     /// does not know; by default only the end of the fluid's property data limits it.
     double boiling_degC = std::numeric_limits<double>::infinity();
     /// Change of flow, relative, at which a state counts as found: far under every model error, and tight
     /// enough that differences between neighbouring designs are not numerical.
-    double flow_tolerance = 1e-9;
+    double flow_tolerance = 1e-7;
     /// Evaluations spent on one state before it counts as not converged; it takes 3 to 7.
     int most_iterations = 80;
     /// Step of the search in ln(flow). Steady flow over power, height and viscosity changes slowly (powers
@@ -127,10 +134,10 @@ struct Circulation {
 /// the largest reverse flow.
 Circulation steadyCirculation(const Loop& loop, const Fluid& fluid, const CirculationOptions& options = {});
 
-/// The same with the loop's resistance tables at hand, which stay good while its geometry and losses do:
-/// heats, temperatures and pockets of `loop` may differ from those `resistance` was built from, shape and
-/// losses may not.
-Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
+/// The same with the tables at hand, which takes most of the time. Those of resistance stay good while the
+/// loop's geometry and losses do: heats, temperatures and pockets of `loop` may differ from those
+/// `resistance` was built from, shape and losses may not.
+Circulation steadyCirculation(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid,
                               const CirculationOptions& options = {});
 
 /// What is wrong with a loop, naming element and value; an empty pattern when nothing is.

@@ -10,7 +10,7 @@ namespace {
 // Past this an exponential has long ended; it keeps products of large and small numbers finite.
 constexpr double most_ntu = 1e8;
 
-// No temperature is looked for beyond: far outside every fluid's range, and finite.
+// No temperature is looked for beyond: far outside every fluid_'s range, and finite.
 constexpr double beyond_degC = 1e12;
 
 bool hasHeat(const Heat& heat)
@@ -18,15 +18,17 @@ bool hasHeat(const Heat& heat)
     return heat.power_W != 0 || heat.exchange_W_per_K > 0;
 }
 
-double ntuOf(const Heat& heat, double capacity_W_per_K)
+double ntuOf(const Heat& heat, double K_per_W)
 {
-    return std::min(heat.exchange_W_per_K / capacity_W_per_K, most_ntu);
+    return std::min(heat.exchange_W_per_K * K_per_W, most_ntu);
 }
 
 /// (1 - exp(-n)) / n
 double meanDecay(double ntu)
 {
-    return ntu > 0 ? -std::expm1(-ntu) / ntu : 1;
+    if (ntu < 0.03) // short pieces of hose: the series, to 2e-13
+        return 1 - ntu * (1.0 / 2 - ntu * (1.0 / 6 - ntu * (1.0 / 24 - ntu * (1.0 / 120))));
+    return -std::expm1(-ntu) / ntu;
 }
 
 /// Mean density over an element from densities at its end, halfway in temperature, and at its start.
@@ -52,129 +54,166 @@ ProfileMoments profileMoments(double ntu)
     return {mean, (0.5 - mean) / ntu + mean * mean};
 }
 
-LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const Fluid& liquid)
-    : loop(in), resistance(tables), fluid(liquid), stream(in.elements.size()), entry_degC(in.start_degC)
+LoopBalance::LoopBalance(const Loop& in, const LoopResistance& tables, const FluidTable& liquid)
+    : loop_(in),
+      resistance_(tables),
+      fluid_(liquid),
+      stream_(in.elements.size()),
+      lines_(in.elements.size()),
+      entry_degC_(in.start_degC)
 {
     double warmth_W = 0, exchange_W_per_K = 0;
-    for (const LoopElement& element : loop.elements) {
+    for (const LoopElement& element : loop_.elements) {
         exchange_W_per_K += element.heat.exchange_W_per_K;
         warmth_W += element.heat.exchange_W_per_K * element.heat.surroundings_degC;
     }
     if (exchange_W_per_K > 0)
-        entry_degC = warmth_W / exchange_W_per_K;
-    const double specific_heat = fluid.at(entry_degC).specific_heat_J_per_kg_K;
-    specific_heat_J_per_kg_K.assign(loop.elements.size(), specific_heat);
-}
-
-LoopBalance::Round LoopBalance::sweep(double flow_kg_per_s, bool forward)
-{
-    Round round;
-    double temperature_degC = entry_degC;
-    for (std::size_t k = 0; k < loop.elements.size(); ++k) {
-        const std::size_t i = place(k, forward);
-        const Heat& heat = loop.elements[i].heat;
-        Ends& ends = stream[i];
-        ends.in_degC = temperature_degC;
-        if (hasHeat(heat)) {
-            const double capacity_W_per_K = flow_kg_per_s * specific_heat_J_per_kg_K[i];
-            const double ntu = ntuOf(heat, capacity_W_per_K);
-            const double decay = meanDecay(ntu);
-            temperature_degC +=
-                (ntu * (heat.surroundings_degC - temperature_degC) + heat.power_W / capacity_W_per_K) * decay;
-            round.lost_share += (1 - round.lost_share) * ntu * decay;
-        }
-        ends.out_degC = temperature_degC;
+        entry_degC_ = warmth_W / exchange_W_per_K;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        lines_[i].halfway_degC = entry_degC_;
+        lines_[i].heat = loop_.elements[i].heat;
+        lines_[i].has_heat = hasHeat(lines_[i].heat);
     }
-    round.gain_K = temperature_degC - entry_degC;
-    return round;
 }
 
-double LoopBalance::renewSpecificHeats()
+/// Differences of temperature go about as 1/flow; that is where the next ones are looked for.
+void LoopBalance::foresee(double signed_flow_kg_per_s)
 {
-    double change_K = 0;
-    for (std::size_t i = 0; i < loop.elements.size(); ++i) {
-        if (!hasHeat(loop.elements[i].heat))
+    const double ratio = known_flow_kg_per_s_ / signed_flow_kg_per_s;
+    known_flow_kg_per_s_ = signed_flow_kg_per_s;
+    if (!(ratio > 0 && std::isfinite(ratio)))
+        return;
+    for (Line& line : lines_)
+        line.halfway_degC = entry_degC_ + (line.halfway_degC - entry_degC_) * ratio;
+}
+
+/// All lines whose error is not good enough.
+void LoopBalance::renewLines(double flow_kg_per_s, double good_enough_K)
+{
+    for (Line& line : lines_) {
+        if (!line.has_heat || line.error_K <= good_enough_K)
             continue;
-        const Ends& ends = stream[i];
-        const double now = fluid.at((ends.in_degC + ends.out_degC) / 2).specific_heat_J_per_kg_K;
-        double& known = specific_heat_J_per_kg_K[i];
-        change_K += std::abs((ends.out_degC - ends.in_degC) * (now - known) / known);
-        known = now;
+        line.specific_heat_J_per_kg_K = fluid_.specificHeat(line.halfway_degC);
+        const double K_per_W = 1 / (flow_kg_per_s * line.specific_heat_J_per_kg_K);
+        const double ntu = ntuOf(line.heat, K_per_W);
+        const double decay = meanDecay(ntu);
+        line.lost_share = ntu * decay;
+        line.add_K = (ntu * line.heat.surroundings_degC + line.heat.power_W * K_per_W) * decay;
     }
-    return change_K;
 }
 
-void LoopBalance::findTemperatures(double flow_kg_per_s, bool forward)
+/// The entry temperature that comes back as it set out; none other can if nothing is exchanged.
+void LoopBalance::findEntry(bool forward)
 {
-    constexpr double tolerance_K = 1e-9;
-    constexpr int most_sweeps = 40; // each is some thirty times nearer
-    for (int i = 0; i < most_sweeps; ++i) {
-        // For given specific heats the way round is affine in the entry temperature, so one step finds it.
-        const Round round = sweep(flow_kg_per_s, forward);
-        const double step_K = round.lost_share > 0 ? round.gain_K / round.lost_share : 0;
-        const double change_K = std::abs(step_K) + renewSpecificHeats();
-        if (change_K <= tolerance_K)
+    double lost_share = 0, add_K = 0;
+    for (std::size_t k = 0; k < lines_.size(); ++k) {
+        const Line& line = lines_[place(k, forward)];
+        add_K += line.add_K - line.lost_share * add_K;
+        lost_share += line.lost_share - line.lost_share * lost_share;
+    }
+    if (lost_share > 0)
+        entry_degC_ = std::clamp(add_K / lost_share, -beyond_degC, beyond_degC);
+}
+
+/// Temperatures once round. Returns about how far they are off, as specific heats were those of the
+/// temperatures before.
+double LoopBalance::run(bool forward)
+{
+    constexpr double specific_heat_change_per_K = 1e-3; // of any coolant, about
+    double error_K = 0, temperature_degC = entry_degC_;
+    for (std::size_t k = 0; k < lines_.size(); ++k) {
+        const std::size_t i = place(k, forward);
+        Line& line = lines_[i];
+        const double gain_K = line.add_K - line.lost_share * temperature_degC;
+        const double halfway_degC = temperature_degC + gain_K / 2;
+        line.error_K = std::abs(gain_K * (halfway_degC - line.halfway_degC)) * specific_heat_change_per_K;
+        error_K += line.error_K;
+        line.halfway_degC = halfway_degC;
+        stream_[i].in_degC = temperature_degC;
+        temperature_degC += gain_K;
+        stream_[i].out_degC = temperature_degC;
+    }
+    return error_K;
+}
+
+void LoopBalance::findTemperatures(double flow_kg_per_s, bool forward, double tolerance_K)
+{
+    constexpr int most_rounds = 40; // each is some thirty times nearer
+    foresee(forward ? flow_kg_per_s : -flow_kg_per_s);
+    const double negligible_K = tolerance_K / (4 * static_cast<double>(lines_.size()));
+    renewLines(flow_kg_per_s, -1);
+    for (int i = 0; i < most_rounds; ++i) {
+        findEntry(forward);
+        if (run(forward) <= tolerance_K)
             return;
-        entry_degC = std::clamp(entry_degC + step_K, -beyond_degC, beyond_degC);
+        renewLines(flow_kg_per_s, negligible_K);
     }
 }
 
-/// Temperature, mean state and heat of an element whose ends are known; returns its mean density.
-double LoopBalance::fill(std::size_t i, double flow_kg_per_s, const FluidState& at_in,
-                         const FluidState& at_out)
+/// Mean temperature and heat of an element whose ends are known; returns its density averaged over its
+/// length.
+double LoopBalance::fill(std::size_t i, double flow_kg_per_s, double density_in, double density_out)
 {
-    const LoopElement& element = loop.elements[i];
-    Ends& ends = stream[i];
-    if (ends.out_degC == ends.in_degC) {
-        ends.mean_degC = ends.in_degC;
-        ends.mean_state = at_in;
-        ends.heat_W = 0;
-        return at_in.density_kg_per_m3;
-    }
-    const double capacity_W_per_K = flow_kg_per_s * specific_heat_J_per_kg_K[i];
-    ends.heat_W = capacity_W_per_K * (ends.out_degC - ends.in_degC);
+    const LoopElement& element = loop_.elements[i];
+    Ends& ends = stream_[i];
+    const double capacity_W_per_K = flow_kg_per_s * lines_[i].specific_heat_J_per_kg_K;
+    const double gain_K = ends.out_degC - ends.in_degC;
+    ends.heat_W = capacity_W_per_K * gain_K;
     if (element.share_at_outlet) {
         const double share = *element.share_at_outlet;
-        ends.mean_degC = ends.in_degC + share * (ends.out_degC - ends.in_degC);
-        ends.mean_state = fluid.at(ends.mean_degC);
-        return share * at_out.density_kg_per_m3 + (1 - share) * at_in.density_kg_per_m3;
+        ends.mean_degC = ends.in_degC + share * gain_K;
+        return share * density_out + (1 - share) * density_in;
     }
-    const ProfileMoments u = profileMoments(ntuOf(element.heat, capacity_W_per_K));
-    const FluidState halfway = fluid.at((ends.in_degC + ends.out_degC) / 2);
-    ends.mean_degC = ends.out_degC + (ends.in_degC - ends.out_degC) * u.mean;
-    ends.mean_state = element.heat.exchange_W_per_K > 0 ? fluid.at(ends.mean_degC) : halfway;
-    return meanDensity(at_out.density_kg_per_m3, halfway.density_kg_per_m3, at_in.density_kg_per_m3, u);
+    const ProfileMoments u = profileMoments(ntuOf(element.heat, 1 / capacity_W_per_K));
+    ends.mean_degC = ends.out_degC - gain_K * u.mean;
+    return meanDensity(density_out, fluid_.density(ends.in_degC + gain_K / 2), density_in, u);
 }
 
-Balance LoopBalance::at(double ln_flow, bool forward)
+Balance LoopBalance::at(double ln_flow, bool forward, double tolerance_K)
 {
     const double flow_kg_per_s = std::exp(ln_flow);
-    findTemperatures(flow_kg_per_s, forward);
+    findTemperatures(flow_kg_per_s, forward, tolerance_K);
     Balance balance;
-    balance.hottest_degC = balance.coldest_degC = entry_degC;
-    FluidState at_in = fluid.at(entry_degC);
-    const double reference = at_in.density_kg_per_m3;
+    balance.hottest_degC = balance.coldest_degC = entry_degC_;
+    double density_in = fluid_.density(entry_degC_), ln_viscosity_in = fluid_.lnViscosity(entry_degC_);
+    const double reference = density_in;
     double heights_m = 0;
-    for (std::size_t k = 0; k < loop.elements.size(); ++k) {
+    bool known = true; // the viscosity at the way in
+    for (std::size_t k = 0; k < loop_.elements.size(); ++k) {
         const std::size_t i = place(k, forward);
-        const LoopElement& element = loop.elements[i];
-        const Ends& ends = stream[i];
-        const FluidState at_out = ends.out_degC == ends.in_degC ? at_in : fluid.at(ends.out_degC);
-        const double density_kg_per_m3 = fill(i, flow_kg_per_s, at_in, at_out);
-        const double rise_m = forward ? element.rise_m : -element.rise_m;
+        const LoopElement& element = loop_.elements[i];
+        Ends& ends = stream_[i];
+        double density = density_in, density_out = density_in;
+        if (ends.out_degC != ends.in_degC) {
+            density_out = fluid_.density(ends.out_degC);
+            density = fill(i, flow_kg_per_s, density_in, density_out);
+            ends.density_kg_per_m3 = density;
+            ends.ln_viscosity = fluid_.lnViscosity(ends.mean_degC);
+            known = false;
+        } else {
+            if (!known)
+                ln_viscosity_in = fluid_.lnViscosity(ends.in_degC);
+            known = true;
+            ends.heat_W = 0;
+            ends.mean_degC = ends.in_degC;
+            ends.density_kg_per_m3 = density_in;
+            ends.ln_viscosity = ln_viscosity_in;
+        }
         // Relative to one density, as rises add to nothing: no rounding is left of an even temperature.
-        balance.drive_Pa -= standard_gravity_m_per_s2 * (density_kg_per_m3 - reference) * rise_m;
+        const double rise_m = forward ? element.rise_m : -element.rise_m;
+        balance.drive_Pa -= standard_gravity_m_per_s2 * (density - reference) * rise_m;
         heights_m += std::abs(rise_m);
         const double pocket_m = forward ? element.pocket_forward_m : element.pocket_backward_m;
-        balance.pocket_Pa += standard_gravity_m_per_s2 * ends.mean_state.density_kg_per_m3 * pocket_m;
-        const LoopResistance::Slope loss = resistance.slopeOf(i, forward, ln_flow, ends.mean_state);
+        balance.pocket_Pa += standard_gravity_m_per_s2 * ends.density_kg_per_m3 * pocket_m;
+        const LoopResistance::Slope loss =
+            resistance_.slopeOf(i, forward, ln_flow, ends.density_kg_per_m3, ends.ln_viscosity);
         balance.loss_Pa += loss.loss_Pa;
         balance.loss_per_ln_flow_Pa += loss.per_ln_flow_Pa;
         balance.coldest_degC = std::min(balance.coldest_degC, ends.out_degC);
         balance.hottest_degC = std::max(balance.hottest_degC, ends.out_degC);
-        at_in = at_out;
+        density_in = density_out;
     }
-    // What temperatures alike to 1e-9 K drive is rounding.
+    // What temperatures alike to 1e-8 K drive is rounding.
     if (std::abs(balance.drive_Pa) < 1e-6 + 1e-11 * standard_gravity_m_per_s2 * reference * heights_m)
         balance.drive_Pa = 0;
     return balance;

@@ -64,7 +64,7 @@ Message problemIn(const Loop& loop)
     bool resists = false;
     for (std::size_t i = 0; i < loop.elements.size(); ++i) {
         const LoopElement& element = loop.elements[i];
-        const Message problem = problemIn(element, i);
+        Message problem = problemIn(element, i);
         if (!problem.pattern.empty())
             return problem;
         gap_m += element.rise_m;

@@ -23,6 +23,7 @@ struct Root {
     bool forward = true;
     Balance balance;
     bool converged = false;
+    bool settled = false; ///< it was the last that was evaluated
 };
 
 /// What a search through the flows of one direction found.
@@ -39,7 +40,7 @@ struct Survey {
 
 class CirculationSearch {
 public:
-    CirculationSearch(const Loop& loop, const LoopResistance& resistance, const Fluid& fluid,
+    CirculationSearch(const Loop& loop, const LoopResistance& resistance, const FluidTable& fluid,
                       const CirculationOptions& options);
 
     /// All stable states of a direction.
@@ -47,11 +48,15 @@ public:
     /// The state next to a flow; not converged where it is not plainly a stable one in range.
     Root follow(double flow_kg_per_s);
     /// Leaves temperatures as they are in this state.
-    Balance settle(const Root& root) { return evaluate(root.ln_flow, root.forward); }
+    Balance settle(const Root& root)
+    {
+        return root.settled ? root.balance : evaluate(root.ln_flow, root.forward);
+    }
 
-    const LoopBalance& balance() const { return loop_balance; }
-    const TemperatureLimits& limits() const { return range; }
-    int evaluations() const { return count; }
+    const LoopBalance& balance() const { return balance_; }
+    const TemperatureLimits& limits() const { return range_; }
+    bool shut() const { return shut_; } ///< a closed valve stands in the loop
+    int evaluations() const { return count_; }
 
 private:
     struct Point {
@@ -62,17 +67,21 @@ private:
         double lowest = 0; ///< ln flow
         double highest = 0;
     };
-    const Loop& loop;
-    const LoopResistance& resistance;
-    const Fluid& fluid;
-    const CirculationOptions& options;
-    LoopBalance loop_balance;
-    TemperatureLimits range;
-    int count = 0;
+    const Loop& loop_;
+    const LoopResistance& resistance_;
+    const FluidTable& fluid_;
+    const CirculationOptions& options_;
+    LoopBalance balance_;
+    TemperatureLimits range_;
+    int count_ = 0;
+    bool shut_ = false;
 
-    Balance evaluate(double ln_flow, bool forward);
+    Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;
     double largestDrive_Pa() const;
+    void note(const Balance& balance, Survey& survey) const;
+    void sort(const Root& root, Survey& survey) const;
+    void narrowHotEdge(double hot, double in_range, bool forward, Survey& survey);
     Root refine(Point runs, Point stops, bool forward);
 };
 

@@ -15,7 +15,7 @@ namespace siphonwright {
 /// of viscosity, which is all that a balance of heads and heats needs. The integral is that of the tabulated
 /// density, exactly.
 ///
-/// Error: measured against the liquid at construction, largest_relative_error(); under 1e-8 for GlycolWater.
+/// Error: measured against the liquid at construction, largestRelativeError(); under 2e-8 for GlycolWater.
 /// Outside the liquid's range values stay as at the nearer end and the integral goes on with them.
 class FluidTable {
 public:
@@ -38,7 +38,7 @@ public:
 
     /// Largest deviation from the liquid at points between the tabulated ones, relative; for viscosity
     /// itself, not its logarithm.
-    double largest_relative_error() const { return largest_relative_error_; }
+    double largestRelativeError() const { return largest_relative_error_; }
 
 private:
     /// In the share of the cell's width, lowest power first.

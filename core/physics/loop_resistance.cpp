@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
 #include <numbers>
 #include <variant>
 
@@ -9,10 +10,54 @@ namespace siphonwright {
 
 namespace {
 
-// Finer than the steepest thing in the tables, the rise of friction between Re 2000 and 3000.
-constexpr double node_step = 0.1;
+// Nodes over ln Re, from Re 0.1 to 1e6: close together where the laws of walls, bends and hose ends change,
+// each at its own Reynolds number between 1,000 and 25,000 in the element's bore; far apart elsewhere.
+constexpr double wide_step = 0.2, close_step = 0.025;
+constexpr int close_from = 46, close_to = 175, node_count = 195;
 const double first_ln_reynolds = std::log(0.1);
-constexpr int node_count = 163; // to Re 1.1e6
+const double close_ln_reynolds = first_ln_reynolds + close_from * wide_step;
+const double last_ln_reynolds = close_ln_reynolds + (close_to - close_from) * close_step;
+
+double lnReynoldsAt(int node)
+{
+    if (node < close_from)
+        return first_ln_reynolds + node * wide_step;
+    if (node < close_to)
+        return close_ln_reynolds + (node - close_from) * close_step;
+    return last_ln_reynolds + (node - close_to) * wide_step;
+}
+
+/// The interval between two nodes that a Reynolds number falls in, or the nearest.
+struct Cell {
+    int first = 0;
+    double step = wide_step;
+    double per_step = 1 / wide_step;
+    double t = 0; ///< place in it, 0 to 1; outside the table less or more
+};
+
+Cell cellOf(double ln_reynolds)
+{
+    Cell cell;
+    double from = first_ln_reynolds;
+    int least = 0, most = close_from - 1;
+    if (ln_reynolds >= last_ln_reynolds) {
+        from = last_ln_reynolds;
+        least = close_to;
+        most = node_count - 2;
+    } else if (ln_reynolds >= close_ln_reynolds) {
+        from = close_ln_reynolds;
+        cell.step = close_step;
+        cell.per_step = 1 / close_step;
+        least = close_from;
+        most = close_to - 1;
+    }
+    const double place = (ln_reynolds - from) * cell.per_step;
+    // Not a number falls in the first, and stays one in t.
+    const double inside = place > 0 ? std::min(place, static_cast<double>(most - least)) : 0;
+    cell.first = least + static_cast<int>(inside);
+    cell.t = place - (cell.first - least);
+    return cell;
+}
 
 // A bend loses nothing under a Dean number of 11.6, and logarithms need something.
 constexpr double least_K_Re = 1e-9;
@@ -31,41 +76,135 @@ double areaOf(const LoopElement& element)
     return element.area_m2 > 0 ? element.area_m2 : std::numbers::pi / 4 * element.bore_m * element.bore_m;
 }
 
-/// A loss seen from its element's bore.
-struct Seen {
+using Values = std::array<double, node_count>; ///< at every node
+
+/// The coefficients of one loss at every node, walls per metre.
+struct Known {
     Loss loss;
     double reynolds_ratio = 1; ///< Re in its own bore per Re in the element's
-    double K_ratio = 1;        ///< K on the element's velocity per K on its own
+    Values K{};
 };
 
-std::vector<Seen> seenFrom(const LoopElement& element, bool forward)
+/// What the coefficient of a form hangs on.
+std::array<double, 3> numbersOf(const loss_form::Wall& f)
 {
-    const double area_m2 = areaOf(element);
-    std::vector<Seen> seen;
-    for (const Loss& given : element.losses) {
-        Seen s;
-        s.loss = forward ? given : reversed(given);
-        const double areas = area_m2 / s.loss.area_m2;
-        s.reynolds_ratio = s.loss.bore_m / element.bore_m * areas;
-        s.K_ratio = areas * areas;
-        seen.push_back(s);
-    }
-    return seen;
+    return {f.length_m, f.roughness_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Local& f)
+{
+    return {f.constant, f.per_reynolds, f.exponent};
+}
+std::array<double, 3> numbersOf(const loss_form::Entrance& f)
+{
+    return {f.constant, 0, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Exit& /*exit*/)
+{
+    return {0, 0, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Bend& f)
+{
+    return {f.angle_rad, f.radius_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::HoseEnd& f)
+{
+    return {f.own_bore_m, f.own_length_m, 0};
+}
+std::array<double, 3> numbersOf(const loss_form::Step& f)
+{
+    return {f.next_bore_m, 0, 0};
 }
 
-double totalK(const std::vector<Seen>& losses, double reynolds)
+/// Whether two losses have the same coefficients.
+bool same(const Loss& a, const Loss& b)
 {
-    double K = 0;
-    for (const Seen& s : losses)
-        K += s.K_ratio * lossCoefficient(s.loss, s.reynolds_ratio * reynolds);
-    return std::clamp(K, least_K_Re / reynolds, most_K);
+    const auto numbers = [](const auto& form) { return numbersOf(form); };
+    return a.bore_m == b.bore_m && a.form.index() == b.form.index() &&
+           std::visit(numbers, a.form) == std::visit(numbers, b.form);
+}
+
+/// Evaluates each different loss of a loop once: hoses have the same wall and the same ends throughout.
+class Coefficients {
+public:
+    const Values& of(const Loss& loss, double reynolds_ratio)
+    {
+        for (const Known& known : all_)
+            if (known.reynolds_ratio == reynolds_ratio && same(known.loss, loss))
+                return known.K;
+        Known made;
+        made.loss = loss;
+        made.reynolds_ratio = reynolds_ratio;
+        for (int i = 0; i < node_count; ++i)
+            made.K[static_cast<std::size_t>(i)] =
+                lossCoefficient(loss, reynolds_ratio * std::exp(lnReynoldsAt(i)));
+        all_.push_back(made);
+        return all_.back().K;
+    }
+
+private:
+    std::deque<Known> all_; // what was returned stays where it is
+};
+
+/// All of an element's losses as one coefficient on the element's own velocity.
+Values totalK(const LoopElement& element, bool forward, Coefficients& coefficients)
+{
+    Values total{};
+    for (const Loss& given : element.losses) {
+        Loss loss = forward ? given : reversed(given);
+        const double areas = areaOf(element) / loss.area_m2;
+        double share = areas * areas; // K on the element's velocity per K on the loss's own
+        if (auto* wall = std::get_if<loss_form::Wall>(&loss.form)) {
+            share *= wall->length_m; // friction is even along a wall
+            wall->length_m = 1;
+        }
+        const Values& K = coefficients.of(loss, loss.bore_m / element.bore_m * areas);
+        for (std::size_t i = 0; i < K.size(); ++i)
+            total[i] += share * K[i];
+    }
+    return total;
+}
+
+/// Nodes of a monotone cubic through ln(K Re^2).
+template <typename Node>
+void addTable(const Values& K, std::vector<Node>& nodes)
+{
+    Values y{};
+    for (int i = 0; i < node_count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const double x = lnReynoldsAt(i);
+        y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-x), most_K)) + 2 * x;
+    }
+    double before_step = 0, before = 0;
+    for (int i = 0; i < node_count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const bool last = i + 1 == node_count;
+        const double step = last ? before_step : lnReynoldsAt(i + 1) - lnReynoldsAt(i);
+        const double after = last ? before : (y[at + 1] - y[at]) / step;
+        if (i == 0) {
+            before_step = step;
+            before = after;
+        }
+        // Of the parabola through three nodes, held within what Fritsch and Carlson allow a monotone cubic.
+        const double slope = (before * step + after * before_step) / (before_step + step);
+        const double most = 3 * std::max(0.0, std::min(before, after));
+        nodes.push_back({y[at], std::clamp(slope, 0.0, most)});
+        before_step = step;
+        before = after;
+    }
 }
 
 } // namespace
 
 LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
 {
-    elements.reserve(loop.size());
+    Coefficients coefficients;
+    const auto tableOf = [&](const LoopElement& element, bool forward) {
+        const int first = static_cast<int>(nodes_.size());
+        addTable(totalK(element, forward, coefficients), nodes_);
+        return first;
+    };
+    elements_.reserve(loop.size());
+    nodes_.reserve(loop.size() * node_count);
     for (const LoopElement& element : loop) {
         Entry entry;
         entry.ln_reynolds_per_flow = std::log(element.bore_m / areaOf(element));
@@ -78,65 +217,46 @@ LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
                                  ? tableOf(element, false)
                                  : entry.table[0];
         }
-        any_shut = any_shut || element.shut;
-        elements.push_back(entry);
+        any_shut_ = any_shut_ || element.shut;
+        elements_.push_back(entry);
     }
 }
 
-int LoopResistance::tableOf(const LoopElement& element, bool forward)
+LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
+                                              double density_kg_per_m3, double ln_viscosity) const
 {
-    const std::vector<Seen> losses = seenFrom(element, forward);
-    std::array<double, node_count> y{};
-    for (int i = 0; i < node_count; ++i) {
-        const double ln_reynolds = first_ln_reynolds + i * node_step;
-        y[static_cast<std::size_t>(i)] = std::log(totalK(losses, std::exp(ln_reynolds))) + 2 * ln_reynolds;
+    const Entry& entry = elements_[element];
+    const int table = entry.table[forward ? 0 : 1];
+    if (table < 0)
+        return {};
+    const Cell cell = cellOf(ln_flow + entry.ln_reynolds_per_flow - ln_viscosity);
+    const double t = cell.t, step = cell.step;
+    const auto first = static_cast<std::size_t>(table) + static_cast<std::size_t>(cell.first);
+    const Node& a = nodes_[first];
+    const Node& b = nodes_[first + 1];
+    double value = 0, slope = 0;
+    if (t < 0) {
+        value = a.value + a.slope * t * step;
+        slope = a.slope;
+    } else if (t > 1) {
+        value = b.value + b.slope * (t - 1) * step;
+        slope = b.slope;
+    } else { // a cubic by its values and slopes at both ends
+        const double rise = b.value - a.value;
+        const double c = 3 * rise - step * (2 * a.slope + b.slope);
+        const double d = step * (a.slope + b.slope) - 2 * rise;
+        value = a.value + t * (step * a.slope + t * (c + t * d));
+        slope = a.slope + t * (2 * c + 3 * t * d) * cell.per_step;
     }
-    const auto rise = [&](int i) { // from node i to the next
-        const auto at = static_cast<std::size_t>(std::clamp(i, 0, node_count - 2));
-        return (y[at + 1] - y[at]) / node_step;
-    };
-    const int first = static_cast<int>(nodes.size());
-    for (int i = 0; i < node_count; ++i) {
-        const double before = rise(i - 1), after = rise(i);
-        // Central difference of fourth order, held within what Fritsch and Carlson allow a monotone cubic.
-        const double slope = (7 * (before + after) - rise(i - 2) - rise(i + 1)) / 12;
-        const double most = 3 * std::max(0.0, std::min(before, after));
-        nodes.push_back({y[static_cast<std::size_t>(i)], std::clamp(slope, 0.0, most)});
-    }
-    return first;
+    const double loss_Pa =
+        std::exp(value + 2 * ln_viscosity) / (2 * density_kg_per_m3 * entry.bore_m * entry.bore_m);
+    return {loss_Pa, loss_Pa * slope};
 }
 
 LoopResistance::Slope LoopResistance::slopeOf(std::size_t element, bool forward, double ln_flow,
                                               const FluidState& state) const
 {
-    const Entry& entry = elements[element];
-    const int table = entry.table[forward ? 0 : 1];
-    if (table < 0)
-        return {};
-    const double ln_reynolds = ln_flow + entry.ln_reynolds_per_flow - std::log(state.viscosity_Pa_s);
-    const double place = (ln_reynolds - first_ln_reynolds) / node_step;
-    const int cell = static_cast<int>(std::clamp(place, 0.0, node_count - 2.0));
-    const Node& a = nodes[static_cast<std::size_t>(table + cell)];
-    const Node& b = nodes[static_cast<std::size_t>(table + cell + 1)];
-    const double t = place - cell;
-    double value = 0, slope = 0;
-    if (t < 0) {
-        value = a.value + a.slope * t * node_step;
-        slope = a.slope;
-    } else if (t > 1) {
-        value = b.value + b.slope * (t - 1) * node_step;
-        slope = b.slope;
-    } else { // a cubic by its values and slopes at both ends
-        const double rise = b.value - a.value;
-        const double c = 3 * rise - node_step * (2 * a.slope + b.slope);
-        const double d = node_step * (a.slope + b.slope) - 2 * rise;
-        value = a.value + t * (node_step * a.slope + t * (c + t * d));
-        slope = a.slope + t * (2 * c + 3 * t * d) / node_step;
-    }
-    const double viscosity_per_bore = state.viscosity_Pa_s / entry.bore_m;
-    const double loss_Pa =
-        std::exp(value) * viscosity_per_bore * viscosity_per_bore / (2 * state.density_kg_per_m3);
-    return {loss_Pa, loss_Pa * slope};
+    return slopeOf(element, forward, ln_flow, state.density_kg_per_m3, std::log(state.viscosity_Pa_s));
 }
 
 double LoopResistance::elementLoss_Pa(std::size_t element, double flow_kg_per_s,
@@ -151,13 +271,13 @@ double LoopResistance::elementLoss_Pa(std::size_t element, double flow_kg_per_s,
 
 double LoopResistance::reynolds(std::size_t element, double flow_kg_per_s, const FluidState& state) const
 {
-    return std::abs(flow_kg_per_s) * std::exp(elements[element].ln_reynolds_per_flow) / state.viscosity_Pa_s;
+    return std::abs(flow_kg_per_s) * std::exp(elements_[element].ln_reynolds_per_flow) / state.viscosity_Pa_s;
 }
 
 double LoopResistance::pressureLoss_Pa(double flow_kg_per_s, const std::vector<FluidState>& states) const
 {
     double loss_Pa = 0;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i)
+    for (std::size_t i = 0; i < elements_.size() && i < states.size(); ++i)
         loss_Pa += elementLoss_Pa(i, flow_kg_per_s, states[i]);
     return loss_Pa;
 }
@@ -165,8 +285,8 @@ double LoopResistance::pressureLoss_Pa(double flow_kg_per_s, const std::vector<F
 double LoopResistance::pockets_Pa(bool forward, const std::vector<FluidState>& states) const
 {
     double pockets_Pa = 0;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i) {
-        const double head_m = forward ? elements[i].pocket_forward_m : elements[i].pocket_backward_m;
+    for (std::size_t i = 0; i < elements_.size() && i < states.size(); ++i) {
+        const double head_m = forward ? elements_[i].pocket_forward_m : elements_[i].pocket_backward_m;
         pockets_Pa += states[i].density_kg_per_m3 * standard_gravity_m_per_s2 * head_m;
     }
     return pockets_Pa;
@@ -177,24 +297,12 @@ DrivenFlow LoopResistance::flowFor(double drive_Pa, const std::vector<FluidState
 {
     const bool forward = drive_Pa > 0;
     const double net_Pa = std::abs(drive_Pa) - pockets_Pa(forward, states);
-    if (any_shut || net_Pa <= 0)
+    if (any_shut_ || net_Pa <= 0)
         return {};
     DrivenFlow flow = flowLosing(net_Pa, forward, states, start_kg_per_s);
     if (!forward)
         flow.flow_kg_per_s = -flow.flow_kg_per_s;
     return flow;
-}
-
-LoopResistance::Slope LoopResistance::slopeOfAll(bool forward, double ln_flow,
-                                                 const std::vector<FluidState>& states) const
-{
-    Slope sum;
-    for (std::size_t i = 0; i < elements.size() && i < states.size(); ++i) {
-        const Slope s = slopeOf(i, forward, ln_flow, states[i]);
-        sum.loss_Pa += s.loss_Pa;
-        sum.per_ln_flow_Pa += s.per_ln_flow_Pa;
-    }
-    return sum;
 }
 
 DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::vector<FluidState>& states,
@@ -203,16 +311,25 @@ DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::v
     // What is less than any pressure is none, so that logarithms stay finite.
     constexpr double least_Pa = 1e-30, tolerance = 1e-12, longest_step = 5, usual_kg_per_s = 0.01;
     constexpr int most_iterations = 100;
-    if (!std::isfinite(loss_Pa) || nodes.empty())
+    if (!std::isfinite(loss_Pa) || nodes_.empty())
         return {0, 0, false};
     if (loss_Pa < least_Pa)
         return {};
     // ln(loss) over ln(flow) has a slope of 1/2 to 2 everywhere, so Newton's steps lead to the root.
+    const std::size_t count = std::min(elements_.size(), states.size());
+    std::vector<double> ln_viscosity(count);
+    for (std::size_t i = 0; i < count; ++i)
+        ln_viscosity[i] = std::log(states[i].viscosity_Pa_s);
     const double start = std::abs(start_kg_per_s);
     double x = std::log(std::isfinite(start) && start > 0 ? start : usual_kg_per_s);
     double low = -1000, high = 1000;
     for (int i = 1; i <= most_iterations; ++i) {
-        const Slope sum = slopeOfAll(forward, x, states);
+        Slope sum;
+        for (std::size_t k = 0; k < count; ++k) {
+            const Slope s = slopeOf(k, forward, x, states[k].density_kg_per_m3, ln_viscosity[k]);
+            sum.loss_Pa += s.loss_Pa;
+            sum.per_ln_flow_Pa += s.per_ln_flow_Pa;
+        }
         const double miss = std::log(sum.loss_Pa / loss_Pa);
         if (std::isnan(miss))
             break;

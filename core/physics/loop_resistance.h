@@ -35,9 +35,9 @@ struct Heat {
     friend bool operator==(const Heat&, const Heat&) = default;
 };
 
-/// Share of a heater chamber's height that is at its outlet temperature; the rest is at its inlet's. Half is
-/// the same as a temperature rising evenly with height; 0 and 1 are the bounds, and belong to the band: the
-/// flow differs by 8 to 11 %. Own choice, no published source.
+/// Share of a heater chamber's height that is at its outlet temperature; the rest is at its inlet's. Half
+/// drives about what a temperature rising evenly with height does; 0 and 1 are the bounds, and belong to the
+/// band: the flow differs by 8 to 11 %. Own choice, no published source.
 constexpr double default_share_at_outlet = 0.5;
 
 /// A stretch of the loop, in the direction that counts as forward. Metres.
@@ -69,8 +69,8 @@ struct DrivenFlow {
 /// (2 density bore^2). Monotone cubics (Fritsch and Carlson 1980) between nodes, straight beyond them, so
 /// that loss rises strictly with flow wherever each loss's own does, and a flow for a given drive is unique.
 ///
-/// Range: Re 0.1 to 1e6 by nodes; further by the slope at the end. Error: under 1e-3 of the loss, and under
-/// 1e-5 where no loss has a kink between two nodes.
+/// Range: Re 0.1 to 1e6 by nodes; further by the slope at the end. Error: 1e-5 of the loss in the mean; up to
+/// 4e-3 beside a Reynolds number where a loss's law changes.
 ///
 /// Fixed after construction; all functions may be called from several threads. A state's properties have to
 /// be finite and over 0. `states` has one state per element, at its mean temperature.
@@ -79,8 +79,8 @@ public:
     /// \param elements ones in which problemIn(Loop) finds nothing
     explicit LoopResistance(const std::vector<LoopElement>& elements);
 
-    std::size_t size() const { return elements.size(); }
-    bool shut() const { return any_shut; }
+    std::size_t size() const { return elements_.size(); }
+    bool shut() const { return any_shut_; }
 
     /// Pressure lost by friction and fittings, signed as the flow; pockets and shut valves not counted.
     double pressureLoss_Pa(double flow_kg_per_s, const std::vector<FluidState>& states) const;
@@ -106,6 +106,9 @@ public:
         double per_ln_flow_Pa = 0;
     };
     Slope slopeOf(std::size_t element, bool forward, double ln_flow, const FluidState& state) const;
+    /// \param ln_viscosity of the dynamic viscosity in Pa s, as FluidTable has it
+    Slope slopeOf(std::size_t element, bool forward, double ln_flow, double density_kg_per_m3,
+                  double ln_viscosity) const;
 
 private:
     struct Node {
@@ -119,12 +122,9 @@ private:
         double pocket_backward_m = 0;
         std::array<int, 2> table = {-1, -1}; ///< forward and backward: first node; -1 has no loss
     };
-    std::vector<Entry> elements;
-    std::vector<Node> nodes;
-    bool any_shut = false;
-
-    Slope slopeOfAll(bool forward, double ln_flow, const std::vector<FluidState>& states) const;
-    int tableOf(const LoopElement& element, bool forward);
+    std::vector<Entry> elements_;
+    std::vector<Node> nodes_;
+    bool any_shut_ = false;
 };
 
 } // namespace siphonwright

@@ -123,8 +123,9 @@ struct Loss {
 /// Not a number gives not a number.
 double lossCoefficient(const Loss& loss, double reynolds);
 
-/// The same place with the flow the other way: entrance and exit change over, a step up becomes a step down
-/// on its other bore. What Hooper's fittings lose backwards is not published; they stay as they are.
+/// The same place with the flow the other way: an entrance becomes an exit and an exit a flush entrance, a
+/// step up becomes a step down on its other bore. What Hooper's fittings lose backwards is not published;
+/// they stay as they are.
 Loss reversed(const Loss& loss);
 
 /// What is wrong with the loss's numbers, in words for whoever made it; nullptr when nothing is.

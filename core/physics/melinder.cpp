@@ -100,7 +100,7 @@ MelinderMix::MelinderMix(CoolantBase base, double mass_percent)
     density_ = section(mixtures.density, from_centre);
     specific_heat_ = section(mixtures.specific_heat, from_centre);
     conductivity_ = section(mixtures.conductivity, from_centre);
-    ln_viscosity_mPa_s_ = section(mixtures.ln_viscosity_in_mPa_s, from_centre);
+    ln_viscosity_ = section(mixtures.ln_viscosity_in_mPa_s, from_centre);
 }
 
 FluidState MelinderMix::at(double temperature_degC) const
@@ -108,7 +108,7 @@ FluidState MelinderMix::at(double temperature_degC) const
     const double t = temperature_degC - centre_degC_;
     FluidState state;
     state.density_kg_per_m3 = value(density_, t);
-    state.viscosity_Pa_s = 1e-3 * std::exp(value(ln_viscosity_mPa_s_, t));
+    state.viscosity_Pa_s = 1e-3 * std::exp(value(ln_viscosity_, t));
     state.specific_heat_J_per_kg_K = value(specific_heat_, t);
     state.conductivity_W_per_m_K = value(conductivity_, t);
     return state;

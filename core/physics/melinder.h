@@ -28,7 +28,7 @@ private:
     Cubic density_{};
     Cubic specific_heat_{};
     Cubic conductivity_{};
-    Cubic ln_viscosity_mPa_s_{};
+    Cubic ln_viscosity_{}; ///< its exponential is in mPa s
 };
 
 } // namespace siphonwright

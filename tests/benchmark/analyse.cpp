@@ -1,33 +1,16 @@
+#include "tests/benchmark/timing.h"
 #include "tests/sound_loop.h"
 
 #include "core/analysis/analysis.h"
 
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
-#include <functional>
-#include <random>
-#include <vector>
 
-/// How long the live analysis takes, in microseconds and as a ratio to sorting 10,000 doubles in the same
-/// run, so that figures from different machines can be compared.
+/// How long the live analysis takes.
 namespace {
 
 using namespace siphonwright;
-
-/// Median of many calls, microseconds.
-double median_us(int calls, const std::function<void()>& call)
-{
-    std::vector<double> times;
-    for (int i = 0; i < calls; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        call();
-        const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - start;
-        times.push_back(took.count());
-    }
-    std::nth_element(times.begin(), times.begin() + times.size() / 2, times.end());
-    return times[times.size() / 2];
-}
+using timing::line;
+using timing::median_us;
 
 /// A loop with humps and dips to find: every point of both hoses once up, once down.
 Sketch wavyLoop(int points)
@@ -43,26 +26,11 @@ Sketch wavyLoop(int points)
     return sketch;
 }
 
-void line(const char* what, double time_us, double reference_us)
-{
-    std::printf("%-44s %10.1f us %8.3f of the reference\n", what, time_us,
-                reference_us > 0 ? time_us / reference_us : 0);
-}
-
 } // namespace
 
 int main()
 {
-    std::mt19937 random(1);
-    std::vector<double> numbers(10000);
-    for (double& number : numbers)
-        number = static_cast<double>(random());
-    const double reference_us = median_us(200, [&] {
-        std::vector<double> copy = numbers;
-        std::sort(copy.begin(), copy.end());
-    });
-    line("reference: std::sort of 10,000 doubles", reference_us, reference_us);
-
+    const double reference_us = timing::reference_us();
     std::size_t found = 0; // printed, so that no call is left out
     const auto time = [&](const char* what, const Sketch& sketch) {
         const Analysis before = analyse(sketch);

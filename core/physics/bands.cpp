@@ -127,7 +127,7 @@ double rankCorrelation(const std::vector<double>& a, const std::vector<double>& 
 }
 
 Bands bandsOf(const std::vector<Assumption>& assumptions, const SampleFunction& function,
-              const BandOptions& options, std::stop_token stop)
+              const BandOptions& options, const std::stop_token& stop)
 {
     Bands bands;
     bands.message = problemIn(assumptions, function, options);

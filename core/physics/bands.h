@@ -80,7 +80,7 @@ struct Bands {
 /// Percentiles interpolate linearly between ordered samples (Hyndman and Fan 1996, Am. Stat. 50:361, type 7);
 /// equal ranks share their mean.
 Bands bandsOf(const std::vector<Assumption>& assumptions, const SampleFunction& function,
-              const BandOptions& options = {}, std::stop_token stop = {});
+              const BandOptions& options = {}, const std::stop_token& stop = {});
 
 /// Type 7 percentile of values in rising order, not empty. \param share 0 to 1
 double percentile(const std::vector<double>& rising, double share);

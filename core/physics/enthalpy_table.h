@@ -34,10 +34,10 @@ public:
     /// \param fluid with a range of 1 to 2000 K; otherwise empty() and of no use
     explicit EnthalpyTable(const Fluid& fluid);
 
-    bool empty() const { return cells.empty(); }
+    bool empty() const { return cells_.empty(); }
     HeatState at(double temperature_degC) const;
-    double lowest_degC() const { return lowest; }
-    double highest_degC() const { return highest; }
+    double lowest_degC() const { return lowest_; }
+    double highest_degC() const { return highest_; }
 
 private:
     /// In the share of the cell's width, lowest power first.
@@ -49,11 +49,11 @@ private:
         Cubic enthalpy{};
     };
 
-    std::vector<Cell> cells;
-    double lowest = 0;
-    double highest = 0;
-    double width_K = 1; ///< of a cell
-    double per_K = 1;   ///< cells
+    std::vector<Cell> cells_;
+    double lowest_ = 0;
+    double highest_ = 0;
+    double width_K_ = 1; ///< of a cell
+    double per_K_ = 1;   ///< cells
 };
 
 } // namespace siphonwright

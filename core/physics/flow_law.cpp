@@ -8,8 +8,8 @@ namespace {
 
 // Reynolds numbers 0.07 to 5e5 in hoses of 16 to 38 mm.
 constexpr double first_place = -7;
-constexpr double step = 0.05;
-constexpr std::size_t node_count = 321;
+constexpr double step = 0.025;
+constexpr std::size_t node_count = 641;
 
 /// ln(a/b) for both over 0; by its series (error under 1e-11) where they are near, as they mostly are.
 double lnRatio(double a, double b)
@@ -25,11 +25,11 @@ FlowLaw::FlowLaw(const LoopResistance& resistance)
 {
     for (std::size_t cell = 0; cell < resistance.size(); ++cell) {
         if (resistance.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            with_loss.push_back(cell);
+            with_loss_.push_back(cell);
     }
-    nodes.reserve(2 * with_loss.size() * node_count);
+    nodes_.reserve(2 * with_loss_.size() * node_count);
     for (const bool forward : {true, false}) {
-        for (const std::size_t cell : with_loss)
+        for (const std::size_t cell : with_loss_)
             addTable(resistance, cell, forward);
     }
 }
@@ -39,7 +39,7 @@ void FlowLaw::addTable(const LoopResistance& resistance, std::size_t cell, bool 
     for (std::size_t i = 0; i < node_count; ++i) {
         const double place = first_place + static_cast<double>(i) * step;
         const LoopResistance::Slope slope = resistance.slopeOf(cell, forward, place, {1, 1, 1, 1});
-        nodes.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
+        nodes_.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
     }
 }
 
@@ -67,8 +67,8 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
 FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states) const
 {
     Slope sum;
-    const Node* table = nodes.data() + (forward ? 0 : with_loss.size() * node_count);
-    for (const std::size_t cell : with_loss) {
+    const Node* table = nodes_.data() + (forward ? 0 : with_loss_.size() * node_count);
+    for (const std::size_t cell : with_loss_) {
         const HeatState& state = states[cell];
         const Slope own = slopeAt(table, ln_flow - state.ln_viscosity);
         const double factor = state.viscosity_squared_per_density;
@@ -85,9 +85,9 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     // under a tenth of the step's square.
     constexpr double close_enough = 1e-4, longest_step = 5, least_Pa = 1e-30;
     constexpr int most_iterations = 100;
-    if (!(loss_Pa > least_Pa) || with_loss.empty())
+    if (!(loss_Pa > least_Pa) || with_loss_.empty())
         return 0;
-    double x = last_ln_flow, low = -200, high = 50;
+    double x = last_ln_flow_, low = -200, high = 50;
     for (int i = 0; i < most_iterations; ++i) {
         const Slope sum = slopeOfAll(forward, x, states);
         const double miss = lnRatio(sum.loss_Pa, loss_Pa);
@@ -99,7 +99,7 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
         if (std::abs(change) <= close_enough)
             break;
     }
-    last_ln_flow = x;
+    last_ln_flow_ = x;
     return std::exp(x);
 }
 

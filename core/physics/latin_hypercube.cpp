@@ -5,17 +5,17 @@
 
 namespace siphonwright {
 
-Pcg32::Pcg32(std::uint64_t seed, std::uint64_t stream) : increment(2 * stream + 1)
+Pcg32::Pcg32(std::uint64_t seed, std::uint64_t stream) : increment_(2 * stream + 1)
 {
     next();
-    state += seed;
+    state_ += seed;
     next();
 }
 
 std::uint32_t Pcg32::next()
 {
-    const std::uint64_t old = state;
-    state = old * 6364136223846793005ULL + increment;
+    const std::uint64_t old = state_;
+    state_ = old * 6364136223846793005ULL + increment_;
     const auto shifted = static_cast<std::uint32_t>(((old >> 18) ^ old) >> 27);
     const auto turn = static_cast<std::uint32_t>(old >> 59);
     return (shifted >> turn) | (shifted << ((32 - turn) & 31));

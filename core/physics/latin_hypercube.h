@@ -19,8 +19,8 @@ public:
     std::uint32_t below(std::uint32_t many); ///< 0 to many - 1, each alike
 
 private:
-    std::uint64_t state = 0;
-    std::uint64_t increment = 1;
+    std::uint64_t state_ = 0;
+    std::uint64_t increment_ = 1;
 };
 
 /// Points in a unit cube of `factors` sides, a vector each. Every side, cut into as many equal parts as there

@@ -67,9 +67,10 @@ Outputs outputsOf(const WarmUp& warm)
             warm, [](const Loop& l) { return std::optional(l.cycles_per_hour); }, more));
     put(WarmUpOutput::target_s, warm.target_s);
     put(WarmUpOutput::block_at_end_degC, warm.block_at_end_degC);
-    put(WarmUpOutput::energy_J, warm.energy_J);
-    put(WarmUpOutput::boiling_margin_K, over(
-                                            warm, [](const Loop& l) { return l.boiling_margin_K; }, less));
+    put(WarmUpOutput::energy_joules, warm.energy_J);
+    put(WarmUpOutput::boiling_margin_kelvin,
+        over(
+            warm, [](const Loop& l) { return l.boiling_margin_K; }, less));
     put(WarmUpOutput::return_warm_s, over(
                                          warm, [](const Loop& l) { return l.return_warm_s; }, more));
     put(WarmUpOutput::most_flow_kg_per_s,
@@ -107,20 +108,20 @@ std::vector<Assumption> warmUpAssumptions()
 }
 
 FactoredFluid::FactoredFluid(const Fluid& of, double viscosity, double expansion, double specific_heat)
-    : fluid(of),
-      viscosity_factor(viscosity),
-      expansion_factor(expansion),
-      specific_heat_factor(specific_heat),
-      middle_kg_per_m3(of.at(20).density_kg_per_m3)
+    : fluid_(of),
+      viscosity_factor_(viscosity),
+      expansion_factor_(expansion),
+      specific_heat_factor_(specific_heat),
+      middle_kg_per_m3_(of.at(20).density_kg_per_m3)
 {}
 
 FluidState FactoredFluid::at(double temperature_degC) const
 {
-    FluidState state = fluid.at(temperature_degC);
+    FluidState state = fluid_.at(temperature_degC);
     state.density_kg_per_m3 =
-        middle_kg_per_m3 + expansion_factor * (state.density_kg_per_m3 - middle_kg_per_m3);
-    state.viscosity_Pa_s *= viscosity_factor;
-    state.specific_heat_J_per_kg_K *= specific_heat_factor;
+        middle_kg_per_m3_ + expansion_factor_ * (state.density_kg_per_m3 - middle_kg_per_m3_);
+    state.viscosity_Pa_s *= viscosity_factor_;
+    state.specific_heat_J_per_kg_K *= specific_heat_factor_;
     return state;
 }
 
@@ -146,7 +147,7 @@ WarmUpInputs varied(const WarmUpInputs& inputs, const std::vector<double>& value
 }
 
 Bands warmUpBands(const WarmUpInputs& inputs, const Fluid& fluid, const std::vector<Assumption>& assumptions,
-                  const WarmUpOptions& options, const BandOptions& band_options, std::stop_token stop)
+                  const WarmUpOptions& options, const BandOptions& band_options, const std::stop_token& stop)
 {
     Bands refused;
     refused.message = problemIn(inputs, options);
@@ -163,7 +164,7 @@ Bands warmUpBands(const WarmUpInputs& inputs, const Fluid& fluid, const std::vec
                                      valueOf(values, WarmUpAssumption::specific_heat));
         return outputsOf(warmUp(varied(inputs, values), factored, without_series));
     };
-    return bandsOf(assumptions, sample, band_options, std::move(stop));
+    return bandsOf(assumptions, sample, band_options, stop);
 }
 
 } // namespace siphonwright

@@ -39,10 +39,10 @@ enum class WarmUpOutput {
     cycles_per_hour,  ///< the most of all heaters
     target_s,
     block_at_end_degC,
-    energy_J,
-    boiling_margin_K,   ///< the least of all heaters
-    return_warm_s,      ///< the latest of all heaters
-    most_flow_kg_per_s, ///< the least of all heaters
+    energy_joules,
+    boiling_margin_kelvin, ///< the least of all heaters
+    return_warm_s,         ///< the latest of all heaters
+    most_flow_kg_per_s,    ///< the least of all heaters
     count
 };
 
@@ -57,15 +57,15 @@ public:
     FactoredFluid(const Fluid& of, double viscosity, double expansion, double specific_heat);
 
     FluidState at(double temperature_degC) const override;
-    double lowest_degC() const override { return fluid.lowest_degC(); }
-    double highest_degC() const override { return fluid.highest_degC(); }
+    double lowest_degC() const override { return fluid_.lowest_degC(); }
+    double highest_degC() const override { return fluid_.highest_degC(); }
 
 private:
-    const Fluid& fluid;
-    double viscosity_factor;
-    double expansion_factor;
-    double specific_heat_factor;
-    double middle_kg_per_m3;
+    const Fluid& fluid_;
+    double viscosity_factor_;
+    double expansion_factor_;
+    double specific_heat_factor_;
+    double middle_kg_per_m3_;
 };
 
 /// Bands of a warm-up. Boiling counts: a sample that boils has the boiling point as its peak. One that cannot
@@ -73,6 +73,6 @@ private:
 Bands warmUpBands(const WarmUpInputs& inputs, const Fluid& fluid,
                   const std::vector<Assumption>& assumptions = warmUpAssumptions(),
                   const WarmUpOptions& options = {}, const BandOptions& band_options = {},
-                  std::stop_token stop = {});
+                  const std::stop_token& stop = {});
 
 } // namespace siphonwright

@@ -28,15 +28,15 @@ public:
     /// the start; needed at construction only
     WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid);
 
-    std::size_t size() const { return state_count; }
-    std::size_t loopCount() const { return loops.size(); }
-    const LoopStates& statesOf(std::size_t loop) const { return loops[loop].at; }
-    std::size_t rest() const { return state_count - 2; }
-    std::size_t lost() const { return state_count - 1; }
+    std::size_t size() const { return state_count_; }
+    std::size_t loopCount() const { return loops_.size(); }
+    const LoopStates& statesOf(std::size_t loop) const { return loops_[loop].at; }
+    std::size_t rest() const { return state_count_ - 2; }
+    std::size_t lost() const { return state_count_ - 1; }
 
     std::vector<double> start() const;
-    void setPower(std::size_t loop, double power_W) { loops[loop].power_W = power_W; }
-    double power_W(std::size_t loop) const { return loops[loop].power_W; }
+    void setPower(std::size_t loop, double power_W) { loops_[loop].power_W = power_W; }
+    double power_W(std::size_t loop) const { return loops_[loop].power_W; }
 
     /// The right-hand side. Not const: it keeps the flows found, to begin the next search with.
     void operator()(double time_s, std::span<const double> state, std::span<double> rate);
@@ -53,7 +53,7 @@ public:
         double drive_Pa = 0;
         double pockets_Pa = 0;
     };
-    const Drive& lastDrive(std::size_t loop) const { return loops[loop].drive; }
+    const Drive& lastDrive(std::size_t loop) const { return loops_[loop].drive; }
 
     double blockMean_degC(std::span<const double> state) const;
     /// Heat in everything against the start.
@@ -93,14 +93,14 @@ private:
         Drive drive;
     };
 
-    EnthalpyTable table;
-    std::vector<Ring> loops;
-    std::size_t state_count = 0;
-    double start_degC = 0;
-    double air_degC = 0;
-    double conduction_W_per_K = 0;
-    double rest_J_per_K = 0;
-    double rest_loss_W_per_K = 0;
+    EnthalpyTable table_;
+    std::vector<Ring> loops_;
+    std::size_t state_count_ = 0;
+    double start_degC_ = 0;
+    double air_degC_ = 0;
+    double conduction_W_per_K_ = 0;
+    double rest_J_per_K_ = 0;
+    double rest_loss_W_per_K_ = 0;
 
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
     static double pockets_Pa(const Ring& ring, bool forward);

@@ -18,54 +18,54 @@ constexpr double edge_share = 0.2;
 void WarmUpRun::recordUntil(double until_s)
 {
     recordPassive(until_s);
-    for (std::size_t i = 0; i < controls.size(); ++i)
+    for (std::size_t i = 0; i < controls_.size(); ++i)
         recordLoop(i, until_s);
     recordSamples(until_s);
-    out.end_s = until_s;
+    out_.end_s = until_s;
 }
 
 /// Moments that change nothing: the target reached, a return grown warm.
 void WarmUpRun::recordPassive(double until_s)
 {
-    if (!out.target_s && model.blockMean_degC(solver.state()) >= inputs.target_degC) {
+    if (!out_.target_s && model_.blockMean_degC(solver_.state()) >= inputs_.target_degC) {
         const auto over = [&](double time_s) {
-            return model.blockMean_degC(stateAt(time_s)) - inputs.target_degC;
+            return model_.blockMean_degC(stateAt(time_s)) - inputs_.target_degC;
         };
-        out.target_s = firstRise(over, solver.from(), until_s, options.event_tolerance_s);
+        out_.target_s = firstRise(over, solver_.from(), until_s, options_.event_tolerance_s);
     }
-    const double warm_degC = inputs.start_degC + inputs.return_warm_rise_K;
-    for (std::size_t i = 0; i < controls.size(); ++i) {
-        if (out.loops[i].return_warm_s)
+    const double warm_degC = inputs_.start_degC + inputs_.return_warm_rise_K;
+    for (std::size_t i = 0; i < controls_.size(); ++i) {
+        if (out_.loops[i].return_warm_s)
             continue;
-        const std::size_t end = model.statesOf(i).return_end;
-        const auto over = [&](double time_s) { return solver.at(time_s, end) - warm_degC; };
-        out.loops[i].return_warm_s = firstRise(over, solver.from(), until_s, options.event_tolerance_s);
+        const std::size_t end = model_.statesOf(i).return_end;
+        const auto over = [&](double time_s) { return solver_.at(time_s, end) - warm_degC; };
+        out_.loops[i].return_warm_s = firstRise(over, solver_.from(), until_s, options_.event_tolerance_s);
     }
 }
 
 void WarmUpRun::recordLoop(std::size_t loop, double until_s)
 {
-    if (!(model.power_W(loop) > 0))
+    if (!(model_.power_W(loop) > 0))
         return;
-    LoopOutcome& outcome = out.loops[loop];
-    const double from_s = solver.from();
+    LoopOutcome& outcome = out_.loops[loop];
+    const double from_s = solver_.from();
     outcome.energised_s += until_s - from_s;
-    outcome.energy_J += (until_s - from_s) * model.power_W(loop);
-    out.energy_J += (until_s - from_s) * model.power_W(loop);
+    outcome.energy_J += (until_s - from_s) * model_.power_W(loop);
+    out_.energy_J += (until_s - from_s) * model_.power_W(loop);
     constexpr int parts = 4;
     for (int part = 0; part <= parts; ++part) {
         const double time_s = from_s + (until_s - from_s) * part / parts;
-        const double outlet = solver.at(time_s, model.statesOf(loop).chamber);
+        const double outlet = solver_.at(time_s, model_.statesOf(loop).chamber);
         if (!outcome.peak_outlet_degC || outlet > *outcome.peak_outlet_degC) {
             outcome.peak_outlet_degC = outlet;
             outcome.peak_outlet_s = time_s;
         }
     }
     // Of the step's end, where the right-hand side was asked last.
-    const WarmUpModel::Drive& drive = model.lastDrive(loop);
+    const WarmUpModel::Drive& drive = model_.lastDrive(loop);
     if (drive.pockets_Pa > 0 &&
         std::abs(std::abs(drive.drive_Pa) - drive.pockets_Pa) <= edge_share * std::abs(drive.drive_Pa))
-        edge_s[loop] += until_s - from_s;
+        edge_s_[loop] += until_s - from_s;
     if (outcome.energised_s < settling_s)
         return;
     const bool first = outcome.energised_s - (until_s - from_s) < settling_s;
@@ -77,30 +77,30 @@ void WarmUpRun::recordLoop(std::size_t loop, double until_s)
 
 void WarmUpRun::recordSamples(double until_s)
 {
-    if (!(options.sample_every_s > 0))
+    if (!(options_.sample_every_s > 0))
         return;
     for (;;) {
-        const double time_s = static_cast<double>(samples) * options.sample_every_s;
-        if (time_s > until_s || samples > 10000000)
+        const double time_s = static_cast<double>(samples_) * options_.sample_every_s;
+        if (time_s > until_s || samples_ > 10000000)
             return;
         sample(time_s, until_s);
-        ++samples;
+        ++samples_;
     }
 }
 
 LoopSample WarmUpRun::loopSample(std::size_t loop, std::span<const double> state)
 {
-    const LoopStates& at = model.statesOf(loop);
+    const LoopStates& at = model_.statesOf(loop);
     LoopSample sample;
     sample.outlet_degC = state[at.chamber];
-    sample.flow_kg_per_s = model.flow_kg_per_s(loop, state);
-    sample.inlet_degC = model.endOf_degC(loop, at.supply_end, state);
-    sample.return_degC = model.endOf_degC(loop, at.return_end, state);
+    sample.flow_kg_per_s = model_.flow_kg_per_s(loop, state);
+    sample.inlet_degC = model_.endOf_degC(loop, at.supply_end, state);
+    sample.return_degC = model_.endOf_degC(loop, at.return_end, state);
     sample.return_surface_degC =
-        inputs.air_degC + inputs.loops[loop].return_surface_share * (sample.return_degC - inputs.air_degC);
+        inputs_.air_degC + inputs_.loops[loop].return_surface_share * (sample.return_degC - inputs_.air_degC);
     sample.sensed_degC = state[at.sensor];
     sample.swept_degC = state[at.swept];
-    sample.power_W = model.power_W(loop);
+    sample.power_W = model_.power_W(loop);
     return sample;
 }
 
@@ -109,15 +109,15 @@ void WarmUpRun::sample(double time_s, double counted_until_s)
     stateAt(time_s);
     WarmUpSample now;
     now.time_s = time_s;
-    now.block_degC = model.blockMean_degC(sampled_state);
-    now.rest_degC = sampled_state[model.rest()];
-    now.loops.reserve(controls.size());
-    for (std::size_t i = 0; i < controls.size(); ++i) {
-        now.loops.push_back(loopSample(i, sampled_state));
-        now.power_W += model.power_W(i);
+    now.block_degC = model_.blockMean_degC(sampled_state_);
+    now.rest_degC = sampled_state_[model_.rest()];
+    now.loops.reserve(controls_.size());
+    for (std::size_t i = 0; i < controls_.size(); ++i) {
+        now.loops.push_back(loopSample(i, sampled_state_));
+        now.power_W += model_.power_W(i);
     }
-    now.energy_J = out.energy_J - now.power_W * (counted_until_s - time_s);
-    out.series.push_back(now);
+    now.energy_J = out_.energy_J - now.power_W * (counted_until_s - time_s);
+    out_.series.push_back(now);
 }
 
 namespace {
@@ -146,41 +146,41 @@ double cyclesPerHour(const std::vector<HeaterSwitch>& switches)
 
 void WarmUpRun::finishLoop(std::size_t loop)
 {
-    LoopOutcome& outcome = out.loops[loop];
-    outcome.at_end = loopSample(loop, sampled_state);
+    LoopOutcome& outcome = out_.loops[loop];
+    outcome.at_end = loopSample(loop, sampled_state_);
     outcome.cycles_per_hour = cyclesPerHour(outcome.switches);
-    outcome.on_the_edge = (edge_s[loop] > 0 && edge_s[loop] >= outcome.energised_s / 10) ||
-                          (heatings[loop].circulated > 0 && heatings[loop].stalled > 0);
-    if (outcome.boiled_s && out.status == WarmUpStatus::done) {
-        out.status = WarmUpStatus::boiling;
-        out.message = {"After {0} s the heater's chamber boils, at {1}; the heater was stopped.",
-                       {{std::round(*outcome.boiled_s), Unit::none}, {inputs.boiling_degC, Unit::degC}},
-                       {}};
+    outcome.on_the_edge = (edge_s_[loop] > 0 && edge_s_[loop] >= outcome.energised_s / 10) ||
+                          (heatings_[loop].circulated > 0 && heatings_[loop].stalled > 0);
+    if (outcome.boiled_s && out_.status == WarmUpStatus::done) {
+        out_.status = WarmUpStatus::boiling;
+        out_.message = {"After {0} s the heater's chamber boils, at {1}; the heater was stopped.",
+                        {{std::round(*outcome.boiled_s), Unit::none}, {inputs_.boiling_degC, Unit::degC}},
+                        {}};
     }
     if (!outcome.peak_outlet_degC)
         return;
-    outcome.boiling_margin_K = inputs.boiling_degC - *outcome.peak_outlet_degC;
-    outcome.element = elementSurface(fluid, inputs.loops[loop].heater.element, *outcome.peak_outlet_degC,
-                                     inputs.boiling_degC);
+    outcome.boiling_margin_K = inputs_.boiling_degC - *outcome.peak_outlet_degC;
+    outcome.element = elementSurface(fluid_, inputs_.loops[loop].heater.element, *outcome.peak_outlet_degC,
+                                     inputs_.boiling_degC);
 }
 
 void WarmUpRun::finish()
 {
-    stateAt(out.end_s);
-    out.block_at_end_degC = model.blockMean_degC(sampled_state);
-    out.rest_at_end_degC = sampled_state[model.rest()];
-    out.lost_J = sampled_state[model.lost()];
-    out.stored_J = model.stored_J(sampled_state);
-    const double largest = std::max({out.energy_J, std::abs(out.lost_J), std::abs(out.stored_J), 1.0});
-    out.balance_error = std::abs(out.energy_J - out.lost_J - out.stored_J) / largest;
-    out.steps = solver.attempts();
-    out.evaluations = solver.evaluations();
-    for (std::size_t i = 0; i < controls.size(); ++i)
+    stateAt(out_.end_s);
+    out_.block_at_end_degC = model_.blockMean_degC(sampled_state_);
+    out_.rest_at_end_degC = sampled_state_[model_.rest()];
+    out_.lost_J = sampled_state_[model_.lost()];
+    out_.stored_J = model_.stored_J(sampled_state_);
+    const double largest = std::max({out_.energy_J, std::abs(out_.lost_J), std::abs(out_.stored_J), 1.0});
+    out_.balance_error = std::abs(out_.energy_J - out_.lost_J - out_.stored_J) / largest;
+    out_.steps = solver_.attempts();
+    out_.evaluations = solver_.evaluations();
+    for (std::size_t i = 0; i < controls_.size(); ++i)
         finishLoop(i);
-    if (out.message.pattern.empty())
-        out.message = {"The engine is at {0} after {1} s.",
-                       {{out.block_at_end_degC, Unit::degC}, {out.end_s, Unit::none}},
-                       {}};
+    if (out_.message.pattern.empty())
+        out_.message = {"The engine is at {0} after {1} s.",
+                        {{out_.block_at_end_degC, Unit::degC}, {out_.end_s, Unit::none}},
+                        {}};
 }
 
 } // namespace siphonwright

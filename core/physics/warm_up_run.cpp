@@ -19,16 +19,16 @@ IntegratorTolerance toleranceOf(const WarmUpOptions& options, const WarmUpModel&
 } // namespace
 
 WarmUpRun::WarmUpRun(const WarmUpInputs& given, const WarmUpOptions& wanted, const Fluid& liquid)
-    : inputs(given),
-      options(wanted),
-      fluid(liquid),
-      model(given, wanted, liquid),
-      solver(toleranceOf(wanted, model)),
-      controls(given.loops.size()),
-      drives_Pa(given.loops.size()),
-      edge_s(given.loops.size()),
-      heatings(given.loops.size()),
-      sampled_state(model.size())
+    : inputs_(given),
+      options_(wanted),
+      fluid_(liquid),
+      model_(given, wanted, liquid),
+      solver_(toleranceOf(wanted, model_)),
+      controls_(given.loops.size()),
+      drives_Pa_(given.loops.size()),
+      edge_s_(given.loops.size()),
+      heatings_(given.loops.size()),
+      sampled_state_(model_.size())
 {}
 
 WarmUp WarmUpRun::result() &&
@@ -36,40 +36,40 @@ WarmUp WarmUpRun::result() &&
     begin();
     run();
     finish();
-    return std::move(out);
+    return std::move(out_);
 }
 
 void WarmUpRun::begin()
 {
-    out.status = WarmUpStatus::done;
-    out.loops.resize(inputs.loops.size());
-    if (options.sample_every_s > 0)
-        out.series.reserve(
-            static_cast<std::size_t>(std::min(1e7, inputs.duration_s / options.sample_every_s + 2)));
-    for (std::size_t i = 0; i < controls.size(); ++i) {
-        const Thermostat& thermostat = inputs.loops[i].heater.thermostat;
-        const CutOut& cut_out = inputs.loops[i].heater.cut_out;
+    out_.status = WarmUpStatus::done;
+    out_.loops.resize(inputs_.loops.size());
+    if (options_.sample_every_s > 0)
+        out_.series.reserve(
+            static_cast<std::size_t>(std::min(1e7, inputs_.duration_s / options_.sample_every_s + 2)));
+    for (std::size_t i = 0; i < controls_.size(); ++i) {
+        const Thermostat& thermostat = inputs_.loops[i].heater.thermostat;
+        const CutOut& cut_out = inputs_.loops[i].heater.cut_out;
         if (thermostat.place != ThermostatPlace::none)
-            controls[i].contacts_closed =
-                inputs.start_degC <= thermostat.on_degC ||
-                (inputs.start_degC < thermostat.off_degC && thermostat.closed_between_points_at_start);
-        controls[i].tripped =
-            cut_out.reset != CutOutReset::not_fitted && inputs.start_degC >= cut_out.trip_degC;
+            controls_[i].contacts_closed =
+                inputs_.start_degC <= thermostat.on_degC ||
+                (inputs_.start_degC < thermostat.off_degC && thermostat.closed_between_points_at_start);
+        controls_[i].tripped =
+            cut_out.reset != CutOutReset::not_fitted && inputs_.start_degC >= cut_out.trip_degC;
     }
-    supplied = supplyAt(0);
-    for (std::size_t i = 0; i < controls.size(); ++i)
+    supplied_ = supplyAt(0);
+    for (std::size_t i = 0; i < controls_.size(); ++i)
         setPower(i, 0, SwitchCause::supply);
-    if (inputs.start_degC >= inputs.target_degC)
-        out.target_s = 0;
-    solver.begin(model, 0, model.start());
+    if (inputs_.start_degC >= inputs_.target_degC)
+        out_.target_s = 0;
+    solver_.begin(model_, 0, model_.start());
     recordSamples(0);
 }
 
 double WarmUpRun::nextBoundary() const
 {
-    double next = inputs.duration_s;
-    for (const double boundary : {inputs.supply_on_s, inputs.supply_off_s}) {
-        if (boundary > solver.time())
+    double next = inputs_.duration_s;
+    for (const double boundary : {inputs_.supply_on_s, inputs_.supply_off_s}) {
+        if (boundary > solver_.time())
             next = std::min(next, boundary);
     }
     return next;
@@ -77,10 +77,10 @@ double WarmUpRun::nextBoundary() const
 
 void WarmUpRun::run()
 {
-    while (solver.time() < inputs.duration_s) {
-        if (solver.attempts() >= options.most_steps) {
-            out.status = WarmUpStatus::not_followed;
-            out.message = {"The warm-up was given up: it took more steps than allowed.", {}, {}};
+    while (solver_.time() < inputs_.duration_s) {
+        if (solver_.attempts() >= options_.most_steps) {
+            out_.status = WarmUpStatus::not_followed;
+            out_.message = {"The warm-up was given up: it took more steps than allowed.", {}, {}};
             return;
         }
         if (!advance(nextBoundary()))
@@ -91,50 +91,50 @@ void WarmUpRun::run()
 /// One step, cut at the first switch within it. False ends the run.
 bool WarmUpRun::advance(double latest)
 {
-    if (solver.step(model, latest) != StepStatus::done) {
-        out.status = WarmUpStatus::not_followed;
-        out.message = {"The warm-up could not be followed past {0} s.", {{solver.time(), Unit::none}}, {}};
+    if (solver_.step(model_, latest) != StepStatus::done) {
+        out_.status = WarmUpStatus::not_followed;
+        out_.message = {"The warm-up could not be followed past {0} s.", {{solver_.time(), Unit::none}}, {}};
         return false;
     }
     const std::optional<double> switch_s = firstChange();
-    const std::optional<double> reversal_s = firstReversal(switch_s.value_or(solver.time()));
-    const double until_s = reversal_s.value_or(switch_s.value_or(solver.time()));
+    const std::optional<double> reversal_s = firstReversal(switch_s.value_or(solver_.time()));
+    const double until_s = reversal_s.value_or(switch_s.value_or(solver_.time()));
     recordUntil(until_s);
     bool changed = reversal_s || (switch_s && changeAll(until_s));
-    if (supplyAt(until_s) != supplied) {
-        supplied = !supplied;
-        for (std::size_t i = 0; i < controls.size(); ++i)
+    if (supplyAt(until_s) != supplied_) {
+        supplied_ = !supplied_;
+        for (std::size_t i = 0; i < controls_.size(); ++i)
             setPower(i, until_s, SwitchCause::supply);
         changed = true;
     }
     if (changed) {
-        solver.restart(model, until_s);
-        for (std::size_t i = 0; i < drives_Pa.size(); ++i)
-            drives_Pa[i] = model.lastDrive(i).drive_Pa;
+        solver_.restart(model_, until_s);
+        for (std::size_t i = 0; i < drives_Pa_.size(); ++i)
+            drives_Pa_[i] = model_.lastDrive(i).drive_Pa;
     }
     if (!frozen())
         return true;
-    out.status = WarmUpStatus::slush;
-    out.message = {"After {0} s coolant is under its freezing point, {1}.",
-                   {{solver.time(), Unit::none}, {fluid.lowest_degC(), Unit::degC}},
-                   {}};
+    out_.status = WarmUpStatus::slush;
+    out_.message = {"After {0} s coolant is under its freezing point, {1}.",
+                    {{solver_.time(), Unit::none}, {fluid_.lowest_degC(), Unit::degC}},
+                    {}};
     return false;
 }
 
 std::span<const double> WarmUpRun::stateAt(double time_s)
 {
-    for (std::size_t k = 0; k < sampled_state.size(); ++k)
-        sampled_state[k] = solver.at(time_s, k);
-    return sampled_state;
+    for (std::size_t k = 0; k < sampled_state_.size(); ++k)
+        sampled_state_[k] = solver_.at(time_s, k);
+    return sampled_state_;
 }
 
 bool WarmUpRun::frozen() const
 {
-    const std::span<const double> state = solver.state();
-    for (std::size_t i = 0; i < model.loopCount(); ++i) {
-        const LoopStates& at = model.statesOf(i);
+    const std::span<const double> state = solver_.state();
+    for (std::size_t i = 0; i < model_.loopCount(); ++i) {
+        const LoopStates& at = model_.statesOf(i);
         for (std::size_t k = at.chamber; k <= at.supply_end; ++k) {
-            if (state[k] < fluid.lowest_degC())
+            if (state[k] < fluid_.lowest_degC())
                 return true;
         }
     }
@@ -143,30 +143,30 @@ bool WarmUpRun::frozen() const
 
 std::optional<double> WarmUpRun::past(std::size_t loop, Change change, double time_s) const
 {
-    const HeaterControl& control = controls[loop];
-    const WarmUpHeater& heater = inputs.loops[loop].heater;
-    const LoopStates& at = model.statesOf(loop);
+    const HeaterControl& control = controls_[loop];
+    const WarmUpHeater& heater = inputs_.loops[loop].heater;
+    const LoopStates& at = model_.statesOf(loop);
     const bool senses = heater.thermostat.place != ThermostatPlace::none;
     switch (change) {
     case Change::opens:
         if (senses && control.contacts_closed)
-            return solver.at(time_s, at.sensor) - heater.thermostat.off_degC;
+            return solver_.at(time_s, at.sensor) - heater.thermostat.off_degC;
         break;
     case Change::closes:
         if (senses && !control.contacts_closed)
-            return heater.thermostat.on_degC - solver.at(time_s, at.sensor);
+            return heater.thermostat.on_degC - solver_.at(time_s, at.sensor);
         break;
     case Change::trips:
         if (heater.cut_out.reset != CutOutReset::not_fitted && !control.tripped)
-            return solver.at(time_s, at.chamber) - heater.cut_out.trip_degC;
+            return solver_.at(time_s, at.chamber) - heater.cut_out.trip_degC;
         break;
     case Change::resets:
         if (heater.cut_out.reset == CutOutReset::self && control.tripped)
-            return heater.cut_out.reset_degC - solver.at(time_s, at.chamber);
+            return heater.cut_out.reset_degC - solver_.at(time_s, at.chamber);
         break;
     case Change::boils:
         if (!control.boiled)
-            return solver.at(time_s, at.chamber) - inputs.boiling_degC;
+            return solver_.at(time_s, at.chamber) - inputs_.boiling_degC;
         break;
     }
     return std::nullopt;
@@ -182,13 +182,13 @@ constexpr std::array<Change, 5> all_changes = {Change::boils, Change::trips, Cha
 std::optional<double> WarmUpRun::firstChange() const
 {
     std::optional<double> first;
-    for (std::size_t loop = 0; loop < controls.size(); ++loop) {
+    for (std::size_t loop = 0; loop < controls_.size(); ++loop) {
         for (const Change change : all_changes<Change>) {
-            if (!past(loop, change, solver.time()))
+            if (!past(loop, change, solver_.time()))
                 continue;
             const auto g = [&](double time_s) { return *past(loop, change, time_s); };
             const auto at =
-                firstRise(g, solver.from(), first.value_or(solver.time()), options.event_tolerance_s);
+                firstRise(g, solver_.from(), first.value_or(solver_.time()), options_.event_tolerance_s);
             if (at)
                 first = at;
         }
@@ -201,17 +201,17 @@ std::optional<double> WarmUpRun::firstReversal(double until_s)
     constexpr double least_Pa = 0.01; // under it flow carries nothing, whichever way
     constexpr double tolerance_s = 1e-3;
     std::optional<double> first;
-    for (std::size_t loop = 0; loop < drives_Pa.size(); ++loop) {
-        const double before_Pa = drives_Pa[loop];
-        const double after_Pa = model.lastDrive(loop).drive_Pa; // where the right-hand side was asked last
-        drives_Pa[loop] = after_Pa;
+    for (std::size_t loop = 0; loop < drives_Pa_.size(); ++loop) {
+        const double before_Pa = drives_Pa_[loop];
+        const double after_Pa = model_.lastDrive(loop).drive_Pa; // where the right-hand side was asked last
+        drives_Pa_[loop] = after_Pa;
         if (!(before_Pa * after_Pa < 0) || std::max(std::abs(before_Pa), std::abs(after_Pa)) < least_Pa)
             continue;
         const auto turned = [&](double time_s) {
-            const double drive_Pa = model.drive_Pa(loop, stateAt(time_s));
+            const double drive_Pa = model_.drive_Pa(loop, stateAt(time_s));
             return before_Pa > 0 ? -drive_Pa : drive_Pa;
         };
-        const auto at = firstRise(turned, solver.from(), first.value_or(until_s), tolerance_s);
+        const auto at = firstRise(turned, solver_.from(), first.value_or(until_s), tolerance_s);
         if (at)
             first = at;
     }
@@ -222,7 +222,7 @@ std::optional<double> WarmUpRun::firstReversal(double until_s)
 bool WarmUpRun::changeAll(double time_s)
 {
     bool changed = false;
-    for (std::size_t loop = 0; loop < controls.size(); ++loop) {
+    for (std::size_t loop = 0; loop < controls_.size(); ++loop) {
         for (const Change kind : all_changes<Change>) {
             const std::optional<double> by = past(loop, kind, time_s);
             if (!by || !(*by >= 0))
@@ -236,7 +236,7 @@ bool WarmUpRun::changeAll(double time_s)
 
 void WarmUpRun::change(std::size_t loop, Change kind, double time_s)
 {
-    HeaterControl& control = controls[loop];
+    HeaterControl& control = controls_[loop];
     SwitchCause cause = SwitchCause::thermostat;
     switch (kind) {
     case Change::opens:
@@ -248,8 +248,8 @@ void WarmUpRun::change(std::size_t loop, Change kind, double time_s)
     case Change::trips:
         control.tripped = true;
         cause = SwitchCause::cut_out;
-        if (!out.loops[loop].tripped_s)
-            out.loops[loop].tripped_s = time_s;
+        if (!out_.loops[loop].tripped_s)
+            out_.loops[loop].tripped_s = time_s;
         break;
     case Change::resets:
         control.tripped = false;
@@ -258,7 +258,7 @@ void WarmUpRun::change(std::size_t loop, Change kind, double time_s)
     case Change::boils:
         control.boiled = true;
         cause = SwitchCause::boiling;
-        out.loops[loop].boiled_s = time_s;
+        out_.loops[loop].boiled_s = time_s;
         break;
     }
     setPower(loop, time_s, cause);
@@ -266,19 +266,19 @@ void WarmUpRun::change(std::size_t loop, Change kind, double time_s)
 
 void WarmUpRun::setPower(std::size_t loop, double time_s, SwitchCause cause)
 {
-    const double power_W = inputs.loops[loop].heater.power_W();
-    const bool on = supplied && controls[loop].allows() && power_W > 0;
-    if (on == (model.power_W(loop) > 0))
+    const double power_W = inputs_.loops[loop].heater.power_W();
+    const bool on = supplied_ && controls_[loop].allows() && power_W > 0;
+    if (on == (model_.power_W(loop) > 0))
         return;
-    model.setPower(loop, on ? power_W : 0);
-    LoopOutcome& outcome = out.loops[loop];
+    model_.setPower(loop, on ? power_W : 0);
+    LoopOutcome& outcome = out_.loops[loop];
     outcome.switches.push_back({time_s, on, cause});
     if (on)
         return;
     if (!outcome.first_switch_off_s)
         outcome.first_switch_off_s = time_s;
-    const bool circulates = model.flow_kg_per_s(loop, stateAt(time_s)) != 0;
-    ++(circulates ? heatings[loop].circulated : heatings[loop].stalled);
+    const bool circulates = model_.flow_kg_per_s(loop, stateAt(time_s)) != 0;
+    ++(circulates ? heatings_[loop].circulated : heatings_[loop].stalled);
 }
 
 } // namespace siphonwright

@@ -30,24 +30,24 @@ private:
     /// A change of a heater's control that a temperature brings about.
     enum class Change { opens, closes, trips, resets, boils };
 
-    const WarmUpInputs& inputs;
-    const WarmUpOptions& options;
-    const Fluid& fluid;
-    WarmUpModel model;
-    DormandPrince solver;
-    WarmUp out;
-    std::vector<HeaterControl> controls;
-    std::vector<double> drives_Pa; ///< per loop, at the last step's start
-    std::vector<double> edge_s;    ///< per loop: energised time on the edge
+    const WarmUpInputs& inputs_;
+    const WarmUpOptions& options_;
+    const Fluid& fluid_;
+    WarmUpModel model_;
+    DormandPrince solver_;
+    WarmUp out_;
+    std::vector<HeaterControl> controls_;
+    std::vector<double> drives_Pa_; ///< per loop, at the last step's start
+    std::vector<double> edge_s_;    ///< per loop: energised time on the edge
     /// How a loop's heatings ended: with flow, or without.
     struct Heatings {
         int circulated = 0;
         int stalled = 0;
     };
-    std::vector<Heatings> heatings;
-    std::vector<double> sampled_state;
-    std::size_t samples = 0;
-    bool supplied = false;
+    std::vector<Heatings> heatings_;
+    std::vector<double> sampled_state_;
+    std::size_t samples_ = 0;
+    bool supplied_ = false;
 
     void begin();
     void run();
@@ -55,7 +55,7 @@ private:
     double nextBoundary() const;
     bool supplyAt(double time_s) const
     {
-        return time_s >= inputs.supply_on_s && time_s < inputs.supply_off_s;
+        return time_s >= inputs_.supply_on_s && time_s < inputs_.supply_off_s;
     }
 
     /// How far a change's temperature is past its threshold at a time in the last step; nothing where the

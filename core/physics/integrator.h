@@ -88,10 +88,11 @@ public:
         bool rejected = false;
         for (;;) {
             const double room = latest - step_start_;
-            // A sliver left over would be a step of its own: stretch into it, or halve the way there.
             const bool to_end = next_step_ >= room * (1 - 1e-10);
             const double h = to_end ? room : next_step_;
-            if (!(h > 4 * std::numeric_limits<double>::epsilon() * std::abs(step_start_)))
+            // What is left until `latest` may be as little as it likes; a step that errors ask for may not.
+            const double least = 4 * std::numeric_limits<double>::epsilon() * std::abs(step_start_);
+            if (!(h > (to_end ? 0 : least)))
                 return StepStatus::too_small;
             const double error = tryStep(rhs, h);
             ++attempt_count_;

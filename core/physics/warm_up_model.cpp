@@ -196,7 +196,7 @@ double WarmUpModel::endOf_degC(std::size_t loop, std::size_t cell, std::span<con
     return ring.drive.flow_kg_per_s > 0 ? ring.outlet_degC[cell - ring.at.chamber] : state[cell];
 }
 
-void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
+void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state) const
 {
     const double flow = std::abs(ring.drive.flow_kg_per_s);
     for (std::size_t i = 0; i < ring.cells.size(); ++i) {

@@ -105,7 +105,7 @@ private:
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
     static double pockets_Pa(const Ring& ring, bool forward);
     void findFlow(Ring& ring, std::span<const double> state);
-    void findOutflow(Ring& ring, std::span<const double> state);
+    void findOutflow(Ring& ring, std::span<const double> state) const;
     double sensorTarget_degC(const Ring& ring, std::span<const double> state) const;
     /// Rates of one ring, and of what it exchanges with rest and air.
     void addRates(Ring& ring, std::span<const double> state, std::span<double> rate);

@@ -100,7 +100,9 @@ bool WarmUpRun::advance(double latest)
     const std::optional<double> reversal_s = firstReversal(switch_s.value_or(solver_.time()));
     const double until_s = reversal_s.value_or(switch_s.value_or(solver_.time()));
     recordUntil(until_s);
-    bool changed = reversal_s || (switch_s && changeAll(until_s));
+    bool changed = switch_s || reversal_s;
+    if (changed)
+        changeAll(until_s);
     if (supplyAt(until_s) != supplied_) {
         supplied_ = !supplied_;
         for (std::size_t i = 0; i < controls_.size(); ++i)
@@ -187,6 +189,8 @@ std::optional<double> WarmUpRun::firstChange() const
             if (!past(loop, change, solver_.time()))
                 continue;
             const auto g = [&](double time_s) { return *past(loop, change, time_s); };
+            if (g(solver_.from()) >= 0) // due already: every change undoes its own cause
+                return solver_.from();
             const auto at =
                 firstRise(g, solver_.from(), first.value_or(solver_.time()), options_.event_tolerance_s);
             if (at)
@@ -219,19 +223,15 @@ std::optional<double> WarmUpRun::firstReversal(double until_s)
 }
 
 /// Makes every change that is due at a time: two heaters alike switch at the same moment.
-bool WarmUpRun::changeAll(double time_s)
+void WarmUpRun::changeAll(double time_s)
 {
-    bool changed = false;
     for (std::size_t loop = 0; loop < controls_.size(); ++loop) {
         for (const Change kind : all_changes<Change>) {
             const std::optional<double> by = past(loop, kind, time_s);
-            if (!by || !(*by >= 0))
-                continue;
-            change(loop, kind, time_s);
-            changed = true;
+            if (by && *by >= 0)
+                change(loop, kind, time_s);
         }
     }
-    return changed;
 }
 
 void WarmUpRun::change(std::size_t loop, Change kind, double time_s)

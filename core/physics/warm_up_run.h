@@ -65,7 +65,7 @@ private:
     /// When a loop's drive changes sign: there the rates have a kink that no step should lie across.
     std::optional<double> firstReversal(double until_s);
     void change(std::size_t loop, Change change, double time_s);
-    bool changeAll(double time_s);
+    void changeAll(double time_s);
     void setPower(std::size_t loop, double time_s, SwitchCause cause);
 
     void recordUntil(double until_s);

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <variant>
 
 using namespace siphonwright;
 using siphonwright::test::halfGlycol;
@@ -162,7 +163,7 @@ void TestWarmUpAccuracy::cellsAddUpToTheRun()
             sum += member(element);
         return sum;
     };
-    for (const std::size_t count : {1u, 2u, 3u, 7u}) {
+    for (const std::size_t count : {1u, 2u, 3u, 7u, 11u, 20u}) {
         const std::vector<LoopElement> cells = cellsOf(run, count);
         QCOMPARE(cells.size(), count);
         for (const auto& member : {+[](const LoopElement& e) { return e.length_m; },
@@ -172,6 +173,13 @@ void TestWarmUpAccuracy::cellsAddUpToTheRun()
             VERIFY_NEAR(total(cells, member), total(run, member), 1e-12);
         for (const LoopElement& cell : cells)
             VERIFY_NEAR(cell.length_m, 1.65 / double(count), 1e-12);
+        std::size_t elbows = 0; // each in one cell, also those that a border cuts in the middle
+        for (const LoopElement& cell : cells)
+            elbows += static_cast<std::size_t>(
+                std::count_if(cell.losses.begin(), cell.losses.end(), [](const Loss& loss) {
+                    return std::holds_alternative<loss_form::Local>(loss.form);
+                }));
+        QCOMPARE(elbows, 13u); // ten elbows, three valves
         const double whole = LoopResistance(run).pressureLoss_Pa(0.02, states(run.size()));
         VERIFY_NEAR(LoopResistance(cells).pressureLoss_Pa(0.02, states(count)), whole, 1e-3 * whole);
     }

@@ -52,7 +52,7 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
         const Node& end = table[low ? 0 : node_count - 1];
         const double power = end.slope / end.loss; // by node
         const double loss = end.loss * std::exp(power * (low ? place : place - last));
-        return {loss, loss * power / step};
+        return {loss, loss * power / step, loss * power * power / (step * step)};
     }
     const auto cell = static_cast<std::size_t>(place);
     const double x = place - static_cast<double>(cell);
@@ -61,7 +61,9 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
     const double rise = b.loss - a.loss;
     const double c = 3 * rise - 2 * a.slope - b.slope;
     const double d = a.slope + b.slope - 2 * rise;
-    return {a.loss + x * (a.slope + x * (c + x * d)), (a.slope + x * (2 * c + 3 * x * d)) * (1 / step)};
+    constexpr double per_step = 1 / step;
+    return {a.loss + x * (a.slope + x * (c + x * d)), (a.slope + x * (2 * c + 3 * x * d)) * per_step,
+            (2 * c + 6 * x * d) * (per_step * per_step)};
 }
 
 FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states) const
@@ -74,6 +76,7 @@ FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vect
         const double factor = state.viscosity_squared_per_density;
         sum.loss_Pa += own.loss_Pa * factor;
         sum.per_ln_flow_Pa += own.per_ln_flow_Pa * factor;
+        sum.curvature_Pa += own.curvature_Pa * factor;
         table += node_count;
     }
     return sum;
@@ -81,9 +84,9 @@ FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vect
 
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
 {
-    // ln(loss) over ln(flow) is nearly straight (slopes 1/2 to 2), so that Newton's error after a step is
-    // under a tenth of the step's square.
-    constexpr double close_enough = 1e-4, longest_step = 5, least_Pa = 1e-30;
+    // The error that a step leaves is under a tenth of its cube, where no loss has a kink.
+    constexpr double close_enough = 1e-3, longest_step = 5, least_Pa = 1e-30;
+    constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
     constexpr int most_iterations = 100;
     if (!(loss_Pa > least_Pa) || with_loss_.empty())
         return 0;
@@ -92,7 +95,12 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
         const Slope sum = slopeOfAll(forward, x, states);
         const double miss = lnRatio(sum.loss_Pa, loss_Pa);
         (miss > 0 ? high : low) = x;
-        double change = std::clamp(-miss * sum.loss_Pa / sum.per_ln_flow_Pa, -longest_step, longest_step);
+        // f(x) = ln(loss) - ln(goal): f' = L'/L, f'' = L''/L - f'^2.
+        const double slope = sum.per_ln_flow_Pa / sum.loss_Pa;
+        const double bend = sum.curvature_Pa / sum.loss_Pa - slope * slope;
+        double change = std::clamp(-miss / slope, -longest_step, longest_step);
+        if (std::abs(change) < bend_counts_under)
+            change -= bend / (2 * slope) * change * change;
         if (!(x + change >= low && x + change <= high))
             change = (low + high) / 2 - x;
         x += change;

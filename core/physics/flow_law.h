@@ -14,8 +14,8 @@ namespace siphonwright {
 ///
 /// Method: a cell's loss is L(ln(m/viscosity)) viscosity^2 / density, L its loss at unit viscosity and
 /// density. L is tabulated from LoopResistance::slopeOf() as cubics by value and slope in steps of 0.025;
-/// beyond the table by a power law. Newton's method in ln m, begun at the flow found last, with a bracket as
-/// its safeguard.
+/// beyond the table by a power law. Chebyshev's method (Newton's with the curvature's correction) in ln m,
+/// begun at the flow found last, with a bracket as its safeguard.
 ///
 /// Error against flowFor(): up to 5e-4 of the flow beside a Reynolds number where a loss's law changes, where
 /// that itself is not surer; in the mean under 1e-5.
@@ -35,6 +35,7 @@ private:
     struct Slope {
         double loss_Pa = 0;
         double per_ln_flow_Pa = 0;
+        double curvature_Pa = 0; ///< second derivative by ln(flow)
     };
     std::vector<Node> nodes_;            ///< by direction, cell and place
     std::vector<std::size_t> with_loss_; ///< cells that have any

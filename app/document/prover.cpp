@@ -43,14 +43,15 @@ void Prover::work(const std::stop_token& end)
             waiting_.reset();
             running_ = running;
         }
-        std::optional<Proof> proof = prove(job.sketch, job.level, running.get_token());
-        if (!proof)
-            continue;
-        {
-            const std::lock_guard lock(mutex_);
-            answer_ = Answer{job.revision, std::move(*proof)};
-        }
-        Q_EMIT ready();
+        ProofOptions options;
+        options.so_far = [&](const Proof& proof) {
+            {
+                const std::lock_guard lock(mutex_);
+                answer_ = Answer{job.revision, proof};
+            }
+            Q_EMIT ready();
+        };
+        prove(job.sketch, job.level, options, running.get_token());
     }
 }
 

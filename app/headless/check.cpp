@@ -19,7 +19,7 @@ QString tr(const char* text, int count = -1)
     return QCoreApplication::translate("Headless", text, nullptr, count);
 }
 
-Checked checked(const QString& path)
+Checked checked(const QString& path, bool bands)
 {
     Checked file;
     file.file = path;
@@ -27,7 +27,9 @@ Checked checked(const QString& path)
     file.problems = document.open(path);
     if (file.problems.isEmpty()) {
         file.sketch = document.sketch();
-        file.analysis = proved(file.sketch);
+        ProofOptions options;
+        options.bands = bands;
+        file.analysis = proved(file.sketch, options);
     }
     return file;
 }
@@ -126,6 +128,7 @@ void writeWords(const Checked& file, QTextStream& out)
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
     bool json = false;
+    bool bands = false;
     bool options = true;
     QStringList paths;
     for (const QString& argument : arguments) {
@@ -133,6 +136,8 @@ int check(const QStringList& arguments, QTextStream& out, QTextStream& err)
             options = false;
         } else if (options && argument == QLatin1String("--json")) {
             json = true;
+        } else if (options && argument == QLatin1String("--bands")) {
+            bands = true;
         } else if (options && argument.startsWith(QLatin1String("--"))) {
             err << tr("check does not know %1.").arg(argument) << '\n';
             return not_understood;
@@ -147,7 +152,7 @@ int check(const QStringList& arguments, QTextStream& out, QTextStream& err)
     int code = nothing_stops;
     std::vector<Checked> files;
     for (const QString& path : paths) {
-        files.push_back(checked(path));
+        files.push_back(checked(path, bands));
         const Checked& file = files.back();
         for (const QString& problem : file.problems)
             err << path << ": " << problem << '\n';

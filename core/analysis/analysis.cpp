@@ -23,6 +23,28 @@ std::vector<Finding> apart(std::vector<Finding> faults)
     return out;
 }
 
+/// Put a list behind another.
+template <class T>
+void append(std::vector<T>& to, std::vector<T> more)
+{
+    std::move(more.begin(), more.end(), std::back_inserter(to));
+}
+
+/// Judge what needs the warm-up, with bands and table as far as they are.
+void judgeRunning(Proof& proof, const Sketch& sketch, const Analysis& level)
+{
+    Results results;
+    results.running = &level.running;
+    results.warm_up = &proof.warm_up;
+    results.by_bore = proof.by_bore.empty() ? nullptr : &proof.by_bore;
+    results.bands = proof.bands.empty() ? nullptr : &proof.bands;
+    Judgement judgement = judge(sketch, level.layout, results, RuleSet::after_warm_up);
+    proof.running = std::move(judgement.findings);
+    proof.not_judged = std::move(judgement.not_judged);
+    proof.margins = std::move(judgement.margins);
+    proof.unconfirmed = std::move(judgement.unconfirmed);
+}
+
 } // namespace
 
 const Droop* Proof::sagOf(const Id& hose) const
@@ -49,12 +71,19 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     Analysis out;
     out.grade = grade;
     out.layout = resolve(sketch, plumbOf(sketch, grade), previous ? &previous->layout : nullptr);
-    const bool level = grade == Grade{};
-    const Layout on_level = level ? Layout{} : resolve(sketch, plumbOf(sketch), &out.layout);
-    Judgement judgement = judge(sketch, level ? out.layout : on_level);
-    if (!level) {
-        std::vector<Finding> tilted = findingsOn(sketch, grade, on_level);
-        std::move(tilted.begin(), tilted.end(), std::back_inserter(judgement.findings));
+    const Assumptions assumed(sketch);
+    out.running = runSteady(sketch, out.layout, assumed);
+    Judgement judgement;
+    Results results;
+    if (grade == Grade{}) {
+        results.running = &out.running;
+        judgement = judge(sketch, out.layout, results);
+    } else {
+        const Layout level = resolve(sketch, plumbOf(sketch), &out.layout);
+        const Running on_level = runSteady(sketch, level, assumed);
+        results.running = &on_level;
+        judgement = judge(sketch, level, results);
+        append(judgement.findings, findingsOn(sketch, grade, level));
     }
     out.findings = faultsOf(std::move(judgement.findings));
     out.not_judged = std::move(judgement.not_judged);
@@ -63,9 +92,17 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     return out;
 }
 
-std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const std::stop_token& stop)
+std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const ProofOptions& options,
+                           const std::stop_token& stop)
 {
     Proof out;
+    const auto done_so_far = [&] {
+        judgeRunning(out, sketch, level);
+        if (options.so_far && !stop.stop_requested())
+            options.so_far(out);
+    };
+    out.warm_up = runWarmUp(sketch, level.layout, level.running, Assumptions(sketch));
+    done_so_far();
     out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
     out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses) {
@@ -74,23 +111,35 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const st
         if (const std::optional<Droop> droop = sagMargin(*hose, level.layout.plumb))
             out.sag.push_back({hose.id(), *droop});
     }
+    out.by_bore = byBore(sketch, stop);
+    done_so_far();
+    if (options.bands && out.warm_up.inputs) {
+        out.bands = runningBands(sketch, level.layout, stop);
+        done_so_far();
+    }
     if (stop.stop_requested())
         return std::nullopt;
     return out;
 }
 
-Analysis proved(const Sketch& sketch)
+Analysis proved(const Sketch& sketch, const ProofOptions& options)
 {
     Analysis level = analyse(sketch);
-    std::optional<Proof> proof = prove(sketch, level);
+    std::optional<Proof> proof = prove(sketch, level, options);
     return proof ? withProof(std::move(level), std::move(*proof)) : level;
 }
 
 Analysis withProof(Analysis level, Proof proof)
 {
     std::vector<Finding> all = apart(std::move(level.findings));
-    all.insert(all.end(), proof.on_grade.begin(), proof.on_grade.end());
+    append(all, proof.running);
+    append(all, proof.on_grade);
     level.findings = faultsOf(std::move(all));
+    append(level.not_judged, proof.not_judged);
+    append(level.margins, proof.margins);
+    for (const Unconfirmed& fact : proof.unconfirmed)
+        if (std::find(level.unconfirmed.begin(), level.unconfirmed.end(), fact) == level.unconfirmed.end())
+            level.unconfirmed.push_back(fact);
     level.proof = std::move(proof);
     return level;
 }

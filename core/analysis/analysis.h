@@ -6,6 +6,7 @@
 #include "core/layout/layout.h"
 #include "core/sketch/sketch.h"
 
+#include <functional>
 #include <optional>
 #include <stop_token>
 #include <string>
@@ -19,8 +20,15 @@ struct SagMargin {
     Droop droop;
 };
 
-/// What takes longer than a pointer move: the grades and the margins.
+/// What takes longer than a pointer move: warm-up, grades, margins, the table by bore, bands.
 struct Proof {
+    EngineWarmUp warm_up;
+    std::vector<BoreRow> by_bore;
+    std::vector<HeaterBands> bands; ///< empty until there are any
+    std::vector<Finding> running;   ///< of the rules that need a warm-up, each by itself
+    std::vector<NotJudged> not_judged;
+    std::vector<Margin> margins;
+    std::vector<Unconfirmed> unconfirmed;
     std::vector<Finding> on_grade; ///< found on a grade alone, each by itself
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag; ///< of hoses with inner points, in the sketch's order
@@ -32,6 +40,7 @@ struct Proof {
 struct Analysis {
     Grade grade;                   ///< on which the vehicle stands in `layout`
     Layout layout;                 ///< on that grade
+    Running running;               ///< steady circulation on that grade
     std::vector<Finding> findings; ///< faults, stops first
     std::vector<NotJudged> not_judged;
     std::vector<Margin> margins;          ///< what is left, rule by rule
@@ -47,12 +56,20 @@ struct Analysis {
 /// depend on it.
 Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade grade = {});
 
-/// Grades and margins of a sketch, from its analysis on the level. Some milliseconds; can be stopped, and
-/// gives nothing then.
-std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const std::stop_token& stop = {});
+struct ProofOptions {
+    bool bands = true;
+    /// Called with the proof as far as it is, each time a part of it is done: warm-up first, then table and
+    /// grades, bands last.
+    std::function<void(const Proof&)> so_far;
+};
+
+/// Proof of a sketch, from its analysis on the level. Tens of milliseconds, with bands about a second; can be
+/// stopped, and gives nothing then.
+std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const ProofOptions& options = {},
+                           const std::stop_token& stop = {});
 
 /// Both at once: what the sheet and the command line say.
-Analysis proved(const Sketch& sketch);
+Analysis proved(const Sketch& sketch, const ProofOptions& options = {});
 
 /// An analysis on the level with a proof: faults found on a grade take their place among the others.
 Analysis withProof(Analysis level, Proof proof);

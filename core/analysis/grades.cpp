@@ -14,9 +14,18 @@ namespace {
 
 constexpr double halved_to_percent = 0.01;
 
-std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level)
+/// Findings of the rules that turn. Circulation takes some thirty times as long as they do, so it is solved
+/// only where it is asked for.
+enum class Flow { left_out, solved };
+std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level, Flow flow)
 {
-    return judge(sketch, resolve(sketch, plumbOf(sketch, grade), &level), true).findings;
+    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level);
+    if (flow == Flow::left_out)
+        return judge(sketch, tilted, {}, RuleSet::over_grades).findings;
+    const Running running = runSteady(sketch, tilted, Assumptions(sketch));
+    Results results;
+    results.running = &running;
+    return judge(sketch, tilted, results, RuleSet::over_grades).findings;
 }
 
 /// The severity with which a thing is found in a list; nothing if it is not.
@@ -116,6 +125,11 @@ bool holds(const std::vector<Finding>& list, const Finding& thing)
     return found && *found >= thing.severity;
 }
 
+Flow flowFor(const Finding& thing)
+{
+    return ruleById(thing.rule)->needs == Needs::circulation ? Flow::solved : Flow::left_out;
+}
+
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.
 Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with)
 {
@@ -126,7 +140,7 @@ Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing
     while (apart() > halved_to_percent) {
         const Grade middle{(with.along_percent + without.along_percent) / 2,
                            (with.across_percent + without.across_percent) / 2};
-        (holds(turning(sketch, middle, level), thing) ? with : without) = middle;
+        (holds(turning(sketch, middle, level, flowFor(thing)), thing) ? with : without) = middle;
     }
     return with;
 }
@@ -151,9 +165,9 @@ Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing,
 
 std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level)
 {
-    const std::vector<Finding> on_level = turning(sketch, {}, level);
+    const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Finding> out;
-    for (Finding& finding : turning(sketch, grade, level)) {
+    for (Finding& finding : turning(sketch, grade, level, Flow::solved)) {
         const std::optional<Severity> lower = oneLower(finding.severity);
         const std::optional<Severity> before = severityIn(on_level, finding);
         if (!lower || (before && *before >= *lower))
@@ -168,13 +182,13 @@ std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout&
 std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
                                         const std::stop_token& stop)
 {
-    const std::vector<Finding> on_level = turning(sketch, {}, level);
+    const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Way> ways = waysOut(sketch.site);
     for (Way& way : ways)
         for (Step& step : way) {
             if (stop.stop_requested())
                 return {};
-            step.findings = turning(sketch, step.grade, level);
+            step.findings = turning(sketch, step.grade, level, Flow::solved);
         }
     std::vector<Finding> out;
     for (const Finding& thing : worstOf(ways)) {
@@ -193,7 +207,7 @@ std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& leve
 std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level, const std::stop_token& stop)
 {
     const auto sound = [&](double along_percent) {
-        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level);
+        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level, Flow::left_out);
         return std::none_of(found.begin(), found.end(), [](const Finding& finding) {
             return finding.severity > Severity::advice && ruleById(finding.rule)->tilt == Tilt::traps;
         });

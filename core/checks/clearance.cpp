@@ -1,7 +1,7 @@
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
-#include "core/layout/wording.h"
 #include "core/geometry/prism.h"
+#include "core/layout/wording.h"
 #include "core/sketch/edits.h"
 
 #include <algorithm>

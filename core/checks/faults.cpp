@@ -9,19 +9,33 @@
 namespace siphonwright {
 namespace {
 
-/// Rules that see one fault from several sides; a later one goes under an earlier one where they meet.
-constexpr std::array<std::pair<std::string_view, int>, 5> sides = {{{"supply-high-point", 0},
-                                                                    {"return-high-point", 0},
-                                                                    {"return-dip", 1},
-                                                                    {"supply-dip", 1},
-                                                                    {"return-slope", 2}}};
-constexpr int alone = -1;
+/// Rules that see one fault from several sides; one with a higher side goes under one with a lower where they
+/// meet: along a hose, or on the same heater.
+struct Side {
+    std::string_view rule;
+    int side;
+    bool along_hose;
+};
+constexpr std::array sides = {
+    Side{"supply-high-point", 0, true}, Side{"return-high-point", 0, true},
+    Side{"return-dip", 1, true},        Side{"supply-dip", 1, true},
+    Side{"return-slope", 2, true},      Side{"outlet-over-limit", 0, false},
+    Side{"boiling-margin", 1, false},   Side{"bore-starves-flow", 2, false},
+    Side{"cycles-over-4", 3, false},
+};
 
-int sideOf(const Finding& finding)
+const Side* sideOf(const Finding& finding)
 {
-    const auto found = std::find_if(sides.begin(), sides.end(),
-                                    [&](const auto& side) { return side.first == finding.rule; });
-    return found == sides.end() ? alone : found->second;
+    const auto found =
+        std::find_if(sides.begin(), sides.end(), [&](const Side& side) { return side.rule == finding.rule; });
+    return found == sides.end() ? nullptr : &*found;
+}
+
+/// For sorting: what can head a fault comes first.
+int rankOf(const Finding& finding)
+{
+    const Side* side = sideOf(finding);
+    return side ? side->side : -1;
 }
 
 /// Length that two findings share on their hose, mm; negative when they do not meet.
@@ -36,9 +50,12 @@ bool belongsUnder(const Finding& finding, const Finding& head)
 {
     if (finding.only_on_grade && sameThing(finding, head))
         return true;
-    const int side = sideOf(finding);
-    const int head_side = sideOf(head);
-    return head_side != alone && head_side < side && finding.hose == head.hose && shared(finding, head) >= 0;
+    const Side* own = sideOf(finding);
+    const Side* of_head = sideOf(head);
+    if (!own || !of_head || of_head->side >= own->side || own->along_hose != of_head->along_hose)
+        return false;
+    return own->along_hose ? finding.hose == head.hose && shared(finding, head) >= 0
+                           : finding.part == head.part;
 }
 
 using Fault = std::vector<Finding>;
@@ -86,8 +103,8 @@ std::vector<Finding> faultsOf(std::vector<Finding> found)
     // Heads before what goes under them, and the level before the grades. A flat stretch and the hump that it
     // becomes on a grade are one fault too.
     std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
-        return std::pair(sideOf(a), a.only_on_grade.has_value()) <
-               std::pair(sideOf(b), b.only_on_grade.has_value());
+        return std::pair(rankOf(a), a.only_on_grade.has_value()) <
+               std::pair(rankOf(b), b.only_on_grade.has_value());
     });
     std::vector<Fault> faults;
     for (Finding& finding : found) {

@@ -57,10 +57,12 @@ const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch)
     return off == sketch.limits.end() ? nullptr : &*off;
 }
 
-Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout, Judgement& judgement)
+Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout, const Results& of_results,
+             Judgement& judgement)
     : rule(of_rule),
       sketch(of_sketch),
       layout(of_layout),
+      results(of_results),
       limits(limitsOf(of_rule, of_sketch)),
       judgement_(judgement)
 {}
@@ -127,13 +129,27 @@ void Judge::notJudged(PartRef part, std::string missing)
     judgement_.not_judged.push_back(std::move(entry));
 }
 
-Judgement judge(const Sketch& sketch, const Layout& layout, bool only_those_that_turn)
+namespace {
+
+bool isIn(RuleSet set, const Rule& rule, const Results& results)
+{
+    if ((set == RuleSet::after_warm_up) != (rule.needs == Needs::warm_up))
+        return false;
+    if (set == RuleSet::over_grades && rule.tilt == Tilt::same)
+        return false;
+    return rule.needs == Needs::layout || (rule.needs == Needs::circulation && results.running) ||
+           (rule.needs == Needs::warm_up && results.warm_up);
+}
+
+} // namespace
+
+Judgement judge(const Sketch& sketch, const Layout& layout, const Results& results, RuleSet set)
 {
     Judgement out;
     for (const Rule& rule : ruleBook()) {
-        if ((only_those_that_turn && rule.tilt == Tilt::same) || switchedOff(rule.id, sketch))
+        if (!isIn(set, rule, results) || switchedOff(rule.id, sketch))
             continue;
-        Judge judge(rule, sketch, layout, out);
+        Judge judge(rule, sketch, layout, results, out);
         rule.judge(judge);
         if (judge.margin_)
             out.margins.push_back(*judge.margin_);

@@ -59,4 +59,23 @@ void antifreezeOver60(Judge& judge);
 void freezeMargin(Judge& judge);
 void antifreezeKindUnknown(Judge& judge);
 
+// running.cpp: steady circulation
+void stalled(Judge& judge);
+void reverseCirculation(Judge& judge);
+void partTakesLoss(Judge& judge);
+void muchPower(Judge& judge);
+// warming.cpp: warm-up and cycling
+void outletOverLimit(Judge& judge);
+void boilingMargin(Judge& judge);
+void boreStarvesFlow(Judge& judge);
+void cyclesOver4(Judge& judge);
+void targetNotReached(Judge& judge);
+
 } // namespace siphonwright::judges
+
+namespace siphonwright {
+
+/// The rows of the rule book that rest on how the job runs.
+std::span<const Rule> runningRules();
+
+} // namespace siphonwright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <vector>
 
 namespace siphonwright {
 namespace {
@@ -19,7 +20,7 @@ constexpr Rule yesOrNo(std::string_view id, std::string_view title, std::string_
 }
 
 // Where limits are empty, the rule judges yes or no, or by a figure from a manual or from the part itself.
-constexpr std::array rule_book = {
+constexpr std::array drawing_rules = {
     Rule{"supply-high-point",
          "High point in the supply hose",
          heights_of_bore,
@@ -360,14 +361,20 @@ constexpr std::array rule_book = {
 
 std::span<const Rule> ruleBook()
 {
-    return rule_book;
+    static const std::vector<Rule> book = [] {
+        std::vector<Rule> all(drawing_rules.begin(), drawing_rules.end());
+        const std::span<const Rule> running = runningRules();
+        all.insert(all.end(), running.begin(), running.end());
+        return all;
+    }();
+    return book;
 }
 
 const Rule* ruleById(std::string_view id)
 {
-    const auto found =
-        std::find_if(rule_book.begin(), rule_book.end(), [&](const Rule& r) { return r.id == id; });
-    return found == rule_book.end() ? nullptr : &*found;
+    const std::span<const Rule> book = ruleBook();
+    const auto found = std::find_if(book.begin(), book.end(), [&](const Rule& r) { return r.id == id; });
+    return found == book.end() ? nullptr : &*found;
 }
 
 } // namespace siphonwright

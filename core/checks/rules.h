@@ -2,6 +2,9 @@
 
 #include "core/checks/finding.h"
 #include "core/layout/layout.h"
+#include "core/running/by_bore.h"
+#include "core/running/running.h"
+#include "core/running/running_bands.h"
 
 #include <optional>
 #include <span>
@@ -31,6 +34,17 @@ enum class Tilt {
     traps   ///< the same, and it decides in which grades air and coolant still find their way
 };
 
+/// What has to be computed before a rule can be judged.
+enum class Needs { layout, circulation, warm_up };
+
+/// What is known of how the job runs; null where it has not been computed.
+struct Results {
+    const Running* running = nullptr;
+    const EngineWarmUp* warm_up = nullptr;
+    const std::vector<HeaterBands>* bands = nullptr;
+    const std::vector<BoreRow>* by_bore = nullptr;
+};
+
 /// One row of the rule book.
 struct Rule {
     std::string_view id;    ///< stable, used in files and --json
@@ -42,7 +56,8 @@ struct Rule {
     Unit unit;
     Limits limits; ///< where the rule has numbers
     Tilt tilt;
-    void (*judge)(Judge&); ///< looks at the layout and reports
+    void (*judge)(Judge&); ///< looks at layout and results, and reports
+    Needs needs = Needs::layout;
 };
 
 /// All rules in the order in which they are listed to people.
@@ -59,6 +74,13 @@ struct Verdict {
 };
 std::optional<Verdict> verdict(double measured, Sense sense, const Limits& limits);
 
+/// Which rules are judged together.
+enum class RuleSet {
+    live,         ///< all that need no warm-up
+    over_grades,  ///< of these, those that the grade changes
+    after_warm_up ///< those that need it
+};
+
 /// What judging the rules gives.
 struct Judgement {
     std::vector<Finding> findings;
@@ -70,11 +92,13 @@ struct Judgement {
 /// What a rule sees while judging, and where it reports. One per rule and sketch.
 class Judge {
 public:
-    Judge(const Rule& rule, const Sketch& sketch, const Layout& layout, Judgement& judgement);
+    Judge(const Rule& rule, const Sketch& sketch, const Layout& layout, const Results& results,
+          Judgement& judgement);
 
     const Rule& rule;
     const Sketch& sketch;
     const Layout& layout;
+    const Results& results;
     const Limits limits;
 
     /// Turn to the next part: facts, margins and findings from here on are about it.
@@ -104,12 +128,13 @@ private:
     std::vector<Unconfirmed> rests_on_;
     std::optional<Margin> margin_;
 
-    friend Judgement judge(const Sketch&, const Layout&, bool only_those_that_turn);
+    friend Judgement judge(const Sketch&, const Layout&, const Results&, RuleSet);
 };
 
-/// Every rule that is not switched off, on a resolved sketch. Findings are as judged, each by itself, in the
-/// rule book's order; see faults.h.
-Judgement judge(const Sketch& sketch, const Layout& layout, bool only_those_that_turn = false);
+/// Those rules of a set that are not switched off and for which `results` has what they need, on a resolved
+/// sketch. Findings are as judged, each by itself, in the rule book's order; see faults.h.
+Judgement judge(const Sketch& sketch, const Layout& layout, const Results& results = {},
+                RuleSet set = RuleSet::live);
 
 /// Is a rule switched off in a sketch? Says why.
 const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch);

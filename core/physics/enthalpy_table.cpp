@@ -6,6 +6,8 @@
 namespace siphonwright {
 namespace {
 
+constexpr double widest_cell_K = 0.5;
+
 /// The cubic over 0..1 with these values and slopes at its ends.
 std::array<double, 4> hermite(double a, double b, double slope_a, double slope_b)
 {
@@ -38,34 +40,36 @@ std::vector<double> slopes(const std::vector<double>& y)
 
 } // namespace
 
-EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), highest(fluid.highest_degC())
+EnthalpyTable::EnthalpyTable(const Fluid& fluid)
+    : lowest_(fluid.lowest_degC()), highest_(fluid.highest_degC())
 {
-    const double range_K = highest - lowest;
+    const double range_K = highest_ - lowest_;
     if (!(range_K >= 1 && range_K <= 2000))
         return;
-    const auto count = static_cast<std::size_t>(std::ceil(range_K));
-    width_K = range_K / static_cast<double>(count);
-    std::vector<double> density, viscosity, ln_viscosity, heat;
+    const auto count = static_cast<std::size_t>(std::ceil(range_K / widest_cell_K));
+    width_K_ = range_K / static_cast<double>(count);
+    per_K_ = 1 / width_K_;
+    std::vector<double> density, ln_viscosity, loss_factor, heat;
     for (std::size_t i = 0; i <= count; ++i) {
-        const FluidState state = fluid.at(lowest + static_cast<double>(i) * width_K);
+        const FluidState state = fluid.at(lowest_ + static_cast<double>(i) * width_K_);
         density.push_back(state.density_kg_per_m3);
-        viscosity.push_back(state.viscosity_Pa_s);
         ln_viscosity.push_back(std::log(state.viscosity_Pa_s));
-        heat.push_back(state.specific_heat_J_per_kg_K * width_K);
+        loss_factor.push_back(state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3);
+        heat.push_back(state.specific_heat_J_per_kg_K * width_K_);
     }
-    const std::vector<double> density_slope = slopes(density), viscosity_slope = slopes(viscosity),
-                              ln_slope = slopes(ln_viscosity);
+    const std::vector<double> density_slope = slopes(density), ln_slope = slopes(ln_viscosity),
+                              factor_slope = slopes(loss_factor);
     double enthalpy = 0;
-    cells.resize(count);
+    cells_.resize(count);
     for (std::size_t i = 0; i < count; ++i) {
-        const double middle_degC = lowest + (static_cast<double>(i) + 0.5) * width_K;
-        const double middle = fluid.at(middle_degC).specific_heat_J_per_kg_K * width_K;
+        const double middle_degC = lowest_ + (static_cast<double>(i) + 0.5) * width_K_;
+        const double middle = fluid.at(middle_degC).specific_heat_J_per_kg_K * width_K_;
         const double next = enthalpy + (heat[i] + 4 * middle + heat[i + 1]) / 6;
-        cells[i].density = hermite(density[i], density[i + 1], density_slope[i], density_slope[i + 1]);
-        cells[i].viscosity =
-            hermite(viscosity[i], viscosity[i + 1], viscosity_slope[i], viscosity_slope[i + 1]);
-        cells[i].ln_viscosity = hermite(ln_viscosity[i], ln_viscosity[i + 1], ln_slope[i], ln_slope[i + 1]);
-        cells[i].enthalpy = hermite(enthalpy, next, heat[i], heat[i + 1]);
+        cells_[i].density = hermite(density[i], density[i + 1], density_slope[i], density_slope[i + 1]);
+        cells_[i].loss_factor =
+            hermite(loss_factor[i], loss_factor[i + 1], factor_slope[i], factor_slope[i + 1]);
+        cells_[i].ln_viscosity = hermite(ln_viscosity[i], ln_viscosity[i + 1], ln_slope[i], ln_slope[i + 1]);
+        cells_[i].enthalpy = hermite(enthalpy, next, heat[i], heat[i + 1]);
         enthalpy = next;
     }
 }
@@ -73,18 +77,18 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid) : lowest(fluid.lowest_degC()), 
 HeatState EnthalpyTable::at(double temperature_degC) const
 {
     // What is not a number becomes the lower end.
-    const double t = temperature_degC > lowest ? std::min(temperature_degC, highest) : lowest;
-    const double place = (t - lowest) / width_K;
-    const std::size_t index = std::min(static_cast<std::size_t>(place), cells.size() - 1);
-    const Cell& cell = cells[index];
+    const double t = temperature_degC > lowest_ ? std::min(temperature_degC, highest_) : lowest_;
+    const double place = (t - lowest_) * per_K_;
+    const std::size_t index = std::min(static_cast<std::size_t>(place), cells_.size() - 1);
+    const Cell& cell = cells_[index];
     const double x = place - static_cast<double>(index);
     const Cubic& h = cell.enthalpy;
     HeatState state;
     state.density_kg_per_m3 = valueOf(cell.density, x);
-    state.viscosity_Pa_s = valueOf(cell.viscosity, x);
+    state.viscosity_squared_per_density = valueOf(cell.loss_factor, x);
     state.ln_viscosity = valueOf(cell.ln_viscosity, x);
-    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) / width_K;
-    state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) / (width_K * width_K);
+    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) * per_K_;
+    state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) * (per_K_ * per_K_);
     state.enthalpy_J_per_kg = valueOf(h, x) + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
     return state;
 }

@@ -9,6 +9,8 @@
 #include <limits>
 #include <optional>
 #include <span>
+#include <type_traits>
+#include <utility>
 #include <vector>
 
 /// Ordinary differential equations, stepped with control of the error, with states between steps and events.
@@ -62,20 +64,20 @@ struct IntegratorTolerance {
 class DormandPrince {
 public:
     explicit DormandPrince(IntegratorTolerance wanted)
-        : tolerance(std::move(wanted)), count(tolerance.absolute.size()), memory(count * rows)
+        : tolerance_(std::move(wanted)), count_(tolerance_.absolute.size()), memory_(count_ * rows)
     {}
 
     /// Begins at a time and state. \param first_step 0 lets it choose one
     template <typename RightHandSide>
     void begin(RightHandSide&& rhs, double time, std::span<const double> state, double first_step = 0)
     {
-        step_end = step_start = time;
+        step_end_ = step_start_ = time;
         std::copy(state.begin(), state.end(), row(row_end).begin());
         std::copy(state.begin(), state.end(), row(row_start).begin());
         rhs(time, std::span<const double>(row(row_end)), row(row_stage));
-        ++evaluation_count;
-        next_step = first_step > 0 ? first_step : firstStep();
-        last_error = 1e-4;
+        ++evaluation_count_;
+        next_step_ = first_step > 0 ? first_step : firstStep();
+        last_ln_error_ = ln_least_error;
     }
 
     /// One step that meets the tolerance, and ends at `latest` at the latest.
@@ -85,17 +87,18 @@ public:
         advance();
         bool rejected = false;
         for (;;) {
-            const double room = latest - step_start;
-            // A sliver left over would be a step of its own: stretch into it, or halve the way there.
-            const bool to_end = next_step >= room * (1 - 1e-10);
-            const double h = to_end ? room : next_step;
-            if (!(h > 4 * std::numeric_limits<double>::epsilon() * std::abs(step_start)))
+            const double room = latest - step_start_;
+            const bool to_end = next_step_ >= room * (1 - 1e-10);
+            const double h = to_end ? room : next_step_;
+            // What is left until `latest` may be as little as it likes; a step that errors ask for may not.
+            const double least = 4 * std::numeric_limits<double>::epsilon() * std::abs(step_start_);
+            if (!(h > (to_end ? 0 : least)))
                 return StepStatus::too_small;
             const double error = tryStep(rhs, h);
-            ++attempt_count;
+            ++attempt_count_;
             if (!std::isfinite(error)) {
-                next_step = h / 10;
-                if (next_step < 1e-12 * std::max(1.0, std::abs(step_start)))
+                next_step_ = h / 10;
+                if (next_step_ < 1e-12 * std::max(1.0, std::abs(step_start_)))
                     return StepStatus::not_finite;
                 rejected = true;
                 continue;
@@ -104,7 +107,7 @@ public:
                 acceptStep(h, error, to_end, rejected, latest);
                 return StepStatus::done;
             }
-            next_step = h * std::max(0.2, 0.9 * std::pow(error, -exponent));
+            next_step_ = h * std::max(0.2, 0.9 * std::pow(error, -exponent));
             rejected = true;
         }
     }
@@ -115,63 +118,64 @@ public:
     void restart(RightHandSide&& rhs, double time)
     {
         const std::span<double> state = row(row_work);
-        for (std::size_t i = 0; i < count; ++i)
+        for (std::size_t i = 0; i < count_; ++i)
             state[i] = at(time, i);
-        begin(rhs, time, state, next_step);
+        begin(rhs, time, state, next_step_);
     }
 
-    double from() const { return step_start; } ///< start of the last step
-    double time() const { return step_end; }   ///< its end
-    std::span<const double> state() const { return {memory.data() + row_end * count, count}; }
+    double from() const { return step_start_; } ///< start of the last step
+    double time() const { return step_end_; }   ///< its end
+    std::span<const double> state() const { return {memory_.data() + row_end * count_, count_}; }
 
     /// State i at a time within the last step.
     double at(double time, std::size_t i) const
     {
-        const double h = step_end - step_start;
-        const double x = h > 0 ? (time - step_start) / h : 1;
-        const auto r = [&](std::size_t k) { return memory[(row_dense + k) * count + i]; };
+        const double h = step_end_ - step_start_;
+        const double x = h > 0 ? (time - step_start_) / h : 1;
+        const auto r = [&](std::size_t k) { return memory_[(row_dense + k) * count_ + i]; };
         if (!(h > 0))
-            return memory[row_end * count + i];
-        return memory[row_start * count + i] + x * (r(0) + (1 - x) * (r(1) + x * (r(2) + (1 - x) * r(3))));
+            return memory_[row_end * count_ + i];
+        return memory_[row_start * count_ + i] + x * (r(0) + (1 - x) * (r(1) + x * (r(2) + (1 - x) * r(3))));
     }
 
-    std::size_t evaluations() const { return evaluation_count; }
-    std::size_t attempts() const { return attempt_count; } ///< steps tried, those not accepted included
+    std::size_t evaluations() const { return evaluation_count_; }
+    std::size_t attempts() const { return attempt_count_; } ///< steps tried, those not accepted included
 
 private:
     static constexpr std::size_t row_start = 0, row_end = 1, row_work = 2, row_dense = 3, row_stage = 7,
                                  rows = 14;
     static constexpr double beta = 0.04;
     static constexpr double exponent = 0.2 - 0.75 * beta;
+    static constexpr double ln_least_error = -9.2; ///< of 1e-4: a lucky step says no more than that
 
-    IntegratorTolerance tolerance;
-    std::size_t count = 0;
-    std::vector<double> memory; ///< `rows` rows of `count`
-    double step_start = 0;
-    double step_end = 0;
-    double next_step = 0;
-    double last_error = 1e-4;
-    std::size_t evaluation_count = 0;
-    std::size_t attempt_count = 0;
+    IntegratorTolerance tolerance_;
+    std::size_t count_ = 0;
+    std::vector<double> memory_; ///< `rows` rows of `count`
+    double step_start_ = 0;
+    double step_end_ = 0;
+    double next_step_ = 0;
+    double last_ln_error_ = ln_least_error;
+    std::size_t evaluation_count_ = 0;
+    std::size_t attempt_count_ = 0;
 
-    std::span<double> row(std::size_t r) { return {memory.data() + r * count, count}; }
+    std::span<double> row(std::size_t r) { return {memory_.data() + r * count_, count_}; }
 
     double weight(std::size_t i, double a, double b) const
     {
-        return tolerance.absolute[i] + tolerance.relative * std::max(std::abs(a), std::abs(b));
+        return tolerance_.absolute[i] + tolerance_.relative * std::max(std::abs(a), std::abs(b));
     }
 
     /// A step over which the fastest state would change by a hundredth of its scale (Hairer et al., II.4).
     double firstStep()
     {
         double size = 0, speed = 0;
-        for (std::size_t i = 0; i < count; ++i) {
-            const double y = memory[row_end * count + i];
+        for (std::size_t i = 0; i < count_; ++i) {
+            const double y = memory_[row_end * count_ + i];
             const double w = weight(i, y, y);
             if (!std::isfinite(w))
                 continue;
             size += (y / w) * (y / w);
-            speed += (memory[row_stage * count + i] / w) * (memory[row_stage * count + i] / w);
+            speed += (memory_[row_stage * count_ + i] / w) * (memory_[row_stage * count_ + i] / w);
         }
         return size > 1e-10 && speed > 1e-10 ? 0.01 * std::sqrt(size / speed) : 1e-6;
     }
@@ -179,47 +183,63 @@ private:
     /// The end of the last step becomes the start of the next.
     void advance()
     {
-        if (step_end == step_start)
+        if (step_end_ == step_start_)
             return;
-        std::copy_n(memory.begin() + offset(row_end), count, memory.begin() + offset(row_start));
-        std::copy_n(memory.begin() + offset(row_stage + 6), count, memory.begin() + offset(row_stage));
-        step_start = step_end;
+        std::copy_n(memory_.begin() + offset(row_end), count_, memory_.begin() + offset(row_start));
+        std::copy_n(memory_.begin() + offset(row_stage + 6), count_, memory_.begin() + offset(row_stage));
+        step_start_ = step_end_;
     }
 
-    std::ptrdiff_t offset(std::size_t r) const { return static_cast<std::ptrdiff_t>(r * count); }
+    std::ptrdiff_t offset(std::size_t r) const { return static_cast<std::ptrdiff_t>(r * count_); }
 
     /// Computes all stages and row_end for a step h; returns its error over the tolerance.
     template <typename RightHandSide>
     double tryStep(RightHandSide&& rhs, double h)
     {
-        using namespace dormand_prince;
-        double* const m = memory.data();
-        const double* const k = m + row_stage * count;
-        const std::size_t n = count;
-        const auto sum = [&](std::size_t s, double* to) {
-            const std::array<double, 6>& a = dormand_prince::stage[s];
-            for (std::size_t i = 0; i < n; ++i) {
-                double slope = a[0] * k[i];
-                for (std::size_t j = 1; j <= s; ++j)
-                    slope += a[j] * k[j * n + i];
-                to[i] = m[row_start * n + i] + h * slope;
-            }
+        const auto evaluate = [&]<std::size_t s>(std::integral_constant<std::size_t, s>) {
+            constexpr std::size_t to = s == 5 ? row_end : row_work;
+            addSlopes<s>(h, to);
+            rhs(step_start_ + dormand_prince::node[s + 1] * h, std::span<const double>(row(to)),
+                row(row_stage + s + 1));
         };
-        for (std::size_t s = 0; s < 6; ++s) {
-            double* const to = m + (s == 5 ? row_end : row_work) * n;
-            sum(s, to);
-            rhs(step_start + node[s + 1] * h, std::span<const double>(to, n), row(row_stage + s + 1));
+        [&]<std::size_t... s>(std::index_sequence<s...>)
+        {
+            (evaluate(std::integral_constant<std::size_t, s>{}), ...);
         }
-        evaluation_count += 6;
+        (std::make_index_sequence<6>{});
+        evaluation_count_ += 6;
+        return errorOver(h);
+    }
+
+    /// State at the start and h times the weighted slopes of stages 0 to s, in a row.
+    template <std::size_t s>
+    void addSlopes(double h, std::size_t to)
+    {
+        double* const m = memory_.data();
+        const double* const k = m + row_stage * count_;
+        constexpr std::array<double, 6> a = dormand_prince::stage[s];
+        for (std::size_t i = 0; i < count_; ++i) {
+            double slope = a[0] * k[i];
+            for (std::size_t j = 1; j <= s; ++j)
+                slope += a[j] * k[j * count_ + i];
+            m[to * count_ + i] = m[row_start * count_ + i] + h * slope;
+        }
+    }
+
+    /// Error of the step just computed, over the tolerance: root mean square over the states that count.
+    double errorOver(double h) const
+    {
+        const double* const m = memory_.data();
+        const double* const k = m + row_stage * count_;
         double total = 0;
         std::size_t counted = 0;
-        for (std::size_t i = 0; i < n; ++i) {
-            double slope = 0;
-            for (std::size_t j = 0; j < 7; ++j)
-                slope += error[j] * k[j * n + i];
-            const double w = weight(i, m[row_start * n + i], m[row_end * n + i]);
+        for (std::size_t i = 0; i < count_; ++i) {
+            const double w = weight(i, m[row_start * count_ + i], m[row_end * count_ + i]);
             if (w == std::numeric_limits<double>::infinity())
                 continue;
+            double slope = 0;
+            for (std::size_t j = 0; j < 7; ++j)
+                slope += dormand_prince::error[j] * k[j * count_ + i];
             total += (h * slope / w) * (h * slope / w);
             ++counted;
         }
@@ -229,19 +249,20 @@ private:
     void acceptStep(double h, double error, bool to_end, bool rejected, double latest)
     {
         prepareDense(h);
-        step_end = to_end ? latest : step_start + h;
+        step_end_ = to_end ? latest : step_start_ + h;
         const double floor_error = std::max(error, 1e-10);
-        double factor = 0.9 * std::pow(floor_error, -exponent) * std::pow(last_error, beta);
+        const double ln_error = std::log(floor_error);
+        double factor = 0.9 * std::exp(beta * last_ln_error_ - exponent * ln_error);
         factor = std::clamp(factor, 0.2, rejected ? 1.0 : 10.0);
         // A step cut short by `latest` says little of what the next can be.
-        next_step = to_end && !rejected ? std::max(next_step, h * factor) : h * factor;
-        last_error = std::max(error, 1e-4);
+        next_step_ = to_end && !rejected ? std::max(next_step_, h * factor) : h * factor;
+        last_ln_error_ = std::max(ln_error, ln_least_error);
     }
 
     void prepareDense(double h)
     {
-        double* const m = memory.data();
-        const std::size_t n = count;
+        double* const m = memory_.data();
+        const std::size_t n = count_;
         const double* const k = m + row_stage * n;
         for (std::size_t i = 0; i < n; ++i) {
             const double change = m[row_end * n + i] - m[row_start * n + i];

@@ -20,9 +20,10 @@
 ///
 /// h the coolant's enthalpy and T_out = T_s + (T - T_s) n / (exp(n) - 1), n = UA/(|m| cp): the outlet of a
 /// steady exponential whose mean is T, so that the long-time limit is that of steadyCirculation() however few
-/// the cells. Buoyancy is the weight of the cells, which hangs on states alone, and loss rises strictly with
-/// flow, so at each instant the flow is unique and signed. Stepped by DormandPrince; thermostats, cut-outs,
-/// boiling, target and a warm return are events located on its dense output.
+/// the cells. (In a hose that has come to rest T_out becomes T: see unitsWhileRenewed() in the source.)
+/// Buoyancy is the weight of the cells, which hangs on states alone, and loss rises strictly with flow, so at
+/// each instant the flow is unique and signed. Stepped by DormandPrince; thermostats, cut-outs, boiling,
+/// target and a warm return are events located on its dense output.
 ///
 /// Every assumed figure is a named member with its basis beside it. "Own choice" and "own estimate" mean that
 /// no published source is known to us.
@@ -88,7 +89,10 @@ struct WarmUpLoop {
     double return_wall_J_per_K = 0; ///< heat capacity of the hose itself, see wallHeatCapacity_J_per_m_K()
     double supply_wall_J_per_K = 0;
     double return_surface_share = 0.6; ///< HoseLoss::surface_share of the return hose
-    double swept_share = 0.7;          ///< of block and coolant, see sweptShare(); 0.02 to 0.98
+    /// On every pressure loss. Hose ends alone put some +-15 % on the flow, which is a factor of 0.75
+    /// to 1.35.
+    double loss_factor = 1;
+    double swept_share = 0.7; ///< of block and coolant, see sweptShare(); 0.02 to 0.98
 };
 
 /// The engine that the loops share.
@@ -117,8 +121,8 @@ struct WarmUpInputs {
 struct WarmUpOptions {
     /// Local error per step, see IntegratorTolerance: switch times within 0.1 s of their limit for the first
     /// and 2 s for the last of a day, temperatures within 0.05 K. Measured in tests/warm_up.
-    double relative_tolerance = 1e-6;
-    double absolute_tolerance_K = 1e-5;
+    double relative_tolerance = 1e-7;
+    double absolute_tolerance_K = 1e-6;
     double event_tolerance_s = 1e-4;
     double sample_every_s = 60;       ///< of the series; 0 records none
     int hose_cells = 2;               ///< each of supply and return, 2 to 20
@@ -180,8 +184,8 @@ struct LoopOutcome {
     double least_flow_kg_per_s = 0; ///< while energised, after its first ten minutes
     double most_flow_kg_per_s = 0;
     LoopSample at_end;
-    /// Pockets' head stayed within a fifth of what drives the loop for a tenth of the energised time or more:
-    /// small causes decide whether it runs.
+    /// Pockets' head stayed within a fifth of what drives the loop for a tenth of the energised time or more,
+    /// or some heatings ended with flow and others stalled: small causes decide whether the loop runs.
     bool on_the_edge = false;
 };
 

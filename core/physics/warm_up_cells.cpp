@@ -65,20 +65,23 @@ std::vector<LoopElement> cellsOf(const std::vector<LoopElement>& run, std::size_
 {
     const std::vector<double> weights = weightsOf(run);
     const double whole = std::accumulate(weights.begin(), weights.end(), 0.0);
-    const double per_cell = whole / static_cast<double>(count);
     std::vector<LoopElement> cells(count);
+    // One expression for both cells that meet at a border, so that nothing falls between them.
+    const auto border = [&](std::size_t cell) {
+        return whole * static_cast<double>(cell) / static_cast<double>(count);
+    };
     double start = 0;
     for (std::size_t i = 0; i < run.size(); ++i) {
         const double end = start + weights[i];
+        const auto share = [&](double place) { return std::clamp((place - start) / weights[i], 0.0, 1.0); };
         for (std::size_t c = 0; c < count; ++c) {
-            const double low = static_cast<double>(c) * per_cell;
-            const double high = c + 1 == count ? std::max(whole, end) : low + per_cell;
-            if (weights[i] > 0 && end > low && start < high) {
-                addPart(cells[c], run[i], std::max(0.0, (low - start) / weights[i]),
-                        std::min(1.0, (high - start) / weights[i]));
-            } else if (!(weights[i] > 0) && start >= low && (start < high || c + 1 == count)) {
+            const bool last = c + 1 == count;
+            const double low = border(c);
+            const double high = last ? std::max(border(count), end) : border(c + 1);
+            if (weights[i] > 0 && end > low && start < high)
+                addPart(cells[c], run[i], share(low), share(high));
+            else if (!(weights[i] > 0) && start >= low && (start < high || last))
                 addPart(cells[c], run[i], 0, 1);
-            }
         }
         start = end;
     }

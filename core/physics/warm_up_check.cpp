@@ -79,6 +79,7 @@ void checkRuns(const WarmUpLoop& loop, Complaint& complaint)
                      "A hose's own heat capacity must not be negative.");
     complaint.unless(isShare(loop.return_surface_share),
                      "The share of temperature at a hose's surface has to be from 0 to 1.");
+    complaint.unless(isPositive(loop.loss_factor), "The factor on pressure losses has to be over 0.");
     complaint.unless(loop.swept_share >= 0.02 && loop.swept_share <= 0.98,
                      "The share of the block that a loop sweeps has to be from 0.02 to 0.98.");
 }

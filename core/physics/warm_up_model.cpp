@@ -15,11 +15,22 @@ constexpr double typical_degC = 40;
 /// n / (exp(n) - 1): outlet over mean of an exponential that decays by n.
 double outletOverMean(double n)
 {
-    constexpr double series_until = 0.02; // the next term is under 3e-10
+    constexpr double series_until = 0.2; // the next term is under 3e-9
+    const double n2 = n * n;
     if (n < series_until)
-        return 1 - n / 2 + n * n / 12;
+        return 1 - n * 0.5 + n2 * (1.0 / 12 - n2 * (1.0 / 720));
     constexpr double nothing_left = 700;
     return n < nothing_left ? n / std::expm1(n) : 0;
+}
+
+/// Transfer units of a hose's cell, UA over flow capacity, as its outlet sees them. Its coolant is on a
+/// steady exponential only while the flow renews it long before it cools; a hose that has come to rest is as
+/// warm at its end as it is on the whole, and not as cold as the air. So n / (1 + (n/0.3)^2).
+double unitsWhileRenewed(double exchange_W_per_K, double capacity_W_per_K)
+{
+    constexpr double renewed_until = 0.3; // ten times what flow in running has
+    const double limit = exchange_W_per_K * (1 / renewed_until);
+    return exchange_W_per_K * capacity_W_per_K / (capacity_W_per_K * capacity_W_per_K + limit * limit);
 }
 
 std::vector<LoopElement> ringOf(const WarmUpLoop& loop, std::size_t hose_cells, std::size_t jacket_cells)
@@ -44,26 +55,31 @@ WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
       heat(cells.size()),
       outlet_degC(cells.size()),
       outflow_J_per_kg(cells.size())
-{}
+{
+    for (const LoopElement& element : elements) {
+        has_pockets = has_pockets || element.pocket_forward_m > 0 || element.pocket_backward_m > 0;
+        shut = shut || element.shut;
+    }
+}
 
 WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid)
-    : table(fluid),
-      start_degC(inputs.start_degC),
-      air_degC(inputs.air_degC),
-      conduction_W_per_K(inputs.block.conduction_W_per_K)
+    : table_(fluid),
+      start_degC_(inputs.start_degC),
+      air_degC_(inputs.air_degC),
+      conduction_W_per_K_(inputs.block.conduction_W_per_K)
 {
     double rest_share = 1;
-    loops.reserve(inputs.loops.size());
+    loops_.reserve(inputs.loops.size());
     for (const WarmUpLoop& loop : inputs.loops) {
         addLoop(loop, options, inputs.block);
         rest_share -= loop.swept_share;
     }
-    const HeatState typical = table.at(typical_degC);
+    const HeatState typical = table_.at(typical_degC);
     const double coolant_J_per_K =
         inputs.block.coolant_L / 1000 * typical.density_kg_per_m3 * typical.specific_heat_J_per_kg_K;
-    rest_J_per_K = rest_share * (inputs.block.metal_J_per_K + coolant_J_per_K);
-    rest_loss_W_per_K = rest_share * inputs.block.loss_W_per_K;
-    state_count += 2;
+    rest_J_per_K_ = rest_share * (inputs.block.metal_J_per_K + coolant_J_per_K);
+    rest_loss_W_per_K_ = rest_share * inputs.block.loss_W_per_K;
+    state_count_ += 2;
 }
 
 void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block)
@@ -71,7 +87,7 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     const auto hose_cells = static_cast<std::size_t>(options.hose_cells);
     const auto jacket_cells = static_cast<std::size_t>(options.jacket_cells);
     const std::vector<LoopElement> elements = ringOf(loop, hose_cells, jacket_cells);
-    const double density_kg_per_m3 = table.at(start_degC).density_kg_per_m3;
+    const double density_kg_per_m3 = table_.at(start_degC_).density_kg_per_m3;
     const auto hose = static_cast<double>(hose_cells);
     const double return_kg = density_kg_per_m3 * volume_m3(loop.return_hose) / hose;
     const double supply_kg = density_kg_per_m3 * volume_m3(loop.supply_hose) / hose;
@@ -101,25 +117,26 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
         cells.push_back(cell);
     }
     LoopStates at;
-    at.swept = state_count;
-    at.sensor = state_count + 1;
-    at.chamber = state_count + 2;
+    at.swept = state_count_;
+    at.sensor = state_count_ + 1;
+    at.chamber = state_count_ + 2;
     at.return_end = at.chamber + hose_cells;
     at.supply_end = at.chamber + cells.size() - 1;
-    state_count = at.supply_end + 1;
+    state_count_ = at.supply_end + 1;
 
     Ring ring(at, cells, elements);
     ring.share_at_outlet = elements[0].share_at_outlet.value_or(default_share_at_outlet);
     ring.swept_J_per_K = loop.swept_share * block.metal_J_per_K;
     ring.swept_loss_W_per_K = loop.swept_share * block.loss_W_per_K;
+    ring.loss_factor = loop.loss_factor;
     ring.thermostat = loop.heater.thermostat;
     ring.own_convection_W_per_K = loop.heater.own_convection_W_per_K;
-    loops.push_back(ring);
+    loops_.push_back(ring);
 }
 
 std::vector<double> WarmUpModel::start() const
 {
-    std::vector<double> state(state_count, start_degC);
+    std::vector<double> state(state_count_, start_degC_);
     state[lost()] = 0;
     return state;
 }
@@ -139,7 +156,7 @@ void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
 {
     double weight_kg_per_m2 = 0;
     for (std::size_t i = 0; i < ring.cells.size(); ++i) {
-        ring.heat[i] = table.at(state[ring.at.chamber + i]);
+        ring.heat[i] = table_.at(state[ring.at.chamber + i]);
         weight_kg_per_m2 += ring.heat[i].density_kg_per_m3 * ring.cells[i].rise_m;
     }
     // The chamber's cold share is as dense as what stands at its inlet.
@@ -149,17 +166,37 @@ void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
     const bool forward = ring.drive.drive_Pa > 0;
     ring.drive.pockets_Pa = ring.has_pockets ? pockets_Pa(ring, forward) : 0;
     const double net_Pa = std::abs(ring.drive.drive_Pa) - ring.drive.pockets_Pa;
-    const double flow = net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa, forward, ring.heat) : 0;
+    const double flow =
+        net_Pa > 0 && !ring.shut ? ring.law.flowLosing(net_Pa / ring.loss_factor, forward, ring.heat) : 0;
     ring.drive.flow_kg_per_s = forward ? flow : -flow;
 }
 
 double WarmUpModel::flow_kg_per_s(std::size_t loop, std::span<const double> state)
 {
-    findFlow(loops[loop], state);
-    return loops[loop].drive.flow_kg_per_s;
+    findFlow(loops_[loop], state);
+    findOutflow(loops_[loop], state);
+    return loops_[loop].drive.flow_kg_per_s;
 }
 
-void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
+double WarmUpModel::drive_Pa(std::size_t loop, std::span<const double> state) const
+{
+    const Ring& ring = loops_[loop];
+    double weight_kg_per_m2 = 0;
+    for (std::size_t i = 0; i < ring.cells.size(); ++i)
+        weight_kg_per_m2 += table_.at(state[ring.at.chamber + i]).density_kg_per_m3 * ring.cells[i].rise_m;
+    weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
+                        (table_.at(state[ring.at.supply_end]).density_kg_per_m3 -
+                         table_.at(state[ring.at.chamber]).density_kg_per_m3);
+    return -standard_gravity_m_per_s2 * weight_kg_per_m2;
+}
+
+double WarmUpModel::endOf_degC(std::size_t loop, std::size_t cell, std::span<const double> state) const
+{
+    const Ring& ring = loops_[loop];
+    return ring.drive.flow_kg_per_s > 0 ? ring.outlet_degC[cell - ring.at.chamber] : state[cell];
+}
+
+void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state) const
 {
     const double flow = std::abs(ring.drive.flow_kg_per_s);
     for (std::size_t i = 0; i < ring.cells.size(); ++i) {
@@ -167,8 +204,11 @@ void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state)
         const HeatState& heat = ring.heat[i];
         double over_K = 0; // of the outlet over the mean
         if (i > 0 && flow > 0 && ring.cells[i].exchange_W_per_K > 0) {
-            const double n = ring.cells[i].exchange_W_per_K / (flow * heat.specific_heat_J_per_kg_K);
-            const double around = ring.cells[i].in_block ? state[ring.at.swept] : air_degC;
+            const bool in_block = ring.cells[i].in_block;
+            const double exchange = ring.cells[i].exchange_W_per_K;
+            const double capacity = flow * heat.specific_heat_J_per_kg_K;
+            const double n = in_block ? exchange / capacity : unitsWhileRenewed(exchange, capacity);
+            const double around = in_block ? state[ring.at.swept] : air_degC_;
             over_K = (here - around) * (outletOverMean(n) - 1);
         }
         ring.outlet_degC[i] = here + over_K;
@@ -206,9 +246,9 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
     const bool forward = ring.drive.flow_kg_per_s >= 0;
     const double flow = std::abs(ring.drive.flow_kg_per_s);
     const double swept = state[ring.at.swept];
-    double to_block_W = 0, to_air_W = ring.swept_loss_W_per_K * (swept - air_degC);
-    double to_swept_W = conduction_W_per_K * (state[rest()] - swept) - to_air_W;
-    rate[rest()] -= conduction_W_per_K * (state[rest()] - swept);
+    double to_block_W = 0, to_air_W = ring.swept_loss_W_per_K * (swept - air_degC_);
+    double to_swept_W = conduction_W_per_K_ * (state[rest()] - swept) - to_air_W;
+    rate[rest()] -= conduction_W_per_K_ * (state[rest()] - swept);
     for (std::size_t i = 0; i < count; ++i) {
         const Cell& cell = ring.cells[i];
         const std::size_t upstream = forward ? (i == 0 ? count - 1 : i - 1) : (i + 1 == count ? 0 : i + 1);
@@ -216,7 +256,7 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
         if (i == 0)
             here =
                 state[ring.at.supply_end] + ring.share_at_outlet * (state[first] - state[ring.at.supply_end]);
-        const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC));
+        const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC_));
         (cell.in_block ? to_block_W : to_air_W) += given_W;
         const double gained_W = flow * (ring.outflow_J_per_kg[upstream] - ring.outflow_J_per_kg[i]) -
                                 given_W + (i == 0 ? ring.power_W : 0);
@@ -231,18 +271,18 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
 
 void WarmUpModel::operator()(double, std::span<const double> state, std::span<double> rate)
 {
-    const double rest_to_air_W = rest_loss_W_per_K * (state[rest()] - air_degC);
+    const double rest_to_air_W = rest_loss_W_per_K_ * (state[rest()] - air_degC_);
     rate[rest()] = -rest_to_air_W; // in W until all loops have added theirs
     rate[lost()] = rest_to_air_W;
-    for (Ring& ring : loops)
+    for (Ring& ring : loops_)
         addRates(ring, state, rate);
-    rate[rest()] /= rest_J_per_K;
+    rate[rest()] /= rest_J_per_K_;
 }
 
 double WarmUpModel::blockMean_degC(std::span<const double> state) const
 {
-    double capacity_J_per_K = rest_J_per_K, heat_J = rest_J_per_K * state[rest()];
-    for (const Ring& ring : loops) {
+    double capacity_J_per_K = rest_J_per_K_, heat_J = rest_J_per_K_ * state[rest()];
+    for (const Ring& ring : loops_) {
         capacity_J_per_K += ring.swept_J_per_K;
         heat_J += ring.swept_J_per_K * state[ring.at.swept];
     }
@@ -251,14 +291,14 @@ double WarmUpModel::blockMean_degC(std::span<const double> state) const
 
 double WarmUpModel::stored_J(std::span<const double> state) const
 {
-    const double start_J_per_kg = table.at(start_degC).enthalpy_J_per_kg;
-    double stored = rest_J_per_K * (state[rest()] - start_degC);
-    for (const Ring& ring : loops) {
-        stored += ring.swept_J_per_K * (state[ring.at.swept] - start_degC);
+    const double start_J_per_kg = table_.at(start_degC_).enthalpy_J_per_kg;
+    double stored = rest_J_per_K_ * (state[rest()] - start_degC_);
+    for (const Ring& ring : loops_) {
+        stored += ring.swept_J_per_K * (state[ring.at.swept] - start_degC_);
         for (std::size_t i = 0; i < ring.cells.size(); ++i) {
             const double here = state[ring.at.chamber + i];
-            stored += ring.cells[i].coolant_kg * (table.at(here).enthalpy_J_per_kg - start_J_per_kg) +
-                      ring.cells[i].wall_J_per_K * (here - start_degC);
+            stored += ring.cells[i].coolant_kg * (table_.at(here).enthalpy_J_per_kg - start_J_per_kg) +
+                      ring.cells[i].wall_J_per_K * (here - start_degC_);
         }
     }
     return stored;

@@ -28,28 +28,32 @@ public:
     /// the start; needed at construction only
     WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& options, const Fluid& fluid);
 
-    std::size_t size() const { return state_count; }
-    std::size_t loopCount() const { return loops.size(); }
-    const LoopStates& statesOf(std::size_t loop) const { return loops[loop].at; }
-    std::size_t rest() const { return state_count - 2; }
-    std::size_t lost() const { return state_count - 1; }
+    std::size_t size() const { return state_count_; }
+    std::size_t loopCount() const { return loops_.size(); }
+    const LoopStates& statesOf(std::size_t loop) const { return loops_[loop].at; }
+    std::size_t rest() const { return state_count_ - 2; }
+    std::size_t lost() const { return state_count_ - 1; }
 
     std::vector<double> start() const;
-    void setPower(std::size_t loop, double power_W) { loops[loop].power_W = power_W; }
-    double power_W(std::size_t loop) const { return loops[loop].power_W; }
+    void setPower(std::size_t loop, double power_W) { loops_[loop].power_W = power_W; }
+    double power_W(std::size_t loop) const { return loops_[loop].power_W; }
 
     /// The right-hand side. Not const: it keeps the flows found, to begin the next search with.
     void operator()(double time_s, std::span<const double> state, std::span<double> rate);
 
     /// Flow of a loop in a state, signed.
     double flow_kg_per_s(std::size_t loop, std::span<const double> state);
+    /// What drives a loop forward in a state; under 0 backward. Pockets are not in it.
+    double drive_Pa(std::size_t loop, std::span<const double> state) const;
+    /// Temperature at the forward end of a cell, in the state whose flow was asked for last.
+    double endOf_degC(std::size_t loop, std::size_t cell, std::span<const double> state) const;
     /// The flow found last, and what drove it and what pockets took of that.
     struct Drive {
         double flow_kg_per_s = 0;
         double drive_Pa = 0;
         double pockets_Pa = 0;
     };
-    const Drive& lastDrive(std::size_t loop) const { return loops[loop].drive; }
+    const Drive& lastDrive(std::size_t loop) const { return loops_[loop].drive; }
 
     double blockMean_degC(std::span<const double> state) const;
     /// Heat in everything against the start.
@@ -72,6 +76,7 @@ private:
         LoopStates at;
         std::vector<Cell> cells;
         FlowLaw law;
+        double loss_factor = 1;
         bool has_pockets = false;
         bool shut = false;
         double share_at_outlet = default_share_at_outlet;
@@ -88,19 +93,19 @@ private:
         Drive drive;
     };
 
-    EnthalpyTable table;
-    std::vector<Ring> loops;
-    std::size_t state_count = 0;
-    double start_degC = 0;
-    double air_degC = 0;
-    double conduction_W_per_K = 0;
-    double rest_J_per_K = 0;
-    double rest_loss_W_per_K = 0;
+    EnthalpyTable table_;
+    std::vector<Ring> loops_;
+    std::size_t state_count_ = 0;
+    double start_degC_ = 0;
+    double air_degC_ = 0;
+    double conduction_W_per_K_ = 0;
+    double rest_J_per_K_ = 0;
+    double rest_loss_W_per_K_ = 0;
 
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
     static double pockets_Pa(const Ring& ring, bool forward);
     void findFlow(Ring& ring, std::span<const double> state);
-    void findOutflow(Ring& ring, std::span<const double> state);
+    void findOutflow(Ring& ring, std::span<const double> state) const;
     double sensorTarget_degC(const Ring& ring, std::span<const double> state) const;
     /// Rates of one ring, and of what it exchanges with rest and air.
     void addRates(Ring& ring, std::span<const double> state, std::span<double> rate);

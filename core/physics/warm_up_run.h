@@ -30,17 +30,24 @@ private:
     /// A change of a heater's control that a temperature brings about.
     enum class Change { opens, closes, trips, resets, boils };
 
-    const WarmUpInputs& inputs;
-    const WarmUpOptions& options;
-    const Fluid& fluid;
-    WarmUpModel model;
-    DormandPrince solver;
-    WarmUp out;
-    std::vector<HeaterControl> controls;
-    std::vector<double> edge_s; ///< per loop: energised time on the edge
-    std::vector<double> sampled_state;
-    std::size_t samples = 0;
-    bool supplied = false;
+    const WarmUpInputs& inputs_;
+    const WarmUpOptions& options_;
+    const Fluid& fluid_;
+    WarmUpModel model_;
+    DormandPrince solver_;
+    WarmUp out_;
+    std::vector<HeaterControl> controls_;
+    std::vector<double> drives_Pa_; ///< per loop, at the last step's start
+    std::vector<double> edge_s_;    ///< per loop: energised time on the edge
+    /// How a loop's heatings ended: with flow, or without.
+    struct Heatings {
+        int circulated = 0;
+        int stalled = 0;
+    };
+    std::vector<Heatings> heatings_;
+    std::vector<double> sampled_state_;
+    std::size_t samples_ = 0;
+    bool supplied_ = false;
 
     void begin();
     void run();
@@ -48,15 +55,17 @@ private:
     double nextBoundary() const;
     bool supplyAt(double time_s) const
     {
-        return time_s >= inputs.supply_on_s && time_s < inputs.supply_off_s;
+        return time_s >= inputs_.supply_on_s && time_s < inputs_.supply_off_s;
     }
 
     /// How far a change's temperature is past its threshold at a time in the last step; nothing where the
     /// change cannot happen now.
     std::optional<double> past(std::size_t loop, Change change, double time_s) const;
     std::optional<double> firstChange() const;
+    /// When a loop's drive changes sign: there the rates have a kink that no step should lie across.
+    std::optional<double> firstReversal(double until_s);
     void change(std::size_t loop, Change change, double time_s);
-    bool changeAll(double time_s);
+    void changeAll(double time_s);
     void setPower(std::size_t loop, double time_s, SwitchCause cause);
 
     void recordUntil(double until_s);
@@ -66,6 +75,7 @@ private:
     /// \param counted_until_s to when energy is added up already, in the same step
     void sample(double time_s, double counted_until_s);
     LoopSample loopSample(std::size_t loop, std::span<const double> state);
+    std::span<const double> stateAt(double time_s);
     bool frozen() const;
     void finish();
     void finishLoop(std::size_t loop);

@@ -44,10 +44,10 @@ struct EngineWarmUp {
 
 /// Everything but the run itself.
 EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
-                        const Assumptions& assumed);
+                           const Assumptions& assumed);
 /// Some milliseconds for a day.
 EngineWarmUp runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
-                    const Assumptions& assumed, const WarmUpOptions& options = {});
+                       const Assumptions& assumed, const WarmUpOptions& options = {});
 
 /// Power of a heater at its actual voltage, W; nothing where its power is not entered.
 std::optional<double> actualPower_W(const Heater& heater);

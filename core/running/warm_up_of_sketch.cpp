@@ -153,7 +153,7 @@ const LoopOutcome* EngineWarmUp::loopOf(const Id& heater) const
 }
 
 EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
-                        const Assumptions& assumed)
+                           const Assumptions& assumed)
 {
     EngineWarmUp out;
     WarmUpInputs inputs;
@@ -183,7 +183,7 @@ EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Run
 }
 
 EngineWarmUp runWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
-                    const Assumptions& assumed, const WarmUpOptions& options)
+                       const Assumptions& assumed, const WarmUpOptions& options)
 {
     EngineWarmUp out = prepareWarmUp(sketch, layout, running, assumed);
     const CoolantOf coolant = coolantOf(sketch, assumed);

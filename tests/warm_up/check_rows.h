@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QFile>
-#include <QMetaType>
 #include <QString>
 #include <QStringList>
 
@@ -70,5 +69,3 @@ inline std::vector<CheckRow> readCheckRows(const char* file_name, const char* id
 }
 
 } // namespace siphonwright::test
-
-Q_DECLARE_METATYPE(siphonwright::test::CheckRow)

@@ -22,6 +22,7 @@ private slots:
     void aRiseWithinAStepIsSeen();
     void aThermostatSwitchesWhereTheClosedFormSays();
     void aStateLeftOutOfTheControlDoesNotSteerIt();
+    void aSliverBeforeTheEndIsStepped();
     void whatCannotBeFollowedIsSaid();
 };
 
@@ -235,6 +236,19 @@ void TestIntegrator::aStateLeftOutOfTheControlDoesNotSteerIt()
     const double t = 20;
     VERIFY_NEAR(with_sum.state()[1] / 1e6, 1.5 * (1 - std::exp(-t)) + (1 - std::cos(t) - std::sin(t)) / 2,
                 1e-6);
+}
+
+void TestIntegrator::aSliverBeforeTheEndIsStepped()
+{
+    // As after an event a rounding error before the end of a day.
+    DormandPrince solver({1e-6, {1e-6}});
+    const std::array<double, 1> start = {1};
+    const double latest = 86400;
+    const double before = std::nextafter(latest, 0);
+    solver.begin(driven, before, start);
+    QCOMPARE(solver.step(driven, latest), StepStatus::done);
+    QCOMPARE(solver.time(), latest);
+    VERIFY_NEAR(solver.state()[0], 1, 1e-9);
 }
 
 void TestIntegrator::whatCannotBeFollowedIsSaid()

@@ -78,8 +78,8 @@ struct WarmUpHeater {
 /// supply hose back to the chamber.
 ///
 /// Of an element's heat only exchange_W_per_K is used: of hoses and chamber to the air, of the jacket to the
-/// swept block. A chamber's share_at_outlet is used; its cold share has the temperature of the supply hose's
-/// end, whichever way the flow goes.
+/// swept block. A chamber's share_at_outlet is used; its cold share is as cold as the colder of the two hose
+/// ends beside it.
 struct WarmUpLoop {
     WarmUpHeater heater;
     std::vector<LoopElement> chamber;

@@ -152,6 +152,14 @@ double WarmUpModel::pockets_Pa(const Ring& ring, bool forward)
     return sum_Pa;
 }
 
+/// Of the two cells beside the chamber the colder, from which a heated chamber is fed: a matter of states
+/// alone, so that buoyancy is one too, and right whichever way the loop runs.
+std::size_t WarmUpModel::coldNeighbour(const Ring& ring, std::span<const double> state)
+{
+    const std::size_t return_start = ring.at.chamber + 1;
+    return state[return_start] < state[ring.at.supply_end] ? return_start : ring.at.supply_end;
+}
+
 void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
 {
     double weight_kg_per_m2 = 0;
@@ -159,9 +167,9 @@ void WarmUpModel::findFlow(Ring& ring, std::span<const double> state)
         ring.heat[i] = table_.at(state[ring.at.chamber + i]);
         weight_kg_per_m2 += ring.heat[i].density_kg_per_m3 * ring.cells[i].rise_m;
     }
-    // The chamber's cold share is as dense as what stands at its inlet.
+    const HeatState& cold = ring.heat[coldNeighbour(ring, state) - ring.at.chamber];
     weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
-                        (ring.heat.back().density_kg_per_m3 - ring.heat[0].density_kg_per_m3);
+                        (cold.density_kg_per_m3 - ring.heat[0].density_kg_per_m3);
     ring.drive.drive_Pa = -standard_gravity_m_per_s2 * weight_kg_per_m2;
     const bool forward = ring.drive.drive_Pa > 0;
     ring.drive.pockets_Pa = ring.has_pockets ? pockets_Pa(ring, forward) : 0;
@@ -185,7 +193,7 @@ double WarmUpModel::drive_Pa(std::size_t loop, std::span<const double> state) co
     for (std::size_t i = 0; i < ring.cells.size(); ++i)
         weight_kg_per_m2 += table_.at(state[ring.at.chamber + i]).density_kg_per_m3 * ring.cells[i].rise_m;
     weight_kg_per_m2 += (1 - ring.share_at_outlet) * ring.cells[0].rise_m *
-                        (table_.at(state[ring.at.supply_end]).density_kg_per_m3 -
+                        (table_.at(state[coldNeighbour(ring, state)]).density_kg_per_m3 -
                          table_.at(state[ring.at.chamber]).density_kg_per_m3);
     return -standard_gravity_m_per_s2 * weight_kg_per_m2;
 }
@@ -253,9 +261,10 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
         const Cell& cell = ring.cells[i];
         const std::size_t upstream = forward ? (i == 0 ? count - 1 : i - 1) : (i + 1 == count ? 0 : i + 1);
         double here = state[first + i];
-        if (i == 0)
-            here =
-                state[ring.at.supply_end] + ring.share_at_outlet * (state[first] - state[ring.at.supply_end]);
+        if (i == 0) {
+            const double cold = state[coldNeighbour(ring, state)];
+            here = cold + ring.share_at_outlet * (state[first] - cold);
+        }
         const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC_));
         (cell.in_block ? to_block_W : to_air_W) += given_W;
         const double gained_W = flow * (ring.outflow_J_per_kg[upstream] - ring.outflow_J_per_kg[i]) -

@@ -103,6 +103,7 @@ private:
     double rest_loss_W_per_K_ = 0;
 
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
+    static std::size_t coldNeighbour(const Ring& ring, std::span<const double> state);
     static double pockets_Pa(const Ring& ring, bool forward);
     void findFlow(Ring& ring, std::span<const double> state);
     void findOutflow(Ring& ring, std::span<const double> state) const;

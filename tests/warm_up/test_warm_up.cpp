@@ -49,6 +49,7 @@ class TestWarmUp : public QObject {
 private slots:
     void theLongTimeLimitIsTheSteadySolvers_data();
     void theLongTimeLimitIsTheSteadySolvers();
+    void aLoopThatRunsInReverseEndsAsTheSteadySolverHasIt();
     void energyBalancesInEveryRun_data();
     void energyBalancesInEveryRun();
     void aLumpedEngineWarmsAsTheClosedFormSays();
@@ -108,6 +109,33 @@ void TestWarmUp::theLongTimeLimitIsTheSteadySolvers()
     // And all that the heater gives is lost.
     const WarmUpSample& before = warm.series[warm.series.size() - 2];
     VERIFY_NEAR(warm.block_at_end_degC, before.block_degC, 1e-4);
+}
+
+void TestWarmUp::aLoopThatRunsInReverseEndsAsTheSteadySolverHasIt()
+{
+    // The return hose led to the low port, the supply to the high one, and the heater's outlet a little below
+    // its inlet: what it warms leaves by the inlet and rises through the supply hose.
+    TypicalEngine engine;
+    engine.low_port_m = 0.75; // where the supply hose ends
+    engine.high_port_m = 0.15;
+    engine.rated_W = 500;
+    engine.air_degC = engine.start_degC = 10;
+    WarmUpInputs inputs = alwaysOn(engine);
+    WarmUpLoop& loop = inputs.loops[0];
+    loop.return_hose[0].rise_m += loop.chamber[0].rise_m + 0.05;
+    loop.chamber[0].rise_m = -0.05;
+    inputs.boiling_degC = 118;
+    inputs.duration_s = 40 * 86400.0;
+    const WarmUp warm = warmUp(inputs, halfGlycol(), {});
+    QCOMPARE(warm.status, WarmUpStatus::done);
+    const LoopSample& end = warm.loops[0].at_end;
+    CirculationOptions here; // forward is possible too; the start decides, and it went backward
+    here.start_flow_kg_per_s = end.flow_kg_per_s;
+    const Circulation steady = steadyCirculation(steadyLoop(inputs, end.swept_degC), halfGlycol(), here);
+    QCOMPARE(steady.status, CirculationStatus::reverse);
+    QVERIFY(end.flow_kg_per_s < 0);
+    VERIFY_NEAR(end.flow_kg_per_s, steady.flow_kg_per_s, 0.003 * -steady.flow_kg_per_s);
+    VERIFY_NEAR(end.outlet_degC, steady.heater_outlet_degC, 0.2);
 }
 
 void TestWarmUp::energyBalancesInEveryRun_data()

@@ -1,0 +1,161 @@
+#include "core/air/open_valve.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+constexpr double same_head_mm = 1e-6;
+constexpr int most_phases = 60;
+
+/// A valve with its two sides.
+class Opening {
+public:
+    Opening(const FillNetwork& network, FillRun& run, std::size_t j)
+        : network_(network), run_(run), throat_(network.throats[j]), j_(j)
+    {}
+
+    bool all()
+    {
+        run_.record(FillEventKind::valve_opened, j_);
+        for (int phase = 0; phase < most_phases; ++phase) {
+            if (settled())
+                return true;
+            if (!next())
+                return false;
+        }
+        return false;
+    }
+
+private:
+    const CellState& cell(bool right) const
+    {
+        return run_.state().cells[right ? throat_.right : throat_.left];
+    }
+    bool covers(const CellState& cell) const { return cell.level_mm >= throat_.crown_mm - same_head_mm; }
+    bool wet(const CellState& cell) const
+    {
+        return cell.liquid_ml > 0 && cell.level_mm > throat_.floor_mm + same_head_mm;
+    }
+    /// At the valve: of its liquid, or of its gas where no liquid reaches it.
+    double head(const CellState& cell) const
+    {
+        return cell.full ? cell.head_mm : std::max(cell.level_mm, throat_.floor_mm) + cell.pressure_mm;
+    }
+    double level(const CellState& cell) const { return std::max(cell.level_mm, throat_.floor_mm); }
+
+    /// Sets the mode that holds, if one does.
+    bool settled()
+    {
+        const CellState& left = cell(false);
+        const CellState& right = cell(true);
+        if (covers(left) && covers(right)) {
+            if (std::abs(head(left) - head(right)) > 2 * same_head_mm)
+                return false;
+            run_.setMode(j_, {Mode::sealed, true});
+            return true;
+        }
+        if (covers(left) || covers(right) || std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
+            return false;
+        if (!wet(left) && !wet(right)) {
+            run_.setMode(j_, {Mode::dry, true});
+            return true;
+        }
+        if (std::abs(level(left) - level(right)) > 2 * same_head_mm)
+            return false;
+        run_.setMode(j_, {Mode::pool, true});
+        return true;
+    }
+
+    bool next()
+    {
+        const CellState& left = cell(false);
+        const CellState& right = cell(true);
+        if (!covers(left) && !covers(right)) {
+            if (std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
+                return passGas(left.pressure_mm > right.pressure_mm, true);
+            return passLiquid(level(left) > level(right));
+        }
+        const bool to_right = head(left) > head(right);
+        if (covers(left) && covers(right))
+            return passLiquid(to_right);
+        // From the covered side, or from the gas of the other, or both against each other.
+        const bool from_left = covers(left);
+        if (std::abs(head(left) - head(right)) <= 2 * same_head_mm)
+            return gurgle(from_left);
+        return to_right == from_left ? passLiquid(to_right) : passGas(to_right, false);
+    }
+
+    /// Gas from side to side until the pressures, or the heads, are equal or liquid covers the valve anew.
+    bool passGas(bool to_right, bool to_one_pressure)
+    {
+        run_.setMode(j_, {Mode::shut, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_gas = run_.state().atmosphere_mm;
+        const bool was_covered = covers(cell(false)) || covers(cell(true));
+        return end(push, [this, to_right, to_one_pressure, was_covered](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            const double apart = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
+            if (was_covered)
+                return apart;
+            return std::min(apart, throat_.crown_mm - std::max(from.level_mm, to.level_mm));
+        });
+    }
+
+    bool passLiquid(bool to_right)
+    {
+        run_.setMode(j_, {Mode::opening, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_ml = 1;
+        const bool from_covers = covers(cell(!to_right));
+        const bool any_covers = from_covers || covers(cell(to_right));
+        const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            if (!any_covers)
+                return level(from) - level(to);
+            const double apart = head(from) - head(to);
+            return from_covers && !from.full ? std::min(apart, from.level_mm - throat_.crown_mm) : apart;
+        });
+        if (ended && !any_covers && !wet(cell(!to_right)) && level(cell(!to_right)) > level(cell(to_right)))
+            run_.setMode(j_, {Mode::weir, to_right});
+        return ended;
+    }
+
+    bool gurgle(bool to_right)
+    {
+        run_.setMode(j_, {Mode::gurgling, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_ml = 1;
+        return end(push, [this, to_right](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            return std::min(throat_.crown_mm - to.level_mm, from.level_mm - throat_.crown_mm);
+        });
+    }
+
+    bool end(const Push& push, const FillRun::Goal& goal)
+    {
+        const double scale = std::max(1.0, network_.hoses_and_chambers_ml);
+        return run_.run(push, 100 * scale, scale, goal) == RunEnd::goal;
+    }
+
+    const FillNetwork& network_;
+    FillRun& run_;
+    const Throat& throat_;
+    std::size_t j_;
+};
+
+} // namespace
+
+bool openValve(const FillNetwork& network, FillRun& run, std::size_t throat)
+{
+    return Opening(network, run, throat).all();
+}
+
+} // namespace siphonwright

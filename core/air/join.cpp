@@ -5,8 +5,8 @@
 namespace siphonwright {
 namespace {
 
-/// Gas under this (mm times ml) is none: 1e-8 ml at the atmosphere.
-constexpr double no_gas = 1e-4;
+/// Gas under this (mm times ml) is none: 2e-7 ml at the atmosphere.
+constexpr double no_gas = 2e-3;
 
 void separate(std::vector<std::size_t>& group, std::size_t size)
 {

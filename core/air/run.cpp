@@ -97,7 +97,7 @@ std::size_t FillRun::leastOf(const std::vector<double>& margins) const
 }
 
 /// Where along the step, which has broken margins at `amount`, the first margin is used up. Leaves the state
-/// there in trial_.
+/// there in trial_. Nothing found (amount 0, no margin): there is no solution somewhere between.
 FillRun::Trial FillRun::locate(double amount)
 {
     double low = 0;
@@ -116,10 +116,10 @@ FillRun::Trial FillRun::locate(double amount)
         }
         if (round % 3 == 2 || !(first > low && first < high))
             first = (low + high) / 2;
-        if (high - low <= finest * scale_ || !solve(first)) {
-            solve(high);
-            break;
-        }
+        if (high - low <= finest * scale_)
+            return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
+        if (!solve(first))
+            return {};
         std::vector<double>& now = margins_now_;
         marginsOf(trial_, now);
         if (broken(now)) {
@@ -135,7 +135,7 @@ FillRun::Trial FillRun::locate(double amount)
         low = first;
         margins_low_.swap(now);
     }
-    return {high, leastOf(margins_high_)};
+    return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
 }
 
 bool FillRun::guarded(std::size_t throat, ThroatState next) const
@@ -152,7 +152,49 @@ bool FillRun::guarded(std::size_t throat, ThroatState next) const
 void FillRun::change(std::size_t throat, ThroatState next)
 {
     changes_.push_back({throat, state_.throats[throat]});
+    const Mode before = state_.throats[throat].mode;
     setMode(throat, next);
+    if (before == Mode::dry)
+        stopOtherWeirs(throat);
+}
+
+/// A throat that newly joins liquid all the way round its loop stops the weirs of the other stream, which ran
+/// the other way round; those that still run are opened again by their levels. A pool stops all.
+void FillRun::stopOtherWeirs(std::size_t throat)
+{
+    const auto joins = [this](std::size_t j) {
+        const Mode mode = state_.throats[j].mode;
+        return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling;
+    };
+    if (!joins(throat))
+        return;
+    std::vector<char> reached(network_.cells.size(), 0);
+    reached[network_.throats[throat].left] = 1;
+    for (bool grows = true; grows;) {
+        grows = false;
+        for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+            const Throat& other = network_.throats[j];
+            if (j == throat || !joins(j) || reached[other.left] == reached[other.right])
+                continue;
+            reached[other.left] = reached[other.right] = 1;
+            grows = true;
+        }
+    }
+    if (!reached[network_.throats[throat].right])
+        return;
+    const auto runsAgainst = [&](std::size_t j) {
+        return j != throat && state_.throats[j].mode == Mode::weir &&
+               network_.throats[j].loop == network_.throats[throat].loop &&
+               (state_.throats[throat].mode != Mode::weir ||
+                state_.throats[j].to_right != state_.throats[throat].to_right);
+    };
+    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+        if (!runsAgainst(j))
+            continue;
+        changes_.push_back({j, state_.throats[j]});
+        setMode(j, {Mode::dry, true});
+    }
+    newest_ = throat;
 }
 
 void FillRun::commit(double amount)
@@ -228,18 +270,24 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     last_change_at_ = 0;
     changes_.clear();
     joined_known_ = false;
+    double most = HUGE_VAL;
     for (int round = 0; round < most_rounds; ++round) {
         if (!(limit - at_ > finest * scale_))
             return RunEnd::limit;
-        const double most = std::min(limit - at_, scale_ / 8);
-        double amount = trySolve(most);
+        const double amount = trySolve(std::min({limit - at_, scale_ / 8, most}));
+        most = HUGE_VAL;
         if (!(amount > 0) || changes_.size() > most_changes)
             return RunEnd::failed;
         marginsOf(state_, margins_before_);
         marginsOf(trial_, margins_high_);
         Trial found{amount, none};
-        if (broken(margins_high_))
+        if (broken(margins_high_)) {
             found = locate(amount);
+            if (found.used_up == none) {
+                most = amount / 2;
+                continue;
+            }
+        }
         if (found.amount > 0) {
             const Turn turn = turnFlows(found.amount);
             if (turn == Turn::blocked && !stepOver())

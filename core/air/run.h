@@ -81,6 +81,7 @@ private:
     Turn turnFlows(double amount);
     bool guarded(std::size_t throat, ThroatState next) const;
     void change(std::size_t throat, ThroatState next);
+    void stopOtherWeirs(std::size_t throat);
     bool stepOver();
     void commit(double amount);
     bool useUp(std::size_t margin);

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 
 namespace siphonwright {
 namespace {
 
-constexpr int most_rounds = 40;
+constexpr int most_rounds = 60;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
 
@@ -257,12 +259,30 @@ bool Stepper::eliminate()
     return true;
 }
 
-/// Takes the change, or as much of it as leaves gas its volume and pressure and brings the residual down.
+/// The largest move of a level that the change asks for.
+double Stepper::largestMove(const Task& task) const
+{
+    double largest = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
+        if (!task.joined.live[i] || head == Joined::none)
+            continue;
+        const std::size_t pressure = task.joined.pressure_at[task.joined.region[i]];
+        const double move = change_[head] - (pressure == Joined::none ? 0 : change_[pressure]);
+        largest = std::max(largest, std::abs(move));
+    }
+    return largest;
+}
+
+/// Takes the change, or as much of it as leaves gas its pressure and brings the residual down. Levels move
+/// by no more than a bore or two at once: a surface that is nearly nothing at a floor asks for any distance.
 bool Stepper::retreat(const Task& task, double& residual)
 {
-    double share = 1;
+    constexpr double most_move_mm = 40;
+    constexpr double most_overfull_ml = 1;
+    double share = std::min(1.0, most_move_mm / std::max(most_move_mm, largestMove(task)));
     for (std::size_t i = 0; i < unknown_.size(); ++i)
-        unknown_[i] -= change_[i];
+        unknown_[i] -= share * change_[i];
     for (int halving = 0; halving < 12; ++halving) {
         findVolumes(task);
         const double now = findResiduals(task);
@@ -270,9 +290,9 @@ bool Stepper::retreat(const Task& task, double& residual)
         for (std::size_t i = 0; i < network_.cells.size() && sound; ++i) {
             if (task.joined.has_gas[i])
                 sound = unknown_[task.joined.pressure_at[i]] > -task.start.atmosphere_mm &&
-                        gas_volume_[i] > -1e-9;
+                        gas_volume_[i] > -most_overfull_ml;
         }
-        if (sound && (now <= close_enough || now < (1 - 0.1 * share) * residual || halving == 11)) {
+        if (sound && (now <= close_enough || now < residual || halving == 11)) {
             residual = now;
             return true;
         }
@@ -380,14 +400,41 @@ void Stepper::findFlows(const Task& task, const FillState& end)
     }
 }
 
+/// A little over the ends is where a change is looked for; far over them there is no such state.
+bool Stepper::levelsAreInside(const Task& task) const
+{
+    constexpr double beyond_mm = 2;
+    for (std::size_t i = 1; i < network_.cells.size(); ++i) {
+        if (task.joined.live[i] && !(level_[i] <= network_.cells[i].top_mm + beyond_mm &&
+                                     level_[i] >= network_.cells[i].floor_mm - beyond_mm))
+            return false;
+    }
+    return true;
+}
+
 bool Stepper::solve(const FillState& start, const Joined& joined, const Push& push, double amount,
                     FillState& end)
 {
     const Task task{start, joined, push, amount};
     setSources(task);
     firstGuess(task);
-    if (!newton(task))
+    if (!newton(task)) {
+        if (getenv("DBG")) {
+            fprintf(stderr, "newton failed amount %.3e unknowns %zu eqs %zu res", amount, unknown_.size(), residual_.size());
+            for (double x : residual_) fprintf(stderr, " %.2e", x);
+            fprintf(stderr, "\n x");
+            for (double x : unknown_) fprintf(stderr, " %.6f", x);
+            fprintf(stderr, "\n dx");
+            for (double x : change_) fprintf(stderr, " %.2e", x);
+            fprintf(stderr, "\n z");
+            for (double x : level_) fprintf(stderr, " %.6f", x);
+            fprintf(stderr, "\n modes");
+            for (auto& x : start.throats) fprintf(stderr, " %d", (int)x.mode * (x.to_right ? 1 : -1));
+            fprintf(stderr, "\n");
+        }
         return false;
+    }
+    if (!levelsAreInside(task)) { if (getenv("DBG")) fprintf(stderr, "outside amount %.3e\n", amount); return false; }
     write(task, end);
     return true;
 }

@@ -132,6 +132,22 @@ void findMoving(const FillNetwork& network, const Push& push, Joined& joined)
     }
 }
 
+/// Bubbling from where no gas is left, nor comes in, has ended. True if there was any.
+bool endDryBubbling(const FillNetwork& network, FillState& state, const Joined& joined)
+{
+    bool ended = false;
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        ThroatState& throat = state.throats[j];
+        const std::size_t from = throat.to_right ? network.throats[j].left : network.throats[j].right;
+        const std::size_t region = joined.region[from];
+        if (throat.mode != Mode::bubbling || joined.open[region] || joined.has_gas[region])
+            continue;
+        throat = {Mode::sealed, true};
+        ended = true;
+    }
+    return ended;
+}
+
 } // namespace
 
 void sumGas(const FillState& state, Joined& joined)
@@ -144,7 +160,9 @@ void sumGas(const FillState& state, Joined& joined)
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined)
 {
     joinLiquid(network, state, newest, joined);
-    joinGas(network, state, joined);
+    do {
+        joinGas(network, state, joined);
+    } while (endDryBubbling(network, state, joined));
     findFull(network, state, joined);
     findMoving(network, push, joined);
 

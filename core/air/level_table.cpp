@@ -14,6 +14,8 @@ constexpr double level_limit = 1e-9;
 /// Depth of the straight piece at the floor and at the top.
 constexpr double end_mm = 0.02;
 constexpr double least_piece_mm = 1e-7;
+/// Of the whole volume, in each straight end piece at least.
+constexpr double least_share = 1e-8;
 /// Of the whole volume, allowed between the cubic and the exact volume half way between two nodes.
 constexpr double allowed_share = 1e-6;
 constexpr int deepest = 6;
@@ -111,11 +113,11 @@ public:
         for (const double at : breaks_) {
             if (at - low.level_mm < least_piece_mm || at > top - end - least_piece_mm)
                 continue;
-            const Node high = node(at);
+            Node high = node(at);
             add(low, high);
             low = high;
         }
-        const Node last = node(top - end);
+        Node last = node(top - end);
         add(low, last);
         addStraight(last, {top, whole_ml_, 0});
         return std::move(pieces_);
@@ -128,10 +130,12 @@ private:
         double slope = 0;
     };
 
+    /// What lies in a straight end piece may be less than the rounding of the volumes.
     Node node(double level_mm) const
     {
-        return {level_mm, std::min(whole_ml_, volumeOver(parts_, -level_mm, from_mm_, to_mm_) / mm3_per_ml),
-                0};
+        const double least_ml = least_share * whole_ml_;
+        const double under_ml = volumeOver(parts_, -level_mm, from_mm_, to_mm_) / mm3_per_ml;
+        return {level_mm, std::clamp(under_ml, least_ml, whole_ml_ - least_ml), 0};
     }
 
     double surface(double level_mm) const
@@ -154,7 +158,7 @@ private:
         pieces_.push_back({low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml, slope, slope});
     }
 
-    void add(Node low, Node high)
+    void add(Node& low, Node& high)
     {
         // Slopes from inside: where a plumb bore begins, the surface jumps.
         const double inside = 1e-7 * (high.level_mm - low.level_mm);
@@ -163,7 +167,7 @@ private:
         refine(low, high, 0);
     }
 
-    void refine(const Node& low, const Node& high, int depth)
+    void refine(const Node& low, Node& high, int depth)
     {
         Node middle = node((low.level_mm + high.level_mm) / 2);
         middle.slope = surface(middle.level_mm);
@@ -181,8 +185,9 @@ private:
 
     /// A cubic whose end slopes are at most three times the mean rises throughout (Fritsch and Carlson,
     /// SIAM J. Numer. Anal. 17, 1980).
-    void keep(const Node& low, const Node& high)
+    void keep(const Node& low, Node& high)
     {
+        high.liquid_ml = std::max(high.liquid_ml, low.liquid_ml + 1e-3 * least_share * whole_ml_);
         const double mean = (high.liquid_ml - low.liquid_ml) / (high.level_mm - low.level_mm);
         pieces_.push_back({low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml,
                            std::clamp(low.slope, 0.1 * mean, 3 * mean),

@@ -90,7 +90,8 @@ ThroatState nextMode(const FillNetwork& network, const FillState& state, std::si
         return {which == 0 ? Mode::sealed : Mode::dry, true};
     case Mode::sealed: {
         const CellState& other = which == 0 ? right : left;
-        if (!other.full && other.level_mm <= throat.crown_mm + together_mm)
+        // What is full to a top at the crown stands at it, too, as soon as gas comes in.
+        if (other.level_mm <= throat.crown_mm + together_mm)
             return {Mode::pool, true};
         return {Mode::bubbling, which == 0};
     }

@@ -63,7 +63,12 @@ void FillRun::setMode(std::size_t throat, ThroatState mode)
 bool FillRun::solve(double amount)
 {
     if (!joined_known_) {
+        const std::vector<ThroatState> before = state_.throats;
         join(network_, state_, push_, newest_, joined_);
+        for (std::size_t j = 0; j < before.size(); ++j) {
+            if (before[j] != state_.throats[j])
+                recordChange(j, before[j], state_.throats[j]);
+        }
         joined_known_ = true;
     }
     return stepper_.solve(state_, joined_, push_, amount, trial_);
@@ -206,6 +211,24 @@ void FillRun::commit(double amount)
         changes_.clear();
 }
 
+/// Where no step is possible at all: bubbling whose level has come to stand over the crown, or a weir's under
+/// its floor, cannot go on. True if one was ended.
+bool FillRun::endWithoutRoom()
+{
+    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+        const ThroatState now = state_.throats[j];
+        const Throat& throat = network_.throats[j];
+        const double level = state_.cells[now.to_right ? throat.left : throat.right].level_mm;
+        if ((now.mode == Mode::bubbling && level > throat.crown_mm + at_level_mm) ||
+            (now.mode == Mode::weir && level < throat.floor_mm - at_level_mm)) {
+            change(j, turnedMode(now));
+            last_change_at_ = at_;
+            return true;
+        }
+    }
+    return false;
+}
+
 /// Goes on a little in the present modes, whatever is broken.
 bool FillRun::stepOver()
 {
@@ -276,6 +299,8 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             return RunEnd::limit;
         const double amount = trySolve(std::min({limit - at_, scale_ / 8, most}));
         most = HUGE_VAL;
+        if (!(amount > 0) && endWithoutRoom())
+            continue;
         if (!(amount > 0) || changes_.size() > most_changes)
             return RunEnd::failed;
         marginsOf(state_, margins_before_);

@@ -83,6 +83,7 @@ private:
     void change(std::size_t throat, ThroatState next);
     void stopOtherWeirs(std::size_t throat);
     bool stepOver();
+    bool endWithoutRoom();
     void commit(double amount);
     bool useUp(std::size_t margin);
     void recordChange(std::size_t throat, ThroatState from, ThroatState to);

@@ -11,6 +11,9 @@ namespace {
 constexpr int most_rounds = 60;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
+/// So far outside its cell a level may be while a change is looked for; and on the way to a solution.
+constexpr double near_mm = 2;
+constexpr double far_mm = 100;
 
 /// The cell that gas leaves, and the cell it reaches.
 std::size_t gasFrom(const Throat& throat, const ThroatState& state)
@@ -314,8 +317,11 @@ bool Stepper::newton(const Task& task)
             return true;
         const bool was_close = residual <= close_enough;
         setMatrix(task);
-        if (!eliminate() || !retreat(task, residual))
+        if (!eliminate()) { if (getenv("DBG")) fprintf(stderr, "singular\n"); return false; }
+        if (!retreat(task, residual)) { if (getenv("DBG")) fprintf(stderr, "no retreat\n"); return false; }
+        if (!levelsAreInside(task, far_mm))
             return false;
+        if (getenv("DBG2")) fprintf(stderr, "round %d res %.3e\n", round, residual);
         if (was_close || residual <= 1e-3 * close_enough)
             return residual <= close_enough;
     }
@@ -401,9 +407,8 @@ void Stepper::findFlows(const Task& task, const FillState& end)
 }
 
 /// A little over the ends is where a change is looked for; far over them there is no such state.
-bool Stepper::levelsAreInside(const Task& task) const
+bool Stepper::levelsAreInside(const Task& task, double beyond_mm) const
 {
-    constexpr double beyond_mm = 2;
     for (std::size_t i = 1; i < network_.cells.size(); ++i) {
         if (task.joined.live[i] && !(level_[i] <= network_.cells[i].top_mm + beyond_mm &&
                                      level_[i] >= network_.cells[i].floor_mm - beyond_mm))
@@ -434,7 +439,7 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
         }
         return false;
     }
-    if (!levelsAreInside(task)) { if (getenv("DBG")) fprintf(stderr, "outside amount %.3e\n", amount); return false; }
+    if (!levelsAreInside(task, near_mm)) { if (getenv("DBG")) fprintf(stderr, "outside amount %.3e\n", amount); return false; }
     write(task, end);
     return true;
 }

@@ -47,7 +47,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
     separate(joined.reach, network.cells.size());
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         const Mode mode = state.throats[j].mode;
-        if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling)
+        if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
             unite(joined.reach, network.throats[j].left, network.throats[j].right);
     }
     joined.body = joined.reach;
@@ -84,10 +84,10 @@ void joinGas(const FillNetwork& network, const FillState& state, Joined& joined)
         joined.has_gas[i] = joined.region[i] == i && !joined.open[i] && joined.gas[i] > no_gas;
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         const ThroatState& throat = state.throats[j];
-        if (throat.mode != Mode::bubbling && throat.mode != Mode::gurgling)
+        if (throat.mode != Mode::bubbling && throat.mode != Mode::surging && throat.mode != Mode::gurgling)
             continue;
         // Gurgling gas goes against the liquid.
-        const bool to_right = throat.to_right == (throat.mode == Mode::bubbling);
+        const bool to_right = throat.to_right == (throat.mode != Mode::gurgling);
         const std::size_t to = joined.region[to_right ? network.throats[j].right : network.throats[j].left];
         joined.has_gas[to] = !joined.open[to];
     }

@@ -37,7 +37,9 @@ void FillRun::record(FillEventKind kind, std::size_t place, bool to_right)
 
 void FillRun::recordChange(std::size_t throat, ThroatState from, ThroatState to)
 {
-    const auto closed = [](Mode mode) { return mode == Mode::sealed || mode == Mode::bubbling; };
+    const auto closed = [](Mode mode) {
+        return mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging;
+    };
     if (from.mode == Mode::weir)
         record(FillEventKind::stops_spilling, throat, from.to_right);
     if (from.mode == Mode::bubbling)
@@ -46,7 +48,7 @@ void FillRun::recordChange(std::size_t throat, ThroatState from, ThroatState to)
         record(FillEventKind::opens, throat);
     if (to.mode == Mode::weir)
         record(FillEventKind::spills, throat, to.to_right);
-    if (to.mode == Mode::sealed && from.mode != Mode::bubbling)
+    if (to.mode == Mode::sealed && !closed(from.mode))
         record(FillEventKind::seals, throat);
     if (to.mode == Mode::bubbling)
         record(FillEventKind::bubbles, throat, to.to_right);
@@ -169,7 +171,8 @@ void FillRun::stopOtherWeirs(std::size_t throat)
 {
     const auto joins = [this](std::size_t j) {
         const Mode mode = state_.throats[j].mode;
-        return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling;
+        return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling ||
+               mode == Mode::surging;
     };
     if (!joins(throat))
         return;
@@ -299,7 +302,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             return RunEnd::limit;
         const double amount = trySolve(std::min({limit - at_, scale_ / 8, most}));
         most = HUGE_VAL;
-        if (!(amount > 0) && endWithoutRoom())
+        if (!(amount > 0) && (surge() || endWithoutRoom()))
             continue;
         if (!(amount > 0) || changes_.size() > most_changes)
             return RunEnd::failed;
@@ -315,7 +318,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
         }
         if (found.amount > 0) {
             const Turn turn = turnFlows(found.amount);
-            if (turn == Turn::blocked && !stepOver())
+            if (turn == Turn::blocked && !surge() && !stepOver())
                 return RunEnd::failed;
             if (turn != Turn::none)
                 continue;
@@ -325,7 +328,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             continue;
         if (found.used_up + 1 == margins_before_.size())
             return RunEnd::goal;
-        if (!useUp(found.used_up) && !stepOver())
+        if (!useUp(found.used_up) && !surge() && !stepOver())
             return RunEnd::failed;
     }
     return RunEnd::failed;

@@ -28,7 +28,8 @@ std::size_t gasTo(const Throat& throat, const ThroatState& state)
 
 bool joinsLiquid(Mode mode)
 {
-    return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling;
+    return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling ||
+           mode == Mode::surging;
 }
 
 } // namespace

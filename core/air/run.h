@@ -39,8 +39,8 @@ enum class RunEnd { limit, goal, failed };
 /// halvings, to 1e-7 mm or 1e-12 of the whole) and its throat's mode changed there; a flow of the wrong sign
 /// changes its mode at the step's start. At one place along the push a throat returns to a mode it left there
 /// only if another throat has changed since; otherwise 2e-7 of the whole is stepped over and looked at again.
-/// Gas that rises into lower pressure takes more room there than it leaves, and where the liquid that it lifts
-/// runs back onto it more follows: no step then has a solution, and gas surges in one go until one has.
+/// Gas that rises into lower pressure takes more room there than it leaves, and where the liquid that it
+/// lifts runs back onto it more follows: no step then has a solution, and gas surges in one go until one has.
 /// Never endless: changes and steps are counted.
 class FillRun {
 public:

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 
 namespace siphonwright {
 namespace {
@@ -318,11 +316,8 @@ bool Stepper::newton(const Task& task)
             return true;
         const bool was_close = residual <= close_enough;
         setMatrix(task);
-        if (!eliminate()) { if (getenv("DBG")) fprintf(stderr, "singular\n"); return false; }
-        if (!retreat(task, residual)) { if (getenv("DBG")) fprintf(stderr, "no retreat\n"); return false; }
-        if (!levelsAreInside(task, far_mm))
+        if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
             return false;
-        if (getenv("DBG2")) fprintf(stderr, "round %d res %.3e\n", round, residual);
         if (was_close || residual <= 1e-3 * close_enough)
             return residual <= close_enough;
     }
@@ -424,23 +419,8 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
     const Task task{start, joined, push, amount};
     setSources(task);
     firstGuess(task);
-    if (!newton(task)) {
-        if (getenv("DBG")) {
-            fprintf(stderr, "newton failed amount %.3e unknowns %zu eqs %zu res", amount, unknown_.size(), residual_.size());
-            for (double x : residual_) fprintf(stderr, " %.2e", x);
-            fprintf(stderr, "\n x");
-            for (double x : unknown_) fprintf(stderr, " %.6f", x);
-            fprintf(stderr, "\n dx");
-            for (double x : change_) fprintf(stderr, " %.2e", x);
-            fprintf(stderr, "\n z");
-            for (double x : level_) fprintf(stderr, " %.6f", x);
-            fprintf(stderr, "\n modes");
-            for (auto& x : start.throats) fprintf(stderr, " %d", (int)x.mode * (x.to_right ? 1 : -1));
-            fprintf(stderr, "\n");
-        }
+    if (!newton(task) || !levelsAreInside(task, near_mm))
         return false;
-    }
-    if (!levelsAreInside(task, near_mm)) { if (getenv("DBG")) fprintf(stderr, "outside amount %.3e\n", amount); return false; }
     write(task, end);
     return true;
 }

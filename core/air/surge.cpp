@@ -45,10 +45,24 @@ bool FillRun::surge(std::size_t throat)
     gas.valve = throat;
     gas.valve_gas = state_.atmosphere_mm;
     const double scale = std::max(1.0, network_.hoses_and_chambers_ml);
-    const Goal back = [from, crown_mm](const FillState& state) {
-        return crown_mm + back_mm - state.cells[from].level_mm;
+    // Gas that bubbles on from where it comes to needs no more room there.
+    const std::size_t to = to_right ? network_.throats[throat].right : network_.throats[throat].left;
+    const auto goesOn = [this, throat, to](const FillState& state) {
+        for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+            const Throat& other = network_.throats[j];
+            if (j != throat && state.throats[j].mode == Mode::bubbling &&
+                (state.throats[j].to_right ? other.left : other.right) == to)
+                return true;
+        }
+        return false;
     };
-    const bool surged = run(gas, scale, scale, back) == RunEnd::goal && at_ > least_share * scale;
+    const bool went_on = goesOn(state_);
+    const Goal back = [&](const FillState& state) {
+        return !went_on && goesOn(state) ? -1 : crown_mm + back_mm - state.cells[from].level_mm;
+    };
+    const bool ended = run(gas, scale, scale, back) == RunEnd::goal;
+    const bool goes_on = !went_on && goesOn(state_);
+    const bool surged = ended && (goes_on || at_ > least_share * scale);
 
     push_ = push_before;
     goal_ = goal_before;
@@ -56,7 +70,7 @@ bool FillRun::surge(std::size_t throat)
     at_ = at_before;
     joined_known_ = false;
     if (surged) {
-        setMode(throat, {Mode::sealed, true});
+        setMode(throat, {goes_on ? Mode::bubbling : Mode::sealed, to_right});
         changes_.clear();
         last_change_at_ = at_;
         return true;

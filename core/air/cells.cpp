@@ -150,6 +150,15 @@ private:
         cell.floor_mm = cell.volume.floor_mm();
         cell.top_mm = cell.volume.top_mm();
         cell.capacity_ml = cell.volume.capacity_ml();
+        for (const MonotonePart& stretch : parts) {
+            const double a = std::max(from_mm, stretch.from_mm);
+            const double b = std::min(to_mm, stretch.to_mm);
+            if (!(b > a))
+                continue;
+            for (const double s : {a, (a + b) / 2, b})
+                cell.steepest = std::max(cell.steepest, std::min(1.0, std::abs(stretch.stretch.slope(s))));
+            cell.widest_bore_mm = std::max(cell.widest_bore_mm, 2 * stretch.stretch.half_bore_mm);
+        }
         network_.hoses_and_chambers_ml += cell.capacity_ml;
         network_.cells.push_back(std::move(cell));
     }
@@ -172,6 +181,7 @@ private:
         const Vec3 axis = unit(opening.axis);
         const double k = length(axis) > 0 ? levelPart(axis, up_) : 1;
         Throat throat = throatAt(ThroatKind::opening, part, along_mm, dot(at, up_), opening.bore_mm / 2 * k);
+        throat.bore_mm = opening.bore_mm;
         throat.left = left;
         throat.right = right;
         network_.throats.push_back(throat);
@@ -188,6 +198,7 @@ private:
             const double k = turn ? 1 : levelPart(path.line.tangent(cut.s), up_);
             Throat throat =
                 throatAt(cut.kind, part, cut.s, dot(path.line.at(cut.s), up_), path.boreAt(cut.s) / 2 * k);
+            throat.bore_mm = path.boreAt(cut.s);
             throat.left = last();
             throat.right = last() + 1;
             throat.starts_shut = cut.shut;

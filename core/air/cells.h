@@ -20,6 +20,8 @@ struct Cell {
     double floor_mm = 0;
     double top_mm = 0;
     double capacity_ml = 0;
+    double steepest = 0; ///< steepest rise or fall in it: sine of the angle
+    double widest_bore_mm = 0;
 };
 
 enum class ThroatKind { opening, crest, hollow, reducer, valve };
@@ -31,6 +33,7 @@ struct Throat {
     std::size_t right = 0;
     double floor_mm = 0; ///< of the bore there, but no lower than the floors of its two cells
     double crown_mm = 0; ///< of the bore there, but no higher than the tops of its two cells
+    double bore_mm = 0;
     std::size_t loop = 0;
     LoopPart part = LoopPart::supply;
     double along_mm = 0;

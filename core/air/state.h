@@ -50,12 +50,12 @@ struct FillState {
 struct Push {
     double pour_ml = 0; ///< into the feed cell
     std::size_t feed = 0;
-    std::size_t valve = 0; ///< throat that is opening
-    double valve_ml = 0;   ///< liquid through it, in its direction
-    double valve_gas = 0;  ///< gas through it, in its direction
-    double open_mm = 0;    ///< change of the open pressure
-    double shrink = 0;     ///< share of all liquid that disappears, of what was there at the start
-    const std::vector<double>* gas_taken = nullptr; ///< gas that leaves each cell
+    std::size_t valve = 0;                         ///< throat that is opening
+    double valve_ml = 0;                           ///< liquid through it, in its direction
+    double valve_gas = 0;                          ///< gas through it, in its direction
+    double open_mm = 0;                            ///< change of the open pressure
+    double shrink = 0;                             ///< all liquid shrinks to exp(-shrink) of itself
+    const std::vector<char>* gas_leaves = nullptr; ///< cells whose gas goes down to exp(-1) of itself
 };
 
 } // namespace siphonwright

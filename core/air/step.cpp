@@ -79,10 +79,11 @@ void Stepper::setSources(const Task& task)
         gas_source_[to] += push.valve_gas * task.amount;
     }
     for (std::size_t i = 0; i < size; ++i) {
+        // One step or many: exponentials of the parts multiply.
         if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
-            source_[i] -= push.shrink * task.amount * task.start.cells[i].liquid_ml;
-        if (push.gas_taken != nullptr)
-            gas_source_[i] -= (*push.gas_taken)[i] * task.amount;
+            source_[i] += std::expm1(-push.shrink * task.amount) * task.start.cells[i].liquid_ml;
+        if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
+            gas_source_[i] += std::expm1(-task.amount) * task.start.cells[i].gas;
     }
 }
 
@@ -356,8 +357,8 @@ void Stepper::write(const Task& task, FillState& end)
         writeCell(task, i, end);
         if (task.joined.open[task.joined.region[i]])
             end.gas_out += gas_source_[i];
-        if (task.push.gas_taken != nullptr)
-            end.gas_out += (*task.push.gas_taken)[i] * task.amount;
+        else if (task.push.gas_leaves != nullptr)
+            end.gas_out -= gas_source_[i];
     }
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
         if (task.joined.gas_at[j] == Joined::none)

@@ -27,6 +27,16 @@ bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
     return true;
 }
 
+} // namespace
+
+bool coversValve(const Throat& valve, const CellState& cell)
+{
+    constexpr double close_mm = 1e-6;
+    return cell.full || cell.level_mm >= valve.crown_mm - close_mm;
+}
+
+namespace {
+
 bool joinsGas(const Throat& throat, const ThroatState& state, const FillState& whole)
 {
     switch (state.mode) {
@@ -35,8 +45,8 @@ bool joinsGas(const Throat& throat, const ThroatState& state, const FillState& w
     case Mode::pool:
         return true;
     case Mode::opening:
-        return whole.cells[throat.left].level_mm < throat.crown_mm &&
-               whole.cells[throat.right].level_mm < throat.crown_mm;
+        return !coversValve(throat, whole.cells[throat.left]) &&
+               !coversValve(throat, whole.cells[throat.right]);
     default:
         return false;
     }

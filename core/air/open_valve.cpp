@@ -33,7 +33,7 @@ private:
     {
         return run_.state().cells[right ? throat_.right : throat_.left];
     }
-    bool covers(const CellState& cell) const { return cell.level_mm >= throat_.crown_mm - same_head_mm; }
+    bool covers(const CellState& cell) const { return coversValve(throat_, cell); }
     bool wet(const CellState& cell) const
     {
         return cell.liquid_ml > 0 && cell.level_mm > throat_.floor_mm + same_head_mm;

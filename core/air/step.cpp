@@ -40,6 +40,12 @@ double Stepper::pressureOf(const Task& task, std::size_t region) const
     return at == Joined::none ? 0 : unknown_[at];
 }
 
+/// At a throat: of the cell's liquid, or of its gas where no liquid reaches up there.
+double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell) const
+{
+    return std::max(level_[cell], throat.floor_mm) + pressureOf(task, task.joined.region[cell]);
+}
+
 void Stepper::firstGuess(const Task& task)
 {
     const Joined& joined = task.joined;
@@ -156,8 +162,7 @@ double Stepper::findResiduals(const Task& task)
         if (state.mode == Mode::bubbling)
             residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm);
         else if (state.mode == Mode::gurgling)
-            residual_.push_back(level_[throat.left] + pressureOf(task, joined.region[throat.left]) -
-                                level_[throat.right] - pressureOf(task, joined.region[throat.right]));
+            residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }
     double largest = 0;
     for (const double residual : residual_)
@@ -222,8 +227,14 @@ void Stepper::setMatrix(const Task& task)
         if (state.mode == Mode::bubbling) {
             addLevel(row++, gasFrom(throat, state), 1);
         } else if (state.mode == Mode::gurgling) {
-            add(row, joined.head_at[joined.reach[throat.left]], 1);
-            add(row++, joined.head_at[joined.reach[throat.right]], -1);
+            for (const std::size_t i : {throat.left, throat.right}) {
+                const double sign = i == throat.left ? 1 : -1;
+                if (level_[i] >= throat.floor_mm)
+                    add(row, joined.head_at[joined.reach[i]], sign);
+                else
+                    add(row, joined.pressure_at[joined.region[i]], sign);
+            }
+            ++row;
         }
     }
 }

@@ -34,6 +34,9 @@ struct Joined {
 /// set dry, `newest` last of all.
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined);
 
+/// Whether a cell's liquid lets no gas through a valve.
+bool coversValve(const Throat& valve, const CellState& cell);
+
 /// The gas of each region anew, after a step.
 void sumGas(const FillState& state, Joined& joined);
 
@@ -74,6 +77,7 @@ private:
     void write(const Task& task, FillState& end);
     void writeCell(const Task& task, std::size_t i, FillState& end) const;
     void findFlows(const Task& task, const FillState& end);
+    double headAt(const Task& task, const Throat& throat, std::size_t cell) const;
     double pressureOf(const Task& task, std::size_t region) const;
     double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
 

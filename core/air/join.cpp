@@ -74,7 +74,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
     }
 }
 
-void joinGas(const FillNetwork& network, const FillState& state, Joined& joined)
+void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
 {
     const std::size_t size = network.cells.size();
     separate(joined.region, size);
@@ -99,6 +99,11 @@ void joinGas(const FillNetwork& network, const FillState& state, Joined& joined)
         // Gurgling gas goes against the liquid.
         const bool to_right = throat.to_right == (throat.mode != Mode::gurgling);
         const std::size_t to = joined.region[to_right ? network.throats[j].right : network.throats[j].left];
+        joined.has_gas[to] = !joined.open[to];
+    }
+    if (push.valve_gas != 0) {
+        const Throat& valve = network.throats[push.valve];
+        const std::size_t to = joined.region[state.throats[push.valve].to_right ? valve.right : valve.left];
         joined.has_gas[to] = !joined.open[to];
     }
 }
@@ -171,7 +176,7 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
 {
     joinLiquid(network, state, newest, joined);
     do {
-        joinGas(network, state, joined);
+        joinGas(network, state, push, joined);
     } while (endDryBubbling(network, state, joined));
     findFull(network, state, joined);
     findMoving(network, push, joined);

@@ -29,10 +29,14 @@ bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
 
 } // namespace
 
+double sunkUnder(const Throat& valve)
+{
+    return std::max(0.05, 0.1 * (valve.crown_mm - valve.floor_mm));
+}
+
 bool coversValve(const Throat& valve, const CellState& cell)
 {
-    constexpr double close_mm = 1e-6;
-    return cell.full || cell.level_mm >= valve.crown_mm - close_mm;
+    return cell.full || cell.level_mm >= valve.crown_mm - sunkUnder(valve) / 2;
 }
 
 namespace {
@@ -94,7 +98,8 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
         joined.has_gas[i] = joined.region[i] == i && !joined.open[i] && joined.gas[i] > no_gas;
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         const ThroatState& throat = state.throats[j];
-        if (throat.mode != Mode::bubbling && throat.mode != Mode::surging && throat.mode != Mode::gurgling)
+        if (throat.mode != Mode::bubbling && throat.mode != Mode::surging && throat.mode != Mode::blowing &&
+            throat.mode != Mode::gurgling)
             continue;
         // Gurgling gas goes against the liquid.
         const bool to_right = throat.to_right == (throat.mode != Mode::gurgling);
@@ -196,7 +201,8 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
             joined.pressure_at[i] = joined.unknowns++;
     }
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (state.throats[j].mode == Mode::bubbling || state.throats[j].mode == Mode::gurgling)
+        const Mode mode = state.throats[j].mode;
+        if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
             joined.gas_at[j] = joined.unknowns++;
     }
 }

@@ -108,6 +108,8 @@ ThroatState turnedMode(const ThroatState& throat)
         return {Mode::dry, true};
     if (throat.mode == Mode::bubbling)
         return {Mode::sealed, true};
+    if (throat.mode == Mode::blowing)
+        return {Mode::opening, throat.to_right};
     return throat;
 }
 

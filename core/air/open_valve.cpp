@@ -2,12 +2,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 
 namespace siphonwright {
 namespace {
 
 constexpr double same_head_mm = 1e-6;
-constexpr int most_phases = 60;
+constexpr double just_sunk_mm = 1e-3;
+constexpr int most_phases = 400;
 
 /// A valve with its two sides.
 class Opening {
@@ -22,7 +25,19 @@ public:
         for (int phase = 0; phase < most_phases; ++phase) {
             if (settled())
                 return true;
-            if (!next())
+            const int m0 = (int)run_.state().throats[j_].mode;
+            const auto L0 = cell(false), R0 = cell(true);
+            const bool ok = next();
+            if (getenv("OV"))
+                fprintf(stderr,
+                        "phase %d %d->mode %d dir %d ok %d at %.3e | L z %.6f->%.6f p %.4f->%.4f full %d->%d "
+                        "head %.6f R z %.6f->%.6f p %.4f->%.4f full %d->%d head %.6f b %.3f c %.3f\n",
+                        phase, m0, (int)run_.state().throats[j_].mode, run_.state().throats[j_].to_right, ok,
+                        run_.reached(), L0.level_mm, cell(false).level_mm, L0.pressure_mm,
+                        cell(false).pressure_mm, L0.full, cell(false).full, head(cell(false)), R0.level_mm,
+                        cell(true).level_mm, R0.pressure_mm, cell(true).pressure_mm, R0.full, cell(true).full,
+                        head(cell(true)), throat_.floor_mm, throat_.crown_mm);
+            if (!ok)
                 return false;
         }
         return false;
@@ -73,6 +88,13 @@ private:
         const CellState& left = cell(false);
         const CellState& right = cell(true);
         if (!covers(left) && !covers(right)) {
+            const bool from_left = left.level_mm > right.level_mm;
+            const CellState& upper = from_left ? left : right;
+            const CellState& lower = from_left ? right : left;
+            const double sunk = throat_.crown_mm - sunkUnder(throat_);
+            if (std::abs(upper.level_mm - sunk) < just_sunk_mm &&
+                upper.pressure_mm > lower.pressure_mm + same_head_mm)
+                return blow(from_left);
             if (std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
                 return passGas(left.pressure_mm > right.pressure_mm, true);
             return passLiquid(level(left) > level(right));
@@ -94,14 +116,12 @@ private:
         Push push;
         push.valve = j_;
         push.valve_gas = run_.state().atmosphere_mm;
-        const bool was_covered = covers(cell(false)) || covers(cell(true));
-        return end(push, [this, to_right, to_one_pressure, was_covered](const FillState& state) {
+        return end(push, [this, to_right, to_one_pressure](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
             const double apart = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
-            if (was_covered)
-                return apart;
-            return std::min(apart, throat_.crown_mm - std::max(from.level_mm, to.level_mm));
+            const double highest = to_one_pressure ? std::max(from.level_mm, to.level_mm) : from.level_mm;
+            return std::min(apart, throat_.crown_mm - highest);
         });
     }
 
@@ -117,25 +137,52 @@ private:
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
             if (!any_covers)
-                return level(from) - level(to);
+                return from.level_mm - level(to);
             const double apart = head(from) - head(to);
-            return from_covers && !from.full ? std::min(apart, from.level_mm - throat_.crown_mm) : apart;
+            return from_covers && !from.full
+                       ? std::min(apart, from.level_mm - throat_.crown_mm + sunkUnder(throat_))
+                       : apart;
         });
-        if (ended && !any_covers && !wet(cell(!to_right)) && level(cell(!to_right)) > level(cell(to_right)))
-            run_.setMode(j_, {Mode::weir, to_right});
+        if (ended && !any_covers && !wet(cell(!to_right)) && !wet(cell(to_right)))
+            run_.setMode(j_, {Mode::dry, true});
         return ended;
     }
 
+    /// Liquid down and gas up. Where liquid stands on both sides gas surges and the liquid follows; otherwise
+    /// the liquid is what is let through.
     bool gurgle(bool to_right)
     {
-        run_.setMode(j_, {Mode::gurgling, to_right});
+        Push push;
+        push.valve = j_;
+        if (cell(to_right).level_mm >= throat_.floor_mm) {
+            run_.setMode(j_, {Mode::surging, !to_right});
+            push.valve_gas = run_.state().atmosphere_mm;
+        } else {
+            run_.setMode(j_, {Mode::gurgling, to_right});
+            push.valve_ml = 1;
+        }
+        return end(push, [this, to_right](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            return std::min(throat_.crown_mm - to.level_mm,
+                            from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+        });
+    }
+
+    /// Liquid and gas together, from a side whose level stands at the crown, until the pressures are one or
+    /// that level would rise.
+    bool blow(bool to_right)
+    {
+        run_.setMode(j_, {Mode::blowing, to_right});
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
         return end(push, [this, to_right](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-            return std::min(throat_.crown_mm - to.level_mm, from.level_mm - throat_.crown_mm);
+            if (state.throats[j_].mode != Mode::blowing)
+                return -1.0;
+            return std::min(from.pressure_mm - to.pressure_mm, throat_.crown_mm - to.level_mm);
         });
     }
 

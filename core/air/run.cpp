@@ -250,7 +250,9 @@ FillRun::Turn FillRun::turnFlows(double amount)
     const double allowed = rounding_ml + 1e-6 * std::min(1.0, amount / scale_);
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
         const ThroatState now = state_.throats[j];
-        if ((now.mode != Mode::weir && now.mode != Mode::bubbling) || stepper_.through(j) >= -allowed)
+        const bool has_sense =
+            now.mode == Mode::weir || now.mode == Mode::bubbling || now.mode == Mode::blowing;
+        if (!has_sense || stepper_.through(j) >= -allowed)
             continue;
         const ThroatState next = turnedMode(now);
         if (guarded(j, next)) {

@@ -16,13 +16,15 @@ enum class Mode {
     bubbling, ///< sealed, and gas passes from a side whose level stands at the crown
     surging,  ///< sealed, while a given volume of gas passes from one side, whatever its level
     opening,  ///< a valve just opened: a given volume passes; gas joined while no level reaches the crown
+    blowing,  ///< opening, and gas comes with the liquid, whose level stands at the crown
     gurgling, ///< opening, and gas comes back against the liquid so that the heads stay equal
     shut
 };
 
 struct ThroatState {
     Mode mode = Mode::dry;
-    bool to_right = true; ///< direction of weir, bubbling and surging; of the liquid in opening and gurgling
+    bool to_right =
+        true; ///< direction of weir, bubbling and surging; of the liquid in opening, blowing and gurgling
     friend bool operator==(const ThroatState&, const ThroatState&) = default;
 };
 

@@ -161,6 +161,8 @@ double Stepper::findResiduals(const Task& task)
         const ThroatState& state = task.start.throats[j];
         if (state.mode == Mode::bubbling)
             residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm);
+        else if (state.mode == Mode::blowing)
+            residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm + sunkUnder(throat));
         else if (state.mode == Mode::gurgling)
             residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }
@@ -224,7 +226,7 @@ void Stepper::setMatrix(const Task& task)
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
         const Throat& throat = network_.throats[j];
         const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::bubbling) {
+        if (state.mode == Mode::bubbling || state.mode == Mode::blowing) {
             addLevel(row++, gasFrom(throat, state), 1);
         } else if (state.mode == Mode::gurgling) {
             for (const std::size_t i : {throat.left, throat.right}) {

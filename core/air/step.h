@@ -34,6 +34,9 @@ struct Joined {
 /// set dry, `newest` last of all.
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined);
 
+/// So far under a valve's crown a level has to sink before it lets gas through, mm: a tenth of the opening.
+double sunkUnder(const Throat& valve);
+
 /// Whether a cell's liquid lets no gas through a valve.
 bool coversValve(const Throat& valve, const CellState& cell);
 

@@ -17,7 +17,7 @@ constexpr double least_piece_mm = 1e-7;
 /// Of the whole volume, in each straight end piece at least.
 constexpr double least_share = 1e-8;
 /// Of the whole volume, allowed between the cubic and the exact volume half way between two nodes.
-constexpr double allowed_share = 1e-6;
+constexpr double allowed_share = 1e-5;
 constexpr int deepest = 6;
 
 double chord(double half_bore_mm, double offset_mm)

@@ -15,7 +15,7 @@ struct LiquidUnder {
 /// How much liquid part of a bore holds under a level plane.
 ///
 /// Nodes are exact (volumes by disc sections normal to the centreline, as everywhere in core/geometry); cubic
-/// Hermite pieces between them are within 1e-6 of the whole volume and rise strictly. Within 0.02 mm of its
+/// Hermite pieces between them are within 1e-5 of the whole volume and rise strictly. Within 0.02 mm of its
 /// lowest and highest point the volume is taken as straight, and it goes on so beyond: a surface without
 /// area has no level that could be solved for.
 class LevelTable {

@@ -12,7 +12,11 @@ constexpr std::size_t most_changes = 400; ///< at one place
 constexpr int most_halvings = 40;
 constexpr double same_place = 1e-9; ///< of the scale
 constexpr double stepped_over = 2e-7;
+constexpr double most_stepped_over = 1e-3;
+constexpr int few_turns = 20;
+constexpr int most_doublings = few_turns + 11;
 constexpr double finest = 1e-13;
+constexpr double tried = 1e-6;
 /// Flow against its direction: rounding up to this, ml, and this share of the step.
 constexpr double rounding_ml = 1e-9;
 
@@ -165,8 +169,25 @@ void FillRun::change(std::size_t throat, ThroatState next)
         stopOtherWeirs(throat);
 }
 
+/// Whether the rest runs on without this weir: then all others run their way, and its level does not rise.
+bool FillRun::canStopAlone(std::size_t weir)
+{
+    const FillState before = state_;
+    const Throat& throat = network_.throats[weir];
+    const std::size_t upper = state_.throats[weir].to_right ? throat.left : throat.right;
+    state_.throats[weir] = {Mode::dry, true};
+    joined_known_ = false;
+    bool can = solve(tried * scale_) && trial_.cells[upper].level_mm <= throat.floor_mm + at_level_mm;
+    for (std::size_t j = 0; j < network_.throats.size() && can; ++j)
+        can = state_.throats[j].mode != Mode::weir || stepper_.through(j) >= -rounding_ml;
+    state_ = before;
+    joined_known_ = false;
+    return can;
+}
+
 /// A throat that newly joins liquid all the way round its loop stops the weirs of the other stream, which ran
-/// the other way round; those that still run are opened again by their levels. A pool stops all.
+/// the other way round: one of them, if the rest then runs on, else all of them; those that still run are
+/// opened again by their levels. A pool stops all.
 void FillRun::stopOtherWeirs(std::size_t throat)
 {
     const auto joins = [this](std::size_t j) {
@@ -190,15 +211,22 @@ void FillRun::stopOtherWeirs(std::size_t throat)
     }
     if (!reached[network_.throats[throat].right])
         return;
-    const auto runsAgainst = [&](std::size_t j) {
-        return j != throat && state_.throats[j].mode == Mode::weir &&
-               network_.throats[j].loop == network_.throats[throat].loop &&
-               (state_.throats[throat].mode != Mode::weir ||
-                state_.throats[j].to_right != state_.throats[throat].to_right);
-    };
+    std::vector<std::size_t> others;
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        if (!runsAgainst(j))
-            continue;
+        const bool against = state_.throats[throat].mode != Mode::weir ||
+                             state_.throats[j].to_right != state_.throats[throat].to_right;
+        if (j != throat && against && state_.throats[j].mode == Mode::weir &&
+            network_.throats[j].loop == network_.throats[throat].loop)
+            others.push_back(j);
+    }
+    newest_ = throat;
+    for (const std::size_t j : others) {
+        if (others.size() > 1 && canStopAlone(j)) {
+            others = {j};
+            break;
+        }
+    }
+    for (const std::size_t j : others) {
         changes_.push_back({j, state_.throats[j]});
         setMode(j, {Mode::dry, true});
     }
@@ -232,13 +260,16 @@ bool FillRun::endWithoutRoom()
     return false;
 }
 
-/// Goes on a little in the present modes, whatever is broken.
+/// Goes on a little in the present modes, whatever is broken. Where two sets of modes take turns all along,
+/// the little doubles from turn to turn, up to a limit.
 bool FillRun::stepOver()
 {
-    const double amount = trySolve(stepped_over * scale_);
+    turns_ = at_ - last_over_at_ < most_stepped_over * scale_ ? std::min(turns_ + 1, most_doublings) : 0;
+    const double amount = trySolve(std::ldexp(stepped_over, std::max(0, turns_ - few_turns)) * scale_);
     if (!(amount > 0))
         return false;
     commit(amount);
+    last_over_at_ = at_;
     changes_.clear();
     return true;
 }
@@ -296,6 +327,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     scale_ = scale;
     at_ = 0;
     last_change_at_ = 0;
+    last_over_at_ = -scale;
     changes_.clear();
     joined_known_ = false;
     double most = HUGE_VAL;

@@ -83,6 +83,7 @@ private:
     Turn turnFlows(double amount);
     bool guarded(std::size_t throat, ThroatState next) const;
     void change(std::size_t throat, ThroatState next);
+    bool canStopAlone(std::size_t weir);
     void stopOtherWeirs(std::size_t throat);
     bool stepOver();
     bool endWithoutRoom();
@@ -105,6 +106,8 @@ private:
     double scale_ = 1;
     double at_ = 0;
     double last_change_at_ = 0;
+    double last_over_at_ = 0;
+    int turns_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;
     std::vector<Change> changes_; ///< at the present place along the push

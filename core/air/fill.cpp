@@ -165,6 +165,38 @@ private:
     std::vector<FillFrame>* frames_ = nullptr;
 };
 
+/// What a person would not see: that something starts and stops again, or stops and starts, at one place.
+std::vector<FillEvent> withoutFlutter(const std::vector<FillEvent>& events)
+{
+    constexpr double same_ml = 1e-2;
+    constexpr double same_mm = 1e-2;
+    const auto undoes = [](FillEventKind later, FillEventKind earlier) {
+        using Kind = FillEventKind;
+        const auto pair = [&](Kind a, Kind b) {
+            return (later == a && earlier == b) || (later == b && earlier == a);
+        };
+        return pair(Kind::spills, Kind::stops_spilling) || pair(Kind::bubbles, Kind::stops_bubbling) ||
+               pair(Kind::seals, Kind::opens) || (later == earlier && later == Kind::bubbles);
+    };
+    std::vector<FillEvent> seen;
+    for (const FillEvent& event : events) {
+        bool undone = false;
+        for (std::size_t i = seen.size(); i-- > 0 && event.poured_ml - seen[i].poured_ml < same_ml &&
+                                          std::abs(event.level_mm - seen[i].level_mm) < same_mm;) {
+            if (seen[i].throat != event.throat || !undoes(event.kind, seen[i].kind))
+                continue;
+            const bool same = seen[i].kind == event.kind;
+            if (!same)
+                seen.erase(seen.begin() + static_cast<std::ptrdiff_t>(i));
+            undone = true;
+            break;
+        }
+        if (!undone)
+            seen.push_back(event);
+    }
+    return seen;
+}
+
 std::string messageOf(FillStatus status)
 {
     switch (status) {
@@ -181,7 +213,7 @@ void report(const FillNetwork& network, Filling& filling, FillResult& result)
 {
     const FillState& state = filling.run().state();
     result.message = messageOf(result.status);
-    result.events = filling.run().events();
+    result.events = withoutFlutter(filling.run().events());
     result.jacket_level_mm = state.cells[0].level_mm;
     result.poured_ml = state.poured_ml;
     for (std::size_t i = 1; i < state.cells.size(); ++i)

@@ -13,17 +13,6 @@ constexpr double close_enough = 1e-10;
 constexpr double near_mm = 2;
 constexpr double far_mm = 100;
 
-/// The cell that gas leaves, and the cell it reaches.
-std::size_t gasFrom(const Throat& throat, const ThroatState& state)
-{
-    const bool to_right = state.to_right == (state.mode != Mode::gurgling);
-    return to_right ? throat.left : throat.right;
-}
-std::size_t gasTo(const Throat& throat, const ThroatState& state)
-{
-    return gasFrom(throat, state) == throat.left ? throat.right : throat.left;
-}
-
 bool joinsLiquid(Mode mode)
 {
     return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling ||
@@ -38,12 +27,6 @@ double Stepper::pressureOf(const Task& task, std::size_t region) const
         return task.start.open_pressure_mm + task.push.open_mm * task.amount;
     const std::size_t at = task.joined.pressure_at[region];
     return at == Joined::none ? 0 : unknown_[at];
-}
-
-/// At a throat: of the cell's liquid, or of its gas where no liquid reaches up there.
-double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell) const
-{
-    return std::max(level_[cell], throat.floor_mm) + pressureOf(task, task.joined.region[cell]);
 }
 
 void Stepper::firstGuess(const Task& task)
@@ -111,133 +94,6 @@ void Stepper::findVolumes(const Task& task)
             liquid_[i] = {cell.liquid_ml, 0};
         }
         gas_volume_[task.joined.region[i]] += network_.cells[i].capacity_ml - liquid_[i].liquid_ml;
-    }
-}
-
-/// Rows: bodies, weirs, regions, bubbling. Returns the largest residual.
-double Stepper::findResiduals(const Task& task)
-{
-    const Joined& joined = task.joined;
-    residual_.clear();
-    row_.assign(network_.cells.size(), Joined::none);
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t body = joined.body[i];
-        if (!joined.moves[body])
-            continue;
-        if (row_[body] == Joined::none) {
-            row_[body] = residual_.size();
-            residual_.push_back(0);
-        }
-        residual_[row_[body]] += liquid_[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        const Throat& throat = network_.throats[j];
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::weir)
-            residual_.push_back(level_[state.to_right ? throat.left : throat.right] - throat.floor_mm);
-    }
-    const double atmosphere = task.start.atmosphere_mm;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (!joined.has_gas[i])
-            continue;
-        double gas = joined.gas[i];
-        for (std::size_t k = i; k < network_.cells.size(); ++k)
-            gas += joined.region[k] == i ? gas_source_[k] : 0;
-        for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-            if (joined.gas_at[j] == Joined::none)
-                continue;
-            const double passed = unknown_[joined.gas_at[j]] * atmosphere;
-            const ThroatState& state = task.start.throats[j];
-            if (joined.region[gasFrom(network_.throats[j], state)] == i)
-                gas -= passed;
-            if (joined.region[gasTo(network_.throats[j], state)] == i)
-                gas += passed;
-        }
-        const double pressure = unknown_[joined.pressure_at[i]] + atmosphere;
-        residual_.push_back((pressure * gas_volume_[i] - gas) / atmosphere);
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        const Throat& throat = network_.throats[j];
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::bubbling)
-            residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm);
-        else if (state.mode == Mode::blowing)
-            residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm + sunkUnder(throat));
-        else if (state.mode == Mode::gurgling)
-            residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
-    }
-    double largest = 0;
-    for (const double residual : residual_)
-        largest = std::isfinite(residual) ? std::max(largest, std::abs(residual)) : HUGE_VAL;
-    return largest;
-}
-
-void Stepper::setMatrix(const Task& task)
-{
-    const Joined& joined = task.joined;
-    const std::size_t size = unknown_.size();
-    matrix_.assign(size * size, 0);
-    const auto add = [&](std::size_t row, std::size_t column, double value) {
-        if (column != Joined::none)
-            at(row, column) += value;
-    };
-    // Level of cell i is its reach's head less its region's pressure.
-    const auto addLevel = [&](std::size_t row, std::size_t i, double factor) {
-        const std::size_t head = joined.head_at[joined.reach[i]];
-        if (!joined.live[i] || head == Joined::none)
-            return;
-        add(row, head, factor);
-        add(row, joined.pressure_at[joined.region[i]], -factor);
-    };
-    std::size_t row = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t body_row = row_[joined.body[i]];
-        if (body_row == Joined::none)
-            continue;
-        addLevel(body_row, i, liquid_[i].ml_per_mm);
-        row = std::max(row, body_row + 1);
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::weir)
-            addLevel(row++, state.to_right ? network_.throats[j].left : network_.throats[j].right, 1);
-    }
-    const double atmosphere = task.start.atmosphere_mm;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (!joined.has_gas[i])
-            continue;
-        const double share = (unknown_[joined.pressure_at[i]] + atmosphere) / atmosphere;
-        add(row, joined.pressure_at[i], gas_volume_[i] / atmosphere);
-        for (std::size_t k = i; k < network_.cells.size(); ++k) {
-            if (joined.region[k] == i)
-                addLevel(row, k, -share * liquid_[k].ml_per_mm);
-        }
-        for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-            if (joined.gas_at[j] == Joined::none)
-                continue;
-            const ThroatState& state = task.start.throats[j];
-            if (joined.region[gasFrom(network_.throats[j], state)] == i)
-                add(row, joined.gas_at[j], 1);
-            if (joined.region[gasTo(network_.throats[j], state)] == i)
-                add(row, joined.gas_at[j], -1);
-        }
-        ++row;
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        const Throat& throat = network_.throats[j];
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::bubbling || state.mode == Mode::blowing) {
-            addLevel(row++, gasFrom(throat, state), 1);
-        } else if (state.mode == Mode::gurgling) {
-            for (const std::size_t i : {throat.left, throat.right}) {
-                const double sign = i == throat.left ? 1 : -1;
-                if (level_[i] >= throat.floor_mm)
-                    add(row, joined.head_at[joined.reach[i]], sign);
-                else
-                    add(row, joined.pressure_at[joined.region[i]], sign);
-            }
-            ++row;
-        }
     }
 }
 

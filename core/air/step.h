@@ -40,6 +40,10 @@ double sunkUnder(const Throat& valve);
 /// Whether a cell's liquid lets no gas through a valve.
 bool coversValve(const Throat& valve, const CellState& cell);
 
+/// The cell that gas leaves through a throat where it passes, and the cell it reaches.
+std::size_t gasFrom(const Throat& throat, const ThroatState& state);
+std::size_t gasTo(const Throat& throat, const ThroatState& state);
+
 /// The gas of each region anew, after a step.
 void sumGas(const FillState& state, Joined& joined);
 
@@ -70,7 +74,13 @@ private:
     void firstGuess(const Task& task);
     void setSources(const Task& task);
     void findVolumes(const Task& task);
+    void addBodies(const Task& task);
+    double gasMissing(const Task& task, std::size_t region) const;
     double findResiduals(const Task& task);
+    void add(std::size_t row, std::size_t column, double value);
+    void addLevel(const Task& task, std::size_t row, std::size_t cell, double factor);
+    void addRegion(const Task& task, std::size_t row, std::size_t region);
+    void addGurgling(const Task& task, std::size_t row, const Throat& throat);
     void setMatrix(const Task& task);
     bool eliminate();
     bool newton(const Task& task);

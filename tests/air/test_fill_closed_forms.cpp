@@ -3,6 +3,7 @@
 
 #include "core/air/pocket.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -175,6 +176,46 @@ private Q_SLOTS:
         QCOMPARE(result.status, FillStatus::filled);
         QVERIFY(airPockets(result.end).front().gas_ml < 0.7 * from_filler.gas_ml);
         VERIFY_NEAR(result.jacket_level_mm, 900, 1e-6);
+    }
+
+    void valvesOpenedUnderAFullBlockLetTheLevelFallBeforeItIsToppedUp()
+    {
+        // Whichever is opened first, coolant runs into the empty hoses at once: the jacket falls while
+        // nothing is poured, and at rest everything that can be reached is full.
+        FillRequest request = workedFill();
+        request.loops[0].valves = {{LoopPart::supply, 10, false}, {LoopPart::return_hose, 390, false}};
+        for (const bool supply_first : {true, false}) {
+            request.then_open = {{0, supply_first ? 0U : 1U}, {0, supply_first ? 1U : 0U}};
+            const FillResult result = fill(request);
+            QCOMPARE(result.status, FillStatus::filled);
+            VERIFY_NEAR(result.jacket_level_mm, 900, 1e-6);
+            double opened_ml = 0;
+            double lowest_mm = 900;
+            for (const FillEvent& event : result.events) {
+                if (event.kind == FillEventKind::valve_opened && opened_ml == 0)
+                    opened_ml = event.poured_ml;
+                if (opened_ml > 0)
+                    lowest_mm = std::min(lowest_mm, event.level_mm);
+            }
+            // At first the supply port seals at its crown: 3095 ml in the jacket, up to 4 in the stub.
+            VERIFY_NEAR(result.events.front().level_mm, 309.5, 1e-6);
+            VERIFY_NEAR(result.events.front().poured_ml, 3097, 2);
+            QVERIFY(opened_ml > 0 && lowest_mm < 850);
+            // Sealed pockets in supply and chamber, as without valves but for the gas the shut hoses held.
+            QCOMPARE(airPockets(result.end).size(), std::size_t{2});
+            VERIFY_NEAR(pocketIn(result, LoopPart::supply).reverse_mm, 370.475 - 309.5, 1e-6);
+        }
+    }
+
+    void aShutValveKeepsItsHoseEmptyAndItsAirAtTheAtmosphere()
+    {
+        FillRequest request = workedFill();
+        request.loops[0].valves = {{LoopPart::supply, 10, false}, {LoopPart::return_hose, 390, false}};
+        const FillResult result = fill(request);
+        QCOMPARE(result.status, FillStatus::filled);
+        QVERIFY(result.coolant_ml < 45); // the stubs alone
+        const AirPocket pocket = airPockets(result.end).back();
+        VERIFY_NEAR(pocket.pressure_mm, 0, 1e-9);
     }
 
     void loopsThatShareAJacketFillAsEachAlone()

@@ -113,7 +113,8 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
     }
 }
 
-/// What holds no gas is full, and has no level of its own.
+/// What holds no gas is full, and has no level of its own. The rounding that is left of its gas and that is
+/// missing of its liquid stay on the books.
 void findFull(const FillNetwork& network, FillState& state, Joined& joined)
 {
     joined.live.assign(network.cells.size(), 0);
@@ -123,9 +124,7 @@ void findFull(const FillNetwork& network, FillState& state, Joined& joined)
         CellState& cell = state.cells[i];
         if (cell.full || joined.open[region] || joined.gas[region] > no_gas)
             continue;
-        cell.liquid_ml = network.cells[i].capacity_ml;
         cell.level_mm = network.cells[i].top_mm;
-        cell.gas = 0;
         cell.full = true;
     }
 }

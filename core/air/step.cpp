@@ -209,7 +209,8 @@ void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
                    : joined.live[i]     ? cell.level_mm + cell.pressure_mm
                                         : before.head_mm;
     const double volume = std::max(0.0, network_.cells[i].capacity_ml - cell.liquid_ml);
-    cell.gas = i == 0 || cell.full ? 0 : (cell.pressure_mm + end.atmosphere_mm) * volume;
+    if (i > 0 && !cell.full)
+        cell.gas = (cell.pressure_mm + end.atmosphere_mm) * volume;
     if (i > 0 && joined.open[region])
         end.gas_out +=
             (end.atmosphere_mm + cell.pressure_mm) * (cell.liquid_ml - before.liquid_ml) -

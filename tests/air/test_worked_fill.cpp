@@ -96,7 +96,7 @@ private Q_SLOTS:
     {
         FillRequest request = workedFill();
         const FillResult straight = fill(request);
-        for (const std::size_t frames : {15, 53, 400}) {
+        for (const std::size_t frames : {15U, 53U, 400U}) {
             request.frames = frames;
             const FillResult result = fill(request);
             QVERIFY(result.frames.size() >= frames && result.frames.size() < frames + 8);

@@ -147,9 +147,9 @@ private:
         cell.from_mm = from_mm;
         cell.to_mm = to_mm;
         cell.volume = LevelTable(parts, from_mm, to_mm);
-        cell.floor_mm = cell.volume.floor_mm();
-        cell.top_mm = cell.volume.top_mm();
-        cell.capacity_ml = cell.volume.capacity_ml();
+        cell.floor_mm = cell.volume.floor();
+        cell.top_mm = cell.volume.top();
+        cell.capacity_ml = cell.volume.capacity();
         for (const MonotonePart& stretch : parts) {
             const double a = std::max(from_mm, stretch.from_mm);
             const double b = std::min(to_mm, stretch.to_mm);

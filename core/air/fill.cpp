@@ -47,7 +47,7 @@ FillState emptyState(const FillRequest& request, const FillNetwork& network)
         empty.gas = (state.atmosphere_mm + empty.pressure_mm) * cell.capacity_ml;
         state.cells.push_back(empty);
     }
-    double lowest = std::min(request.target_level_mm, network.cells[0].volume.floor_mm());
+    double lowest = std::min(request.target_level_mm, network.cells[0].volume.floor());
     for (const Throat& throat : network.throats) {
         if (throat.left == 0 || throat.right == 0)
             lowest = std::min(lowest, throat.floor_mm - 1);

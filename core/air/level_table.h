@@ -31,9 +31,10 @@ public:
     /// The level at which it holds so much; beyond the ends for less than nothing or more than it holds.
     double levelOf(double liquid_ml) const;
 
-    double floor_mm() const { return pieces_.empty() ? 0 : pieces_.front().low_mm; }
-    double top_mm() const { return pieces_.empty() ? 0 : pieces_.back().high_mm; }
-    double capacity_ml() const { return pieces_.empty() ? 0 : pieces_.back().high_ml; }
+    /// Lowest and highest point, mm, and all that it holds, ml.
+    double floor() const { return pieces_.empty() ? 0 : pieces_.front().low_mm; }
+    double top() const { return pieces_.empty() ? 0 : pieces_.back().high_mm; }
+    double capacity() const { return pieces_.empty() ? 0 : pieces_.back().high_ml; }
 
 private:
     struct Piece {

@@ -21,15 +21,14 @@ public:
     InFlow(const FillNetwork& network, const AirPocket& pocket, FlowSense sense)
         : network_(network), pocket_(pocket), forward_(sense == FlowSense::forward)
     {
-        for (std::size_t j = 0; j < network.throats.size(); ++j) {
-            const Throat& throat = network.throats[j];
+        for (const Throat& throat : network.throats) {
             if ((has(throat.left) || has(throat.right)) &&
                 (crest_ == nullptr || throat.floor_mm > crest_->floor_mm))
                 crest_ = &throat;
         }
         if (crest_ == nullptr)
             return;
-        std::size_t crest_left = crest_->left;
+        const std::size_t crest_left = crest_->left;
         for (const std::size_t cell : pocket.cells)
             (isLeft(cell, crest_left) == forward_ ? before_ : behind_).push_back(cell);
         addLimb(forward_ ? crest_->left : crest_->right, before_);

@@ -20,7 +20,7 @@ double rootOf(double sine)
 {
     return std::sqrt(std::clamp(sine, 0.0, 1.0));
 }
-double discArea_m2(double bore_mm)
+double discArea(double bore_mm)
 {
     const double bore_m = bore_mm / mm_per_m;
     return std::numbers::pi / 4 * bore_m * bore_m;
@@ -41,7 +41,7 @@ PurgedPocket judged(const Filled& filled, const AirPocket& pocket, const PumpFlo
     const PocketOutlet outlet = outletOf(filled, pocket, flow.sense);
     const double flow_m3_per_s = flow.flow_l_per_min / 60000;
     if (outlet.bore_mm > 0)
-        result.velocity_m_per_s = flow_m3_per_s / discArea_m2(outlet.bore_mm);
+        result.velocity_m_per_s = flow_m3_per_s / discArea(outlet.bore_mm);
     result.clears = clearingRange(outlet.bore_mm, outlet.sine, pocket.gas_ml);
     result.verdict = verdictOn(result, outlet);
     return result;
@@ -86,7 +86,7 @@ double clearingFlowKalinskeBliss(double bore_mm, double sine)
 
 double clearingKalinskeBliss(double bore_mm, double sine)
 {
-    return bore_mm > 0 ? clearingFlowKalinskeBliss(bore_mm, sine) / discArea_m2(bore_mm) : 0;
+    return bore_mm > 0 ? clearingFlowKalinskeBliss(bore_mm, sine) / discArea(bore_mm) : 0;
 }
 
 double clearingEscarameia(double bore_mm, double sine, double gas_ml)

@@ -176,7 +176,7 @@ inline Ledger ledgerOf(const FillNetwork& network, const FillState& state, doubl
 /// Where pouring starts: the jacket just under its lowest port.
 inline double jacketStart(const FillNetwork& network, double target_level_mm)
 {
-    double lowest = std::min(target_level_mm, network.cells[0].volume.floor_mm());
+    double lowest = std::min(target_level_mm, network.cells[0].volume.floor());
     for (const Throat& throat : network.throats) {
         if (throat.left == 0 || throat.right == 0)
             lowest = std::min(lowest, throat.floor_mm - 1);

@@ -10,6 +10,8 @@ namespace {
 
 constexpr double same_head_mm = 1e-6;
 constexpr double just_sunk_mm = 1e-3;
+/// A level this near to where it rises to is there: a cell may end there.
+constexpr double reached_mm = 1e-3;
 constexpr int most_phases = 400;
 
 /// A valve with its two sides.
@@ -53,6 +55,11 @@ private:
     {
         return cell.liquid_ml > 0 && cell.level_mm > throat_.floor_mm + same_head_mm;
     }
+    /// So near the crown that gas and liquid change sides until both levels are one.
+    bool aroundCrown(const CellState& cell) const
+    {
+        return !cell.full && std::abs(cell.level_mm - throat_.crown_mm) < 1.1 * sunkUnder(throat_);
+    }
     /// At the valve: of its liquid, or of its gas where no liquid reaches it.
     double head(const CellState& cell) const
     {
@@ -69,6 +76,11 @@ private:
             if (std::abs(head(left) - head(right)) > 2 * same_head_mm)
                 return false;
             run_.setMode(j_, {Mode::sealed, true});
+            return true;
+        }
+        if (aroundCrown(left) && aroundCrown(right) &&
+            std::abs(head(left) - head(right)) <= 2 * same_head_mm) {
+            run_.setMode(j_, {Mode::pool, true});
             return true;
         }
         if (covers(left) || covers(right) || std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
@@ -154,18 +166,19 @@ private:
     {
         Push push;
         push.valve = j_;
-        if (cell(to_right).level_mm >= throat_.floor_mm) {
+        const bool wets = cell(to_right).level_mm >= throat_.floor_mm;
+        const double rises_to_mm = wets ? throat_.crown_mm - reached_mm : throat_.floor_mm + reached_mm;
+        if (wets) {
             run_.setMode(j_, {Mode::surging, !to_right});
             push.valve_gas = run_.state().atmosphere_mm;
         } else {
             run_.setMode(j_, {Mode::gurgling, to_right});
             push.valve_ml = 1;
         }
-        return end(push, [this, to_right](const FillState& state) {
+        return end(push, [this, to_right, rises_to_mm](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-            return std::min(throat_.crown_mm - to.level_mm,
-                            from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+            return std::min(rises_to_mm - to.level_mm, from.level_mm - throat_.crown_mm + sunkUnder(throat_));
         });
     }
 

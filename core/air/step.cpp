@@ -284,13 +284,25 @@ bool Stepper::levelsAreInside(const Task& task, double beyond_mm) const
     return true;
 }
 
+/// Gas let through by force is there to be let through.
+bool Stepper::gasIsThere(const Task& task) const
+{
+    constexpr double rounding_ml = 1e-7;
+    if (task.push.valve_gas == 0)
+        return true;
+    const Throat& throat = network_.throats[task.push.valve];
+    const std::size_t from = task.start.throats[task.push.valve].to_right ? throat.left : throat.right;
+    const std::size_t region = task.joined.region[from];
+    return !task.joined.has_gas[region] || gas_volume_[region] > -rounding_ml;
+}
+
 bool Stepper::solve(const FillState& start, const Joined& joined, const Push& push, double amount,
                     FillState& end)
 {
     const Task task{start, joined, push, amount};
     setSources(task);
     firstGuess(task);
-    if (!newton(task) || !levelsAreInside(task, near_mm))
+    if (!newton(task) || !levelsAreInside(task, near_mm) || !gasIsThere(task))
         return false;
     write(task, end);
     return true;

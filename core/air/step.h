@@ -87,6 +87,7 @@ private:
     double largestMove(const Task& task) const;
     bool retreat(const Task& task, double& residual);
     bool levelsAreInside(const Task& task, double beyond_mm) const;
+    bool gasIsThere(const Task& task) const;
     void write(const Task& task, FillState& end);
     void writeCell(const Task& task, std::size_t i, FillState& end) const;
     void findFlows(const Task& task, const FillState& end);

@@ -40,6 +40,8 @@ bool FillRun::surge(std::size_t throat)
     const bool to_right = state_.throats[throat].to_right;
     const std::size_t from = to_right ? network_.throats[throat].left : network_.throats[throat].right;
     const double crown_mm = network_.throats[throat].crown_mm;
+    // A cell that ends at the crown is back when it is as good as full.
+    const double back_at_mm = std::min(crown_mm + back_mm, network_.cells[from].top_mm - back_mm);
     state_.throats[throat].mode = Mode::surging;
     Push gas;
     gas.valve = throat;
@@ -58,7 +60,7 @@ bool FillRun::surge(std::size_t throat)
     };
     const bool went_on = goesOn(state_);
     const Goal back = [&](const FillState& state) {
-        return !went_on && goesOn(state) ? -1 : crown_mm + back_mm - state.cells[from].level_mm;
+        return !went_on && goesOn(state) ? -1 : back_at_mm - state.cells[from].level_mm;
     };
     const bool ended = run(gas, scale, scale, back) == RunEnd::goal;
     const bool goes_on = !went_on && goesOn(state_);

@@ -19,13 +19,13 @@ enum class FillEventKind {
     bleed_closes,    ///< coolant has reached a bleed
     element_covered, ///< coolant has reached the element's top
     valve_opened,
-    vacuum_released,
-    pocket_cleared ///< flow has carried a pocket away
+    vacuum_released
 };
 
 struct FillEvent {
     FillEventKind kind = FillEventKind::spills;
-    std::size_t throat = 0; ///< index into the network's throats; for a bleed or element into theirs
+    /// Where: index into the network's throats, which know their place; for a bleed or an element into those.
+    std::size_t throat = 0;
     bool to_right = true;   ///< direction of spilling or bubbling
     double level_mm = 0;    ///< in the jacket, when it happened
     double poured_ml = 0;

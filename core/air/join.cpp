@@ -1,0 +1,209 @@
+#include "core/air/step.h"
+
+#include <algorithm>
+
+namespace siphonwright {
+namespace {
+
+/// Gas under this (mm times ml) is none: 2e-7 ml at the atmosphere.
+constexpr double no_gas = 2e-3;
+
+void separate(std::vector<std::size_t>& group, std::size_t size)
+{
+    group.resize(size);
+    for (std::size_t i = 0; i < size; ++i)
+        group[i] = i;
+}
+
+/// A group is named by its least cell. False if the two were one already.
+bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
+{
+    const std::size_t from = std::max(group[a], group[b]);
+    const std::size_t to = std::min(group[a], group[b]);
+    if (from == to)
+        return false;
+    for (std::size_t& name : group)
+        name = name == from ? to : name;
+    return true;
+}
+
+} // namespace
+
+double sunkUnder(const Throat& valve)
+{
+    return std::max(0.05, 0.1 * (valve.crown_mm - valve.floor_mm));
+}
+
+bool coversValve(const Throat& valve, const CellState& cell)
+{
+    return cell.full || cell.level_mm >= valve.crown_mm - sunkUnder(valve) / 2;
+}
+
+namespace {
+
+bool joinsGas(const Throat& throat, const ThroatState& state, const FillState& whole)
+{
+    switch (state.mode) {
+    case Mode::dry:
+    case Mode::weir:
+    case Mode::pool:
+        return true;
+    case Mode::opening:
+        return !coversValve(throat, whole.cells[throat.left]) &&
+               !coversValve(throat, whole.cells[throat.right]);
+    default:
+        return false;
+    }
+}
+
+void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
+{
+    separate(joined.reach, network.cells.size());
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        const Mode mode = state.throats[j].mode;
+        if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
+            unite(joined.reach, network.throats[j].left, network.throats[j].right);
+    }
+    joined.body = joined.reach;
+    const auto run = [&](std::size_t j) {
+        if (state.throats[j].mode == Mode::weir &&
+            !unite(joined.body, network.throats[j].left, network.throats[j].right))
+            state.throats[j].mode = Mode::dry;
+    };
+    if (newest < network.throats.size())
+        run(newest);
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        if (j != newest)
+            run(j);
+    }
+}
+
+void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
+{
+    const std::size_t size = network.cells.size();
+    separate(joined.region, size);
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        if (joinsGas(network.throats[j], state.throats[j], state))
+            unite(joined.region, network.throats[j].left, network.throats[j].right);
+    }
+    joined.open.assign(size, 0);
+    joined.open[0] = 1;
+    for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
+        if (state.bleed_open[i])
+            joined.open[joined.region[network.bleeds[i].cell]] = 1;
+    }
+    sumGas(state, joined);
+    joined.has_gas.assign(size, 0);
+    for (std::size_t i = 0; i < size; ++i)
+        joined.has_gas[i] = joined.region[i] == i && !joined.open[i] && joined.gas[i] > no_gas;
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        const ThroatState& throat = state.throats[j];
+        if (throat.mode != Mode::bubbling && throat.mode != Mode::surging && throat.mode != Mode::blowing &&
+            throat.mode != Mode::gurgling)
+            continue;
+        // Gurgling gas goes against the liquid.
+        const bool to_right = throat.to_right == (throat.mode != Mode::gurgling);
+        const std::size_t to = joined.region[to_right ? network.throats[j].right : network.throats[j].left];
+        joined.has_gas[to] = !joined.open[to];
+    }
+    if (push.valve_gas != 0) {
+        const Throat& valve = network.throats[push.valve];
+        const std::size_t to = joined.region[state.throats[push.valve].to_right ? valve.right : valve.left];
+        joined.has_gas[to] = !joined.open[to];
+    }
+}
+
+/// What holds no gas is full, and has no level of its own. The rounding that is left of its gas and that is
+/// missing of its liquid stay on the books.
+void findFull(const FillNetwork& network, FillState& state, Joined& joined)
+{
+    joined.live.assign(network.cells.size(), 0);
+    for (std::size_t i = 0; i < network.cells.size(); ++i) {
+        const std::size_t region = joined.region[i];
+        joined.live[i] = joined.open[region] || joined.has_gas[region];
+        CellState& cell = state.cells[i];
+        if (cell.full || joined.open[region] || joined.gas[region] > no_gas)
+            continue;
+        cell.level_mm = network.cells[i].top_mm;
+        cell.full = true;
+    }
+}
+
+void findMoving(const FillNetwork& network, const Push& push, Joined& joined)
+{
+    const std::size_t size = network.cells.size();
+    std::vector<char>& holds = joined.holds;
+    holds.assign(size, 0);
+    joined.moves.assign(size, 0);
+    for (std::size_t i = 0; i < size; ++i) {
+        if (!joined.live[i])
+            continue;
+        const std::size_t body = joined.body[i];
+        joined.moves[body] = joined.moves[body] || holds[body] || push.shrink != 0;
+        holds[body] = 1;
+    }
+    const auto pushOn = [&](std::size_t cell) { joined.moves[joined.body[cell]] = holds[joined.body[cell]]; };
+    if (push.pour_ml != 0)
+        pushOn(push.feed);
+    if (push.valve_ml != 0) {
+        pushOn(network.throats[push.valve].left);
+        pushOn(network.throats[push.valve].right);
+    }
+}
+
+/// Bubbling from where no gas is left, nor comes in, has ended. True if there was any.
+bool endDryBubbling(const FillNetwork& network, FillState& state, const Joined& joined)
+{
+    bool ended = false;
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        ThroatState& throat = state.throats[j];
+        const std::size_t from = throat.to_right ? network.throats[j].left : network.throats[j].right;
+        const std::size_t region = joined.region[from];
+        if (throat.mode != Mode::bubbling || joined.open[region] || joined.has_gas[region])
+            continue;
+        throat = {Mode::sealed, true};
+        ended = true;
+    }
+    return ended;
+}
+
+} // namespace
+
+void sumGas(const FillState& state, Joined& joined)
+{
+    joined.gas.assign(state.cells.size(), 0);
+    for (std::size_t i = 0; i < state.cells.size(); ++i)
+        joined.gas[joined.region[i]] += state.cells[i].gas;
+}
+
+void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined)
+{
+    joinLiquid(network, state, newest, joined);
+    do {
+        joinGas(network, state, push, joined);
+    } while (endDryBubbling(network, state, joined));
+    findFull(network, state, joined);
+    findMoving(network, push, joined);
+
+    const std::size_t size = network.cells.size();
+    joined.unknowns = 0;
+    joined.head_at.assign(size, Joined::none);
+    joined.pressure_at.assign(size, Joined::none);
+    joined.gas_at.assign(network.throats.size(), Joined::none);
+    for (std::size_t i = 0; i < size; ++i) {
+        std::size_t& head = joined.head_at[joined.reach[i]];
+        if (joined.live[i] && joined.moves[joined.body[i]] && head == Joined::none)
+            head = joined.unknowns++;
+    }
+    for (std::size_t i = 0; i < size; ++i) {
+        if (joined.has_gas[i])
+            joined.pressure_at[i] = joined.unknowns++;
+    }
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        const Mode mode = state.throats[j].mode;
+        if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
+            joined.gas_at[j] = joined.unknowns++;
+    }
+}
+
+} // namespace siphonwright

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/air/state.h"
+
+#include <cstddef>
+#include <vector>
+
+/// When a throat's mode ends, and which comes next.
+namespace siphonwright {
+
+/// Levels nearer to a floor or crown than this are at it, mm.
+constexpr double at_level_mm = 1e-7;
+
+/// How far each throat is from the ends of its mode, mm: over zero while the mode holds. Two a throat, then
+/// one for each bleed and one for each element not yet covered; infinite where there is none.
+///
+/// dry: each side's level under the floor. weir: the lower side's level under it. pool: under the crown, over
+/// the floor. sealed: each side that has gas over the crown. bubbling: the side bubbled into over the crown.
+void findMargins(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
+                 std::vector<double>& margins);
+
+/// The mode that follows when margin `which` (0 or 1) of a throat is used up.
+ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t throat,
+                     std::size_t which);
+
+/// The mode that follows when a weir's liquid or bubbling's gas would run the other way.
+ThroatState turnedMode(const ThroatState& throat);
+
+} // namespace siphonwright

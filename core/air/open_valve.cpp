@@ -1,0 +1,221 @@
+#include "core/air/open_valve.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+
+namespace siphonwright {
+namespace {
+
+constexpr double same_head_mm = 1e-6;
+constexpr double just_sunk_mm = 1e-3;
+/// A level this near to where it rises to is there: a cell may end there.
+constexpr double reached_mm = 1e-3;
+constexpr int most_phases = 400;
+
+/// A valve with its two sides.
+class Opening {
+public:
+    Opening(const FillNetwork& network, FillRun& run, std::size_t j)
+        : network_(network), run_(run), throat_(network.throats[j]), j_(j)
+    {}
+
+    bool all()
+    {
+        run_.record(FillEventKind::valve_opened, j_);
+        for (int phase = 0; phase < most_phases; ++phase) {
+            if (settled())
+                return true;
+            const int m0 = (int)run_.state().throats[j_].mode;
+            const auto L0 = cell(false), R0 = cell(true);
+            const bool ok = next();
+            if (getenv("OV"))
+                fprintf(stderr,
+                        "phase %d %d->mode %d dir %d ok %d at %.3e | L z %.6f->%.6f p %.4f->%.4f full %d->%d "
+                        "head %.6f R z %.6f->%.6f p %.4f->%.4f full %d->%d head %.6f b %.3f c %.3f\n",
+                        phase, m0, (int)run_.state().throats[j_].mode, run_.state().throats[j_].to_right, ok,
+                        run_.reached(), L0.level_mm, cell(false).level_mm, L0.pressure_mm,
+                        cell(false).pressure_mm, L0.full, cell(false).full, head(cell(false)), R0.level_mm,
+                        cell(true).level_mm, R0.pressure_mm, cell(true).pressure_mm, R0.full, cell(true).full,
+                        head(cell(true)), throat_.floor_mm, throat_.crown_mm);
+            if (!ok)
+                return false;
+        }
+        return false;
+    }
+
+private:
+    const CellState& cell(bool right) const
+    {
+        return run_.state().cells[right ? throat_.right : throat_.left];
+    }
+    bool covers(const CellState& cell) const { return coversValve(throat_, cell); }
+    bool wet(const CellState& cell) const
+    {
+        return cell.liquid_ml > 0 && cell.level_mm > throat_.floor_mm + same_head_mm;
+    }
+    /// So near the crown that gas and liquid change sides until both levels are one.
+    bool aroundCrown(const CellState& cell) const
+    {
+        return !cell.full && std::abs(cell.level_mm - throat_.crown_mm) < 1.1 * sunkUnder(throat_);
+    }
+    /// At the valve: of its liquid, or of its gas where no liquid reaches it.
+    double head(const CellState& cell) const
+    {
+        return cell.full ? cell.head_mm : std::max(cell.level_mm, throat_.floor_mm) + cell.pressure_mm;
+    }
+    double level(const CellState& cell) const { return std::max(cell.level_mm, throat_.floor_mm); }
+
+    /// Sets the mode that holds, if one does.
+    bool settled()
+    {
+        const CellState& left = cell(false);
+        const CellState& right = cell(true);
+        if (covers(left) && covers(right)) {
+            if (std::abs(head(left) - head(right)) > 2 * same_head_mm)
+                return false;
+            run_.setMode(j_, {Mode::sealed, true});
+            return true;
+        }
+        if (aroundCrown(left) && aroundCrown(right) &&
+            std::abs(head(left) - head(right)) <= 2 * same_head_mm) {
+            run_.setMode(j_, {Mode::pool, true});
+            return true;
+        }
+        if (covers(left) || covers(right) || std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
+            return false;
+        if (!wet(left) && !wet(right)) {
+            run_.setMode(j_, {Mode::dry, true});
+            return true;
+        }
+        if (std::abs(level(left) - level(right)) > 2 * same_head_mm)
+            return false;
+        run_.setMode(j_, {Mode::pool, true});
+        return true;
+    }
+
+    bool next()
+    {
+        const CellState& left = cell(false);
+        const CellState& right = cell(true);
+        if (!covers(left) && !covers(right)) {
+            const bool from_left = left.level_mm > right.level_mm;
+            const CellState& upper = from_left ? left : right;
+            const CellState& lower = from_left ? right : left;
+            const double sunk = throat_.crown_mm - sunkUnder(throat_);
+            if (std::abs(upper.level_mm - sunk) < just_sunk_mm &&
+                upper.pressure_mm > lower.pressure_mm + same_head_mm)
+                return blow(from_left);
+            if (std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
+                return passGas(left.pressure_mm > right.pressure_mm, true);
+            return passLiquid(level(left) > level(right));
+        }
+        const bool to_right = head(left) > head(right);
+        if (covers(left) && covers(right))
+            return passLiquid(to_right);
+        // From the covered side, or from the gas of the other, or both against each other.
+        const bool from_left = covers(left);
+        if (std::abs(head(left) - head(right)) <= 2 * same_head_mm)
+            return gurgle(from_left);
+        return to_right == from_left ? passLiquid(to_right) : passGas(to_right, false);
+    }
+
+    /// Gas from side to side until the pressures, or the heads, are equal or liquid covers the valve anew.
+    bool passGas(bool to_right, bool to_one_pressure)
+    {
+        run_.setMode(j_, {Mode::shut, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_gas = run_.state().atmosphere_mm;
+        return end(push, [this, to_right, to_one_pressure](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            const double apart = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
+            const double highest = to_one_pressure ? std::max(from.level_mm, to.level_mm) : from.level_mm;
+            return std::min(apart, throat_.crown_mm - highest);
+        });
+    }
+
+    bool passLiquid(bool to_right)
+    {
+        run_.setMode(j_, {Mode::opening, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_ml = 1;
+        const bool from_covers = covers(cell(!to_right));
+        const bool any_covers = from_covers || covers(cell(to_right));
+        const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            if (!any_covers)
+                return from.level_mm - level(to);
+            const double apart = head(from) - head(to);
+            return from_covers && !from.full
+                       ? std::min(apart, from.level_mm - throat_.crown_mm + sunkUnder(throat_))
+                       : apart;
+        });
+        if (ended && !any_covers && !wet(cell(!to_right)) && !wet(cell(to_right)))
+            run_.setMode(j_, {Mode::dry, true});
+        return ended;
+    }
+
+    /// Liquid down and gas up. Where liquid stands on both sides gas surges and the liquid follows; otherwise
+    /// the liquid is what is let through.
+    bool gurgle(bool to_right)
+    {
+        Push push;
+        push.valve = j_;
+        const bool wets = cell(to_right).level_mm >= throat_.floor_mm;
+        const double rises_to_mm = wets ? throat_.crown_mm - reached_mm : throat_.floor_mm + reached_mm;
+        if (wets) {
+            run_.setMode(j_, {Mode::surging, !to_right});
+            push.valve_gas = run_.state().atmosphere_mm;
+        } else {
+            run_.setMode(j_, {Mode::gurgling, to_right});
+            push.valve_ml = 1;
+        }
+        return end(push, [this, to_right, rises_to_mm](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            return std::min(rises_to_mm - to.level_mm, from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+        });
+    }
+
+    /// Liquid and gas together, from a side whose level stands at the crown, until the pressures are one or
+    /// that level would rise.
+    bool blow(bool to_right)
+    {
+        run_.setMode(j_, {Mode::blowing, to_right});
+        Push push;
+        push.valve = j_;
+        push.valve_ml = 1;
+        return end(push, [this, to_right](const FillState& state) {
+            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+            if (state.throats[j_].mode != Mode::blowing)
+                return -1.0;
+            return std::min(from.pressure_mm - to.pressure_mm, throat_.crown_mm - to.level_mm);
+        });
+    }
+
+    bool end(const Push& push, const FillRun::Goal& goal)
+    {
+        const double scale = std::max(1.0, network_.hoses_and_chambers_ml);
+        return run_.run(push, 100 * scale, scale, goal) == RunEnd::goal;
+    }
+
+    const FillNetwork& network_;
+    FillRun& run_;
+    const Throat& throat_;
+    std::size_t j_;
+};
+
+} // namespace
+
+bool openValve(const FillNetwork& network, FillRun& run, std::size_t throat)
+{
+    return Opening(network, run, throat).all();
+}
+
+} // namespace siphonwright

@@ -1,0 +1,120 @@
+#pragma once
+
+#include "core/air/modes.h"
+#include "core/air/step.h"
+
+#include <functional>
+#include <vector>
+
+namespace siphonwright {
+
+/// Something that a person would see happen while a loop is filled.
+enum class FillEventKind {
+    spills,          ///< coolant begins to run over the throat's floor
+    stops_spilling,  ///< it runs no more
+    seals,           ///< coolant closes the throat: gas no longer passes
+    opens,           ///< the throat lets gas pass again
+    bubbles,         ///< gas begins to bubble through the throat
+    stops_bubbling,  ///< it bubbles no more
+    bleed_closes,    ///< coolant has reached a bleed
+    element_covered, ///< coolant has reached the element's top
+    valve_opened,
+    vacuum_released
+};
+
+struct FillEvent {
+    FillEventKind kind = FillEventKind::spills;
+    /// Where: index into the network's throats, which know their place; for a bleed or an element into those.
+    std::size_t throat = 0;
+    bool to_right = true;   ///< direction of spilling or bubbling
+    double level_mm = 0;    ///< in the jacket, when it happened
+    double poured_ml = 0;
+};
+
+enum class RunEnd { limit, goal, failed };
+
+/// Carries a state on by small quasi-static steps from one change of modes to the next.
+///
+/// Each step is solved for fixed modes. A margin that is used up is located along the push (secant with
+/// halvings, to 1e-7 mm or 1e-12 of the whole) and its throat's mode changed there; a flow of the wrong sign
+/// changes its mode at the step's start. At one place along the push a throat returns to a mode it left there
+/// only if another throat has changed since; otherwise 2e-7 of the whole is stepped over and looked at again.
+/// Gas that rises into lower pressure takes more room there than it leaves, and where the liquid that it
+/// lifts runs back onto it more follows: no step then has a solution, and gas surges in one go until one has.
+/// Never endless: changes and steps are counted.
+class FillRun {
+public:
+    using Goal = std::function<double(const FillState&)>; ///< over zero until it is reached
+
+    FillRun(const FillNetwork& network, FillState state);
+
+    /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
+    RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {});
+
+    /// Sets a throat's mode by hand.
+    void setMode(std::size_t throat, ThroatState mode);
+
+    FillState& state() { return state_; }
+    const FillState& state() const { return state_; }
+    std::vector<FillEvent>& events() { return events_; }
+    const std::vector<char>& covered() const { return covered_; }
+    void record(FillEventKind kind, std::size_t place, bool to_right = true);
+    /// How far the last run came along its push.
+    double reached() const { return at_; }
+
+private:
+    struct Change {
+        std::size_t throat = 0;
+        ThroatState left;
+    };
+    struct Trial {
+        double amount = 0;
+        std::size_t used_up = none; ///< margin that ends there
+    };
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    bool solve(double amount);
+    double trySolve(double amount);
+    void marginsOf(const FillState& state, std::vector<double>& margins) const;
+    bool broken(const std::vector<double>& margins) const;
+    Trial locate(double amount);
+    std::size_t leastOf(const std::vector<double>& margins) const;
+    enum class Turn { none, changed, blocked };
+    Turn turnFlows(double amount);
+    bool guarded(std::size_t throat, ThroatState next) const;
+    void change(std::size_t throat, ThroatState next);
+    bool canStopAlone(std::size_t weir);
+    void stopOtherWeirs(std::size_t throat);
+    bool stepOver();
+    bool endWithoutRoom();
+    bool surge();
+    bool surge(std::size_t throat);
+    void commit(double amount);
+    bool useUp(std::size_t margin);
+    void recordChange(std::size_t throat, ThroatState from, ThroatState to);
+
+    const FillNetwork& network_;
+    FillState state_;
+    FillState trial_;
+    Joined joined_;
+    Stepper stepper_;
+    std::vector<FillEvent> events_;
+    std::vector<char> covered_;
+
+    Push push_;
+    const Goal* goal_ = nullptr;
+    double scale_ = 1;
+    double at_ = 0;
+    double last_change_at_ = 0;
+    double last_over_at_ = 0;
+    int turns_ = 0;
+    std::size_t newest_ = none;
+    bool joined_known_ = false;
+    std::vector<Change> changes_; ///< at the present place along the push
+    std::vector<double> margins_before_;
+    std::vector<double> margins_low_;
+    std::vector<double> margins_high_;
+    std::vector<double> margins_now_;
+};
+
+} // namespace siphonwright

@@ -1,0 +1,311 @@
+#include "core/air/step.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+constexpr int most_rounds = 60;
+/// Residuals are in ml and mm; what is left is lost or won at every step.
+constexpr double close_enough = 1e-10;
+/// So far outside its cell a level may be while a change is looked for; and on the way to a solution.
+constexpr double near_mm = 2;
+constexpr double far_mm = 100;
+
+bool joinsLiquid(Mode mode)
+{
+    return mode == Mode::weir || mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling ||
+           mode == Mode::surging;
+}
+
+} // namespace
+
+double Stepper::pressureOf(const Task& task, std::size_t region) const
+{
+    if (task.joined.open[region])
+        return task.start.open_pressure_mm + task.push.open_mm * task.amount;
+    const std::size_t at = task.joined.pressure_at[region];
+    return at == Joined::none ? 0 : unknown_[at];
+}
+
+void Stepper::firstGuess(const Task& task)
+{
+    const Joined& joined = task.joined;
+    unknown_.assign(joined.unknowns, 0);
+    for (std::size_t i = network_.cells.size(); i-- > 0;) {
+        if (!joined.live[i])
+            continue;
+        const CellState& cell = task.start.cells[i];
+        const std::size_t pressure = joined.pressure_at[joined.region[i]];
+        if (pressure != Joined::none)
+            unknown_[pressure] = cell.full ? cell.head_mm - cell.level_mm : cell.pressure_mm;
+        const std::size_t head = joined.head_at[joined.reach[i]];
+        if (head != Joined::none && (!cell.full || unknown_[head] == 0))
+            unknown_[head] = cell.head_mm;
+    }
+    for (const std::size_t pressure : joined.pressure_at) {
+        if (pressure != Joined::none)
+            unknown_[pressure] = std::max(unknown_[pressure], -0.999 * task.start.atmosphere_mm);
+    }
+}
+
+void Stepper::setSources(const Task& task)
+{
+    const std::size_t size = network_.cells.size();
+    source_.assign(size, 0);
+    gas_source_.assign(size, 0);
+    const Push& push = task.push;
+    source_[push.feed] += push.pour_ml * task.amount;
+    if (push.valve_ml != 0 || push.valve_gas != 0) {
+        const Throat& valve = network_.throats[push.valve];
+        const bool to_right = task.start.throats[push.valve].to_right;
+        const std::size_t from = to_right ? valve.left : valve.right;
+        const std::size_t to = to_right ? valve.right : valve.left;
+        source_[from] -= push.valve_ml * task.amount;
+        source_[to] += push.valve_ml * task.amount;
+        gas_source_[from] -= push.valve_gas * task.amount;
+        gas_source_[to] += push.valve_gas * task.amount;
+    }
+    for (std::size_t i = 0; i < size; ++i) {
+        // One step or many: exponentials of the parts multiply.
+        if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
+            source_[i] += std::expm1(-push.shrink * task.amount) * task.start.cells[i].liquid_ml;
+        if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
+            gas_source_[i] += std::expm1(-task.amount) * task.start.cells[i].gas;
+    }
+}
+
+/// Levels, liquid and gas volumes that belong to the unknowns.
+void Stepper::findVolumes(const Task& task)
+{
+    const std::size_t size = network_.cells.size();
+    level_.resize(size);
+    liquid_.resize(size);
+    gas_volume_.assign(size, 0);
+    for (std::size_t i = 0; i < size; ++i) {
+        const CellState& cell = task.start.cells[i];
+        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
+        if (task.joined.live[i] && head != Joined::none) {
+            level_[i] = unknown_[head] - pressureOf(task, task.joined.region[i]);
+            liquid_[i] = network_.cells[i].volume.under(level_[i]);
+        } else {
+            level_[i] = cell.level_mm;
+            liquid_[i] = {cell.liquid_ml, 0};
+        }
+        gas_volume_[task.joined.region[i]] += network_.cells[i].capacity_ml - liquid_[i].liquid_ml;
+    }
+}
+
+/// Gauss elimination with row exchange; the solution replaces change_.
+bool Stepper::eliminate()
+{
+    const std::size_t size = unknown_.size();
+    change_.assign(residual_.begin(), residual_.end());
+    for (std::size_t column = 0; column < size; ++column) {
+        std::size_t best = column;
+        for (std::size_t row = column + 1; row < size; ++row) {
+            if (std::abs(at(row, column)) > std::abs(at(best, column)))
+                best = row;
+        }
+        if (!(std::abs(at(best, column)) > 1e-14))
+            return false;
+        if (best != column) {
+            std::swap_ranges(&at(best, 0), &at(best, 0) + size, &at(column, 0));
+            std::swap(change_[best], change_[column]);
+        }
+        for (std::size_t row = column + 1; row < size; ++row) {
+            const double factor = at(row, column) / at(column, column);
+            if (factor == 0)
+                continue;
+            for (std::size_t k = column; k < size; ++k)
+                at(row, k) -= factor * at(column, k);
+            change_[row] -= factor * change_[column];
+        }
+    }
+    for (std::size_t row = size; row-- > 0;) {
+        for (std::size_t k = row + 1; k < size; ++k)
+            change_[row] -= at(row, k) * change_[k];
+        change_[row] /= at(row, row);
+    }
+    return true;
+}
+
+/// The largest move of a level that the change asks for.
+double Stepper::largestMove(const Task& task) const
+{
+    double largest = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
+        if (!task.joined.live[i] || head == Joined::none)
+            continue;
+        const std::size_t pressure = task.joined.pressure_at[task.joined.region[i]];
+        const double move = change_[head] - (pressure == Joined::none ? 0 : change_[pressure]);
+        largest = std::max(largest, std::abs(move));
+    }
+    return largest;
+}
+
+/// Takes the change, or as much of it as leaves gas its pressure and brings the residual down. Levels move
+/// by no more than a bore or two at once: a surface that is nearly nothing at a floor asks for any distance.
+bool Stepper::retreat(const Task& task, double& residual)
+{
+    constexpr double most_move_mm = 40;
+    constexpr double most_overfull_ml = 1;
+    double share = std::min(1.0, most_move_mm / std::max(most_move_mm, largestMove(task)));
+    for (std::size_t i = 0; i < unknown_.size(); ++i)
+        unknown_[i] -= share * change_[i];
+    for (int halving = 0; halving < 12; ++halving) {
+        findVolumes(task);
+        const double now = findResiduals(task);
+        bool sound = std::isfinite(now);
+        for (std::size_t i = 0; i < network_.cells.size() && sound; ++i) {
+            if (task.joined.has_gas[i])
+                sound = unknown_[task.joined.pressure_at[i]] > -task.start.atmosphere_mm &&
+                        gas_volume_[i] > -most_overfull_ml;
+        }
+        if (sound && (now <= close_enough || now < residual || halving == 11)) {
+            residual = now;
+            return true;
+        }
+        share /= 2;
+        for (std::size_t i = 0; i < unknown_.size(); ++i)
+            unknown_[i] += share * change_[i];
+    }
+    return false;
+}
+
+bool Stepper::newton(const Task& task)
+{
+    findVolumes(task);
+    double residual = findResiduals(task);
+    if (residual_.size() != unknown_.size())
+        return false;
+    for (int round = 0; round < most_rounds; ++round) {
+        if (unknown_.empty())
+            return true;
+        const bool was_close = residual <= close_enough;
+        setMatrix(task);
+        if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
+            return false;
+        if (was_close || residual <= 1e-3 * close_enough)
+            return residual <= close_enough;
+    }
+    return residual <= close_enough;
+}
+
+void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
+{
+    const Joined& joined = task.joined;
+    const CellState& before = task.start.cells[i];
+    CellState& cell = end.cells[i];
+    const std::size_t region = joined.region[i];
+    const std::size_t head = joined.head_at[joined.reach[i]];
+    cell.level_mm = level_[i];
+    cell.liquid_ml = liquid_[i].liquid_ml;
+    cell.full = !joined.live[i];
+    cell.pressure_mm = joined.live[i] ? pressureOf(task, region) : 0;
+    cell.head_mm = head != Joined::none ? unknown_[head]
+                   : joined.live[i]     ? cell.level_mm + cell.pressure_mm
+                                        : before.head_mm;
+    const double volume = std::max(0.0, network_.cells[i].capacity_ml - cell.liquid_ml);
+    if (i > 0 && !cell.full)
+        cell.gas = (cell.pressure_mm + end.atmosphere_mm) * volume;
+    if (i > 0 && joined.open[region])
+        end.gas_out +=
+            (end.atmosphere_mm + cell.pressure_mm) * (cell.liquid_ml - before.liquid_ml) -
+            (cell.pressure_mm - before.pressure_mm) * (network_.cells[i].capacity_ml - before.liquid_ml);
+}
+
+void Stepper::write(const Task& task, FillState& end)
+{
+    end = task.start;
+    end.open_pressure_mm += task.push.open_mm * task.amount;
+    end.poured_ml += task.push.pour_ml * task.amount;
+    through_.assign(network_.throats.size(), 0);
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        writeCell(task, i, end);
+        if (task.joined.open[task.joined.region[i]])
+            end.gas_out += gas_source_[i];
+        else if (task.push.gas_leaves != nullptr)
+            end.gas_out -= gas_source_[i];
+    }
+    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+        if (task.joined.gas_at[j] == Joined::none)
+            continue;
+        const double passed = unknown_[task.joined.gas_at[j]];
+        const ThroatState& state = task.start.throats[j];
+        through_[j] = passed;
+        if (task.joined.open[task.joined.region[gasTo(network_.throats[j], state)]])
+            end.gas_out += passed * end.atmosphere_mm;
+        if (task.joined.open[task.joined.region[gasFrom(network_.throats[j], state)]])
+            end.gas_out -= passed * end.atmosphere_mm;
+    }
+    findFlows(task, end);
+}
+
+/// What ran over a weir is what has come to be on its lower side: the joined liquid is a tree there.
+void Stepper::findFlows(const Task& task, const FillState& end)
+{
+    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+        if (task.start.throats[j].mode != Mode::weir)
+            continue;
+        const Throat& weir = network_.throats[j];
+        seen_.assign(network_.cells.size(), 0);
+        seen_[task.start.throats[j].to_right ? weir.right : weir.left] = 1;
+        for (bool grows = true; grows;) {
+            grows = false;
+            for (std::size_t k = 0; k < network_.throats.size(); ++k) {
+                const Throat& other = network_.throats[k];
+                if (k == j || !joinsLiquid(task.start.throats[k].mode) ||
+                    seen_[other.left] == seen_[other.right])
+                    continue;
+                seen_[other.left] = seen_[other.right] = 1;
+                grows = true;
+            }
+        }
+        double gained = 0;
+        for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+            if (seen_[i])
+                gained += end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
+        }
+        through_[j] = gained;
+    }
+}
+
+/// A little over the ends is where a change is looked for; far over them there is no such state.
+bool Stepper::levelsAreInside(const Task& task, double beyond_mm) const
+{
+    for (std::size_t i = 1; i < network_.cells.size(); ++i) {
+        if (task.joined.live[i] && !(level_[i] <= network_.cells[i].top_mm + beyond_mm &&
+                                     level_[i] >= network_.cells[i].floor_mm - beyond_mm))
+            return false;
+    }
+    return true;
+}
+
+/// Gas let through by force is there to be let through.
+bool Stepper::gasIsThere(const Task& task) const
+{
+    constexpr double rounding_ml = 1e-7;
+    if (task.push.valve_gas == 0)
+        return true;
+    const Throat& throat = network_.throats[task.push.valve];
+    const std::size_t from = task.start.throats[task.push.valve].to_right ? throat.left : throat.right;
+    const std::size_t region = task.joined.region[from];
+    return !task.joined.has_gas[region] || gas_volume_[region] > -rounding_ml;
+}
+
+bool Stepper::solve(const FillState& start, const Joined& joined, const Push& push, double amount,
+                    FillState& end)
+{
+    const Task task{start, joined, push, amount};
+    setSources(task);
+    firstGuess(task);
+    if (!newton(task) || !levelsAreInside(task, near_mm) || !gasIsThere(task))
+        return false;
+    write(task, end);
+    return true;
+}
+
+} // namespace siphonwright

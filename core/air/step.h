@@ -1,0 +1,113 @@
+#pragma once
+
+#include "core/air/state.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace siphonwright {
+
+/// What is joined in one set of modes, and the unknowns that follow from it.
+///
+/// Gas region: cells whose gas is joined; open if it holds the jacket or an open bleed. Reach: cells whose
+/// liquid is joined by pool, sealed or bubbling, so that level plus pressure is one head throughout. Body:
+/// reaches joined by weirs. Unknown are the head of each reach that can change, the pressure of each closed
+/// region, and the gas through each bubbling throat.
+struct Joined {
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    std::vector<std::size_t> region;      ///< of each cell, named by its least cell
+    std::vector<std::size_t> reach;       ///< likewise
+    std::vector<std::size_t> body;        ///< likewise
+    std::vector<char> open;               ///< per region
+    std::vector<char> has_gas;            ///< per region: closed, and holds gas or is bubbled into
+    std::vector<double> gas;              ///< per region
+    std::vector<char> live;               ///< per cell: it has a level
+    std::vector<char> holds;              ///< per body: it has a cell that has a level
+    std::vector<char> moves;              ///< per body: its liquid can move
+    std::vector<std::size_t> head_at;     ///< unknown of each reach
+    std::vector<std::size_t> pressure_at; ///< unknown of each region
+    std::vector<std::size_t> gas_at;      ///< unknown of each throat
+    std::size_t unknowns = 0;
+};
+
+/// Finds what is joined. A weir between liquid that is joined all the way round cannot run: such weirs are
+/// set dry, `newest` last of all.
+void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined);
+
+/// So far under a valve's crown a level has to sink before it lets gas through, mm: a tenth of the opening.
+double sunkUnder(const Throat& valve);
+
+/// Whether a cell's liquid lets no gas through a valve.
+bool coversValve(const Throat& valve, const CellState& cell);
+
+/// The cell that gas leaves through a throat where it passes, and the cell it reaches.
+std::size_t gasFrom(const Throat& throat, const ThroatState& state);
+std::size_t gasTo(const Throat& throat, const ThroatState& state);
+
+/// The gas of each region anew, after a step.
+void sumGas(const FillState& state, Joined& joined);
+
+/// One quasi-static step for fixed modes: from `start`, `push` times `amount`.
+///
+/// Method: damped Newton on heads, region pressures and bubbled gas; equations are z = b per weir, z = c per
+/// bubbling throat, P G = n per closed region and one conservation of liquid per body. It is the minimum of a
+/// convex energy (liquid lifted, less n ln G), so the answer is unique where it exists: a level over a cell's
+/// top has none, and then the caller takes less.
+class Stepper {
+public:
+    explicit Stepper(const FillNetwork& network) : network_(network) {}
+
+    /// Returns false, with `end` undefined, if there is no solution near. `end` keeps start's modes.
+    bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, FillState& end);
+
+    /// Liquid that ran through a weir, ml, in its direction, in the last step solved; gas for a bubbling one.
+    double through(std::size_t throat) const { return through_[throat]; }
+
+private:
+    /// What a step starts from and is asked for.
+    struct Task {
+        const FillState& start;
+        const Joined& joined;
+        const Push& push;
+        double amount = 0;
+    };
+    void firstGuess(const Task& task);
+    void setSources(const Task& task);
+    void findVolumes(const Task& task);
+    void addBodies(const Task& task);
+    double gasMissing(const Task& task, std::size_t region) const;
+    double findResiduals(const Task& task);
+    void add(std::size_t row, std::size_t column, double value);
+    void addLevel(const Task& task, std::size_t row, std::size_t cell, double factor);
+    void addRegion(const Task& task, std::size_t row, std::size_t region);
+    void addGurgling(const Task& task, std::size_t row, const Throat& throat);
+    void setMatrix(const Task& task);
+    bool eliminate();
+    bool newton(const Task& task);
+    double largestMove(const Task& task) const;
+    bool retreat(const Task& task, double& residual);
+    bool levelsAreInside(const Task& task, double beyond_mm) const;
+    bool gasIsThere(const Task& task) const;
+    void write(const Task& task, FillState& end);
+    void writeCell(const Task& task, std::size_t i, FillState& end) const;
+    void findFlows(const Task& task, const FillState& end);
+    double headAt(const Task& task, const Throat& throat, std::size_t cell) const;
+    double pressureOf(const Task& task, std::size_t region) const;
+    double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
+
+    const FillNetwork& network_;
+    std::vector<double> unknown_;
+    std::vector<double> change_;
+    std::vector<double> residual_;
+    std::vector<double> matrix_;
+    std::vector<double> level_;
+    std::vector<LiquidUnder> liquid_;
+    std::vector<double> source_;     ///< liquid that each cell is given from outside
+    std::vector<double> gas_source_; ///< gas likewise
+    std::vector<double> gas_volume_; ///< per region
+    std::vector<std::size_t> row_;   ///< of each body's conservation
+    std::vector<char> seen_;
+    std::vector<double> through_;
+};
+
+} // namespace siphonwright

@@ -36,6 +36,9 @@ enum class Assumed {
     thermostat_on,
     thermostat_off,
     shown_block,
+    pump_head,
+    pump_suction,
+    running_coolant,
     count
 };
 constexpr std::size_t assumed_count = static_cast<std::size_t>(Assumed::count);

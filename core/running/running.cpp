@@ -24,34 +24,68 @@ std::optional<double> actualPower_W(const Heater& heater)
                        : *heater.power_W.value;
 }
 
+/// What steadyCirculation() is asked with for a loop.
+CirculationOptions optionsFor(const Sketch& sketch, const Layout& layout, const HeaterLoop& loop)
+{
+    CirculationOptions options;
+    const double head_mm =
+        layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
+    options.boiling_degC = boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(options.boiling_degC);
+    return options;
+}
+
 Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
 {
     Running out;
     out.block_degC = assumed[Assumed::shown_block];
     const CoolantOf coolant = coolantOf(sketch, assumed);
-    const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt;
+    if (const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt)
+        out.coolant = std::make_shared<const FluidTable>(*table);
     for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
         LoopRun run;
         run.heater = loop.heater->id;
         CircuitOf circuit = circuitOf(sketch, layout, loop, assumed);
         run.missing = circuit.missing;
         run.missing_of = circuit.missing_of;
-        if (run.missing.empty() && !table)
+        if (run.missing.empty() && !out.coolant)
             run.missing =
                 coolant.missing.empty() ? "the coolant's properties are not known" : coolant.missing;
         if (run.missing.empty()) {
             run.circuit = std::move(*circuit.circuit);
             const Loop elements = run.circuit.loop(*actualPower_W(*loop.heater), out.block_degC);
-            CirculationOptions options;
-            const double head_mm =
-                layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
-            options.boiling_degC =
-                boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(options.boiling_degC);
-            run.circulation = steadyCirculation(elements, LoopResistance(elements.elements), *table, options);
+            run.resistance = std::make_shared<const LoopResistance>(elements.elements);
+            run.circulation =
+                steadyCirculation(elements, *run.resistance, *out.coolant, optionsFor(sketch, layout, loop));
         }
         out.loops.push_back(std::move(run));
     }
     return out;
+}
+
+void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling)
+{
+    for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
+        const auto run = std::find_if(running.loops.begin(), running.loops.end(),
+                                      [&](const LoopRun& one) { return one.heater == loop.heater->id; });
+        if (run == running.loops.end() || !run->missing.empty())
+            continue;
+        double forward_mm = 0;
+        double reverse_mm = 0;
+        for (const PocketFound& pocket : filling.pockets)
+            if (pocket.heater == run->heater) {
+                forward_mm += pocket.height_mm;
+                reverse_mm += pocket.reverse_mm;
+            }
+        if (forward_mm <= 0 && reverse_mm <= 0)
+            continue;
+        run->circuit.return_hose.front().pocket_forward_m = forward_mm / 1000;
+        run->circuit.return_hose.front().pocket_backward_m = reverse_mm / 1000;
+        const Loop elements = run->circuit.loop(*actualPower_W(*loop.heater), running.block_degC);
+        run->without_air = std::move(run->circulation);
+        run->resistance = std::make_shared<const LoopResistance>(elements.elements);
+        run->circulation =
+            steadyCirculation(elements, *run->resistance, *running.coolant, optionsFor(sketch, layout, loop));
+    }
 }
 
 } // namespace siphonwright

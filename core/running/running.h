@@ -4,7 +4,9 @@
 #include "core/physics/warm_up.h"
 #include "core/running/circuit.h"
 #include "core/running/coolant_of.h"
+#include "core/running/filling.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,18 +20,25 @@ struct LoopRun {
     PartRef missing_of;
     std::string missing; ///< empty: computed
     Circuit circuit;
-    Circulation circulation; ///< steady, at Running::block_degC
+    Circulation circulation;                ///< steady, at Running::block_degC, past the air that stays
+    std::optional<Circulation> without_air; ///< where air stays: as it would be without
+    std::shared_ptr<const LoopResistance> resistance; ///< of the circuit
 };
 
 struct Running {
     double block_degC = 0; ///< at which the steady circulation is computed
     std::vector<LoopRun> loops;
+    std::shared_ptr<const FluidTable> coolant;
 
     const LoopRun* loopOf(const Id& heater) const;
 };
 
 /// Steady circulation of every loop of the layout. Some tens of microseconds a loop.
 Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+
+/// Let the air that stays after filling withstand the flow of its loop: the heads of all pockets of a loop
+/// together, as flow would press them.
+void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling);
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.
 struct EngineWarmUp {

@@ -22,10 +22,12 @@ struct SagMargin {
 
 /// What takes longer than a pointer move: warm-up, grades, margins, the table by bore, bands.
 struct Proof {
+    Filling filling;
+    Running running; ///< steady circulation past the air that stays
     EngineWarmUp warm_up;
     std::vector<BoreRow> by_bore;
     std::vector<HeaterBands> bands; ///< empty until there are any
-    std::vector<Finding> running;   ///< of the rules that need a warm-up, each by itself
+    std::vector<Finding> found;     ///< by the rules that need filling or warm-up, each by itself
     std::vector<NotJudged> not_judged;
     std::vector<Margin> margins;
     std::vector<Unconfirmed> unconfirmed;

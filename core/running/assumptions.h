@@ -39,6 +39,7 @@ enum class Assumed {
     pump_head,
     pump_suction,
     running_coolant,
+    tank_per_metre,
     count
 };
 constexpr std::size_t assumed_count = static_cast<std::size_t>(Assumed::count);

@@ -59,7 +59,7 @@ struct Analysis {
 Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade grade = {});
 
 struct ProofOptions {
-    bool bands = true;
+    bool bands = false;
     /// Called with the proof as far as it is, each time a part of it is done: warm-up first, then table and
     /// grades, bands last.
     std::function<void(const Proof&)> so_far;

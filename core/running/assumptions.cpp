@@ -87,7 +87,7 @@ const Assumption& assumptionOf(Assumed which)
 Assumptions::Assumptions()
 {
     for (std::size_t i = 0; i < assumed_count; ++i)
-        values[i] = book[i].value;
+        values_[i] = book[i].value;
 }
 
 Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
@@ -98,8 +98,8 @@ Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
         if (row == book.end() || !std::isfinite(change.value))
             continue;
         const auto index = static_cast<std::size_t>(row - book.begin());
-        values[index] = change.value;
-        from_sketch[index] = true;
+        values_[index] = change.value;
+        from_sketch_[index] = true;
     }
 }
 

@@ -67,13 +67,13 @@ public:
     Assumptions();
     explicit Assumptions(const Sketch& sketch);
 
-    double operator[](Assumed which) const { return values[static_cast<std::size_t>(which)]; }
-    void set(Assumed which, double value) { values[static_cast<std::size_t>(which)] = value; }
-    bool changed(Assumed which) const { return from_sketch[static_cast<std::size_t>(which)]; }
+    double operator[](Assumed which) const { return values_[static_cast<std::size_t>(which)]; }
+    void set(Assumed which, double value) { values_[static_cast<std::size_t>(which)] = value; }
+    bool changed(Assumed which) const { return from_sketch_[static_cast<std::size_t>(which)]; }
 
 private:
-    std::array<double, assumed_count> values{};
-    std::array<bool, assumed_count> from_sketch{};
+    std::array<double, assumed_count> values_{};
+    std::array<bool, assumed_count> from_sketch_{};
 };
 
 } // namespace siphonwright

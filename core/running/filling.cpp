@@ -189,7 +189,7 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
             out.loops.push_back(loop);
     if (out.loops.empty())
         return lacks({}, "there is no loop with a heater yet");
-    const std::optional<double> coolant_l = coolantInEngine_l(sketch, assumed);
+    const std::optional<double> coolant_l = litresInEngine(sketch, assumed);
     if (!layout.jacket || !coolant_l || *coolant_l <= 0)
         return lacks({PartKind::engine, {}, 0},
                      "neither the engine's coolant volume nor its displacement is entered");

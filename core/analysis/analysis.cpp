@@ -72,7 +72,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     out.grade = grade;
     out.layout = resolve(sketch, plumbOf(sketch, grade), previous ? &previous->layout : nullptr);
     const Assumptions assumed(sketch);
-    out.running = runSteady(sketch, out.layout, assumed);
+    out.running = runSteady(sketch, out.layout, assumed, previous ? &previous->running : nullptr);
     Judgement judgement;
     Results results;
     if (grade == Grade{}) {
@@ -80,10 +80,10 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
         judgement = judge(sketch, out.layout, results);
     } else {
         const Layout level = resolve(sketch, plumbOf(sketch), &out.layout);
-        const Running on_level = runSteady(sketch, level, assumed);
+        const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
         judgement = judge(sketch, level, results);
-        append(judgement.findings, findingsOn(sketch, grade, level));
+        append(judgement.findings, findingsOn(sketch, grade, level, &on_level));
     }
     out.findings = faultsOf(std::move(judgement.findings));
     out.not_judged = std::move(judgement.not_judged);
@@ -103,7 +103,7 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     };
     out.warm_up = runWarmUp(sketch, level.layout, level.running, Assumptions(sketch));
     done_so_far();
-    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
+    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
     out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses) {
         if (stop.stop_requested())

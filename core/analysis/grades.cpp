@@ -14,15 +14,24 @@ namespace {
 
 constexpr double halved_to_percent = 0.01;
 
+/// What is known on the level; a run there saves time.
+struct OnLevel {
+    const Layout& layout;
+    const Running* running = nullptr;
+};
+
 /// Findings of the rules that turn. Circulation takes some thirty times as long as they do, so it is solved
 /// only where it is asked for.
 enum class Flow { left_out, solved };
-std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level, Flow flow)
+std::vector<Finding> turning(const Sketch& sketch, Grade grade, const OnLevel& level, Flow flow)
 {
-    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level);
+    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level.layout);
     if (flow == Flow::left_out)
         return judge(sketch, tilted, {}, RuleSet::over_grades).findings;
-    const Running running = runSteady(sketch, tilted, Assumptions(sketch));
+    CirculationOptions options;
+    options.details = false; // whether it circulates is all that is judged
+    options.look_for_others = false;
+    const Running running = runSteady(sketch, tilted, Assumptions(sketch), level.running, options);
     Results results;
     results.running = &running;
     return judge(sketch, tilted, results, RuleSet::over_grades).findings;
@@ -131,7 +140,7 @@ Flow flowFor(const Finding& thing)
 }
 
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.
-Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with)
+Grade firstGrade(const Sketch& sketch, const OnLevel& level, const Finding& thing, Grade without, Grade with)
 {
     const auto apart = [&] {
         return std::hypot(with.along_percent - without.along_percent,
@@ -146,7 +155,7 @@ Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing
 }
 
 /// A thing as it is reported: with the figures of the far end of the first way that shows it.
-Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing, const std::vector<Way>& ways)
+Finding onGrade(const Sketch& sketch, const OnLevel& level, const Finding& thing, const std::vector<Way>& ways)
 {
     const auto shows = [&](const Step& step) { return holds(step.findings, thing); };
     const auto way = std::find_if(ways.begin(), ways.end(),
@@ -163,8 +172,10 @@ Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing,
 
 } // namespace
 
-std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level)
+std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& layout,
+                                const Running* running)
 {
+    const OnLevel level{layout, running};
     const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Finding> out;
     for (Finding& finding : turning(sketch, grade, level, Flow::solved)) {
@@ -179,9 +190,10 @@ std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout&
     return out;
 }
 
-std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
-                                        const std::stop_token& stop)
+std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& layout,
+                                        const std::stop_token& stop, const Running* running)
 {
+    const OnLevel level{layout, running};
     const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Way> ways = waysOut(sketch.site);
     for (Way& way : ways)
@@ -207,7 +219,7 @@ std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& leve
 std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level, const std::stop_token& stop)
 {
     const auto sound = [&](double along_percent) {
-        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level, Flow::left_out);
+        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, {level, nullptr}, Flow::left_out);
         return std::none_of(found.begin(), found.end(), [](const Finding& finding) {
             return finding.severity > Severity::advice && ruleById(finding.rule)->tilt == Tilt::traps;
         });

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <span>
 #include <string_view>
+#include <vector>
 
 /// Every figure that is assumed and not measured, in one place: what it is, on what basis, how far it may be
 /// off. Each can be replaced per sketch, and is printed with the results.
@@ -71,5 +72,8 @@ private:
     std::array<double, assumed_count> values{};
     std::array<bool, assumed_count> from_sketch{};
 };
+
+/// The figures that bear on a sketch's results: without those whose fact is entered.
+std::vector<Assumed> assumptionsIn(const Sketch& sketch);
 
 } // namespace siphonwright

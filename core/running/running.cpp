@@ -24,10 +24,37 @@ std::optional<double> actualPower_W(const Heater& heater)
                        : *heater.power_W.value;
 }
 
-Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
+namespace {
+
+/// Where a heater's coolant boils; nothing is known of a mixture past the tables, whose end then limits.
+double boilingAt(const HeaterLoop& loop, const Sketch& sketch, const Layout& layout, double otherwise)
+{
+    const double head_mm =
+        layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
+    return boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(otherwise);
+}
+
+void circulate(LoopRun& run, const Loop& elements, const FluidTable& coolant, LossTables& tables,
+               const CirculationOptions& options)
+{
+    constexpr double l_per_m3 = 1000, s_per_min = 60;
+    run.circulation =
+        steadyCirculation(elements, LoopResistance(elements.elements, tables), coolant, options);
+    if (run.circulation.flow_kg_per_s != 0)
+        run.flow_l_per_min = run.circulation.flow_kg_per_s /
+                             coolant.density(run.circulation.heater_inlet_degC) * l_per_m3 * s_per_min;
+}
+
+} // namespace
+
+Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
+                  const Running* previous, const CirculationOptions& options)
 {
     Running out;
     out.block_degC = assumed[Assumed::shown_block];
+    if (previous)
+        out.tables = previous->tables;
+    out.tables.age();
     const CoolantOf coolant = coolantOf(sketch, assumed);
     const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt;
     for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
@@ -42,15 +69,13 @@ Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions&
         if (run.missing.empty()) {
             run.circuit = std::move(*circuit.circuit);
             const Loop elements = run.circuit.loop(*actualPower_W(*loop.heater), out.block_degC);
-            CirculationOptions options;
-            const double head_mm =
-                layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
-            options.boiling_degC =
-                boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(options.boiling_degC);
-            run.circulation = steadyCirculation(elements, LoopResistance(elements.elements), *table, options);
+            CirculationOptions with_boiling = options;
+            with_boiling.boiling_degC = boilingAt(loop, sketch, layout, options.boiling_degC);
+            circulate(run, elements, *table, out.tables, with_boiling);
         }
         out.loops.push_back(std::move(run));
     }
+    out.tables.dropOld();
     return out;
 }
 

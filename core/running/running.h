@@ -19,17 +19,22 @@ struct LoopRun {
     std::string missing; ///< empty: computed
     Circuit circuit;
     Circulation circulation; ///< steady, at Running::block_degC
+    double flow_l_per_min = 0; ///< the same flow by volume, as coolant enters the heater
 };
 
 struct Running {
     double block_degC = 0; ///< at which the steady circulation is computed
     std::vector<LoopRun> loops;
+    LossTables tables; ///< of the loops' losses, for the next time
 
     const LoopRun* loopOf(const Id& heater) const;
 };
 
-/// Steady circulation of every loop of the layout. Some tens of microseconds a loop.
-Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+/// Steady circulation of every loop of the layout. Some tenths of a millisecond a loop; half of that where its
+/// losses are those of `previous`, which only saves time: results do not depend on it.
+/// \param options without its boiling point, which is the sketch's
+Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
+                  const Running* previous = nullptr, const CirculationOptions& options = {});
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.
 struct EngineWarmUp {

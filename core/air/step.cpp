@@ -208,9 +208,9 @@ void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
     cell.head_mm = head != Joined::none ? unknown_[head]
                    : joined.live[i]     ? cell.level_mm + cell.pressure_mm
                                         : before.head_mm;
-    const double volume = std::max(0.0, network_.cells[i].capacity_ml - cell.liquid_ml);
+    // Not clipped at 0: what rounding puts over the top comes back with the next gas.
     if (i > 0 && !cell.full)
-        cell.gas = (cell.pressure_mm + end.atmosphere_mm) * volume;
+        cell.gas = (cell.pressure_mm + end.atmosphere_mm) * (network_.cells[i].capacity_ml - cell.liquid_ml);
     if (i > 0 && joined.open[region])
         end.gas_out +=
             (end.atmosphere_mm + cell.pressure_mm) * (cell.liquid_ml - before.liquid_ml) -

@@ -83,7 +83,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
         const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
         judgement = judge(sketch, level, results);
-        append(judgement.findings, findingsOn(sketch, grade, level, &on_level));
+        append(judgement.findings, findingsOn(sketch, grade, level));
     }
     out.findings = faultsOf(std::move(judgement.findings));
     out.not_judged = std::move(judgement.not_judged);
@@ -103,7 +103,7 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     };
     out.warm_up = runWarmUp(sketch, level.layout, level.running, Assumptions(sketch));
     done_so_far();
-    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
+    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
     out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses) {
         if (stop.stop_requested())

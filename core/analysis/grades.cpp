@@ -14,24 +14,15 @@ namespace {
 
 constexpr double halved_to_percent = 0.01;
 
-/// What is known on the level; a run there saves time.
-struct OnLevel {
-    const Layout& layout;
-    const Running* running = nullptr;
-};
-
 /// Findings of the rules that turn. Circulation takes some thirty times as long as they do, so it is solved
 /// only where it is asked for.
 enum class Flow { left_out, solved };
-std::vector<Finding> turning(const Sketch& sketch, Grade grade, const OnLevel& level, Flow flow)
+std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level, Flow flow)
 {
-    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level.layout);
+    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level);
     if (flow == Flow::left_out)
         return judge(sketch, tilted, {}, RuleSet::over_grades).findings;
-    CirculationOptions options;
-    options.details = false; // whether it circulates is all that is judged
-    options.look_for_others = false;
-    const Running running = runSteady(sketch, tilted, Assumptions(sketch), level.running, options);
+    const Running running = runSteady(sketch, tilted, Assumptions(sketch));
     Results results;
     results.running = &running;
     return judge(sketch, tilted, results, RuleSet::over_grades).findings;
@@ -140,7 +131,7 @@ Flow flowFor(const Finding& thing)
 }
 
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.
-Grade firstGrade(const Sketch& sketch, const OnLevel& level, const Finding& thing, Grade without, Grade with)
+Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with)
 {
     const auto apart = [&] {
         return std::hypot(with.along_percent - without.along_percent,
@@ -155,7 +146,7 @@ Grade firstGrade(const Sketch& sketch, const OnLevel& level, const Finding& thin
 }
 
 /// A thing as it is reported: with the figures of the far end of the first way that shows it.
-Finding onGrade(const Sketch& sketch, const OnLevel& level, const Finding& thing, const std::vector<Way>& ways)
+Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing, const std::vector<Way>& ways)
 {
     const auto shows = [&](const Step& step) { return holds(step.findings, thing); };
     const auto way = std::find_if(ways.begin(), ways.end(),
@@ -172,10 +163,8 @@ Finding onGrade(const Sketch& sketch, const OnLevel& level, const Finding& thing
 
 } // namespace
 
-std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& layout,
-                                const Running* running)
+std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level)
 {
-    const OnLevel level{layout, running};
     const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Finding> out;
     for (Finding& finding : turning(sketch, grade, level, Flow::solved)) {
@@ -190,10 +179,9 @@ std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout&
     return out;
 }
 
-std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& layout,
-                                        const std::stop_token& stop, const Running* running)
+std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
+                                        const std::stop_token& stop)
 {
-    const OnLevel level{layout, running};
     const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
     std::vector<Way> ways = waysOut(sketch.site);
     for (Way& way : ways)
@@ -219,7 +207,7 @@ std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& layo
 std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level, const std::stop_token& stop)
 {
     const auto sound = [&](double along_percent) {
-        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, {level, nullptr}, Flow::left_out);
+        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level, Flow::left_out);
         return std::none_of(found.begin(), found.end(), [](const Finding& finding) {
             return finding.severity > Severity::advice && ruleById(finding.rule)->tilt == Tilt::traps;
         });

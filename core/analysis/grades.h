@@ -2,7 +2,6 @@
 
 #include "core/checks/finding.h"
 #include "core/layout/layout.h"
-#include "core/running/running.h"
 #include "core/sketch/sketch.h"
 
 #include <optional>
@@ -24,16 +23,15 @@ struct SoundGrades {
 constexpr double searched_grade_percent = 15;
 
 /// What is found on one grade and not, or less severely, on the level: one severity lower, so that what would
-/// be advice is none. How the job runs on the level only saves time, here and below.
-std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level,
-                                const Running* on_level = nullptr);
+/// be advice is none.
+std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level);
 
 /// The same over the sketch's envelope and the grade on which it usually stands. The envelope is judged in
 /// 5 x 3 grades (a verdict can differ inside it and agree at its ends); where a fault first appears between
 /// two of them is found by halving, to 0.01 %. Figures are those at the far end of that way.
 /// Empty when stopped.
 std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
-                                        const std::stop_token& stop, const Running* on_level = nullptr);
+                                        const std::stop_token& stop);
 
 /// Looked for outwards from the level in steps of 0.25 %, the last step halved to 0.01 %. Nothing where the
 /// level itself is not sound, or when stopped.

@@ -1,6 +1,7 @@
 #include "core/analysis/running_text.h"
 
 #include "core/layout/wording.h"
+#include "core/running/loop_figures.h"
 
 #include <cmath>
 #include <string>
@@ -16,9 +17,9 @@ double rounded(double value, double to)
     return std::round(value / to) * to;
 }
 /// Hours and kilowatt-hours to a tenth: nobody plans by less.
-Quantity tenths(double value)
+Quantity tenths(double value, Unit unit)
 {
-    return {rounded(value, 0.1), Unit::none};
+    return {rounded(value, 0.1), unit};
 }
 
 std::string nameOf(const Id& heater, const Sketch& sketch)
@@ -46,10 +47,10 @@ Message textOf(const LoopRun& run, const Sketch& sketch)
         return {found.status == CirculationStatus::circulates
                     ? "{a}: {0}, {1} in, {2} out, {3} drives"
                     : "{a}: {0} backward, {1} in, {2} out, {3} drives",
-                {{std::abs(run.flow_l_per_min), Unit::l_per_min},
+                {{std::abs(flowByVolume_l_per_min(found)), Unit::l_per_min},
                  {found.heater_inlet_degC, Unit::degC},
                  {found.heater_outlet_degC, Unit::degC},
-                 {found.drive_mm, Unit::mm}},
+                 {found.drive_mm, Unit::head}},
                 {name}};
     Message text = found.message; // says why, with both heads
     const std::string last(1, static_cast<char>('a' + text.words.size()));
@@ -73,12 +74,12 @@ Message textOf(const EngineWarmUp& warm)
     text.pattern = "Warm-up: ";
     const std::string target = put(text, {warm.inputs->target_degC, Unit::degC});
     if (found.target_s)
-        text.pattern += target + " after " + put(text, tenths(*found.target_s / s_per_h)) + " h, ";
+        text.pattern += target + " after " + put(text, tenths(*found.target_s / s_per_h, Unit::hour)) + ", ";
     else
         text.pattern += target + " not reached, ";
     text.pattern += put(text, {found.block_at_end_degC, Unit::degC}) + " after ";
-    text.pattern += put(text, tenths(found.end_s / s_per_h)) + " h, ";
-    text.pattern += put(text, tenths(found.energy_J / J_per_kWh)) + " kWh";
+    text.pattern += put(text, tenths(found.end_s / s_per_h, Unit::hour)) + ", ";
+    text.pattern += put(text, tenths(found.energy_J / J_per_kWh, Unit::kWh));
     return text;
 }
 
@@ -115,7 +116,7 @@ Message textOf(const HeaterBands& bands, const Sketch& sketch)
     };
     add(Banded::peak_outlet_degC, "coolant leaves at ", Unit::degC, 0, "");
     add(Banded::cycles_per_hour, "on ", Unit::none, 0.1, " times in the worst hour");
-    add(Banded::target_h, "target after ", Unit::none, 0.1, " h");
+    add(Banded::target_h, "target after ", Unit::hour, 0.1, "");
     return text;
 }
 

@@ -109,7 +109,7 @@ Approach approach(const Centreline& line, double from_mm, double to_mm, const Pr
     return best;
 }
 
-Vec3 nearestIn(const Cylinder& cylinder, Vec3 p)
+Vec3 nearestIn(const RoundBody& cylinder, Vec3 p)
 {
     const Vec3 axis = cylinder.top - cylinder.bottom;
     const double long_mm = length(axis);
@@ -121,7 +121,7 @@ Vec3 nearestIn(const Cylinder& cylinder, Vec3 p)
     return cylinder.bottom + u * std::clamp(along_mm, 0.0, long_mm) + out * share;
 }
 
-double distance(const Cylinder& cylinder, const Prism& prism)
+double distance(const RoundBody& cylinder, const Prism& prism)
 {
     double least = std::numeric_limits<double>::infinity();
     const auto seek = [&](Vec3 p) {

@@ -31,16 +31,16 @@ constexpr double approach_error_mm = 0.5;
 Approach approach(const Centreline& line, double from_mm, double to_mm, const Prism& prism);
 
 /// A solid cylinder with flat ends.
-struct Cylinder {
+struct RoundBody {
     Vec3 bottom; ///< middle of one end
     Vec3 top;    ///< of the other
     double radius_mm = 0;
 };
-Vec3 nearestIn(const Cylinder& cylinder, Vec3 p);
+Vec3 nearestIn(const RoundBody& cylinder, Vec3 p);
 
 /// Distance between the two, mm; 0 where they meet. From nine places along the axis and the corners of the
 /// outline, the nearest points are sought in turn, one on each body, until neither moves (alternating
 /// projections, Cheney and Goldstein 1959). Checked against sampling to 1 mm.
-double distance(const Cylinder& cylinder, const Prism& prism);
+double distance(const RoundBody& cylinder, const Prism& prism);
 
 } // namespace siphonwright

@@ -62,6 +62,12 @@ constexpr std::array<Assumption, assumed_count> book = {{
      Unit::degC, "", 49, 49, 49},
     {"shown-block", "Block temperature for which flow is shown on the drawing",
      "own choice: an engine that is kept warm", Unit::degC, "", 40, 40, 40},
+    {"pump-head", "Head of the engine's pump between two ports of the block",
+     "own estimate, at a fast idle; pumps differ", Unit::kPa, "", 3, 1, 10},
+    {"pump-suction", "Head of the engine's pump between its suction and a port of the block",
+     "own estimate, at a fast idle with the thermostat open; pumps differ", Unit::kPa, "", 12, 4, 30},
+    {"running-coolant", "Coolant with the engine running", "common practice: a usual thermostat", Unit::degC,
+     "", 85, 85, 85},
 }};
 
 } // namespace
@@ -74,6 +80,22 @@ std::span<const Assumption> assumptionBook()
 const Assumption& assumptionOf(Assumed which)
 {
     return book[static_cast<std::size_t>(which)];
+}
+
+const Assumption* assumptionById(std::string_view id)
+{
+    const auto row =
+        std::find_if(book.begin(), book.end(), [id](const Assumption& one) { return one.id == id; });
+    return row == book.end() ? nullptr : &*row;
+}
+
+std::string valueText(const Assumption& assumption, double value, UnitSystem units)
+{
+    // A roughness is far finer than lengths are printed.
+    if (assumption.unit == Unit::mm)
+        return exactText(value) + " mm";
+    const std::string text = format(value, assumption.unit, units);
+    return assumption.unit_text.empty() ? text : text + ' ' + std::string(assumption.unit_text);
 }
 
 Assumptions::Assumptions()

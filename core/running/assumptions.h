@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -37,6 +38,9 @@ enum class Assumed {
     thermostat_on,
     thermostat_off,
     shown_block,
+    pump_head,
+    pump_suction,
+    running_coolant,
     count
 };
 constexpr std::size_t assumed_count = static_cast<std::size_t>(Assumed::count);
@@ -56,6 +60,9 @@ struct Assumption {
 /// All assumptions in the order in which they are listed to people; index is the enumerator.
 std::span<const Assumption> assumptionBook();
 const Assumption& assumptionOf(Assumed which);
+const Assumption* assumptionById(std::string_view id);
+/// A value of this assumption with its unit: "15 W/K", "0.005 mm"; factors stand alone.
+std::string valueText(const Assumption& assumption, double value, UnitSystem units);
 
 /// The figures in force: the book's, with the sketch's changes over them. A changed figure counts as known
 /// and has no spread.

@@ -26,23 +26,14 @@ std::optional<double> actualPower_W(const Heater& heater)
 
 namespace {
 
-/// Where a heater's coolant boils; nothing is known of a mixture past the tables, whose end then limits.
-double boilingAt(const HeaterLoop& loop, const Sketch& sketch, const Layout& layout, double otherwise)
+/// What steadyCirculation() is asked with for a loop.
+CirculationOptions optionsFor(const Sketch& sketch, const Layout& layout, const HeaterLoop& loop,
+                              CirculationOptions options = {})
 {
     const double head_mm =
         layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
-    return boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(otherwise);
-}
-
-void circulate(LoopRun& run, const Loop& elements, const FluidTable& coolant, LossTables& tables,
-               const CirculationOptions& options)
-{
-    constexpr double l_per_m3 = 1000, s_per_min = 60;
-    run.circulation =
-        steadyCirculation(elements, LoopResistance(elements.elements, tables), coolant, options);
-    if (run.circulation.flow_kg_per_s != 0)
-        run.flow_l_per_min = run.circulation.flow_kg_per_s /
-                             coolant.density(run.circulation.heater_inlet_degC) * l_per_m3 * s_per_min;
+    options.boiling_degC = boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(options.boiling_degC);
+    return options;
 }
 
 } // namespace
@@ -56,27 +47,54 @@ Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions&
         out.tables = previous->tables;
     out.tables.age();
     const CoolantOf coolant = coolantOf(sketch, assumed);
-    const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt;
+    if (const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt)
+        out.coolant = std::make_shared<const FluidTable>(*table);
     for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
         LoopRun run;
         run.heater = loop.heater->id;
         CircuitOf circuit = circuitOf(sketch, layout, loop, assumed);
         run.missing = circuit.missing;
         run.missing_of = circuit.missing_of;
-        if (run.missing.empty() && !table)
+        if (run.missing.empty() && !out.coolant)
             run.missing =
                 coolant.missing.empty() ? "the coolant's properties are not known" : coolant.missing;
         if (run.missing.empty()) {
             run.circuit = std::move(*circuit.circuit);
             const Loop elements = run.circuit.loop(*actualPower_W(*loop.heater), out.block_degC);
-            CirculationOptions with_boiling = options;
-            with_boiling.boiling_degC = boilingAt(loop, sketch, layout, options.boiling_degC);
-            circulate(run, elements, *table, out.tables, with_boiling);
+            run.resistance = std::make_shared<const LoopResistance>(elements.elements, out.tables);
+            run.circulation = steadyCirculation(elements, *run.resistance, *out.coolant,
+                                                optionsFor(sketch, layout, loop, options));
         }
         out.loops.push_back(std::move(run));
     }
     out.tables.dropOld();
     return out;
+}
+
+void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling)
+{
+    for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
+        const auto run = std::find_if(running.loops.begin(), running.loops.end(),
+                                      [&](const LoopRun& one) { return one.heater == loop.heater->id; });
+        if (run == running.loops.end() || !run->missing.empty())
+            continue;
+        double forward_mm = 0;
+        double reverse_mm = 0;
+        for (const PocketFound& pocket : filling.pockets)
+            if (pocket.heater == run->heater) {
+                forward_mm += pocket.height_mm;
+                reverse_mm += pocket.reverse_mm;
+            }
+        if (forward_mm <= 0 && reverse_mm <= 0)
+            continue;
+        run->circuit.return_hose.front().pocket_forward_m = forward_mm / 1000;
+        run->circuit.return_hose.front().pocket_backward_m = reverse_mm / 1000;
+        const Loop elements = run->circuit.loop(*actualPower_W(*loop.heater), running.block_degC);
+        run->without_air = std::move(run->circulation);
+        run->resistance = std::make_shared<const LoopResistance>(elements.elements, running.tables);
+        run->circulation =
+            steadyCirculation(elements, *run->resistance, *running.coolant, optionsFor(sketch, layout, loop));
+    }
 }
 
 } // namespace siphonwright

@@ -4,7 +4,9 @@
 #include "core/physics/warm_up.h"
 #include "core/running/circuit.h"
 #include "core/running/coolant_of.h"
+#include "core/running/filling.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,13 +20,15 @@ struct LoopRun {
     PartRef missing_of;
     std::string missing; ///< empty: computed
     Circuit circuit;
-    Circulation circulation; ///< steady, at Running::block_degC
-    double flow_l_per_min = 0; ///< the same flow by volume, as coolant enters the heater
+    Circulation circulation;                ///< steady, at Running::block_degC, past the air that stays
+    std::optional<Circulation> without_air; ///< where air stays: as it would be without
+    std::shared_ptr<const LoopResistance> resistance; ///< of the circuit
 };
 
 struct Running {
     double block_degC = 0; ///< at which the steady circulation is computed
     std::vector<LoopRun> loops;
+    std::shared_ptr<const FluidTable> coolant;
     LossTables tables; ///< of the loops' losses, for the next time
 
     const LoopRun* loopOf(const Id& heater) const;
@@ -35,6 +39,10 @@ struct Running {
 /// \param options without its boiling point, which is the sketch's
 Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
                   const Running* previous = nullptr, const CirculationOptions& options = {});
+
+/// Let the air that stays after filling withstand the flow of its loop: the heads of all pockets of a loop
+/// together, as flow would press them.
+void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling);
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.
 struct EngineWarmUp {

@@ -348,6 +348,18 @@ struct WarmUpPlan {
     friend bool operator==(const WarmUpPlan&, const WarmUpPlan&) = default;
 };
 
+enum class FillStart { block_full, all_empty }; ///< block full and new hoses empty is the usual retrofit
+enum class FillBy { filler, vacuum, below };
+
+/// How the job is filled.
+struct FillPlan {
+    FillStart start = FillStart::block_full;
+    FillBy by = FillBy::filler;
+    double short_by_ml = 0;     ///< less coolant than would reach the level
+    Fact<double> pump_head_kPa; ///< of the engine's pump between the loop's two ports; not entered: assumed
+    friend bool operator==(const FillPlan&, const FillPlan&) = default;
+};
+
 struct Sketch {
     SheetDetails sheet;
     UnitChoice units = UnitChoice::metric;
@@ -366,6 +378,7 @@ struct Sketch {
     std::vector<LimitChange> limits;
     std::vector<AssumptionChange> assumptions;
     WarmUpPlan plan;
+    FillPlan fill;
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

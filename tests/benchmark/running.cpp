@@ -73,7 +73,7 @@ double stages(const char* name, const Sketch& sketch, double reference_us)
          }),
          reference_us);
     line("  findings over the envelope", median_us(10, [&] {
-             sum += double(findingsOnEnvelope(sketch, level.layout, never, &level.running).size());
+             sum += double(findingsOnEnvelope(sketch, level.layout, never).size());
          }),
          reference_us);
     line("  sound grades", median_us(10, [&] {

@@ -117,7 +117,7 @@ void TestPrism::aCylinderIsAsFarAwayAsSamplingItShows()
         const double azimuth_deg = dice.between(0, 360);
         const Vec3 axis = direction(azimuth_deg, dice.between(-90, 90));
         const double long_mm = dice.between(200, 450);
-        const Cylinder body{bottom, bottom + axis * long_mm, dice.between(30, 65)};
+        const RoundBody body{bottom, bottom + axis * long_mm, dice.between(30, 65)};
         const Vec3 any = std::abs(axis.z) < 0.9 ? Vec3{0, 0, 1} : Vec3{1, 0, 0};
         const Vec3 across = unit(cross(axis, any));
         const Vec3 third = cross(axis, across);
@@ -144,14 +144,14 @@ void TestPrism::aCylinderIsAsFarAwayAsSamplingItShows()
 void TestPrism::aCylindersFlatEndIsFlat()
 {
     // A capsule would be 50 mm nearer.
-    const Cylinder body{{50, 0, 140}, {50, 0, 400}, 50};
+    const RoundBody body{{50, 0, 140}, {50, 0, 400}, 50};
     VERIFY_NEAR(distance(body, Prism{square, -20, 20}), 40, 1e-9);
 }
 
 void TestPrism::aCylinderRoundASmallThingMeetsIt()
 {
     const std::vector<Vec2> small = {{48, 200}, {52, 200}, {50, 204}};
-    const Cylinder body{{50, 0, 0}, {50, 0, 400}, 50};
+    const RoundBody body{{50, 0, 0}, {50, 0, 400}, 50};
     VERIFY_NEAR(distance(body, Prism{small, 10, 14}), 0, 1e-9);
 }
 

@@ -147,6 +147,7 @@ Sketch fullSketch()
     sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
     sketch.assumptions = {{"hose-end-loss", 1.2, "Own measurement"}};
     sketch.plan = {-20, 40, 8};
+    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}};
     return sketch;
 }
 

@@ -127,4 +127,15 @@ void describe(V& v, T& plan)
     v(Field{"hours", "How long"}.within(0.1, 240, "h"), plan.hours);
 }
 
+template <class V, Is<FillPlan> T>
+void describe(V& v, T& plan)
+{
+    v.object("fill_plan", "How the job is filled");
+    v(Field{"start", "What is full before"}, plan.start);
+    v(Field{"by", "Where coolant is filled in"}, plan.by);
+    v(Field{"short_by_ml", "Less coolant than would reach the level"}.within(0, 1e6, "ml"), plan.short_by_ml);
+    v(Field{"pump_head_kPa", "Head of the engine's pump between the loop's two ports"}.within(0, 500, "kPa"),
+      plan.pump_head_kPa);
+}
+
 } // namespace siphonwright

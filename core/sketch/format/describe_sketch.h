@@ -30,6 +30,7 @@ void describe(V& v, T& sketch)
     v(Field{"limits", "Limits changed for this job"}, sketch.limits);
     v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);
     v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
+    v(Field{"fill", "How the job is filled"}, sketch.fill);
 }
 
 } // namespace siphonwright

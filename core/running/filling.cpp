@@ -1,0 +1,265 @@
+#include "core/running/filling.h"
+
+#include "core/layout/wording.h"
+#include "core/running/running.h"
+#include "core/sketch/edits.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright {
+namespace {
+
+LoopOpening openingOf(const Port& port, double bore_mm)
+{
+    return {bore_mm, direction(port.axis.azimuth_deg, port.axis.elevation_deg)};
+}
+
+LoopOpening openingOf(const Heater& heater, NozzleKind kind, double bore_mm)
+{
+    return {bore_mm, nozzleOpening(heater, kind).axis};
+}
+
+void addParts(FillLoop& loop, const ResolvedHose& hose, LoopPart on)
+{
+    for (const InlinePart& part : hose->hose->parts) {
+        const double along_mm =
+            std::clamp(hose->hose_from_mm + part.along_mm, hose->hose_from_mm, hose->hose_to_mm);
+        if (part.kind == InlineKind::isolation_valve)
+            loop.valves.push_back({on, along_mm, part.open});
+        if (part.kind == InlineKind::bleed && part.open)
+            loop.bleeds.push_back({on, along_mm, true});
+    }
+}
+
+FillLoop fillLoopOf(const HeaterLoop& loop)
+{
+    const Heater& heater = *loop.heater;
+    FillLoop out;
+    out.supply = (*loop.supply)->path;
+    out.return_hose = (*loop.return_)->path;
+    out.chamber = {heaterPoint(heater, {0, 0, heater.chamber_bottom_mm}),
+                   heaterPoint(heater, {0, 0, heater.chamber_top_mm}), heater.chamber_bore_mm};
+    out.supply_port = openingOf(*loop.supply_port, (*loop.supply)->from.bore_mm);
+    out.inlet = openingOf(heater, NozzleKind::inlet, (*loop.supply)->to.bore_mm);
+    out.outlet = openingOf(heater, NozzleKind::outlet, (*loop.return_)->from.bore_mm);
+    out.return_port = openingOf(*loop.return_port, (*loop.return_)->to.bore_mm);
+    addParts(out, *loop.supply, LoopPart::supply);
+    addParts(out, *loop.return_, LoopPart::return_hose);
+    out.element_top_mm = loop.heights->element_top_mm;
+    return out;
+}
+
+/// Block full and hoses empty: the open valves start shut and are opened one after the other, supply first.
+void shutForStart(FillRequest& request)
+{
+    for (std::size_t i = 0; i < request.loops.size(); ++i)
+        for (std::size_t k = 0; k < request.loops[i].valves.size(); ++k)
+            if (request.loops[i].valves[k].open) {
+                request.loops[i].valves[k].open = false;
+                request.then_open.push_back({i, k});
+            }
+}
+
+FillMethod methodOf(FillBy by)
+{
+    switch (by) {
+    case FillBy::vacuum:
+        return FillMethod::under_vacuum;
+    case FillBy::below:
+        return FillMethod::from_below;
+    case FillBy::filler:
+        break;
+    }
+    return FillMethod::from_filler;
+}
+
+/// The level that so much less coolant leaves, by the jacket's own volumes.
+double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, double short_ml)
+{
+    if (short_ml <= 0)
+        return level_mm;
+    double left_ml = short_ml;
+    for (std::size_t i = jacket.size() - 1; i > 0 && left_ml > 0; --i) {
+        const JacketVolume& low = jacket[i - 1];
+        const JacketVolume& high = jacket[i];
+        const bool last = i + 1 == jacket.size();
+        if (!last && level_mm <= low.level_mm)
+            continue;
+        const double per_mm = (high.volume_ml - low.volume_ml) / (high.level_mm - low.level_mm);
+        const double fall_mm = std::min(left_ml / per_mm, std::max(0.0, level_mm - low.level_mm));
+        level_mm -= fall_mm;
+        left_ml -= fall_mm * per_mm;
+    }
+    return level_mm;
+}
+
+/// Where a pocket lies on the drawing.
+PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
+{
+    PocketFound out;
+    out.heater = loop.heater->id;
+    out.volume_ml = pocket.gas_ml;
+    out.height_mm = pocket.forward_mm;
+    out.reverse_mm = pocket.reverse_mm;
+    out.closes_bore = pocket.closes_forward;
+    out.along_mm = pocket.along_mm;
+    const ResolvedHose* hose = pocket.part == LoopPart::supply        ? loop.supply
+                               : pocket.part == LoopPart::return_hose ? loop.return_
+                                                                      : nullptr;
+    if (hose) {
+        out.hose = hose->id();
+        out.at = (*hose)->path.line.at(pocket.along_mm);
+    } else {
+        out.at = heaterPoint(*loop.heater, {0, 0, loop.heater->chamber_top_mm});
+    }
+    return out;
+}
+
+/// Pockets of the end state, with what running the engine does to each.
+void findPockets(Filling& out, const FillPlanOf& plan, const PurgeResult& purged)
+{
+    for (const PurgedPocket& one : purged.pockets) {
+        PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop]);
+        found.velocity_m_per_s = one.velocity_m_per_s;
+        found.clears = one.clears;
+        found.cleared_by_running = one.verdict;
+        out.pockets.push_back(std::move(found));
+    }
+}
+
+void coverElements(Filling& out, const FillPlanOf& plan, const FillResult& filled)
+{
+    std::size_t element = 0;
+    for (std::size_t i = 0; i < plan.loops.size(); ++i) {
+        LoopAir& air = out.loops[i];
+        if (plan.loops[i].heights->element_top_mm && element < filled.covered_at_mm.size()) {
+            air.element_covered_at_mm = filled.covered_at_mm[element++];
+            air.element_covered = air.element_covered_at_mm.has_value();
+        }
+        const std::vector<Cell>& cells = filled.end.network->cells;
+        for (std::size_t c = 0; c < cells.size(); ++c)
+            if (cells[c].loop == i && cells[c].part == LoopPart::chamber)
+                air.chamber_gas_ml +=
+                    std::max(0.0, cells[c].capacity_ml - filled.end.state.cells[c].liquid_ml);
+    }
+}
+
+} // namespace
+
+bool Filling::closedBore(const Id& heater) const
+{
+    return std::any_of(pockets.begin(), pockets.end(), [&](const PocketFound& pocket) {
+        return pocket.heater == heater && pocket.closes_bore;
+    });
+}
+
+PumpFlow pumpFlow(const Sketch& sketch, const HeaterLoop& loop, const LoopRun& run, const FluidTable& coolant,
+                  const Assumptions& assumed)
+{
+    const bool suction = loop.supply_port->kind == PortKind::lower_hose_tee;
+    const double head_kPa = sketch.fill.pump_head_kPa.value.value_or(
+        assumed[suction ? Assumed::pump_suction : Assumed::pump_head]);
+    PumpFlow out;
+    out.sense = suction ? FlowSense::reverse : FlowSense::forward;
+    if (!run.resistance || run.resistance->shut() || head_kPa <= 0)
+        return out;
+    FluidState state;
+    const double running_degC = assumed[Assumed::running_coolant];
+    state.density_kg_per_m3 = coolant.density(running_degC);
+    state.viscosity_Pa_s = std::exp(coolant.lnViscosity(running_degC));
+    state.specific_heat_J_per_kg_K = coolant.specificHeat(running_degC);
+    const std::vector<FluidState> states(run.resistance->size(), state);
+    const DrivenFlow flow = run.resistance->flowLosing(head_kPa * 1000, !suction, states);
+    out.flow_l_per_min = std::abs(flow.flow_kg_per_s) / state.density_kg_per_m3 * 1000 * 60;
+    return out;
+}
+
+FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
+{
+    FillPlanOf out;
+    const auto lacks = [&out](PartRef part, const char* what) {
+        out.missing_of = std::move(part);
+        out.missing = what;
+        return out;
+    };
+    for (const HeaterLoop& loop : loopsOf(sketch, layout))
+        if (loop.supply && loop.return_ && loop.supply_port && loop.return_port &&
+            !(*loop.supply)->path.line.empty() && !(*loop.return_)->path.line.empty())
+            out.loops.push_back(loop);
+    if (out.loops.empty())
+        return lacks({}, "there is no loop with a heater yet");
+    const std::optional<double> coolant_l = coolantInEngine_l(sketch, assumed);
+    if (!layout.jacket || !coolant_l || *coolant_l <= 0)
+        return lacks({PartKind::engine, {}, 0},
+                     "neither the engine's coolant volume nor its displacement is entered");
+    const std::optional<double>& level_mm =
+        layout.levels.cold_full_mm ? layout.levels.cold_full_mm : layout.levels.cold_min_mm;
+    if (!level_mm)
+        return lacks({PartKind::tank, {}, 0}, "the coolant level at cold full is not entered");
+    FillRequest request;
+    request.plumb = layout.plumb;
+    request.method = methodOf(sketch.fill.by);
+    // Over the jacket only hoses to the tank and the tank itself, some 15 litres a metre (own estimate).
+    constexpr double over_mm = 1000;
+    constexpr double over_ml = 15000;
+    request.jacket = {{layout.jacket->lowest_mm, 0},
+                      {layout.jacket->highest_mm, *coolant_l * 1000},
+                      {layout.jacket->highest_mm + over_mm, *coolant_l * 1000 + over_ml}};
+    request.target_level_mm = levelWithout(request.jacket, *level_mm, sketch.fill.short_by_ml);
+    for (const HeaterLoop& loop : out.loops)
+        request.loops.push_back(fillLoopOf(loop));
+    if (sketch.fill.start == FillStart::block_full)
+        shutForStart(request);
+    const CoolantOf coolant = coolantOf(sketch, assumed);
+    constexpr double filling_degC = 20;
+    if (coolant.fluid)
+        request.density_kg_per_m3 = coolant.fluid->at(filling_degC).density_kg_per_m3;
+    out.request = std::move(request);
+    return out;
+}
+
+Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
+{
+    Filling out;
+    const FillPlanOf plan = fillRequestOf(sketch, layout, assumed);
+    out.missing = plan.missing;
+    out.missing_of = plan.missing_of;
+    if (!plan.request)
+        return out;
+    const FillResult filled = fill(*plan.request);
+    out.status = filled.status;
+    if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
+        out.missing = "filling could not be computed: " + filled.message;
+        return out;
+    }
+    out.level_mm = filled.jacket_level_mm;
+    out.coldest_level_mm = out.level_mm;
+    out.coolant_ml = filled.coolant_ml;
+    PurgeRequest purge_request;
+    purge_request.top_up_level_mm = out.level_mm;
+    for (const HeaterLoop& loop : plan.loops) {
+        LoopAir air;
+        air.heater = loop.heater->id;
+        air.bypasses_radiator = loop.supply_port->kind == PortKind::lower_hose_tee;
+        const LoopRun* run = running ? running->loopOf(air.heater) : nullptr;
+        if (run && run->missing.empty() && running->coolant)
+            air.running = pumpFlow(sketch, loop, *run, *running->coolant, assumed);
+        purge_request.flows.push_back(air.running);
+        out.loops.push_back(air);
+    }
+    coverElements(out, plan, filled);
+    const PurgeResult purged = purge(filled.end, purge_request);
+    findPockets(out, plan, purged);
+    out.top_up_ml = std::max(0.0, purged.topped_up_ml);
+    const CoolantOf coolant = coolantOf(sketch, assumed);
+    if (coolant.fluid && sketch.site.coldest_ambient_degC.known()) {
+        const double cold = coolant.fluid->at(*sketch.site.coldest_ambient_degC.value).density_kg_per_m3;
+        const CooledDown cooled = coolDown(filled.end, plan.request->density_kg_per_m3 / cold);
+        if (cooled.status == FillStatus::filled)
+            out.coldest_level_mm = cooled.jacket_level_mm;
+    }
+    return out;
+}
+
+} // namespace siphonwright

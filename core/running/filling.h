@@ -1,0 +1,79 @@
+#pragma once
+
+#include "core/air/purge.h"
+#include "core/layout/heater_loop.h"
+#include "core/running/assumptions.h"
+#include "core/sketch/part.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The drawn loops filled: what air stays, whether running the engine clears it, what has to be topped up.
+namespace siphonwright {
+
+struct LoopRun;
+struct Running;
+class FluidTable;
+
+/// A pocket that stays after filling, as it lies on the drawing.
+struct PocketFound {
+    Id heater;
+    Id hose;             ///< empty: in the heater's chamber
+    double along_mm = 0; ///< along the hose's path, of its highest place
+    Vec3 at;
+    double volume_ml = 0;
+    double height_mm = 0;  ///< between its two surfaces as forward flow would press them
+    double reverse_mm = 0; ///< the same against reverse flow
+    bool closes_bore = false;
+    Clearing cleared_by_running = Clearing::stays;
+    double velocity_m_per_s = 0; ///< that the engine's pump gives where the pocket has to go down
+    ClearingRange clears;        ///< velocity that takes it away, by the published forms
+};
+
+/// What one heater's loop has of it.
+struct LoopAir {
+    Id heater;
+    std::optional<double> element_covered_at_mm; ///< level of the jacket when coolant reached its top
+    bool element_covered = false;
+    double chamber_gas_ml = 0;
+    PumpFlow running;               ///< with the engine running
+    bool bypasses_radiator = false; ///< a tee on the pump's suction side
+};
+
+struct Filling {
+    PartRef missing_of;
+    std::string missing; ///< empty: computed
+    FillStatus status = FillStatus::filled;
+    double level_mm = 0;   ///< filled to, along plumb
+    double coolant_ml = 0; ///< in hoses and chambers
+    double top_up_ml = 0;  ///< after the engine has run and cooled
+    double coldest_level_mm =
+        0; ///< where coolant shrinks to at the coldest ambient; level_mm if that is not entered
+    std::vector<LoopAir> loops;
+    std::vector<PocketFound> pockets;
+
+    /// Pockets of one heater's loop that close the bore.
+    bool closedBore(const Id& heater) const;
+};
+
+/// What a fill is computed from; the loops in the order of `heaters`.
+struct FillPlanOf {
+    std::optional<FillRequest> request;
+    std::vector<HeaterLoop> loops;
+    PartRef missing_of;
+    std::string missing;
+};
+FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+
+/// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
+/// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.
+Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running,
+               const Assumptions& assumed);
+
+/// What the engine's pump drives through a loop: from the port in the block with the higher pressure, or,
+/// with a tee in the pump's suction, backward to it.
+PumpFlow pumpFlow(const Sketch& sketch, const HeaterLoop& loop, const LoopRun& run, const FluidTable& coolant,
+                  const Assumptions& assumed);
+
+} // namespace siphonwright

@@ -7,13 +7,31 @@
 
 namespace siphonwright {
 
+namespace headless {
+
+std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name)
+{
+    const QString& argument = arguments[i];
+    if (argument.startsWith(name + QLatin1Char('=')))
+        return argument.mid(name.size() + 1);
+    if (argument != name)
+        return std::nullopt;
+    ++i;
+    return arguments.value(i);
+}
+
+} // namespace headless
+
 namespace {
 
 QString usage()
 {
     return QCoreApplication::translate(
         "Headless", "siphonwright [FILE]                       open the window\n"
-                    "siphonwright check FILE... [--json]       judge sketches\n"
+                    "siphonwright check FILE... [--json] [--bands]\n"
+                    "                                          judge sketches; --bands: over all that is assumed\n"
+                    "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
+                    "                                          how the engine warms up\n"
                     "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
                     "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
                     "siphonwright --help | --version\n"
@@ -32,6 +50,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         return headless::check(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
+    if (command == QLatin1String("warm-up"))
+        return headless::warmUp(rest, out, err);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
         out << usage();
         return nothing_stops;

@@ -22,18 +22,6 @@ struct SheetCommand {
     sheet::Options options;
 };
 
-/// The value of "--name value" or "--name=value"; moves past it.
-std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name)
-{
-    const QString& argument = arguments[i];
-    if (argument.startsWith(name + QLatin1Char('=')))
-        return argument.mid(name.size() + 1);
-    if (argument != name)
-        return std::nullopt;
-    ++i;
-    return arguments.value(i);
-}
-
 /// Nothing, with a sentence on `err`, when an argument is wrong.
 std::optional<SheetCommand> understood(const QStringList& arguments, QTextStream& err)
 {

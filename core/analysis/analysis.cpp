@@ -73,7 +73,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     out.grade = grade;
     out.layout = resolve(sketch, plumbOf(sketch, grade), previous ? &previous->layout : nullptr);
     const Assumptions assumed(sketch);
-    out.running = runSteady(sketch, out.layout, assumed);
+    out.running = runSteady(sketch, out.layout, assumed, previous ? &previous->running : nullptr);
     Judgement judgement;
     Results results;
     if (grade == Grade{}) {
@@ -81,7 +81,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
         judgement = judge(sketch, out.layout, results);
     } else {
         const Layout level = resolve(sketch, plumbOf(sketch), &out.layout);
-        const Running on_level = runSteady(sketch, level, assumed);
+        const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
         judgement = judge(sketch, level, results);
         append(judgement.findings, findingsOn(sketch, grade, level));

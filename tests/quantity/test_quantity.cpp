@@ -87,6 +87,8 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(1, Unit::bores, metric, "1 bore");
     row(2.5, Unit::bores, metric, "2.5 bores");
     row(15, Unit::degree, metric, "15°");
+    row(0.934, Unit::l_per_min, metric, "0.93 l/min");
+    row(3.785411784, Unit::l_per_min, inch, "1 gal/min"); // a US gallon
     row(0.02, Unit::slope, metric, "1 in 50");
     row(1.0 / 30, Unit::slope, inch, "1 in 30");
     row(-1.0 / 30, Unit::slope, metric, "falls 1 in 30");
@@ -163,6 +165,7 @@ void TestQuantity::readsWhatPeopleType_data()
     row("70 %", Unit::ratio, metric, 0.7);
     row("0.7", Unit::ratio, metric, 0.7);
     row("1:50", Unit::slope, metric, 0.02);
+    row("0.5 gal/min", Unit::l_per_min, metric, 1.892705892);
     row("1 in 50", Unit::slope, inch, 0.02);
     row("falls 1 in 50", Unit::slope, inch, -0.02);
     row("-1:50", Unit::slope, inch, -0.02);
@@ -279,6 +282,8 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding_data()
     row(Unit::bores, UnitSystem::metric, 0.05);
     row(Unit::ratio, UnitSystem::metric, 0.0005);
     row(Unit::slope, UnitSystem::metric, 0);
+    row(Unit::l_per_min, UnitSystem::metric, 0.005);
+    row(Unit::l_per_min, UnitSystem::inch, 0.005 * 3.785411784); // US gallon, NIST SP 811
 }
 
 void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()

@@ -30,6 +30,8 @@ enum class Unit {
     bores, ///< a length as a multiple of the bore
     ratio, ///< 0.7 prints as "70 %"
     slope, ///< rise over length: 0.02 prints as "1 in 50"
+    hour,
+    l_per_min, ///< a flow by volume
 };
 
 enum class UnitSystem { metric, inch };

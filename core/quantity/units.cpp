@@ -18,7 +18,7 @@ constexpr double absolute_zero_degC = -273.15;
 
 constexpr Shown inches = {" in", mm_per_inch, 0, 4};
 
-constexpr std::array<UnitForm, 18> forms = {{
+constexpr std::array<UnitForm, 20> forms = {{
     {Unit::none, "", {"", 1, 0, 3}, {"", 1, 0, 3}, "a plain number such as 3 or 1.5"},
     {Unit::mm, "mm", {" mm"}, inches, "a length such as 19 mm, 1.9 cm, 3/4 in or 2 ft 3 1/2 in"},
     {Unit::ml,
@@ -41,6 +41,12 @@ constexpr std::array<UnitForm, 18> forms = {{
     {Unit::bores, "bore", {" bores"}, {" bores"}, "a number of bores such as 6"},
     {Unit::ratio, "ratio", {" %", 0.01}, {" %", 0.01}, "a share such as 70 % or 0.7"},
     {Unit::slope, "slope", {"", 1, 0, 4}, {"", 1, 0, 4}, "a slope such as 1 in 50, 1:50 or 2 %"},
+    {Unit::hour, "h", {" h", 1, 0, 2}, {" h", 1, 0, 2}, "a time such as 24 h, 90 min or 2 days"},
+    {Unit::l_per_min,
+     "l/min",
+     {" l/min", 1, 0, 2},
+     {" gal/min", ml_per_gallon / 1000, 0, 2},
+     "a flow such as 3.5 l/min or 0.9 gal/min"},
 }};
 
 constexpr bool inEnumOrder()
@@ -129,6 +135,16 @@ constexpr std::array words = {
     WordRow{Unit::bores, "d", {1}},
     WordRow{Unit::ratio, "%", {0.01}},
     WordRow{Unit::slope, "%", {0.01}},
+    WordRow{Unit::hour, "h", {1}},
+    WordRow{Unit::hour, "hour", {1}},
+    WordRow{Unit::hour, "hours", {1}},
+    WordRow{Unit::hour, "min", {1.0 / 60}},
+    WordRow{Unit::hour, "d", {24}},
+    WordRow{Unit::hour, "day", {24}},
+    WordRow{Unit::hour, "days", {24}},
+    WordRow{Unit::l_per_min, "l/min", {1}},
+    WordRow{Unit::l_per_min, "gal/min", {ml_per_gallon / 1000}},
+    WordRow{Unit::l_per_min, "gpm", {ml_per_gallon / 1000}},
 };
 
 } // namespace

@@ -278,18 +278,18 @@ void Chart::paintCursor(QPainter& painter, const drawing::Palette& ink, double h
 
 void Chart::paintLegend(QPainter& painter, const drawing::Palette& ink, std::optional<double> cursor_h) const
 {
-    const std::optional<std::size_t> index =
-        cursor_h ? std::optional(result_.nearest(*cursor_h)) : std::nullopt;
-    painter.setPen(index ? ink.accent : ink.faint);
+    const bool reads = cursor_h.has_value();
+    const std::size_t index = result_.nearest(cursor_h.value_or(0));
+    painter.setPen(reads ? ink.accent : ink.faint);
     painter.drawText(time_box_, Qt::AlignLeft | Qt::AlignVCenter,
-                     index ? tr("at %1").arg(clockText(result_.time_h[*index])) : tr("hours on"));
+                     reads ? tr("at %1").arg(clockText(result_.time_h[index])) : tr("hours on"));
     for (const Entry& entry : legend_) {
         const double middle = entry.box.center().y();
         painter.setPen(penOf(entry.curve, ink));
         painter.drawLine(QPointF(entry.box.left(), middle), QPointF(entry.box.left() + 20, middle));
         QString text = nameOf(entry.curve);
-        if (index)
-            text += QLatin1Char(' ') + valueText(result_[entry.curve][*index], unitOf(entry.curve), units_);
+        if (reads)
+            text += QLatin1Char(' ') + valueText(result_[entry.curve][index], unitOf(entry.curve), units_);
         painter.setPen(ink.text);
         painter.drawText(entry.box.adjusted(26, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text);
     }

@@ -19,6 +19,7 @@ enum class When {
     findings,
     finding_selected,
     warm_up,
+    keepable,
     kept
 };
 
@@ -90,7 +91,7 @@ constexpr Row table[] = {
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
      QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
     {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
-     QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::warm_up},
+     QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
     {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",
      QT_TRANSLATE_NOOP("Actions", "Show the present warm-up alone"), When::kept},
     {"rules", QT_TRANSLATE_NOOP("Actions", "&Rules…"), "Ctrl+R",
@@ -166,6 +167,8 @@ bool possible(When when, const Situation& now)
         return now.finding_selected;
     case When::warm_up:
         return now.warm_up;
+    case When::keepable:
+        return now.may_keep_curve;
     case When::kept:
         return now.kept_curves;
     }

@@ -16,6 +16,7 @@ struct Situation {
     bool findings = false;
     bool finding_selected = false;
     bool warm_up = false; ///< there is one to keep or write
+    bool may_keep_curve = false;
     bool kept_curves = false;
 };
 Situation situationOf(const Document& document, const Selection& selection);

@@ -143,6 +143,7 @@ void MainWindow::refresh()
 {
     Situation situation = situationOf(document_, selection_);
     situation.warm_up = warm_up_->hasResult();
+    situation.may_keep_curve = warm_up_->mayKeep();
     situation.kept_curves = !warm_up_->kept().empty();
     actions_->update(situation);
     const bool inch = document_.sketch().units == UnitChoice::inch;

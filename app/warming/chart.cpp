@@ -16,8 +16,9 @@ constexpr double axis_width = 52;
 constexpr double edge = 12;
 constexpr double hours_height = 17;
 constexpr double bar_height = 5;
-constexpr double key_width = 26;  ///< of a line in the legend
-constexpr double low_chart = 200; ///< under this height there is no strip
+constexpr double key_width = 26;   ///< of a line in the legend
+constexpr double low_chart = 200;  ///< under this height there is no strip
+constexpr double flat_chart = 110; ///< under this height the legend stands beside the curves
 
 QString tr(const char* text)
 {
@@ -45,10 +46,13 @@ Chart::Chart(const QRectF& room, const Result& result, const std::vector<Result>
         if (high || unitOf(curve) == Unit::degC)
             shown_.push_back(curve);
     hours_ = std::max(result_.hours, 1e-3);
-    layLegend();
+    const bool flat = room_.height() < flat_chart;
+    const double legend_width = flat ? layLegendBeside() : 0;
+    if (!flat)
+        layLegend();
     const double top = room_.top() + legend_height_ + 4;
     const double left = room_.left() + axis_width;
-    const double right = room_.right() - (high ? axis_width + 14 : edge);
+    const double right = room_.right() - legend_width - (high ? axis_width + 14 : edge);
     const double bottom = room_.bottom() - hours_height;
     const double tall = std::max(10.0, bottom - top);
     const double share = high ? 0.66 : 1;
@@ -59,13 +63,33 @@ Chart::Chart(const QRectF& room, const Result& result, const std::vector<Result>
     layAxes();
 }
 
+double Chart::entryWidth(Curve curve) const
+{
+    const Unit unit = unitOf(curve);
+    const QString widest = unit == Unit::l_per_min ? QStringLiteral(" -00.00 gal/min")
+                           : unit == Unit::watt    ? QStringLiteral(" 00000 W")
+                                                   : QStringLiteral(" -000.0 °C");
+    return key_width + metrics_.horizontalAdvance(nameOf(curve) + widest) + 8;
+}
+
+/// One under the other at the right. @return the width taken
+double Chart::layLegendBeside()
+{
+    double width = 0;
+    for (const Curve curve : shown_)
+        width = std::max(width, entryWidth(curve));
+    const double line =
+        std::min(std::ceil(metrics_.height()), room_.height() / static_cast<double>(shown_.size()));
+    double y = room_.top();
+    for (const Curve curve : shown_) {
+        legend_.push_back({curve, QRectF(room_.right() - width, y, width, line)});
+        y += line;
+    }
+    return width;
+}
+
 void Chart::layLegend()
 {
-    const auto widest = [this](Unit unit) {
-        return metrics_.horizontalAdvance(unit == Unit::l_per_min ? QStringLiteral(" -00.00 gal/min")
-                                          : unit == Unit::watt    ? QStringLiteral(" 00000 W")
-                                                                  : QStringLiteral(" -000.0 °C"));
-    };
     const double line = std::ceil(metrics_.height());
     const double time_width = metrics_.horizontalAdvance(tr("at %1").arg(clockText(23.99))) + 10;
     double x = room_.left() + 6;
@@ -73,8 +97,7 @@ void Chart::layLegend()
     time_box_ = QRectF(x, y, time_width, line);
     x += time_width;
     for (const Curve curve : shown_) {
-        const double width =
-            key_width + metrics_.horizontalAdvance(nameOf(curve)) + widest(unitOf(curve)) + 8;
+        const double width = entryWidth(curve);
         if (x + width > room_.right() && x > room_.left() + 6) {
             x = room_.left() + 6;
             y += line;
@@ -103,7 +126,7 @@ Chart::Axis Chart::axisOver(double low, double high, Unit unit, double height) c
     axis.unit = unit;
     const double from = shownValue(low, unit);
     const double to = std::max(shownValue(high, unit), from + 1e-3);
-    axis.step = niceStep((to - from) * 1.6 * metrics_.height() / std::max(height, 1.0));
+    axis.step = niceStep((to - from) * 1.3 * metrics_.height() / std::max(height, 1.0));
     axis.low = low;
     axis.high = std::max(high, storedValue(to, unit));
     return axis;

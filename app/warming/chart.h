@@ -50,6 +50,8 @@ private:
         Unit unit = Unit::degC;
     };
 
+    double entryWidth(Curve curve) const;
+    double layLegendBeside();
     void layLegend();
     void layAxes();
     Axis axisOver(double low, double high, Unit unit, double height) const;

@@ -40,9 +40,9 @@ QPen penOf(Curve curve, const drawing::Palette& ink)
     case Curve::block:
         return {ink.ink, 3};
     case Curve::flow:
-        return {ink.supply, 1.8};
+        return {ink.supply, 2};
     case Curve::power:
-        return {ink.caution, 1.2, Qt::DashDotDotLine, Qt::FlatCap};
+        return {ink.caution, 0.9};
     case Curve::count:
         break;
     }
@@ -59,6 +59,10 @@ void Chart::paint(QPainter& painter, const drawing::Palette& ink, std::optional<
     if (!strip_.isEmpty()) {
         paintAxis(painter, ink, flow_, strip_, false);
         paintAxis(painter, ink, power_, strip_, true);
+        painter.setPen(ink.faint);
+        painter.drawText(QRectF(strip_.left() + 4, strip_.top(), 80, metrics_.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter,
+                         valueText(0, Unit::l_per_min, units_).section(QLatin1Char(' '), 1));
     }
     paintBands(painter, ink);
     paintKept(painter, ink);
@@ -170,19 +174,22 @@ void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
         painter.drawLine(QPointF(temperatures_.left(), at), QPointF(temperatures_.right(), at));
         return at;
     };
+    constexpr double room_for_words = 70; // in a flat chart lines alone
+    const bool words = temperatures_.height() > room_for_words;
     const double target = level(result_.target_degC, ink.level, Qt::DashLine);
-    note(painter, ink, {temperatures_.left() + 4, target - 1}, Qt::AlignLeft | Qt::AlignBottom,
-         tr("target %1").arg(valueText(result_.target_degC, Unit::degC, units_)), ink.level);
+    if (words)
+        note(painter, ink, {temperatures_.left() + 4, target - 1}, Qt::AlignLeft | Qt::AlignBottom,
+             tr("target %1").arg(valueText(result_.target_degC, Unit::degC, units_)), ink.level);
     if (result_.outlet_limit_degC) {
         const double limit = level(*result_.outlet_limit_degC, ink.stop, Qt::DashDotDotLine);
         note(painter, ink, {temperatures_.right() - 4, limit + 1}, Qt::AlignRight,
              tr("outlet's limit %1").arg(valueText(*result_.outlet_limit_degC, Unit::degC, units_)),
              ink.stop);
     }
-    if (result_.peak_band)
+    if (words && result_.peak_band)
         note(painter, ink, {temperatures_.center().x(), y(Curve::outlet, result_.peak_band->high)},
              Qt::AlignHCenter | Qt::AlignBottom, tr("peak, 9 of 10 cases"), ink.return_);
-    if (result_.target_band)
+    if (words && result_.target_band)
         note(painter, ink, {x(std::min(result_.target_band->low, hours_)) - 2, temperatures_.bottom() - 1},
              Qt::AlignRight | Qt::AlignBottom, tr("target reached, 9 of 10 cases"), ink.level);
 }
@@ -280,9 +287,13 @@ void Chart::paintLegend(QPainter& painter, const drawing::Palette& ink, std::opt
 {
     const bool reads = cursor_h.has_value();
     const std::size_t index = result_.nearest(cursor_h.value_or(0));
-    painter.setPen(reads ? ink.accent : ink.faint);
-    painter.drawText(time_box_, Qt::AlignLeft | Qt::AlignVCenter,
-                     reads ? tr("at %1").arg(clockText(result_.time_h[index])) : tr("hours on"));
+    painter.setPen(ink.accent);
+    if (time_box_.isEmpty() && reads)
+        note(painter, ink, {x(result_.time_h[index]) + 3, temperatures_.bottom()}, Qt::AlignBottom,
+             clockText(result_.time_h[index]), ink.accent);
+    if (!time_box_.isEmpty() && reads)
+        painter.drawText(time_box_, Qt::AlignLeft | Qt::AlignVCenter,
+                         tr("at %1").arg(clockText(result_.time_h[index])));
     for (const Entry& entry : legend_) {
         const double middle = entry.box.center().y();
         painter.setPen(penOf(entry.curve, ink));

@@ -144,12 +144,14 @@ void WarmUpPanel::refresh()
             line = tr("Of the drawing as it was: %1").arg(line);
         else if (result->bands_follow)
             line += tr(" · bands follow");
-        line_->setText(line);
+        result_ = line;
         drivers_->setText(driversLine(*result));
         chart_->show(std::move(result), of_before);
     } else {
+        result_.clear();
         sayMissing();
     }
+    fitLine();
     line_->setEnabled(!of_before);
     line_->setVisible(hasResult());
     drivers_->setVisible(hasResult() && !drivers_->text().isEmpty());
@@ -168,7 +170,6 @@ void WarmUpPanel::sayMissing()
         missing_ =
             missingFor(document_.analysis().running, *proof, heater(), panels::unitsOf(document_.sketch()));
     const bool leads = proof && document_.proofIsCurrent() && !document_.sketch().heaters.empty();
-    line_->clear();
     drivers_->clear();
     chart_->showSentence(missing_.sentence, leads);
 }
@@ -179,6 +180,24 @@ void WarmUpPanel::goToMissing()
     selection_.select(missing_.part);
     if (missing_.part.kind == PartKind::nothing && !document_.sketch().site.ambient_degC.known())
         plan_->askForAmbient();
+}
+
+/// In a flat panel the chart needs the height: one line, the whole of it as a tooltip.
+void WarmUpPanel::fitLine()
+{
+    constexpr int flat_px = 150;
+    const bool flat = height() < flat_px;
+    line_->setWordWrap(!flat);
+    line_->setToolTip(result_);
+    const int room = chart_->width() - 12;
+    line_->setText(flat ? line_->fontMetrics().elidedText(result_, Qt::ElideRight, room) : result_);
+}
+
+void WarmUpPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    layout()->activate();
+    fitLine();
 }
 
 bool WarmUpPanel::mayKeep() const

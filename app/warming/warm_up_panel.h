@@ -40,8 +40,12 @@ Q_SIGNALS:
     void exportWanted();
     void stateChanged(); ///< what can be kept, dropped or exported
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void layOut();
+    void fitLine();
     void refresh();
     void refreshHeaters();
     void refreshKept();
@@ -62,6 +66,7 @@ private:
     PlanForm* plan_;
     std::vector<Result> kept_;
     Missing missing_;
+    QString result_;
 };
 
 } // namespace siphonwright::warming

@@ -80,9 +80,11 @@ QString cyclesText(const Result& result)
 QString targetText(const Result& result, UnitSystem units)
 {
     const QString target = valueText(result.target_degC, Unit::degC, units);
+    const QString at_end = valueText(result.block_at_end_degC, Unit::degC, units);
+    if (!result.reached_h && at_end == target)
+        return tr("%1 just not reached in %2").arg(target, timeText(result.end_h));
     if (!result.reached_h)
-        return tr("%1 not reached in %2 (%3 then)")
-            .arg(target, timeText(result.end_h), valueText(result.block_at_end_degC, Unit::degC, units));
+        return tr("%1 not reached in %2 (%3 then)").arg(target, timeText(result.end_h), at_end);
     QString text = tr("%1 after %2").arg(target, timeText(*result.reached_h));
     if (result.target_band) {
         const QString low = timeText(result.target_band->low);

@@ -1,3 +1,4 @@
+#include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"

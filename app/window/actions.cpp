@@ -10,7 +10,18 @@ namespace siphonwright {
 
 namespace {
 
-enum class When { always, selected, hose_selected, engine, loop_ends, findings, finding_selected };
+enum class When {
+    always,
+    selected,
+    hose_selected,
+    engine,
+    loop_ends,
+    findings,
+    finding_selected,
+    warm_up,
+    keepable,
+    kept
+};
 
 struct Row {
     const char* id;
@@ -34,6 +45,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Save the sketch under another name")},
     {"export", QT_TRANSLATE_NOOP("Actions", "&Export sheet…"), "Ctrl+E",
      QT_TRANSLATE_NOOP("Actions", "Write the sheet as PDF, SVG or PNG")},
+    {"export-warm-up", QT_TRANSLATE_NOOP("Actions", "Export &warm-up…"), "Ctrl+Shift+E",
+     QT_TRANSLATE_NOOP("Actions", "Write the warm-up as CSV, PNG or SVG"), When::warm_up},
     {"preview", QT_TRANSLATE_NOOP("Actions", "Print pre&view…"), "Ctrl+Shift+P",
      QT_TRANSLATE_NOOP("Actions", "See the sheet as it will be printed")},
     {"print", QT_TRANSLATE_NOOP("Actions", "&Print…"), "Ctrl+P",
@@ -73,6 +86,14 @@ constexpr Row table[] = {
      When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
+    {"warm-up", QT_TRANSLATE_NOOP("Actions", "&Warm-up"), "W",
+     QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
+    {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
+     QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
+    {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
+     QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
+    {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",
+     QT_TRANSLATE_NOOP("Actions", "Show the present warm-up alone"), When::kept},
     {"rules", QT_TRANSLATE_NOOP("Actions", "&Rules…"), "Ctrl+R",
      QT_TRANSLATE_NOOP("Actions", "Read every rule, and change its limits for this drawing")},
 
@@ -144,6 +165,12 @@ bool possible(When when, const Situation& now)
         return now.findings;
     case When::finding_selected:
         return now.finding_selected;
+    case When::warm_up:
+        return now.warm_up;
+    case When::keepable:
+        return now.may_keep_curve;
+    case When::kept:
+        return now.kept_curves;
     }
     return false;
 }

@@ -6,6 +6,8 @@
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
 #include "app/rules/rule_browser.h"
+#include "app/warming/bore_table.h"
+#include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -56,6 +58,7 @@ MainWindow::MainWindow(QWidget* parent)
     connectFileActions();
     connectEditActions();
     connectViewActions();
+    connectWarmUpActions();
     connectInsertActions();
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);
@@ -98,6 +101,13 @@ void MainWindow::buildPanels()
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
     auto* profile =
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
+    warm_up_ = new warming::WarmUpPanel(document_, selection_);
+    by_bore_ = new warming::BoreTable(document_);
+    auto* warm_up = addPanel(tr("Warm-up"), QStringLiteral("warm-up"), Qt::BottomDockWidgetArea, warm_up_);
+    auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    tabifyDockWidget(profile, warm_up);
+    tabifyDockWidget(warm_up, by_bore);
+    profile->raise();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {112}, Qt::Vertical);
@@ -131,7 +141,11 @@ void MainWindow::restoreLayout()
 
 void MainWindow::refresh()
 {
-    actions_->update(situationOf(document_, selection_));
+    Situation situation = situationOf(document_, selection_);
+    situation.warm_up = warm_up_->hasResult();
+    situation.may_keep_curve = warm_up_->mayKeep();
+    situation.kept_curves = !warm_up_->kept().empty();
+    actions_->update(situation);
     const bool inch = document_.sketch().units == UnitChoice::inch;
     (*actions_)[QStringLiteral("inch")]->setChecked(inch);
     (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
@@ -161,6 +175,7 @@ void MainWindow::setDark(bool dark)
     view_->setDark(dark);
     findings_->setDark(dark);
     profile_->setDark(dark);
+    warm_up_->setDark(dark);
     grade_->setDark(dark);
     if (rules_)
         rules_->setDark(dark);

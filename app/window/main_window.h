@@ -16,6 +16,10 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace warming {
+class BoreTable;
+class WarmUpPanel;
+} // namespace warming
 namespace rules {
 class RuleBrowser;
 }
@@ -56,7 +60,9 @@ private:
     void connectFileActions();
     void connectEditActions();
     void connectViewActions();
+    void connectWarmUpActions();
     void connectInsertActions();
+    void exportWarmUp();
     void fillRecent(QMenu& menu);
     void fillTemplates();
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
@@ -81,6 +87,8 @@ private:
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
+    warming::WarmUpPanel* warm_up_ = nullptr;
+    warming::BoreTable* by_bore_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;

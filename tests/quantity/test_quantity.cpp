@@ -86,6 +86,8 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(0.599, Unit::ratio, inch, "59.9 %");
     row(1, Unit::bores, metric, "1 bore");
     row(2.5, Unit::bores, metric, "2.5 bores");
+    row(22.5, Unit::hour, inch, "22.5 h");
+    row(3.5, Unit::l_per_min, metric, "3.5 l/min");
     row(15, Unit::degree, metric, "15°");
     row(0.934, Unit::l_per_min, metric, "0.93 l/min");
     row(3.785411784, Unit::l_per_min, inch, "1 gal/min"); // a US gallon
@@ -162,6 +164,10 @@ void TestQuantity::readsWhatPeopleType_data()
     row("15°", Unit::degree, metric, 15);
     row("3937 ft", Unit::metre, metric, 1199.9976);
     row("6 bores", Unit::bores, metric, 6);
+    row("90 min", Unit::hour, metric, 1.5);
+    row("2 days", Unit::hour, inch, 48);
+    row("24", Unit::hour, metric, 24);
+    row("1 gpm", Unit::l_per_min, metric, 3.785411784);
     row("70 %", Unit::ratio, metric, 0.7);
     row("0.7", Unit::ratio, metric, 0.7);
     row("1:50", Unit::slope, metric, 0.02);
@@ -284,6 +290,7 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding_data()
     row(Unit::slope, UnitSystem::metric, 0);
     row(Unit::l_per_min, UnitSystem::metric, 0.005);
     row(Unit::l_per_min, UnitSystem::inch, 0.005 * 3.785411784); // US gallon, NIST SP 811
+    row(Unit::hour, UnitSystem::metric, 0.005);
 }
 
 void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()
@@ -341,7 +348,8 @@ void TestQuantity::namesAreStableAndDifferent()
 {
     const std::vector<std::string_view> expected = {"",  "mm",  "ml", "l",    "kg",    "degC",
                                                     "K", "W",   "V",  "A",    "kPa",   "m/s",
-                                                    "%", "deg", "m",  "bore", "ratio", "slope"};
+                                                    "%", "deg", "m",  "bore", "ratio", "slope",
+                                                    "h", "l/min"};
     for (std::size_t i = 0; i < expected.size(); ++i)
         QVERIFY(nameOf(static_cast<Unit>(i)) == expected[i]);
 }

@@ -76,6 +76,22 @@ const Assumption& assumptionOf(Assumed which)
     return book[static_cast<std::size_t>(which)];
 }
 
+const Assumption* assumptionById(std::string_view id)
+{
+    const auto row =
+        std::find_if(book.begin(), book.end(), [id](const Assumption& one) { return one.id == id; });
+    return row == book.end() ? nullptr : &*row;
+}
+
+std::string valueText(const Assumption& assumption, double value, UnitSystem units)
+{
+    // A roughness is far finer than lengths are printed.
+    if (assumption.unit == Unit::mm)
+        return exactText(value) + " mm";
+    const std::string text = format(value, assumption.unit, units);
+    return assumption.unit_text.empty() ? text : text + ' ' + std::string(assumption.unit_text);
+}
+
 Assumptions::Assumptions()
 {
     for (std::size_t i = 0; i < assumed_count; ++i)

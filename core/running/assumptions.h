@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <span>
+#include <string>
 #include <string_view>
 
 /// Every figure that is assumed and not measured, in one place: what it is, on what basis, how far it may be
@@ -55,6 +56,9 @@ struct Assumption {
 /// All assumptions in the order in which they are listed to people; index is the enumerator.
 std::span<const Assumption> assumptionBook();
 const Assumption& assumptionOf(Assumed which);
+const Assumption* assumptionById(std::string_view id);
+/// A value of this assumption with its unit: "15 W/K", "0.005 mm"; factors stand alone.
+std::string valueText(const Assumption& assumption, double value, UnitSystem units);
 
 /// The figures in force: the book's, with the sketch's changes over them. A changed figure counts as known
 /// and has no spread.

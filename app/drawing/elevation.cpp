@@ -56,6 +56,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintHoseParts(ink);
     paintSagMargins(ink);
     paintPlumbArrow(ink);
+    paintTemperatureScale(ink);
+    paintRunningFigures(ink);
     labelEngine(ink);
     ink.writeLabels();
     if (style.balloons)

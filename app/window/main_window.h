@@ -23,6 +23,9 @@ class WarmUpPanel;
 namespace rules {
 class RuleBrowser;
 }
+namespace assumptions {
+class AssumptionWindow;
+}
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -70,6 +73,7 @@ private:
     void showNextFinding();
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
+    void showAssumptions();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
@@ -90,6 +94,7 @@ private:
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
+    assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

@@ -126,9 +126,10 @@ void MainWindow::buildViewMenu()
         tr("&View"),
         {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
          QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
-         QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("warm-up"),
-         QStringLiteral("by-bore"), QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QString(),
-         QStringLiteral("rules"), QString(), QStringLiteral("dark")});
+         QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(), QStringLiteral("metric"),
+         QStringLiteral("inch"), QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"),
+         QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QString(), QStringLiteral("rules"),
+         QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -247,6 +248,7 @@ void MainWindow::connectViewActions()
     };
     on("fit", [this] { view_->zoomToFit(); });
     on("rules", [this] { showRules(); });
+    on("assumptions", [this] { showAssumptions(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });
     on("zoom-in", [this] { view_->zoomIn(); });
     on("zoom-out", [this] { view_->zoomOut(); });
@@ -265,6 +267,8 @@ void MainWindow::connectViewActions()
     };
     toggle("grid", settings::grid, &ElevationView::setGridShown);
     toggle("snapping", settings::snapping, &ElevationView::setSnapping);
+    toggle("running-figures", settings::running, &ElevationView::setRunningShown);
+    toggle("tint-hoses", settings::tint, &ElevationView::setTinted);
 }
 
 void MainWindow::connectWarmUpActions()

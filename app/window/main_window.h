@@ -93,7 +93,7 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
-    rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
+    rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;

@@ -122,14 +122,29 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(
-        tr("&View"),
-        {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
-         QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
-         QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(), QStringLiteral("metric"),
-         QStringLiteral("inch"), QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"),
-         QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QString(), QStringLiteral("rules"),
-         QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
+                                        QStringLiteral("fit-selection"),
+                                        QStringLiteral("zoom-in"),
+                                        QStringLiteral("zoom-out"),
+                                        QString(),
+                                        QStringLiteral("grid"),
+                                        QStringLiteral("snapping"),
+                                        QString(),
+                                        QStringLiteral("running-figures"),
+                                        QStringLiteral("tint-hoses"),
+                                        QString(),
+                                        QStringLiteral("metric"),
+                                        QStringLiteral("inch"),
+                                        QString(),
+                                        QStringLiteral("warm-up"),
+                                        QStringLiteral("by-bore"),
+                                        QStringLiteral("keep-curve"),
+                                        QStringLiteral("drop-curves"),
+                                        QString(),
+                                        QStringLiteral("rules"),
+                                        QStringLiteral("assumptions"),
+                                        QString(),
+                                        QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 

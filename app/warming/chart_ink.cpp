@@ -182,9 +182,10 @@ void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
              tr("target %1").arg(valueText(result_.target_degC, Unit::degC, units_)), ink.level);
     if (result_.outlet_limit_degC) {
         const double limit = level(*result_.outlet_limit_degC, ink.stop, Qt::DashDotDotLine);
-        note(painter, ink, {temperatures_.right() - 4, limit + 1}, Qt::AlignRight,
-             tr("outlet's limit %1").arg(valueText(*result_.outlet_limit_degC, Unit::degC, units_)),
-             ink.stop);
+        if (words)
+            note(painter, ink, {temperatures_.right() - 4, limit + 1}, Qt::AlignRight,
+                 tr("outlet's limit %1").arg(valueText(*result_.outlet_limit_degC, Unit::degC, units_)),
+                 ink.stop);
     }
     if (words && result_.peak_band)
         note(painter, ink, {temperatures_.center().x(), y(Curve::outlet, result_.peak_band->high)},

@@ -18,6 +18,8 @@ QString tr(const char* text)
     return QCoreApplication::translate("WarmUp", text);
 }
 
+constexpr double room_for_words_px = 70; ///< under it, in a flat chart, lines alone
+
 QColor faded(QColor colour, int alpha)
 {
     colour.setAlpha(alpha);
@@ -60,9 +62,10 @@ void Chart::paint(QPainter& painter, const drawing::Palette& ink, std::optional<
         paintAxis(painter, ink, flow_, strip_, false);
         paintAxis(painter, ink, power_, strip_, true);
         painter.setPen(ink.faint);
-        painter.drawText(QRectF(strip_.left() + 4, strip_.top(), 80, metrics_.height()),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         valueText(0, Unit::l_per_min, units_).section(QLatin1Char(' '), 1));
+        painter.drawText(
+            QRectF(strip_.right() - 84, strip_.bottom() - metrics_.height(), 80, metrics_.height()),
+            Qt::AlignRight | Qt::AlignVCenter,
+            valueText(0, Unit::l_per_min, units_).section(QLatin1Char(' '), 1));
     }
     paintBands(painter, ink);
     paintKept(painter, ink);
@@ -110,13 +113,12 @@ void Chart::paintAxis(QPainter& painter, const drawing::Palette& ink, const Axis
             painter.drawLine(QPointF(plot.left() - 3, at), QPointF(plot.right(), at));
         }
         painter.setPen(ink.faint);
-        // Under the temperatures' own label the lower axis would lie on it.
         const double height = metrics_.height();
         const QRectF box =
             right ? QRectF(plot.right() + 5, at - height / 2, room_.right() - plot.right() - 5, height)
                   : QRectF(room_.left(), at - height / 2, plot.left() - room_.left() - 6, height);
         QString text = valueText(value, axis.unit, units_);
-        if (!right && metrics_.horizontalAdvance(text) > box.width())
+        if (axis.unit == Unit::l_per_min) // its unit stands in the strip
             text = text.section(QLatin1Char(' '), 0, 0);
         painter.drawText(box, (right ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, text);
     }
@@ -174,8 +176,7 @@ void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
         painter.drawLine(QPointF(temperatures_.left(), at), QPointF(temperatures_.right(), at));
         return at;
     };
-    constexpr double room_for_words = 70; // in a flat chart lines alone
-    const bool words = temperatures_.height() > room_for_words;
+    const bool words = temperatures_.height() > room_for_words_px;
     const double target = level(result_.target_degC, ink.level, Qt::DashLine);
     if (words)
         note(painter, ink, {temperatures_.left() + 4, target - 1}, Qt::AlignLeft | Qt::AlignBottom,
@@ -192,7 +193,10 @@ void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
              Qt::AlignHCenter | Qt::AlignBottom, tr("peak, 9 of 10 cases"), ink.return_);
     if (words && result_.target_band)
         note(painter, ink, {x(std::min(result_.target_band->low, hours_)) - 2, temperatures_.bottom() - 1},
-             Qt::AlignRight | Qt::AlignBottom, tr("target reached, 9 of 10 cases"), ink.level);
+             Qt::AlignRight | Qt::AlignBottom,
+             result_.target_band->share < 0.95 ? tr("target reached, where it is")
+                                               : tr("target reached, 9 of 10 cases"),
+             ink.level);
 }
 
 void Chart::paintSwitches(QPainter& painter, const drawing::Palette& ink) const
@@ -248,6 +252,8 @@ void Chart::paintKept(QPainter& painter, const drawing::Palette& ink) const
             painter.drawPolyline(lineOf(kept_[i], curve));
         }
     painter.setClipping(false);
+    if (temperatures_.height() <= room_for_words_px)
+        return;
     // Named where each ends, or along it for the second and third.
     for (std::size_t i = 0; i < kept_.size(); ++i) {
         const Result& kept = kept_[i];

@@ -20,10 +20,33 @@ QString tr(const char* text)
 
 constexpr double room_for_words_px = 70; ///< under it, in a flat chart, lines alone
 
-QColor faded(QColor colour, int alpha)
+/// A colour on its ground without transparency, which not every viewer of SVG draws.
+QColor mixed(const QColor& colour, const QColor& ground, double share)
 {
-    colour.setAlpha(alpha);
-    return colour;
+    const auto part = [share](int of, int on) {
+        return static_cast<int>(std::lround(on + share * (of - on)));
+    };
+    return {part(colour.red(), ground.red()), part(colour.green(), ground.green()),
+            part(colour.blue(), ground.blue())};
+}
+
+/// Slanting lines within a rectangle, one by one: patterns and clips do not reach every file.
+/// @param slope 1 falls to the right, -1 rises
+QList<QLineF> hatching(const QRectF& where, double slope)
+{
+    constexpr double apart = 9;
+    QList<QLineF> lines;
+    if (where.width() < 1 || where.height() < 1)
+        return lines;
+    for (double from = -where.height() + apart / 2; from < where.width(); from += apart) {
+        const double left = std::max(0.0, from);
+        const double right = std::min(where.width(), from + where.height());
+        QLineF line(left, left - from, right, right - from);
+        if (slope < 0)
+            line = QLineF(left, where.height() - (left - from), right, where.height() - (right - from));
+        lines << line.translated(where.topLeft());
+    }
+    return lines;
 }
 
 } // namespace
@@ -56,18 +79,13 @@ void Chart::paint(QPainter& painter, const drawing::Palette& ink, std::optional<
     painter.save();
     painter.setFont(font_);
     painter.setRenderHint(QPainter::Antialiasing);
+    paintBands(painter, ink);
     paintHours(painter, ink);
     paintAxis(painter, ink, degC_, temperatures_, false);
     if (!strip_.isEmpty()) {
         paintAxis(painter, ink, flow_, strip_, false);
         paintAxis(painter, ink, power_, strip_, true);
-        painter.setPen(ink.faint);
-        painter.drawText(
-            QRectF(strip_.right() - 84, strip_.bottom() - metrics_.height(), 80, metrics_.height()),
-            Qt::AlignRight | Qt::AlignVCenter,
-            valueText(0, Unit::l_per_min, units_).section(QLatin1Char(' '), 1));
     }
-    paintBands(painter, ink);
     paintKept(painter, ink);
     paintCurves(painter, ink);
     paintSwitches(painter, ink);
@@ -143,29 +161,27 @@ void Chart::note(QPainter& painter, const drawing::Palette& ink, QPointF at, Qt:
         box.moveRight(temperatures_.right());
     if (box.left() < temperatures_.left())
         box.moveLeft(temperatures_.left());
-    painter.fillRect(box, faded(ink.ground, 215));
+    painter.fillRect(box, ink.ground);
     painter.setPen(colour);
     painter.drawText(box, Qt::AlignCenter, text);
 }
 
 void Chart::paintBands(QPainter& painter, const drawing::Palette& ink) const
 {
-    const auto shade = [&](const QRectF& where, const QColor& colour, Qt::BrushStyle hatch) {
-        painter.fillRect(where, faded(colour, 28));
-        painter.fillRect(where, QBrush(faded(colour, 90), hatch));
-    };
-    if (result_.peak_band) {
-        const double top = y(Curve::outlet, result_.peak_band->high);
-        const double bottom = y(Curve::outlet, result_.peak_band->low);
-        shade(QRectF(temperatures_.left(), top, temperatures_.width(), std::max(1.0, bottom - top)),
-              ink.return_, Qt::BDiagPattern);
-    }
-    if (result_.target_band) {
-        const double left = x(std::min(result_.target_band->low, hours_));
-        const double right = x(std::min(result_.target_band->high, hours_));
-        shade(QRectF(left, temperatures_.top(), std::max(1.0, right - left), temperatures_.height()),
-              ink.level, Qt::FDiagPattern);
-    }
+    QRectF peak;
+    QRectF reached;
+    if (result_.peak_band)
+        peak = QRectF(QPointF(temperatures_.left(), y(Curve::outlet, result_.peak_band->high)),
+                      QPointF(temperatures_.right(), y(Curve::outlet, result_.peak_band->low)));
+    if (result_.target_band)
+        reached = QRectF(QPointF(x(std::min(result_.target_band->low, hours_)), temperatures_.top()),
+                         QPointF(x(std::min(result_.target_band->high, hours_)), temperatures_.bottom()));
+    painter.fillRect(reached, mixed(ink.level, ink.ground, 0.1));
+    painter.fillRect(peak, mixed(ink.return_, ink.ground, 0.1));
+    painter.setPen(QPen(mixed(ink.level, ink.ground, 0.4), 0.8));
+    painter.drawLines(hatching(reached, 1));
+    painter.setPen(QPen(mixed(ink.return_, ink.ground, 0.4), 0.8));
+    painter.drawLines(hatching(peak, -1));
 }
 
 void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
@@ -203,7 +219,7 @@ void Chart::paintSwitches(QPainter& painter, const drawing::Palette& ink) const
 {
     const std::vector<HeaterSwitch>& switches = result_.outcome.switches;
     painter.setPen(QPen(ink.caution, 0.8));
-    painter.setBrush(faded(ink.caution, 25));
+    painter.setBrush(mixed(ink.caution, ink.ground, 0.1));
     painter.drawRect(bar_);
     double on_since = -1;
     const auto fill = [&](double from_h, double to_h) {
@@ -246,7 +262,7 @@ void Chart::paintKept(QPainter& painter, const drawing::Palette& ink) const
     for (std::size_t i = 0; i < kept_.size(); ++i)
         for (const Curve curve : {Curve::block, Curve::outlet}) {
             QPen pen = penOf(curve, ink);
-            pen.setColor(faded(ink.ink, 110));
+            pen.setColor(mixed(ink.ink, ink.ground, 0.43));
             pen.setWidthF(curve == Curve::block ? 2 : 1);
             painter.setPen(pen);
             painter.drawPolyline(lineOf(kept_[i], curve));
@@ -308,6 +324,8 @@ void Chart::paintLegend(QPainter& painter, const drawing::Palette& ink, std::opt
         QString text = nameOf(entry.curve);
         if (reads)
             text += QLatin1Char(' ') + valueText(result_[entry.curve][index], unitOf(entry.curve), units_);
+        else if (entry.curve == Curve::flow) // its axis has numbers alone
+            text += valueText(0, Unit::l_per_min, units_).replace(0, 1, QLatin1Char(','));
         painter.setPen(ink.text);
         painter.drawText(entry.box.adjusted(26, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text);
     }

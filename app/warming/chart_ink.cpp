@@ -138,7 +138,8 @@ void Chart::paintAxis(QPainter& painter, const drawing::Palette& ink, const Axis
         QString text = valueText(value, axis.unit, units_);
         if (axis.unit == Unit::l_per_min) // its unit stands in the strip
             text = text.section(QLatin1Char(' '), 0, 0);
-        painter.drawText(box, (right ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, text);
+        const int side = right ? Qt::AlignLeft : Qt::AlignRight;
+        painter.drawText(box, side | int(Qt::AlignVCenter), text);
     }
 }
 

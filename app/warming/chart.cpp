@@ -85,7 +85,8 @@ double Chart::layLegendBeside()
         legend_.push_back({curve, QRectF(room_.right() - width, y, width, line)});
         y += line;
     }
-    return width;
+    constexpr double gap = 20; // for half of the last hour's label
+    return width + gap;
 }
 
 void Chart::layLegend()

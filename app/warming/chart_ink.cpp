@@ -18,10 +18,35 @@ QString tr(const char* text)
     return QCoreApplication::translate("WarmUp", text);
 }
 
-QColor faded(QColor colour, int alpha)
+constexpr double room_for_words_px = 70; ///< under it, in a flat chart, lines alone
+
+/// A colour on its ground without transparency, which not every viewer of SVG draws.
+QColor mixed(const QColor& colour, const QColor& ground, double share)
 {
-    colour.setAlpha(alpha);
-    return colour;
+    const auto part = [share](int of, int on) {
+        return static_cast<int>(std::lround(on + share * (of - on)));
+    };
+    return {part(colour.red(), ground.red()), part(colour.green(), ground.green()),
+            part(colour.blue(), ground.blue())};
+}
+
+/// Slanting lines within a rectangle, one by one: patterns and clips do not reach every file.
+/// @param slope 1 falls to the right, -1 rises
+QList<QLineF> hatching(const QRectF& where, double slope)
+{
+    constexpr double apart = 9;
+    QList<QLineF> lines;
+    if (where.width() < 1 || where.height() < 1)
+        return lines;
+    for (double from = -where.height() + apart / 2; from < where.width(); from += apart) {
+        const double left = std::max(0.0, from);
+        const double right = std::min(where.width(), from + where.height());
+        QLineF line(left, left - from, right, right - from);
+        if (slope < 0)
+            line = QLineF(left, where.height() - (left - from), right, where.height() - (right - from));
+        lines << line.translated(where.topLeft());
+    }
+    return lines;
 }
 
 } // namespace
@@ -54,17 +79,13 @@ void Chart::paint(QPainter& painter, const drawing::Palette& ink, std::optional<
     painter.save();
     painter.setFont(font_);
     painter.setRenderHint(QPainter::Antialiasing);
+    paintBands(painter, ink);
     paintHours(painter, ink);
     paintAxis(painter, ink, degC_, temperatures_, false);
     if (!strip_.isEmpty()) {
         paintAxis(painter, ink, flow_, strip_, false);
         paintAxis(painter, ink, power_, strip_, true);
-        painter.setPen(ink.faint);
-        painter.drawText(QRectF(strip_.left() + 4, strip_.top(), 80, metrics_.height()),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         valueText(0, Unit::l_per_min, units_).section(QLatin1Char(' '), 1));
     }
-    paintBands(painter, ink);
     paintKept(painter, ink);
     paintCurves(painter, ink);
     paintSwitches(painter, ink);
@@ -110,15 +131,15 @@ void Chart::paintAxis(QPainter& painter, const drawing::Palette& ink, const Axis
             painter.drawLine(QPointF(plot.left() - 3, at), QPointF(plot.right(), at));
         }
         painter.setPen(ink.faint);
-        // Under the temperatures' own label the lower axis would lie on it.
         const double height = metrics_.height();
         const QRectF box =
             right ? QRectF(plot.right() + 5, at - height / 2, room_.right() - plot.right() - 5, height)
                   : QRectF(room_.left(), at - height / 2, plot.left() - room_.left() - 6, height);
         QString text = valueText(value, axis.unit, units_);
-        if (!right && metrics_.horizontalAdvance(text) > box.width())
+        if (axis.unit == Unit::l_per_min) // its unit stands in the strip
             text = text.section(QLatin1Char(' '), 0, 0);
-        painter.drawText(box, (right ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, text);
+        const int side = right ? Qt::AlignLeft : Qt::AlignRight;
+        painter.drawText(box, side | int(Qt::AlignVCenter), text);
     }
 }
 
@@ -141,29 +162,27 @@ void Chart::note(QPainter& painter, const drawing::Palette& ink, QPointF at, Qt:
         box.moveRight(temperatures_.right());
     if (box.left() < temperatures_.left())
         box.moveLeft(temperatures_.left());
-    painter.fillRect(box, faded(ink.ground, 215));
+    painter.fillRect(box, ink.ground);
     painter.setPen(colour);
     painter.drawText(box, Qt::AlignCenter, text);
 }
 
 void Chart::paintBands(QPainter& painter, const drawing::Palette& ink) const
 {
-    const auto shade = [&](const QRectF& where, const QColor& colour, Qt::BrushStyle hatch) {
-        painter.fillRect(where, faded(colour, 28));
-        painter.fillRect(where, QBrush(faded(colour, 90), hatch));
-    };
-    if (result_.peak_band) {
-        const double top = y(Curve::outlet, result_.peak_band->high);
-        const double bottom = y(Curve::outlet, result_.peak_band->low);
-        shade(QRectF(temperatures_.left(), top, temperatures_.width(), std::max(1.0, bottom - top)),
-              ink.return_, Qt::BDiagPattern);
-    }
-    if (result_.target_band) {
-        const double left = x(std::min(result_.target_band->low, hours_));
-        const double right = x(std::min(result_.target_band->high, hours_));
-        shade(QRectF(left, temperatures_.top(), std::max(1.0, right - left), temperatures_.height()),
-              ink.level, Qt::FDiagPattern);
-    }
+    QRectF peak;
+    QRectF reached;
+    if (result_.peak_band)
+        peak = QRectF(QPointF(temperatures_.left(), y(Curve::outlet, result_.peak_band->high)),
+                      QPointF(temperatures_.right(), y(Curve::outlet, result_.peak_band->low)));
+    if (result_.target_band)
+        reached = QRectF(QPointF(x(std::min(result_.target_band->low, hours_)), temperatures_.top()),
+                         QPointF(x(std::min(result_.target_band->high, hours_)), temperatures_.bottom()));
+    painter.fillRect(reached, mixed(ink.level, ink.ground, 0.1));
+    painter.fillRect(peak, mixed(ink.return_, ink.ground, 0.1));
+    painter.setPen(QPen(mixed(ink.level, ink.ground, 0.4), 0.8));
+    painter.drawLines(hatching(reached, 1));
+    painter.setPen(QPen(mixed(ink.return_, ink.ground, 0.4), 0.8));
+    painter.drawLines(hatching(peak, -1));
 }
 
 void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
@@ -174,31 +193,34 @@ void Chart::paintLevels(QPainter& painter, const drawing::Palette& ink) const
         painter.drawLine(QPointF(temperatures_.left(), at), QPointF(temperatures_.right(), at));
         return at;
     };
-    constexpr double room_for_words = 70; // in a flat chart lines alone
-    const bool words = temperatures_.height() > room_for_words;
+    const bool words = temperatures_.height() > room_for_words_px;
     const double target = level(result_.target_degC, ink.level, Qt::DashLine);
     if (words)
         note(painter, ink, {temperatures_.left() + 4, target - 1}, Qt::AlignLeft | Qt::AlignBottom,
              tr("target %1").arg(valueText(result_.target_degC, Unit::degC, units_)), ink.level);
     if (result_.outlet_limit_degC) {
         const double limit = level(*result_.outlet_limit_degC, ink.stop, Qt::DashDotDotLine);
-        note(painter, ink, {temperatures_.right() - 4, limit + 1}, Qt::AlignRight,
-             tr("outlet's limit %1").arg(valueText(*result_.outlet_limit_degC, Unit::degC, units_)),
-             ink.stop);
+        if (words)
+            note(painter, ink, {temperatures_.right() - 4, limit + 1}, Qt::AlignRight,
+                 tr("outlet's limit %1").arg(valueText(*result_.outlet_limit_degC, Unit::degC, units_)),
+                 ink.stop);
     }
     if (words && result_.peak_band)
         note(painter, ink, {temperatures_.center().x(), y(Curve::outlet, result_.peak_band->high)},
              Qt::AlignHCenter | Qt::AlignBottom, tr("peak, 9 of 10 cases"), ink.return_);
     if (words && result_.target_band)
         note(painter, ink, {x(std::min(result_.target_band->low, hours_)) - 2, temperatures_.bottom() - 1},
-             Qt::AlignRight | Qt::AlignBottom, tr("target reached, 9 of 10 cases"), ink.level);
+             Qt::AlignRight | Qt::AlignBottom,
+             result_.target_band->share < 0.95 ? tr("target reached, where it is")
+                                               : tr("target reached, 9 of 10 cases"),
+             ink.level);
 }
 
 void Chart::paintSwitches(QPainter& painter, const drawing::Palette& ink) const
 {
     const std::vector<HeaterSwitch>& switches = result_.outcome.switches;
     painter.setPen(QPen(ink.caution, 0.8));
-    painter.setBrush(faded(ink.caution, 25));
+    painter.setBrush(mixed(ink.caution, ink.ground, 0.1));
     painter.drawRect(bar_);
     double on_since = -1;
     const auto fill = [&](double from_h, double to_h) {
@@ -241,12 +263,14 @@ void Chart::paintKept(QPainter& painter, const drawing::Palette& ink) const
     for (std::size_t i = 0; i < kept_.size(); ++i)
         for (const Curve curve : {Curve::block, Curve::outlet}) {
             QPen pen = penOf(curve, ink);
-            pen.setColor(faded(ink.ink, 110));
+            pen.setColor(mixed(ink.ink, ink.ground, 0.43));
             pen.setWidthF(curve == Curve::block ? 2 : 1);
             painter.setPen(pen);
             painter.drawPolyline(lineOf(kept_[i], curve));
         }
     painter.setClipping(false);
+    if (temperatures_.height() <= room_for_words_px)
+        return;
     // Named where each ends, or along it for the second and third.
     for (std::size_t i = 0; i < kept_.size(); ++i) {
         const Result& kept = kept_[i];
@@ -301,6 +325,8 @@ void Chart::paintLegend(QPainter& painter, const drawing::Palette& ink, std::opt
         QString text = nameOf(entry.curve);
         if (reads)
             text += QLatin1Char(' ') + valueText(result_[entry.curve][index], unitOf(entry.curve), units_);
+        else if (entry.curve == Curve::flow) // its axis has numbers alone
+            text += valueText(0, Unit::l_per_min, units_).replace(0, 1, QLatin1Char(','));
         painter.setPen(ink.text);
         painter.drawText(entry.box.adjusted(26, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text);
     }

@@ -37,20 +37,14 @@ void paintPicture(QPainter& painter, const Result& result, const std::vector<Res
     painter.fillRect(page, Qt::white);
     painter.setFont(chartFont());
     painter.setPen(ink.text);
-    QRectF line(margin, margin, page.width() - 2 * margin, metrics.height());
-    painter.drawText(line, Qt::AlignLeft, titleOf(result));
-    line.translate(0, metrics.height() + 2);
-    const QString said = resultLine(result, units);
-    const QRectF needed =
-        metrics.boundingRect(QRectF(line.topLeft(), QSizeF(line.width(), 100)), Qt::TextWordWrap, said);
-    line.setHeight(needed.height());
-    painter.drawText(line, Qt::AlignLeft | Qt::TextWordWrap, said);
-    double top = line.bottom() + 2;
-    if (const QString drivers = driversLine(result); !drivers.isEmpty()) {
-        painter.drawText(QRectF(margin, top, line.width(), metrics.height()), Qt::AlignLeft, drivers);
-        top += metrics.height() + 2;
+    double top = margin;
+    for (const QString& said : {titleOf(result), resultLine(result, units), driversLine(result)}) {
+        const QRectF place(margin, top, page.width() - 2 * margin, page.height());
+        const QRectF needed = metrics.boundingRect(place, Qt::AlignLeft | Qt::TextWordWrap, said);
+        painter.drawText(place, Qt::AlignLeft | Qt::TextWordWrap, said);
+        top += said.isEmpty() ? 0 : needed.height() + 2;
     }
-    const QRectF room(margin, top + 8, line.width(), page.height() - margin - top - 8);
+    const QRectF room(margin, top + 8, page.width() - 2 * margin, page.height() - margin - top - 8);
     Chart(room, result, kept, units, chartFont()).paint(painter, ink, std::nullopt);
 }
 

@@ -77,22 +77,32 @@ QString cyclesText(const Result& result)
     return text;
 }
 
+/// In how many of ten cases the target is reached where it may be missed, or where it is missed by a little.
+QString chanceText(const Result& result)
+{
+    if (!result.target_band || result.target_band->share >= nearly_always)
+        return {};
+    const double of_ten = std::round(result.target_band->share * 10);
+    return of_ten < 1 ? tr(", reached in fewer than 1 of 10 cases")
+                      : tr(", reached in %1 of 10 cases").arg(QString::number(of_ten));
+}
+
 QString targetText(const Result& result, UnitSystem units)
 {
     const QString target = valueText(result.target_degC, Unit::degC, units);
     const QString at_end = valueText(result.block_at_end_degC, Unit::degC, units);
     if (!result.reached_h && at_end == target)
-        return tr("%1 just not reached in %2").arg(target, timeText(result.end_h));
+        return tr("%1 just not reached in %2").arg(target, timeText(result.end_h)) + chanceText(result);
     if (!result.reached_h)
-        return tr("%1 not reached in %2 (%3 then)").arg(target, timeText(result.end_h), at_end);
+        return tr("%1 not reached in %2 (%3 then)").arg(target, timeText(result.end_h), at_end) +
+               chanceText(result);
     QString text = tr("%1 after %2").arg(target, timeText(*result.reached_h));
     if (result.target_band) {
         const QString low = timeText(result.target_band->low);
         const QString high = timeText(result.target_band->high);
         if (low != high)
             text += tr(" (%1–%2)").arg(low, high);
-        if (result.target_band->share < nearly_always)
-            text += tr(", may not be reached");
+        text += chanceText(result);
     } else if (!result.bands_follow) {
         text += tr(", may not be reached");
     }

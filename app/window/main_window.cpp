@@ -108,10 +108,13 @@ void MainWindow::buildPanels()
     auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
     tabifyDockWidget(profile, warm_up);
     tabifyDockWidget(warm_up, by_bore);
+    // Their names stand on the tabs: a title at the side leaves its height to the elevation.
+    for (QDockWidget* dock : {profile, warm_up, by_bore})
+        dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
-    resizeDocks({profile}, {112}, Qt::Vertical);
+    resizeDocks({profile}, {90}, Qt::Vertical);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
 }

@@ -36,6 +36,8 @@ public:
 
     void setSnapping(bool on);
     void setGridShown(bool on);
+    void setRunningShown(bool on);
+    void setTinted(bool on);
     void setDark(bool on);
 
 public Q_SLOTS:

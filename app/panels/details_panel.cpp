@@ -2,6 +2,7 @@
 
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
+#include "app/panels/running_text.h"
 
 #include "core/analysis/margin_text.h"
 
@@ -47,6 +48,7 @@ void DetailsPanel::refresh()
     showMargins();
     if (form_ && shown_ == selection_.part() && form_->fits(wanted.form)) {
         form_->show(std::move(wanted.form));
+        showRunning();
         return;
     }
     shown_ = selection_.part();
@@ -58,10 +60,35 @@ void DetailsPanel::refresh()
         old->deleteLater();
     }
     form_ = fresh;
-    scroll_->setWidget(fresh);
+    // It scrolls with the form: beside it, it would leave little of the form on a small screen.
+    auto* page = new QWidget;
+    running_ = new QLabel(page);
+    running_->setObjectName(QStringLiteral("details-running"));
+    running_->setWordWrap(true);
+    running_->setContentsMargins(2, 2, 8, 4);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(running_);
+    column->addWidget(fresh, 1);
+    showRunning();
+    scroll_->setWidget(page);
     // There is no sideways scrolling, so the panel is never narrower than its form.
     scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
                              scroll_->verticalScrollBar()->sizeHint().width());
+}
+
+void DetailsPanel::showRunning()
+{
+    const PartRef& part = selection_.part();
+    QStringList lines;
+    if (part.kind == PartKind::heater)
+        lines = runningText(document_.sketch(), document_.analysis(), part.id);
+    // Warm-up and bands lag behind a drag; what they say must not pass for the drawing as it is now.
+    if (!lines.isEmpty() && document_.proof() && !document_.proofIsCurrent())
+        lines << tr("The warm-up is of the drawing a moment ago.");
+    running_->setText(lines.join(u'\n'));
+    running_->setVisible(!lines.isEmpty());
 }
 
 /// For a hose how far it may sag, for any part what its rules leave.

@@ -21,12 +21,14 @@ public:
 private:
     void refresh();
     void showMargins();
+    void showRunning();
 
     Document& document_;
     Selection& selection_;
     QLabel* title_;
     QLabel* margins_; ///< what is left before a rule is broken
     QScrollArea* scroll_;
+    QLabel* running_ = nullptr; ///< how a heater's loop runs, over its form
     FormView* form_ = nullptr;
     PartRef shown_;
 };

@@ -139,9 +139,12 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.drawRect(box);
     const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
                                            notJudgedSection(page.analysis),
+                                           resultsSection(page.sketch, page.analysis),
                                            marginsSection(page.sketch, page.analysis),
                                            choicesSection(page.sketch),
-                                           partsSection(page.sketch, page.analysis), cautionsSection()};
+                                           assumptionsSection(page.sketch),
+                                           partsSection(page.sketch, page.analysis),
+                                           cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)
         shown.push_back(section.items.size());

@@ -25,6 +25,10 @@ Section findingsSection(const Sketch& sketch, const Analysis& analysis);
 Section notJudgedSection(const Analysis& analysis);
 /// What is left: grades, sag; what verdicts hang on and nobody has confirmed.
 Section marginsSection(const Sketch& sketch, const Analysis& analysis);
+/// How each heater's loop runs and warms the engine, with bands where there are any, and what was assumed.
+Section resultsSection(const Sketch& sketch, const Analysis& analysis);
+/// Assumed figures replaced for this drawing, with the reasons given.
+Section assumptionsSection(const Sketch& sketch);
 /// Rules switched off and limits changed for this drawing, with the reasons given.
 Section choicesSection(const Sketch& sketch);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);

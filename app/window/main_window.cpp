@@ -1,5 +1,6 @@
 #include "app/window/main_window.h"
 
+#include "app/assumptions/assumption_window.h"
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
@@ -215,6 +216,18 @@ void MainWindow::showRules(const QString& rule)
     rules_->show();
     rules_->raise();
     rules_->activateWindow();
+}
+
+void MainWindow::showAssumptions()
+{
+    if (!assumptions_) {
+        assumptions_ = new assumptions::AssumptionWindow(document_, this);
+        for (const char* id : {"undo", "redo"})
+            assumptions_->addAction(findChild<QAction*>(QString::fromLatin1(id)));
+    }
+    assumptions_->show();
+    assumptions_->raise();
+    assumptions_->activateWindow();
 }
 
 void MainWindow::showRuleOfFinding()

@@ -19,6 +19,9 @@ class ProfilePanel;
 namespace rules {
 class RuleBrowser;
 }
+namespace assumptions {
+class AssumptionWindow;
+}
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -64,6 +67,7 @@ private:
     void showNextFinding();
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
+    void showAssumptions();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
@@ -82,6 +86,7 @@ private:
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
+    assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

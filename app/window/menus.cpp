@@ -117,11 +117,13 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"), QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"), QStringLiteral("zoom-out"), QString(),
-                                        QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
-                                        QStringLiteral("metric"), QStringLiteral("inch"), QString(),
-                                        QStringLiteral("rules"), QString(), QStringLiteral("dark")});
+    QMenu* menu =
+        addMenu(tr("&View"),
+                {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
+                 QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
+                 QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
+                 QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
+                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -240,6 +242,7 @@ void MainWindow::connectViewActions()
     };
     on("fit", [this] { view_->zoomToFit(); });
     on("rules", [this] { showRules(); });
+    on("assumptions", [this] { showAssumptions(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });
     on("zoom-in", [this] { view_->zoomIn(); });
     on("zoom-out", [this] { view_->zoomOut(); });
@@ -258,6 +261,8 @@ void MainWindow::connectViewActions()
     };
     toggle("grid", settings::grid, &ElevationView::setGridShown);
     toggle("snapping", settings::snapping, &ElevationView::setSnapping);
+    toggle("running-figures", settings::running, &ElevationView::setRunningShown);
+    toggle("tint-hoses", settings::tint, &ElevationView::setTinted);
 }
 
 void MainWindow::connectInsertActions()

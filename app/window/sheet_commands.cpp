@@ -27,6 +27,8 @@ sheet::Options SheetCommands::options() const
     else if (document_.sketch().units == UnitChoice::inch)
         options.paper = sheet::Paper::letter;
     options.colour = settings::colour.get();
+    options.running = settings::running.get();
+    options.tint = settings::tint.get();
     return options;
 }
 

@@ -73,6 +73,13 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(3.785411784, Unit::litre, inch, "4 qt"); // a US gallon
     row(100, Unit::kg, inch, "220.5 lb");
     row(82.2222, Unit::degC, inch, "180 °F");
+    row(8.94, Unit::head, metric, "8.9 mm");
+    row(8.89, Unit::head, inch, "0.35 in");
+    row(3.785411784, Unit::l_per_min, inch, "1 gal/min"); // a US gallon
+    row(3.456, Unit::l_per_min, metric, "3.46 l/min");
+    row(88.26, Unit::Pa, inch, "88.3 Pa");
+    row(12.34, Unit::kWh, metric, "12.3 kWh");
+    row(2.5, Unit::hour, metric, "2.5 h");
     row(-40, Unit::degC, inch, "-40 °F");
     row(82.25, Unit::degC, metric, "82.2 °C");
     row(5, Unit::kelvin, inch, "9 °F");
@@ -141,6 +148,10 @@ void TestQuantity::readsWhatPeopleType_data()
     row(".5", Unit::mm, metric, 0.5);
     row("180 F", Unit::degC, metric, 740.0 / 9);
     row("180", Unit::degC, inch, 740.0 / 9);
+    row("0.35 in", Unit::head, metric, 8.89);
+    row("1 gal/min", Unit::l_per_min, metric, 3.785411784);
+    row("0.1 kPa", Unit::Pa, metric, 100);
+    row("90 min", Unit::hour, metric, 1.5);
     row("82 degC", Unit::degC, inch, 82);
     row("-40 °F", Unit::degC, metric, -40);
     row("355.15 K", Unit::degC, metric, 82);

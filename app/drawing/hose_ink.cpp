@@ -143,10 +143,10 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
         const Station here = station(*hose, hose->hose_from_mm + along);
         if (hidden || here.along.isNull())
             continue;
-        const QPointF along = here.along * way;
+        const QPointF forth = here.along * way;
         if (tinted)
-            ink.arrowhead(here.at + along * ink.paper(size / 2 + 0.8), along, size + 1.4, ink.palette.ground);
-        ink.arrowhead(here.at + along * ink.paper(size / 2), along, size,
+            ink.arrowhead(here.at + forth * ink.paper(size / 2 + 0.8), forth, size + 1.4, ink.palette.ground);
+        ink.arrowhead(here.at + forth * ink.paper(size / 2), forth, size,
                       tinted ? ink.palette.ink : colourOf(ink, hose.role()));
     }
 }

@@ -62,7 +62,7 @@ void AssumptionList::refresh()
         put(i, range,
             now.changed(which)           ? tr("held")
             : book[i].low < book[i].high ? tr("%1 to %2").arg(text(book[i].low), text(book[i].high))
-                                         : tr("none"));
+                                         : QStringLiteral("–"));
         put(i, drives, drivenText(i));
     }
 }

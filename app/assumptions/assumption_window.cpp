@@ -23,7 +23,7 @@ AssumptionWindow::AssumptionWindow(Document& document, QWidget* parent)
       column_(new QVBoxLayout(this))
 {
     setWindowTitle(tr("Assumptions"));
-    resize(1080, 680);
+    resize(1200, 680);
     auto* what = new QLabel(tr("Figures that nobody has measured, with what each rests on. Results come with "
                                "a band over these ranges; a figure changed here is held."),
                             this);
@@ -59,7 +59,7 @@ void AssumptionWindow::layTable()
     for (int column = 0; column < AssumptionList::column_count; ++column)
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
     header->setSectionResizeMode(AssumptionList::title, QHeaderView::Interactive);
-    header->resizeSection(AssumptionList::title, 340);
+    header->resizeSection(AssumptionList::title, 400);
     header->setSectionResizeMode(AssumptionList::basis, QHeaderView::Stretch);
 }
 
@@ -84,12 +84,13 @@ void AssumptionWindow::turnTo(int row)
     const Assumption& chosen = assumptionBook()[static_cast<std::size_t>(row)];
     if (form_ && &form_->assumption() == &chosen)
         return;
-    if (form_)
-        form_->deleteLater();
-    if (form_)
+    if (form_) {
         form_->hide();
+        form_->deleteLater(); // a key pressed in it may have led here
+    }
     form_ = new AssumptionForm(document_, chosen, this);
     column_->addWidget(form_);
+    form_->show();
 }
 
 } // namespace siphonwright::assumptions

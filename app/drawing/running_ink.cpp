@@ -66,6 +66,7 @@ void lead(Ink& ink, const QRectF& block, const QRectF& body)
         return;
     ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
     ink.line(from, to);
+    ink.avoid(QPolygonF({from, to}), ink.paper(0.5));
 }
 
 void write(Ink& ink, const QRectF& block, const QStringList& lines, const QColor& first)

@@ -34,10 +34,11 @@ const ResultBand* bandOf(const Analysis& analysis, const Id& heater, Banded whic
     return nullptr;
 }
 
-/// To what a band can tell: whole degrees, a tenth of an hour or of a cycle.
+/// To what a band can tell: whole degrees, a tenth of an hour or of a cycle, a hundredth of a litre a minute.
 double rounded(double value, Unit unit)
 {
-    return unit == Unit::degC ? std::round(value) : std::round(value * 10) / 10;
+    const double parts = unit == Unit::degC ? 1 : unit == Unit::l_per_min ? 100 : 10;
+    return std::round(value * parts) / parts;
 }
 
 /// "71 °C (68 °C to 75 °C)".
@@ -48,13 +49,24 @@ QString withBand(double value, const ResultBand* band, Unit unit, UnitSystem uni
 }
 
 /// The loop as it circulates with a warm block.
-QString steadyRow(const LoopRun& run, double block_degC, UnitSystem units)
+QString steadyRow(const Analysis& analysis, const LoopRun& run, UnitSystem units)
 {
-    QStringList lines = drawing::runningLines(run, block_degC, units);
+    QStringList lines = drawing::runningLines(run, analysis.running.block_degC, units);
     if (lines.isEmpty())
         return {};
-    if (run.circulation.flow_kg_per_s != 0 && run.circulation.status == CirculationStatus::circulates)
-        lines.first() = tr("flow %1").arg(lines.first());
+    if (run.circulation.status == CirculationStatus::circulates) {
+        const double l_per_min = flowByVolume_l_per_min(run.circulation);
+        const ResultBand* of_mass =
+            analysis.proof ? bandOf(analysis, run.heater, Banded::flow_kg_per_s) : nullptr;
+        ResultBand by_volume;
+        if (of_mass) {
+            const double l_per_kg = l_per_min / run.circulation.flow_kg_per_s;
+            by_volume.low = of_mass->low * l_per_kg;
+            by_volume.high = of_mass->high * l_per_kg;
+        }
+        lines.first() =
+            tr("flow %1").arg(withBand(l_per_min, of_mass ? &by_volume : nullptr, Unit::l_per_min, units));
+    }
     return lines.join(QStringLiteral(", "));
 }
 
@@ -125,7 +137,7 @@ QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem un
 Section resultsSection(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Results"), {}, tr("and %1 more in the program"), 3};
+    Section section{tr("Results"), {}, tr("and %1 more in the program"), 5};
     const bool several = sketch.heaters.size() > 1;
     const auto add = [&section](const QString& text) {
         if (!text.isEmpty())
@@ -141,7 +153,7 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
             row[0] = row[0].toUpper();
             return row + QLatin1Char('.');
         };
-        add(sentence(steadyRow(run, analysis.running.block_degC, units)));
+        add(sentence(steadyRow(analysis, run, units)));
         const LoopOutcome* outcome = analysis.proof ? analysis.proof->warm_up.loopOf(run.heater) : nullptr;
         if (outcome)
             add(sentence(peakRow(analysis, run.heater, *outcome, units)));

@@ -345,9 +345,9 @@ void TestQuantity::messagesFillInQuantitiesAndWords()
 
 void TestQuantity::namesAreStableAndDifferent()
 {
-    const std::vector<std::string_view> expected = {"",  "mm",  "ml", "l",    "kg",    "degC",
-                                                    "K", "W",   "V",  "A",    "kPa",   "m/s",
-                                                    "%", "deg", "m",  "bore", "ratio", "slope"};
+    const std::vector<std::string_view> expected = {
+        "",    "mm", "mm_head", "ml", "l",   "kg", "degC", "K",     "W",     "kWh", "V",    "A",
+        "kPa", "Pa", "m/s",     "%",  "deg", "m",  "bore", "ratio", "slope", "h",   "l/min"};
     for (std::size_t i = 0; i < expected.size(); ++i)
         QVERIFY(nameOf(static_cast<Unit>(i)) == expected[i]);
 }

@@ -8,6 +8,8 @@
 #include "app/sheet/plan.h"
 #include "app/sheet/words.h"
 
+#include "core/running/loop_figures.h"
+
 #include <QLabel>
 #include <QPainter>
 #include <QTest>
@@ -105,11 +107,23 @@ void TestRunningWords::theSheetStatesResultsWithTheirBands()
     peak.high = 75.2;
     peak.drivers = {Assumed::hose_end_loss, Assumed::viscosity};
     bands.results[std::size_t(Banded::peak_outlet_degC)] = peak;
+    // Half to twice the flow: by volume half and twice as well.
+    const Circulation& found = analysis.running.loops.at(0).circulation;
+    ResultBand flow;
+    flow.low = found.flow_kg_per_s / 2;
+    flow.high = found.flow_kg_per_s * 2;
+    bands.results[std::size_t(Banded::flow_kg_per_s)] = flow;
+    const auto volume = [&](double times) {
+        const double l_per_min = std::round(flowByVolume_l_per_min(found) * times * 100) / 100;
+        return QString::fromStdString(format(l_per_min, Unit::l_per_min, UnitSystem::metric));
+    };
     analysis.proof->bands = {bands};
     const QString said = joined(sheet::resultsSection(sketch, analysis));
+    QVERIFY2(said.contains(QStringLiteral("Flow %1 (%2 to %3), in ").arg(volume(1), volume(0.5), volume(2))),
+             qPrintable(said));
     for (const char* words :
-         {"Results\n", "Flow ", " l/min, in ", "at 40 °C block.", "Peak outlet ", "(60 °C to 75 °C)",
-          "cycles in the worst hour ", "Engine at 32 °C after ", " kWh in 24 h, from -18 °C ambient.",
+         {"Results\n", "at 40 °C block.", "Peak outlet ", "(60 °C to 75 °C)", "cycles in the worst hour ",
+          "Engine at 32 °C after ", " kWh in 24 h, from -18 °C ambient.",
           "Assumed, and what matters most: loss of hose ends, times the formula 1; viscosity of the "
           "coolant, times the formula 1."})
         QVERIFY2(said.contains(QString::fromUtf8(words)), qPrintable(said));

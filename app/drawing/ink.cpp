@@ -127,6 +127,16 @@ bool Ink::isFree(const QRectF& area, bool of_lines) const
     return visible.contains(area) && !hit(taken_) && !(of_lines && hit(lines_));
 }
 
+double Ink::covered_mm2(const QRectF& area) const
+{
+    double sum = 0;
+    for (const QRectF& line : lines_) {
+        const QRectF both = line.intersected(area);
+        sum += both.width() * both.height();
+    }
+    return sum * style.scale * style.scale;
+}
+
 bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
 {
     if (!style.labels || text.isEmpty())

@@ -56,6 +56,8 @@ public:
     void avoid(const QPolygonF& line, double half_width);
     /// Whether an area is in sight and free of text and what must be read; free of lines too, if wanted.
     bool isFree(const QRectF& area, bool of_lines) const;
+    /// How much of an area lines and hoses take, mm2 of the device.
+    double covered_mm2(const QRectF& area) const;
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);

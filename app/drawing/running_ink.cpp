@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 /// How the loops run: a few lines beside each heater.
 namespace siphonwright::drawing {
@@ -22,14 +23,21 @@ QSizeF sizeOf(const Ink& ink, const QStringList& lines)
             ink.paper(line_heights * ink.style.lettering_mm * double(lines.size()) + 2 * inset_mm)};
 }
 
+struct Place {
+    QRectF at;
+    double gap_mm = 0; ///< from the heater
+};
+
 /// Places round a heater, the nearest first; those right under it are left to its name.
-std::vector<QRectF> placesAround(const Ink& ink, const QRectF& body, const QSizeF& size)
+std::vector<Place> placesAround(const Ink& ink, const QRectF& body, const QSizeF& size)
 {
-    std::vector<QRectF> places;
+    std::vector<Place> places;
     const double name = ink.paper(2 * ink.style.lettering_mm + 2);
-    const auto add = [&](double left, double top) { places.emplace_back(QPointF(left, top), size); };
-    for (const double gap_mm : {2.5, 7.0, 13.0, 20.0, 30.0, 42.0, 60.0}) {
+    for (const double gap_mm : {2.5, 7.0, 13.0, 20.0, 30.0, 42.0, 60.0, 80.0}) {
         const double gap = ink.paper(gap_mm);
+        const auto add = [&](double left, double top) {
+            places.push_back({QRectF(QPointF(left, top), size), gap_mm});
+        };
         const double middle = body.center().y() - size.height() / 2;
         for (const double top :
              {middle, body.top(), body.bottom() - size.height(), body.top() - size.height(), body.bottom()}) {
@@ -45,14 +53,23 @@ std::vector<QRectF> placesAround(const Ink& ink, const QRectF& body, const QSize
     return places;
 }
 
+/// The one that hides least, a near one before a far one: hiding a thin line across the block weighs about
+/// as much as 20 mm farther away, a hose far more.
 std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size)
 {
-    const std::vector<QRectF> places = placesAround(ink, body, size);
-    for (const bool of_lines : {true, false})
-        for (const QRectF& place : places)
-            if (ink.isFree(place, of_lines))
-                return place;
-    return std::nullopt;
+    constexpr double mm2_per_mm = 0.5;
+    std::optional<QRectF> best;
+    double least = std::numeric_limits<double>::infinity();
+    for (const Place& place : placesAround(ink, body, size)) {
+        if (!ink.isFree(place.at, false))
+            continue;
+        const double cost = ink.covered_mm2(place.at) + mm2_per_mm * place.gap_mm;
+        if (cost < least) {
+            least = cost;
+            best = place.at;
+        }
+    }
+    return best;
 }
 
 /// From the block's nearest edge to the heater, where they stand apart.

@@ -78,7 +78,9 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
     QStringList problems = document.open(command->file);
     Analysis analysis;
     if (problems.isEmpty()) {
-        analysis = proved(document.sketch());
+        ProofOptions with_bands;
+        with_bands.bands = true;
+        analysis = proved(document.sketch(), with_bands);
         problems = sheet::exportTo(command->output, document.sketch(), analysis, command->options);
     }
     for (const QString& problem : problems)

@@ -85,7 +85,7 @@ void outletTooHot(Pencil& p, bool right)
         p.text({47, 44}, QT_TRANSLATE_NOOP("RuleDrawings", "warm"));
         return;
     }
-    p.heat({35, 44});
+    p.heat({20, 47});
     p.text({47, 44}, QT_TRANSLATE_NOOP("RuleDrawings", "over 82 °C"));
 }
 
@@ -97,11 +97,10 @@ void nearBoiling(Pencil& p, bool right)
         p.plainLevel(38, 52, 76);
         return;
     }
-    p.lying({40, 22}, 2.4, 2.4);
     for (const At& at : {At{39, 28}, At{44, 31}, At{41, 36}, At{45, 39}})
         p.ring(at, 1.6);
     p.heat({42, 47});
-    p.text({60, 30}, QT_TRANSLATE_NOOP("RuleDrawings", "steam"));
+    p.text({48, 49}, QT_TRANSLATE_NOOP("RuleDrawings", "steam"));
 }
 
 void boreStarves(Pencil& p, bool right)
@@ -142,7 +141,7 @@ void target(Pencil& p, bool right)
     p.arrow({12, 12}, {76, 12});
     p.arrow({12, 12}, {12, 48});
     p.plainLevel(38, 12, 74);
-    p.text({72, 40}, QT_TRANSLATE_NOOP("RuleDrawings", "target"), Anchor::right);
+    p.text({14, 40}, QT_TRANSLATE_NOOP("RuleDrawings", "target"));
     p.text({74, 6}, QT_TRANSLATE_NOOP("RuleDrawings", "hours"), Anchor::right);
     const double ends = right ? 43 : 27;
     At from{12, 14};

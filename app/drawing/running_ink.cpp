@@ -61,10 +61,10 @@ std::vector<Place> placesAround(const Ink& ink, const QRectF& body, const QSizeF
 }
 
 /// The one that hides least, a near one before a far one: hiding a thin line across the block weighs about
-/// as much as 15 mm farther away, a hose far more.
+/// as much as 20 mm farther away, a hose far more.
 std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size)
 {
-    constexpr double mm2_per_mm = 0.8;
+    constexpr double mm2_per_mm = 0.5;
     std::optional<QRectF> best;
     double least = std::numeric_limits<double>::infinity();
     for (const Place& place : placesAround(ink, body, size)) {

@@ -148,6 +148,11 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
         if (!text.isEmpty())
             section.items.push_back({text, std::nullopt, 0});
     };
+    // What is last is left out first where room is short.
+    if (analysis.proof) {
+        add(targetRow(sketch, analysis, units));
+        add(assumedRow(sketch, analysis, units));
+    }
     for (const LoopRun& run : analysis.running.loops) {
         const Heater* heater = sketch.heater(run.heater);
         const auto sentence = [&](QString row) {
@@ -163,10 +168,6 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
         if (outcome)
             add(sentence(peakRow(analysis, run.heater, *outcome, units)));
     }
-    if (analysis.proof)
-        add(targetRow(sketch, analysis, units));
-    if (!section.items.empty())
-        add(assumedRow(sketch, analysis, units));
     return section;
 }
 

@@ -33,8 +33,8 @@ struct Canvas {
     QRectF area; ///< of the drawing on the widget, beside the rulers
     drawing::Palette palette = drawing::Palette::light();
     bool snapping = true;
-    bool running = true; ///< how the loops run is shown
-    bool tinted = false; ///< hoses by temperature
+    bool running = true;         ///< how the loops run is shown
+    bool tinted = false;         ///< hoses by temperature
     bool applying = false;       ///< the running change of the document is a tool's own
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first

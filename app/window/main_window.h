@@ -85,7 +85,7 @@ private:
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
-    rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
+    rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;

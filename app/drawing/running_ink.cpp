@@ -23,6 +23,13 @@ QSizeF sizeOf(const Ink& ink, const QStringList& lines)
             ink.paper(line_heights * ink.style.lettering_mm * double(lines.size()) + 2 * inset_mm)};
 }
 
+QString shortName(const Heater& heater)
+{
+    constexpr qsizetype longest = 26;
+    const QString name = QString::fromStdString(heater.name);
+    return name.size() <= longest ? name : name.left(longest - 1).trimmed() + QStringLiteral("…");
+}
+
 struct Place {
     QRectF at;
     double gap_mm = 0; ///< from the heater
@@ -83,7 +90,12 @@ void lead(Ink& ink, const QRectF& block, const QRectF& body)
         return;
     ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
     ink.line(from, to);
-    ink.avoid(QPolygonF({from, to}), ink.paper(0.5));
+    // No name is written across it.
+    const int steps = std::max(1, int(std::hypot(to.x() - from.x(), to.y() - from.y()) / ink.paper(1.5)));
+    for (int i = 0; i < steps; ++i)
+        ink.reserve(QRectF(from + (to - from) * i / steps, from + (to - from) * (i + 1) / steps)
+                        .normalized()
+                        .adjusted(-ink.paper(0.3), -ink.paper(0.3), ink.paper(0.3), ink.paper(0.3)));
 }
 
 void write(Ink& ink, const QRectF& block, const QStringList& lines, const QColor& first)
@@ -122,10 +134,12 @@ void paintRunningFigures(Ink& ink)
         return;
     for (const Heater& heater : ink.sketch.heaters) {
         const LoopRun* run = ink.analysis.running.loopOf(heater.id);
-        const QStringList lines =
+        QStringList lines =
             run ? runningLines(*run, ink.analysis.running.block_degC, ink.style.units) : QStringList();
         if (lines.isEmpty())
             continue;
+        if (ink.sketch.heaters.size() > 1) // which one it is of must not hang on a thin line
+            lines.prepend(shortName(heater));
         const QRectF body = heaterBody(heater).boundingRect();
         const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines));
         if (!place)

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 /// The coolant's temperature as a colour, and the scale that says which is which.
 namespace siphonwright::drawing {

@@ -117,19 +117,24 @@ std::vector<Assumed> mainAssumptions(const Analysis& analysis)
     return out;
 }
 
+/// A few words for an assumption: its id says it in short. Factors on a formula are told by their sign.
+QString shortText(const Assumption& one, double value, UnitSystem units)
+{
+    QString name = assumptions::words(one.id);
+    name.replace(QLatin1Char('-'), QLatin1Char(' '));
+    const bool factor = one.unit == Unit::none && one.unit_text.empty();
+    const QString text = QString::fromStdString(valueText(one, value, units));
+    return factor ? QStringLiteral("%1 × %2").arg(name, text) : QStringLiteral("%1 %2").arg(name, text);
+}
+
 QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem units)
 {
     const Assumptions now(sketch);
     QStringList parts;
-    for (const Assumed which : mainAssumptions(analysis)) {
-        const Assumption& one = assumptionOf(which);
-        QString title = assumptions::words(one.title);
-        title[0] = title[0].toLower();
-        parts << QStringLiteral("%1 %2").arg(title,
-                                             QString::fromStdString(valueText(one, now[which], units)));
-    }
+    for (const Assumed which : mainAssumptions(analysis))
+        parts << shortText(assumptionOf(which), now[which], units);
     return parts.isEmpty() ? QString()
-                           : tr("Assumed, and what matters most: %1.").arg(parts.join(QStringLiteral("; ")));
+                           : tr("Assumed, and what matters most: %1.").arg(parts.join(QStringLiteral(", ")));
 }
 
 } // namespace
@@ -137,12 +142,17 @@ QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem un
 Section resultsSection(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Results"), {}, tr("and %1 more in the program"), 5};
+    Section section{tr("Results"), {}, tr("and %1 more in the program"), 4};
     const bool several = sketch.heaters.size() > 1;
     const auto add = [&section](const QString& text) {
         if (!text.isEmpty())
             section.items.push_back({text, std::nullopt, 0});
     };
+    // What is last is left out first where room is short.
+    if (analysis.proof) {
+        add(targetRow(sketch, analysis, units));
+        add(assumedRow(sketch, analysis, units));
+    }
     for (const LoopRun& run : analysis.running.loops) {
         const Heater* heater = sketch.heater(run.heater);
         const auto sentence = [&](QString row) {
@@ -158,10 +168,6 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
         if (outcome)
             add(sentence(peakRow(analysis, run.heater, *outcome, units)));
     }
-    if (analysis.proof)
-        add(targetRow(sketch, analysis, units));
-    if (!section.items.empty())
-        add(assumedRow(sketch, analysis, units));
     return section;
 }
 

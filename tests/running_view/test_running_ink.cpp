@@ -120,6 +120,7 @@ private Q_SLOTS:
     void theFiguresCanBeHidden();
     void aLoopThatDoesNotRunIsSaidInWords();
     void aLoopWithoutItsFactsShowsNoFigures();
+    void amongSeveralHeatersTheFiguresAreNamed();
     void arrowsGrowWithTheFlow();
     void arrowsFollowTheFlow();
     void theRampRunsOneWayInGrey();
@@ -192,6 +193,24 @@ void TestRunningInk::aLoopWithoutItsFactsShowsNoFigures()
     Sketch sketch = warmLoop();
     sketch.heaters[0].power_W.value.reset();
     QVERIFY(!written(textsOf(sketch, analyse(sketch), styleOf(0.1)), QStringLiteral("at 40 °C block")));
+}
+
+void TestRunningInk::amongSeveralHeatersTheFiguresAreNamed()
+{
+    Sketch sketch = warmLoop();
+    const auto count = [&sketch] {
+        const std::vector<WrittenText> texts = textsOf(sketch, analyse(sketch), styleOf(0.1));
+        return std::count_if(texts.begin(), texts.end(), [](const WrittenText& one) {
+            return one.text == QStringLiteral("Tank heater");
+        });
+    };
+    QCOMPARE(count(), 1);
+    Heater second = sketch.heaters[0];
+    second.id = "heater-2";
+    second.name = "Spare";
+    second.position.x = 1800;
+    sketch.heaters.push_back(second);
+    QCOMPARE(count(), 2);
 }
 
 void TestRunningInk::arrowsGrowWithTheFlow()

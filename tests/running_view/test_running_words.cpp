@@ -124,8 +124,7 @@ void TestRunningWords::theSheetStatesResultsWithTheirBands()
     for (const char* words :
          {"Results\n", "at 40 °C block.", "Peak outlet ", "(60 °C to 75 °C)", "cycles in the worst hour ",
           "Engine at 32 °C after ", " kWh in 24 h, from -18 °C ambient.",
-          "Assumed, and what matters most: loss of hose ends, times the formula 1; viscosity of the "
-          "coolant, times the formula 1."})
+          "Assumed, and what matters most: hose end loss × 1, viscosity × 1."})
         QVERIFY2(said.contains(QString::fromUtf8(words)), qPrintable(said));
 }
 

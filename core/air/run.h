@@ -26,8 +26,8 @@ struct FillEvent {
     FillEventKind kind = FillEventKind::spills;
     /// Where: index into the network's throats, which know their place; for a bleed or an element into those.
     std::size_t throat = 0;
-    bool to_right = true;   ///< direction of spilling or bubbling
-    double level_mm = 0;    ///< in the jacket, when it happened
+    bool to_right = true; ///< direction of spilling or bubbling
+    double level_mm = 0;  ///< in the jacket, when it happened
     double poured_ml = 0;
 };
 

@@ -34,12 +34,13 @@ void append(std::vector<T>& to, std::vector<T> more)
 void judgeRunning(Proof& proof, const Sketch& sketch, const Analysis& level)
 {
     Results results;
-    results.running = &level.running;
+    results.running = &proof.running;
+    results.filling = &proof.filling;
     results.warm_up = &proof.warm_up;
     results.by_bore = proof.by_bore.empty() ? nullptr : &proof.by_bore;
     results.bands = proof.bands.empty() ? nullptr : &proof.bands;
-    Judgement judgement = judge(sketch, level.layout, results, RuleSet::after_warm_up);
-    proof.running = std::move(judgement.findings);
+    Judgement judgement = judge(sketch, level.layout, results, RuleSet::proven);
+    proof.found = std::move(judgement.findings);
     proof.not_judged = std::move(judgement.not_judged);
     proof.margins = std::move(judgement.margins);
     proof.unconfirmed = std::move(judgement.unconfirmed);
@@ -49,9 +50,9 @@ void judgeRunning(Proof& proof, const Sketch& sketch, const Analysis& level)
 
 const Droop* Proof::sagOf(const Id& hose) const
 {
-    const auto found =
-        std::find_if(sag.begin(), sag.end(), [&](const SagMargin& one) { return one.hose == hose; });
-    return found == sag.end() ? nullptr : &found->droop;
+    const auto one =
+        std::find_if(sag.begin(), sag.end(), [&](const SagMargin& margin) { return margin.hose == hose; });
+    return one == sag.end() ? nullptr : &one->droop;
 }
 
 bool Analysis::stopped() const
@@ -101,7 +102,11 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
         if (options.so_far && !stop.stop_requested())
             options.so_far(out);
     };
-    out.warm_up = runWarmUp(sketch, level.layout, level.running, Assumptions(sketch));
+    const Assumptions assumed(sketch);
+    out.running = level.running;
+    out.filling = fillOf(sketch, level.layout, &out.running, assumed);
+    passAir(out.running, sketch, level.layout, out.filling);
+    out.warm_up = runWarmUp(sketch, level.layout, out.running, assumed);
     done_so_far();
     out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
     out.sound = soundGrades(sketch, level.layout, stop);
@@ -132,9 +137,15 @@ Analysis proved(const Sketch& sketch, const ProofOptions& options)
 Analysis withProof(Analysis level, Proof proof)
 {
     std::vector<Finding> all = apart(std::move(level.findings));
-    append(all, proof.running);
+    append(all, proof.found);
     append(all, proof.on_grade);
     level.findings = faultsOf(std::move(all));
+    // Where air stays, the flow past it is what there is.
+    for (LoopRun& run : level.running.loops) {
+        const LoopRun* past_air = proof.running.loopOf(run.heater);
+        if (past_air && past_air->without_air)
+            run = *past_air;
+    }
     append(level.not_judged, proof.not_judged);
     append(level.margins, proof.margins);
     for (const Unconfirmed& fact : proof.unconfirmed)

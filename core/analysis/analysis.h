@@ -22,10 +22,12 @@ struct SagMargin {
 
 /// What takes longer than a pointer move: warm-up, grades, margins, the table by bore, bands.
 struct Proof {
+    Filling filling;
+    Running running; ///< steady circulation past the air that stays
     EngineWarmUp warm_up;
     std::vector<BoreRow> by_bore;
     std::vector<HeaterBands> bands; ///< empty until there are any
-    std::vector<Finding> running;   ///< of the rules that need a warm-up, each by itself
+    std::vector<Finding> found;     ///< by the rules that need filling or warm-up, each by itself
     std::vector<NotJudged> not_judged;
     std::vector<Margin> margins;
     std::vector<Unconfirmed> unconfirmed;
@@ -57,7 +59,7 @@ struct Analysis {
 Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade grade = {});
 
 struct ProofOptions {
-    bool bands = true;
+    bool bands = false;
     /// Called with the proof as far as it is, each time a part of it is done: warm-up first, then table and
     /// grades, bands last.
     std::function<void(const Proof&)> so_far;

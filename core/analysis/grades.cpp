@@ -14,17 +14,21 @@ namespace {
 
 constexpr double halved_to_percent = 0.01;
 
-/// Findings of the rules that turn. Circulation takes some thirty times as long as they do, so it is solved
-/// only where it is asked for.
+/// Findings of the rules that turn. Filling and circulation take a hundred times as long as the others, so
+/// they are computed only where they are asked for.
 enum class Flow { left_out, solved };
 std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level, Flow flow)
 {
     const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level);
     if (flow == Flow::left_out)
         return judge(sketch, tilted, {}, RuleSet::over_grades).findings;
-    const Running running = runSteady(sketch, tilted, Assumptions(sketch));
+    const Assumptions assumed(sketch);
+    Running running = runSteady(sketch, tilted, assumed);
+    const Filling filling = fillOf(sketch, tilted, &running, assumed);
+    passAir(running, sketch, tilted, filling);
     Results results;
     results.running = &running;
+    results.filling = &filling;
     return judge(sketch, tilted, results, RuleSet::over_grades).findings;
 }
 
@@ -127,7 +131,7 @@ bool holds(const std::vector<Finding>& list, const Finding& thing)
 
 Flow flowFor(const Finding& thing)
 {
-    return ruleById(thing.rule)->needs == Needs::circulation ? Flow::solved : Flow::left_out;
+    return ruleById(thing.rule)->needs == Needs::layout ? Flow::left_out : Flow::solved;
 }
 
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.

@@ -173,7 +173,7 @@ void keepHeaterClear(Judge& judge, const Heater& heater)
     judge.about(refOf(heater));
     restsOnPlace(judge, heater);
     const RoundBody body{heaterPoint(heater, {0, 0, -heater.length_mm / 2}),
-                        heaterPoint(heater, {0, 0, heater.length_mm / 2}), heater.diameter_mm / 2};
+                         heaterPoint(heater, {0, 0, heater.length_mm / 2}), heater.diameter_mm / 2};
     for (const Shared<Area>& area : judge.sketch.areas) {
         if (area->outline.empty())
             continue;

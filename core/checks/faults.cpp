@@ -9,19 +9,31 @@
 namespace siphonwright {
 namespace {
 
-/// Rules that see one fault from several sides; one with a higher side goes under one with a lower where they
-/// meet: along a hose, or on the same heater.
+/// What several rules see from their sides: air along a hose, heat at a heater, air in a chamber.
+enum class Subject { stretch, heat, chamber };
+
+/// Rules that see one fault; one with a higher side goes under one with a lower where they meet: along a
+/// hose, or on the same heater.
 struct Side {
     std::string_view rule;
+    Subject subject;
     int side;
-    bool along_hose;
 };
 constexpr std::array sides = {
-    Side{"supply-high-point", 0, true}, Side{"return-high-point", 0, true},
-    Side{"return-dip", 1, true},        Side{"supply-dip", 1, true},
-    Side{"return-slope", 2, true},      Side{"outlet-over-limit", 0, false},
-    Side{"boiling-margin", 1, false},   Side{"bore-starves-flow", 2, false},
-    Side{"cycles-over-4", 3, false},
+    Side{"supply-high-point", Subject::stretch, 0},
+    Side{"return-high-point", Subject::stretch, 0},
+    Side{"return-dip", Subject::stretch, 1},
+    Side{"supply-dip", Subject::stretch, 1},
+    Side{"return-slope", Subject::stretch, 2},
+    Side{"air-locked", Subject::stretch, 3},
+    Side{"air-weakens-flow", Subject::stretch, 4},
+    Side{"not-cleared-by-running", Subject::stretch, 5},
+    Side{"outlet-over-limit", Subject::heat, 0},
+    Side{"boiling-margin", Subject::heat, 1},
+    Side{"bore-starves-flow", Subject::heat, 2},
+    Side{"cycles-over-4", Subject::heat, 3},
+    Side{"heater-chamber-traps-air", Subject::chamber, 0},
+    Side{"chamber-not-full", Subject::chamber, 1},
 };
 
 const Side* sideOf(const Finding& finding)
@@ -52,10 +64,10 @@ bool belongsUnder(const Finding& finding, const Finding& head)
         return true;
     const Side* own = sideOf(finding);
     const Side* of_head = sideOf(head);
-    if (!own || !of_head || of_head->side >= own->side || own->along_hose != of_head->along_hose)
+    if (!own || !of_head || of_head->side >= own->side || own->subject != of_head->subject)
         return false;
-    return own->along_hose ? finding.hose == head.hose && shared(finding, head) >= 0
-                           : finding.part == head.part;
+    return own->subject == Subject::stretch ? finding.hose == head.hose && shared(finding, head) >= 0
+                                            : finding.part == head.part;
 }
 
 using Fault = std::vector<Finding>;

@@ -133,12 +133,20 @@ namespace {
 
 bool isIn(RuleSet set, const Rule& rule, const Results& results)
 {
-    if ((set == RuleSet::after_warm_up) != (rule.needs == Needs::warm_up))
-        return false;
-    if (set == RuleSet::over_grades && rule.tilt == Tilt::same)
-        return false;
-    return rule.needs == Needs::layout || (rule.needs == Needs::circulation && results.running) ||
-           (rule.needs == Needs::warm_up && results.warm_up);
+    const bool has_what_it_needs = rule.needs == Needs::layout ||
+                                   (rule.needs == Needs::circulation && results.running) ||
+                                   (rule.needs == Needs::filling && results.filling && results.running) ||
+                                   (rule.needs == Needs::warm_up && results.warm_up);
+    const bool proven = rule.needs == Needs::filling || rule.needs == Needs::warm_up;
+    switch (set) {
+    case RuleSet::live:
+        return has_what_it_needs && !proven;
+    case RuleSet::over_grades:
+        return has_what_it_needs && rule.tilt != Tilt::same;
+    case RuleSet::proven:
+        break;
+    }
+    return has_what_it_needs && proven;
 }
 
 } // namespace

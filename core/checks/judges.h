@@ -64,6 +64,12 @@ void stalled(Judge& judge);
 void reverseCirculation(Judge& judge);
 void partTakesLoss(Judge& judge);
 void muchPower(Judge& judge);
+// air.cpp: what stays after filling
+void airLocked(Judge& judge);
+void airWeakensFlow(Judge& judge);
+void chamberNotFull(Judge& judge);
+void notClearedByRunning(Judge& judge);
+void lowCoolant(Judge& judge);
 // warming.cpp: warm-up and cycling
 void outletOverLimit(Judge& judge);
 void boilingMargin(Judge& judge);

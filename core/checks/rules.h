@@ -35,11 +35,12 @@ enum class Tilt {
 };
 
 /// What has to be computed before a rule can be judged.
-enum class Needs { layout, circulation, warm_up };
+enum class Needs { layout, circulation, filling, warm_up };
 
 /// What is known of how the job runs; null where it has not been computed.
 struct Results {
     const Running* running = nullptr;
+    const Filling* filling = nullptr; ///< with it `running` is past the air that stays
     const EngineWarmUp* warm_up = nullptr;
     const std::vector<HeaterBands>* bands = nullptr;
     const std::vector<BoreRow>* by_bore = nullptr;
@@ -76,9 +77,9 @@ std::optional<Verdict> verdict(double measured, Sense sense, const Limits& limit
 
 /// Which rules are judged together.
 enum class RuleSet {
-    live,         ///< all that need no warm-up
-    over_grades,  ///< of these, those that the grade changes
-    after_warm_up ///< those that need it
+    live,        ///< all that need neither filling nor warm-up
+    over_grades, ///< those that the grade changes, without warm-up
+    proven       ///< those that need filling or warm-up
 };
 
 /// What judging the rules gives.

@@ -37,7 +37,7 @@ constexpr std::array<UnitForm, 23> forms = {{
     {Unit::ampere, "A", {" A"}, {" A"}, "a current such as 12.5 A"},
     {Unit::kPa, "kPa", {" kPa"}, {" psi", kPa_per_psi}, "a pressure such as 103 kPa, 1 bar or 15 psi"},
     {Unit::Pa, "Pa", {" Pa"}, {" Pa"}, "a pressure such as 88 Pa"},
-    {Unit::m_per_s, "m/s", {" m/s"}, {" mph", m_per_s_per_mph}, "a speed such as 4 m/s, 15 km/h or 9 mph"},
+    {Unit::m_per_s, "m/s", {" m/s", 1, 0, 2}, {" mph", m_per_s_per_mph}, "a speed such as 4 m/s, 15 km/h or 9 mph"},
     {Unit::percent, "%", {" %"}, {" %"}, "a percentage such as 50 %"},
     {Unit::degree, "deg", {"°"}, {"°"}, "an angle such as 15 or 15°"},
     {Unit::metre, "m", {" m"}, {" ft", 0.3048, 0, 0}, "an altitude such as 1200 m or 3900 ft"},

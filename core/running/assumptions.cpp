@@ -68,6 +68,8 @@ constexpr std::array<Assumption, assumed_count> book = {{
      "own estimate, at a fast idle with the thermostat open; pumps differ", Unit::kPa, "", 12, 4, 30},
     {"running-coolant", "Coolant with the engine running", "common practice: a usual thermostat", Unit::degC,
      "", 85, 85, 85},
+    {"tank-per-metre", "Coolant in the surge tank, per metre of its height",
+     "own estimate: a tank of 250 by 160 mm", Unit::litre, "", 40, 20, 60},
 }};
 
 } // namespace
@@ -101,7 +103,7 @@ std::string valueText(const Assumption& assumption, double value, UnitSystem uni
 Assumptions::Assumptions()
 {
     for (std::size_t i = 0; i < assumed_count; ++i)
-        values[i] = book[i].value;
+        values_[i] = book[i].value;
 }
 
 Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
@@ -112,8 +114,8 @@ Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
         if (row == book.end() || !std::isfinite(change.value))
             continue;
         const auto index = static_cast<std::size_t>(row - book.begin());
-        values[index] = change.value;
-        from_sketch[index] = true;
+        values_[index] = change.value;
+        from_sketch_[index] = true;
     }
 }
 

@@ -41,6 +41,7 @@ enum class Assumed {
     pump_head,
     pump_suction,
     running_coolant,
+    tank_per_metre,
     count
 };
 constexpr std::size_t assumed_count = static_cast<std::size_t>(Assumed::count);
@@ -71,13 +72,13 @@ public:
     Assumptions();
     explicit Assumptions(const Sketch& sketch);
 
-    double operator[](Assumed which) const { return values[static_cast<std::size_t>(which)]; }
-    void set(Assumed which, double value) { values[static_cast<std::size_t>(which)] = value; }
-    bool changed(Assumed which) const { return from_sketch[static_cast<std::size_t>(which)]; }
+    double operator[](Assumed which) const { return values_[static_cast<std::size_t>(which)]; }
+    void set(Assumed which, double value) { values_[static_cast<std::size_t>(which)] = value; }
+    bool changed(Assumed which) const { return from_sketch_[static_cast<std::size_t>(which)]; }
 
 private:
-    std::array<double, assumed_count> values{};
-    std::array<bool, assumed_count> from_sketch{};
+    std::array<double, assumed_count> values_{};
+    std::array<bool, assumed_count> from_sketch_{};
 };
 
 /// The figures that bear on a sketch's results: without those whose fact is entered.

@@ -189,7 +189,7 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
             out.loops.push_back(loop);
     if (out.loops.empty())
         return lacks({}, "there is no loop with a heater yet");
-    const std::optional<double> coolant_l = coolantInEngine_l(sketch, assumed);
+    const std::optional<double> coolant_l = litresInEngine(sketch, assumed);
     if (!layout.jacket || !coolant_l || *coolant_l <= 0)
         return lacks({PartKind::engine, {}, 0},
                      "neither the engine's coolant volume nor its displacement is entered");
@@ -200,9 +200,8 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     FillRequest request;
     request.plumb = layout.plumb;
     request.method = methodOf(sketch.fill.by);
-    // Over the jacket only hoses to the tank and the tank itself, some 15 litres a metre (own estimate).
-    constexpr double over_mm = 1000;
-    constexpr double over_ml = 15000;
+    constexpr double over_mm = 1000; // over the jacket there is the tank
+    const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre]) * 1000;
     request.jacket = {{layout.jacket->lowest_mm, 0},
                       {layout.jacket->highest_mm, *coolant_l * 1000},
                       {layout.jacket->highest_mm + over_mm, *coolant_l * 1000 + over_ml}};
@@ -227,7 +226,16 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.missing_of = plan.missing_of;
     if (!plan.request)
         return out;
-    const FillResult filled = fill(*plan.request);
+    FillResult filled = fill(*plan.request);
+    if (filled.status == FillStatus::does_not_settle && !plan.request->then_open.empty()) {
+        // A valve that opens between very unequal heads can leave no state of rest to be found; filled with
+        // the valves open, the same loop ends much the same.
+        FillRequest open = *plan.request;
+        for (const ValvePlace& place : open.then_open)
+            open.loops[place.loop].valves[place.valve].open = true;
+        open.then_open.clear();
+        filled = fill(open);
+    }
     out.status = filled.status;
     if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
         out.missing = "filling could not be computed: " + filled.message;

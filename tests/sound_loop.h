@@ -10,7 +10,8 @@ namespace siphonwright::test {
 /// port at x 800, z 700, pointing right. An upright heater at x 1030, z 80: outlet opening at z 220 pointing
 /// up, inlet opening at x 990, z -40 pointing left. Hose 19 mm bore, 4 mm wall. Stubs 30 mm (outlet 40 mm).
 /// Ground at z -300: the heater ends 230 mm over it, the supply hose 246.5 mm. An iron engine of 650 kg with
-/// 30 l of coolant; 1500 W at its rated 120 V, on at 38 and off at 60 degC; from -15 degC to 20 degC in a day.
+/// 30 l of coolant; 1500 W at its rated 120 V, on at 38 and off at 60 degC; from -15 degC to 20 degC in a
+/// day.
 inline Sketch soundLoop()
 {
     Sketch s;

@@ -27,17 +27,18 @@ namespace {
 QString usage()
 {
     return QCoreApplication::translate(
-        "Headless", "siphonwright [FILE]                       open the window\n"
-                    "siphonwright check FILE... [--json] [--bands]\n"
-                    "                                          judge sketches; --bands: over all that is assumed\n"
-                    "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
-                    "                                          how the engine warms up\n"
-                    "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
-                    "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
-                    "siphonwright --help | --version\n"
-                    "\n"
-                    "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
-                    "written, or an argument is wrong.\n");
+        "Headless",
+        "siphonwright [FILE]                       open the window\n"
+        "siphonwright check FILE... [--json] [--bands]\n"
+        "                                          judge sketches; --bands: over all that is assumed\n"
+        "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
+        "                                          how the engine warms up\n"
+        "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
+        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
+        "siphonwright --help | --version\n"
+        "\n"
+        "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
+        "written, or an argument is wrong.\n");
 }
 
 } // namespace

@@ -20,8 +20,8 @@ Json findingJson(const Finding& finding);
 Json unconfirmedJson(const std::vector<Unconfirmed>& facts);
 Json hoseJson(const ResolvedHose& hose, const std::optional<Proof>& proof);
 
-/// Of an analysis that is proved: how each loop runs, the warm-up, the table by bore; and which assumed figures
-/// the sketch has replaced.
+/// Of an analysis that is proved: how each loop runs, the warm-up, the table by bore; and which assumed
+/// figures the sketch has replaced.
 Json loopsJson(const Checked& file);
 Json warmUpJson(const Checked& file);
 Json byBoreJson(const Checked& file);

@@ -71,9 +71,9 @@ Json reynoldsIn(const LoopRun& run, HoseRole role)
     const Circuit& circuit = run.circuit;
     const bool back = role == HoseRole::return_;
     const std::vector<LoopElement>& hose = back ? circuit.return_hose : circuit.supply_hose;
-    const auto longest = std::max_element(
-        hose.begin(), hose.end(),
-        [](const LoopElement& a, const LoopElement& b) { return a.length_m < b.length_m; });
+    const auto longest =
+        std::max_element(hose.begin(), hose.end(),
+                         [](const LoopElement& a, const LoopElement& b) { return a.length_m < b.length_m; });
     const auto place = static_cast<std::size_t>(longest - hose.begin()) + circuit.chamber.size() +
                        (back ? 0 : circuit.return_hose.size() + circuit.jacket.size());
     const std::vector<ElementState>& states = run.circulation.elements;
@@ -84,9 +84,8 @@ Json lossesJson(const LoopRun& run)
 {
     Json losses = Json::array();
     for (const NamedLoss& loss : largestLosses(run, run.circulation.parts.size()))
-        losses.push_back({{"part", partName(loss.part->part)},
-                          {"name", loss.part->name},
-                          {"share", number(loss.share)}});
+        losses.push_back(
+            {{"part", partName(loss.part->part)}, {"name", loss.part->name}, {"share", number(loss.share)}});
     return losses;
 }
 
@@ -105,8 +104,8 @@ Json loopJson(const Checked& file, const LoopRun& run)
     const bool computed = run.missing.empty();
     const Circulation& found = run.circulation;
     const bool flowing = computed && flows(found);
-    const bool still = computed && (found.status == CirculationStatus::stalled ||
-                                    found.status == CirculationStatus::closed);
+    const bool still =
+        computed && (found.status == CirculationStatus::stalled || found.status == CirculationStatus::closed);
     const auto in_flow = [&](double value) { return flowing ? number(value) : Json(nullptr); };
     const auto with_heads = [&](double value) { return flowing || still ? number(value) : Json(nullptr); };
     const ResultBand* band = bandOf(file, run.heater, Banded::flow_kg_per_s);

@@ -39,7 +39,8 @@ std::optional<WarmUpCommand> understood(const QStringList& arguments, QTextStrea
         const QString argument = arguments[i];
         if (options && argument == QLatin1String("--")) {
             options = false;
-        } else if (const auto hours = options ? valueOf(arguments, i, QStringLiteral("--hours")) : std::nullopt) {
+        } else if (const auto hours =
+                       options ? valueOf(arguments, i, QStringLiteral("--hours")) : std::nullopt) {
             command.hours = hours;
         } else if (const auto ambient =
                        options ? valueOf(arguments, i, QStringLiteral("--ambient")) : std::nullopt) {
@@ -65,8 +66,8 @@ std::optional<WarmUpCommand> understood(const QStringList& arguments, QTextStrea
 }
 
 /// A typed value within what a sketch may hold; nothing, with a sentence on `err`, when it is none.
-std::optional<double> typed(const char* option, const QString& text, Unit unit, UnitSystem units, double least,
-                            double most, QTextStream& err)
+std::optional<double> typed(const char* option, const QString& text, Unit unit, UnitSystem units,
+                            double least, double most, QTextStream& err)
 {
     const QString name = QString::fromLatin1(option);
     std::string problem;
@@ -127,7 +128,11 @@ std::vector<Finding> runningFindings(const Analysis& analysis)
 class WarmUpWords {
 public:
     WarmUpWords(const Sketch& sketch, const Analysis& analysis, QTextStream& out)
-        : sketch_(sketch), analysis_(analysis), warm_(analysis.proof->warm_up), units_(unitsOf(sketch)), out_(out)
+        : sketch_(sketch),
+          analysis_(analysis),
+          warm_(analysis.proof->warm_up),
+          units_(unitsOf(sketch)),
+          out_(out)
     {}
 
     void write() const
@@ -146,7 +151,10 @@ public:
 
 private:
     void line(const std::string& text) const { out_ << "  " << QString::fromStdString(text) << ".\n"; }
-    QString words(double value, Unit unit) const { return QString::fromStdString(format(value, unit, units_)); }
+    QString words(double value, Unit unit) const
+    {
+        return QString::fromStdString(format(value, unit, units_));
+    }
 
     void writeOutcome(const LoopOutcome& outcome, const Heater& heater) const
     {
@@ -185,7 +193,8 @@ private:
             const std::string text = std::string(row.title) + ": " + valueText(row, assumed[which], units_);
             out_ << tr("  assumed: %1").arg(QString::fromStdString(text));
             if (assumed.changed(which))
-                out_ << tr(" (changed; usually %1)").arg(QString::fromStdString(valueText(row, row.value, units_)));
+                out_ << tr(" (changed; usually %1)")
+                            .arg(QString::fromStdString(valueText(row, row.value, units_)));
             out_ << '\n';
         }
     }
@@ -205,8 +214,8 @@ QString writeCsv(const QString& path, const EngineWarmUp& warm)
             .arg(QString::fromStdString(format(textOf(warm), UnitSystem::metric)));
     QSaveFile file(path);
     const std::string text = csvOf(warm);
-    if (!file.open(QIODevice::WriteOnly) || file.write(text.data(), qint64(text.size())) != qint64(text.size()) ||
-        !file.commit())
+    if (!file.open(QIODevice::WriteOnly) ||
+        file.write(text.data(), qint64(text.size())) != qint64(text.size()) || !file.commit())
         return tr("%1 could not be written: %2").arg(path, file.errorString());
     return {};
 }

@@ -89,7 +89,8 @@ void outletOverLimit(Judge& judge)
     if (warm.result.status == WarmUpStatus::slush)
         judge.notJudged({}, "the coolant is slush at the start, so no warm-up can be computed");
     else if (warm.inputs && warm.result.loops.empty())
-        judge.notJudged({}, "no warm-up could be computed: " + format(warm.result.message, UnitSystem::metric));
+        judge.notJudged({},
+                        "no warm-up could be computed: " + format(warm.result.message, UnitSystem::metric));
     forEachOutcome(judge, [&](const Heater& heater, const LoopOutcome& outcome) {
         if (outcome.peak_outlet_degC)
             judgeFigure(judge, heater, *outcome.peak_outlet_degC, Banded::peak_outlet_degC,

@@ -79,7 +79,8 @@ class LoopResistance {
 public:
     /// \param elements ones in which problemIn(Loop) finds nothing
     explicit LoopResistance(const std::vector<LoopElement>& elements);
-    /// The same to the last bit, with losses that were evaluated before taken from `tables`, and others added.
+    /// The same to the last bit, with losses that were evaluated before taken from `tables`, and others
+    /// added.
     LoopResistance(const std::vector<LoopElement>& elements, LossTables& tables);
 
     std::size_t size() const { return elements_.size(); }

@@ -33,8 +33,8 @@ using Values = std::array<double, count>; ///< at every node
 } // namespace reynolds_nodes
 
 /// Coefficients of losses at the nodes, each different loss evaluated once: hoses have the same wall and the
-/// same ends throughout, and most of a loop's losses stay when one thing in it changes. That evaluation is most
-/// of the work of making a LoopResistance.
+/// same ends throughout, and most of a loop's losses stay when one thing in it changes. That evaluation is
+/// most of the work of making a LoopResistance.
 ///
 /// Kept tables only save time: what they hold is what would be computed. Copies share it, and may be used in
 /// different threads.

@@ -13,7 +13,8 @@ namespace {
 constexpr double m_per_mm = 1e-3;
 
 /// A bend by its angle: screwed elbows are made for 90 and 45 degrees, and a mitre is a hose that kinks. What
-/// turns by less than 45 degrees loses in proportion (own choice): a stub that is a little askew loses little.
+/// turns by less than 45 degrees loses in proportion (own choice): a stub that is a little askew loses
+/// little.
 Loss fittingBend(double angle_rad, double bore_m, bool mitre)
 {
     constexpr double degree = 3.14159265358979323846 / 180;

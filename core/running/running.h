@@ -34,9 +34,9 @@ struct Running {
     const LoopRun* loopOf(const Id& heater) const;
 };
 
-/// Steady circulation of every loop of the layout. Some tenths of a millisecond a loop; half of that where its
-/// losses are those of `previous`, which only saves time: results do not depend on it.
-/// \param options without its boiling point, which is the sketch's
+/// Steady circulation of every loop of the layout. Some tenths of a millisecond a loop; half of that where
+/// its losses are those of `previous`, which only saves time: results do not depend on it. \param options
+/// without its boiling point, which is the sketch's
 Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
                   const Running* previous = nullptr, const CirculationOptions& options = {});
 

@@ -33,8 +33,8 @@ struct ResultBand {
     std::vector<Assumed> drivers;
 };
 
-/// Of one heater; nothing where no sample has the result. Time to target and block at the end are the engine's,
-/// the same for all; energy is the heater's own.
+/// Of one heater; nothing where no sample has the result. Time to target and block at the end are the
+/// engine's, the same for all; energy is the heater's own.
 struct HeaterBands {
     Id heater;
     std::array<std::optional<ResultBand>, banded_count> results;

@@ -26,9 +26,8 @@ void add(std::string& line, double value)
 
 void addLoop(std::string& line, const LoopSample& loop)
 {
-    for (const double value :
-         {loop.outlet_degC, loop.inlet_degC, loop.return_degC, loop.return_surface_degC, loop.sensed_degC,
-          loop.swept_degC, loop.flow_kg_per_s, loop.power_W})
+    for (const double value : {loop.outlet_degC, loop.inlet_degC, loop.return_degC, loop.return_surface_degC,
+                               loop.sensed_degC, loop.swept_degC, loop.flow_kg_per_s, loop.power_W})
         add(line, value);
 }
 

@@ -47,16 +47,19 @@ double live(const char* name, const Sketch& sketch, double reference_us)
     std::printf("%s\n", name);
     line("  steady circulation, first time",
          median_us(300, [&] { sum += runSteady(sketch, before.layout, assumed).block_degC; }), reference_us);
-    line("  the same after an analysis",
-         median_us(300, [&] { sum += runSteady(sketch, before.layout, assumed, &before.running).block_degC; }),
-         reference_us);
+    line(
+        "  the same after an analysis",
+        median_us(300, [&] { sum += runSteady(sketch, before.layout, assumed, &before.running).block_degC; }),
+        reference_us);
     line("  analyse, first time", median_us(300, [&] { sum += analyse(sketch).running.block_degC; }),
          reference_us);
     Sketch changed = sketch;
-    line("  analyse, one hose changed since", median_us(300, [&] {
-             changed.hoses[0].edit([](Hose& h) { h.points[0].at.z += 0.01; });
-             sum += analyse(changed, &before).running.block_degC;
-         }),
+    line("  analyse, one hose changed since",
+         median_us(300,
+                   [&] {
+                       changed.hoses[0].edit([](Hose& h) { h.points[0].at.z += 0.01; });
+                       sum += analyse(changed, &before).running.block_degC;
+                   }),
          reference_us);
     return sum;
 }
@@ -68,28 +71,27 @@ double stages(const char* name, const Sketch& sketch, double reference_us)
     const std::stop_token never;
     double sum = 0;
     std::printf("%s\n", name);
-    line("  warm-up of a day, with its series", median_us(20, [&] {
-             sum += runWarmUp(sketch, level.layout, level.running, assumed).result.energy_J;
-         }),
+    line("  warm-up of a day, with its series",
+         median_us(20,
+                   [&] { sum += runWarmUp(sketch, level.layout, level.running, assumed).result.energy_J; }),
          reference_us);
-    line("  findings over the envelope", median_us(10, [&] {
-             sum += double(findingsOnEnvelope(sketch, level.layout, never).size());
-         }),
+    line("  findings over the envelope",
+         median_us(10, [&] { sum += double(findingsOnEnvelope(sketch, level.layout, never).size()); }),
          reference_us);
-    line("  sound grades", median_us(10, [&] {
-             const auto sound = soundGrades(sketch, level.layout, never);
-             sum += sound ? sound->high_percent : 0;
-         }),
+    line("  sound grades",
+         median_us(10,
+                   [&] {
+                       const auto sound = soundGrades(sketch, level.layout, never);
+                       sum += sound ? sound->high_percent : 0;
+                   }),
          reference_us);
     line("  table by bore", median_us(5, [&] { sum += double(byBore(sketch).size()); }), reference_us);
-    line("  bands of 200 samples", median_us(3, [&] {
-             sum += double(runningBands(sketch, level.layout).size());
-         }),
-         reference_us);
+    line("  bands of 200 samples",
+         median_us(3, [&] { sum += double(runningBands(sketch, level.layout).size()); }), reference_us);
     ProofOptions without;
     without.bands = false;
-    line("  prove without bands", median_us(5, [&] { sum += double(prove(sketch, level, without)->sag.size()); }),
-         reference_us);
+    line("  prove without bands",
+         median_us(5, [&] { sum += double(prove(sketch, level, without)->sag.size()); }), reference_us);
     line("  prove with bands", median_us(3, [&] { sum += double(prove(sketch, level)->sag.size()); }),
          reference_us);
     return sum;

@@ -5,8 +5,7 @@ namespace siphonwright::test {
 std::vector<Case> allCases()
 {
     std::vector<Case> all = hoseCases();
-    for (const auto& group :
-         {placeCases(), circuitCases(), clearanceCases(), runningCases(), warmingCases()})
+    for (const auto& group : {placeCases(), circuitCases(), clearanceCases(), runningCases(), warmingCases()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

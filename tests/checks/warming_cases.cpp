@@ -107,10 +107,7 @@ std::vector<Case> targetCases()
         Case::ofResults(rule, "reached in 95 of 100", passes, reached(3600, 0.95)),
         Case::ofResults(rule, "reached in 94 of 100", advice, reached(3600, 0.94)),
         Case::ofResults(rule, "not reached, though it may be", caution, reached(std::nullopt, 0.5)),
-        {rule, "much colder than one heater is for", caution,
-         [](Sketch& s) {
-             s.plan.target_degC = 80;
-         }},
+        {rule, "much colder than one heater is for", caution, [](Sketch& s) { s.plan.target_degC = 80; }},
         {rule, "no mass and no displacement entered", passes,
          [](Sketch& s) {
              s.engine->mass_kg = {};
@@ -152,10 +149,11 @@ std::vector<Case> boreCases()
                         bores(90, 4, row(25.4, 70, 1, false))),
         Case::ofResults(rule, "no table yet", passes,
                         [](CaseResults& r) { r.outcome().peak_outlet_degC = 90; }),
-        Case::ofResults(rule, "the stock size it has is not a larger one", passes, [](CaseResults& r) {
-            r.outcome().peak_outlet_degC = 90;
-            r.by_bore = {row(19.05, 80, 1)};
-        }),
+        Case::ofResults(rule, "the stock size it has is not a larger one", passes,
+                        [](CaseResults& r) {
+                            r.outcome().peak_outlet_degC = 90;
+                            r.by_bore = {row(19.05, 80, 1)};
+                        }),
         [&] {
             Case between(rule, "drawn between two stock sizes", caution, [](Sketch& s) {
                 for (Shared<Hose>& hose : s.hoses)

@@ -168,7 +168,8 @@ namespace {
 /// The one file of a check in JSON.
 QJsonObject checkedFile(const QStringList& arguments)
 {
-    return jsonOf(run(QStringList{QStringLiteral("check"), QStringLiteral("--json")} + arguments))[0].toObject();
+    return jsonOf(run(QStringList{QStringLiteral("check"), QStringLiteral("--json")} + arguments))[0]
+        .toObject();
 }
 
 void verifyKeys(const QJsonObject& object, std::initializer_list<const char*> keys)
@@ -319,8 +320,8 @@ void TestHeadless::whatIsMissingForRunningIsSaid()
 void TestHeadless::everyNumberIsFiniteOrNull_data()
 {
     QTest::addColumn<QString>("path");
-    for (const char* name : {"sound-bus", "vee-crossing", "generator-two-heaters", "supply-hump", "return-dip",
-                             "hose-too-small", "ports-too-close", "above-level"})
+    for (const char* name : {"sound-bus", "vee-crossing", "generator-two-heaters", "supply-hump",
+                             "return-dip", "hose-too-small", "ports-too-close", "above-level"})
         QTest::newRow(name) << sample(name);
     QTest::newRow("an empty drawing") << changed(folder_, "sound-bus", "empty", [](QJsonObject& sketch) {
         for (const char* key : {"engine", "tank", "ports", "heaters", "hoses"})
@@ -339,10 +340,11 @@ void TestHeadless::everyNumberIsFiniteOrNull()
     // What is not a number is written as null, which what was computed must not be.
     for (const QJsonValue& loop : file[QStringLiteral("loops")].toArray()) {
         const bool flows = loop[QStringLiteral("state")].toString() == QLatin1String("circulates");
-        for (const char* key : {"flow_kg_per_s", "flow_l_per_min", "inlet_degC", "outlet_degC", "drive_Pa",
-                                "drive_mm", "resistance_Pa", "resistance_mm", "reynolds_return",
-                                "reynolds_supply"})
-            QVERIFY2(loop[QLatin1String(key)].isDouble() || (!flows && loop[QLatin1String(key)].isNull()), key);
+        for (const char* key :
+             {"flow_kg_per_s", "flow_l_per_min", "inlet_degC", "outlet_degC", "drive_Pa", "drive_mm",
+              "resistance_Pa", "resistance_mm", "reynolds_return", "reynolds_supply"})
+            QVERIFY2(loop[QLatin1String(key)].isDouble() || (!flows && loop[QLatin1String(key)].isNull()),
+                     key);
     }
     for (const QJsonValue& warm : file[QStringLiteral("warm_up")].toArray()) {
         const bool computed = warm[QStringLiteral("missing")].isNull();
@@ -355,8 +357,8 @@ void TestHeadless::everyNumberIsFiniteOrNull()
 void TestHeadless::wordsSayHowItRuns()
 {
     const Run sound = run({QStringLiteral("check"), sample("sound-bus")});
-    const QRegularExpression loop(
-        QStringLiteral("  Tank heater 1.5 kW: [0-9.]+ l/min, [0-9.]+ °C in, [0-9.]+ °C out, [0-9.]+ mm drives\\.\n"));
+    const QRegularExpression loop(QStringLiteral(
+        "  Tank heater 1.5 kW: [0-9.]+ l/min, [0-9.]+ °C in, [0-9.]+ °C out, [0-9.]+ mm drives\\.\n"));
     QVERIFY2(loop.match(sound.out).hasMatch(), qPrintable(sound.out));
     QVERIFY(sound.out.contains(QStringLiteral("  Warm-up: 15 °C after ")));
 }
@@ -366,9 +368,10 @@ void TestHeadless::aWarmUpIsSaidInWords()
     const Run result = run({QStringLiteral("warm-up"), sample("sound-bus")});
     QCOMPARE(result.err, QString());
     QCOMPARE(result.code, 0);
-    for (const char* part : {"Warm-up: 15 °C after ", " kWh", "coolant leaves at ", "times in its worst hour",
-                             "under boiling", "the return is warm to the hand", "an infrared thermometer reads",
-                             "assumed: Loss of hose ends, times the formula: 1\n"})
+    for (const char* part :
+         {"Warm-up: 15 °C after ", " kWh", "coolant leaves at ", "times in its worst hour", "under boiling",
+          "the return is warm to the hand", "an infrared thermometer reads",
+          "assumed: Loss of hose ends, times the formula: 1\n"})
         QVERIFY2(result.out.contains(QString::fromUtf8(part)), part);
     // The mass is entered, so nothing is assumed in its place.
     QVERIFY(!result.out.contains(QStringLiteral("per litre of displacement")));
@@ -382,7 +385,7 @@ void TestHeadless::typedFiguresTakeThePlaceOfTheSketchs()
     };
     const QString as_drawn = out({});
     const QString celsius = out({QStringLiteral("--ambient"), QStringLiteral("-4 C")});
-    QCOMPARE(celsius, out({QStringLiteral("--ambient=24.8 F")})); // -4 degC
+    QCOMPARE(celsius, out({QStringLiteral("--ambient=24.8 F")}));                // -4 degC
     QCOMPARE(celsius, out({QStringLiteral("--ambient"), QStringLiteral("-4")})); // the sketch is metric
     QVERIFY(celsius != as_drawn);
     QVERIFY(out({QStringLiteral("--hours"), QStringLiteral("2")}).contains(QStringLiteral("after 2 h")));
@@ -418,7 +421,8 @@ void TestHeadless::aWarmUpThatStopsTheJobEndsWithOne()
     // Far more power than this loop can carry off, and a thermostat that lets it.
     const QString path = changed(folder_, "sound-bus", "too-hot", [](QJsonObject& sketch) {
         const auto fact = [](double value) {
-            return QJsonObject{{QStringLiteral("value"), value}, {QStringLiteral("source"), QStringLiteral("manual")}};
+            return QJsonObject{{QStringLiteral("value"), value},
+                               {QStringLiteral("source"), QStringLiteral("manual")}};
         };
         changeHeater(sketch, "power_W", fact(4500));
         changeHeater(sketch, "off_degC", fact(95));

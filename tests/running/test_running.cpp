@@ -74,8 +74,8 @@ std::vector<LoopElement> returnByHand()
     return {stub, rising, bend, level, port};
 }
 
-/// The supply by hand: port (100, 440) down over a stub of 30 mm and hose to z -40, by a bend of 90 degrees on
-/// 150 mm to the right, level to (960, -40), stub to the inlet opening (990, -40).
+/// The supply by hand: port (100, 440) down over a stub of 30 mm and hose to z -40, by a bend of 90 degrees
+/// on 150 mm to the right, level to (960, -40), stub to the inlet opening (990, -40).
 std::vector<LoopElement> supplyByHand()
 {
     const double down = 410 - (-40) - 150;
@@ -189,12 +189,11 @@ void TestRunning::aDrawnLoopClosesOnItself()
     for (const auto* hose : {&circuit.return_hose, &circuit.supply_hose})
         for (const LoopElement& element : *hose)
             hoses_m += element.length_m;
-    const double drawn_mm =
-        layout.hoses[0]->path.line.length() + layout.hoses[1]->path.line.length();
+    const double drawn_mm = layout.hoses[0]->path.line.length() + layout.hoses[1]->path.line.length();
     VERIFY_NEAR(hoses_m * 1000, drawn_mm, 1e-9);
     // Jacket: from the return port's height down to the supply port's, along plumb.
-    const double fall_mm = layout.plumb.height(sketch.ports[0].position) -
-                           layout.plumb.height(sketch.ports[1].position);
+    const double fall_mm =
+        layout.plumb.height(sketch.ports[0].position) - layout.plumb.height(sketch.ports[1].position);
     VERIFY_NEAR(circuit.jacket[0].rise_m * 1000, fall_mm, 1e-6);
 }
 
@@ -267,8 +266,8 @@ void TestRunning::whatIsMissingIsNamed_data()
 {
     QTest::addColumn<int>("index");
     int index = 0;
-    for (const char* name : {"power", "bore", "kind of antifreeze", "share of antifreeze", "coolant in the engine",
-                             "a hose", "too much antifreeze"})
+    for (const char* name : {"power", "bore", "kind of antifreeze", "share of antifreeze",
+                             "coolant in the engine", "a hose", "too much antifreeze"})
         QTest::newRow(name) << index++;
 }
 
@@ -294,8 +293,7 @@ void TestRunning::whatIsMissingIsNamed()
     one.leave_out(sketch);
     const Running running = runningOf(sketch);
     QCOMPARE(running.loops.size(), std::size_t{1});
-    QVERIFY2(running.loops[0].missing.find(one.named) != std::string::npos,
-             running.loops[0].missing.c_str());
+    QVERIFY2(running.loops[0].missing.find(one.named) != std::string::npos, running.loops[0].missing.c_str());
     const EngineWarmUp warm = runWarmUp(sketch, layoutOf(sketch), running, Assumptions(sketch));
     QCOMPARE(warm.missing, running.loops[0].missing);
     QVERIFY(!warm.inputs && warm.result.loops.empty());

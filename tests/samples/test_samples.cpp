@@ -197,10 +197,10 @@ void SamplesTest::aSoundSampleHoldsOverAllThatIsAssumed()
     }
     // What is found on grades or by the proof besides is advice, and none of it on how the job runs.
     for (const Finding& finding : analysis.findings)
-        QVERIFY2(finding.only_on_grade || expected(name).contains(line(QStringLiteral("advice"),
-                                              QString::fromStdString(finding.rule),
-                                              QString::fromStdString(finding.hose),
-                                              QString::fromStdString(finding.part.id))),
+        QVERIFY2(finding.only_on_grade ||
+                     expected(name).contains(
+                         line(QStringLiteral("advice"), QString::fromStdString(finding.rule),
+                              QString::fromStdString(finding.hose), QString::fromStdString(finding.part.id))),
                  finding.rule.c_str());
 }
 

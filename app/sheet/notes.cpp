@@ -137,10 +137,11 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.setPen(QPen(page.palette.ink, 0.35));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
-    const std::vector<Section> sections = {
-        findingsSection(page.sketch, page.analysis), notJudgedSection(page.analysis),
-        marginsSection(page.sketch, page.analysis),  choicesSection(page.sketch),
-        partsSection(page.sketch, page.analysis),    cautionsSection()};
+    const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
+                                           notJudgedSection(page.analysis),
+                                           marginsSection(page.sketch, page.analysis),
+                                           choicesSection(page.sketch),
+                                           partsSection(page.sketch, page.analysis), cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)
         shown.push_back(section.items.size());

@@ -1,4 +1,5 @@
 #include "tests/warm_up/typical_engine.h"
+
 #include "tests/warm_up/warm_up_bands.h"
 
 #ifdef SIPHONWRIGHT_HAS_CVODE

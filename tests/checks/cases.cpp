@@ -36,7 +36,7 @@ Judged judgeCase(const Case& one)
     known.bands = results.bands.empty() ? nullptr : &results.bands;
     known.by_bore = results.by_bore.empty() ? nullptr : &results.by_bore;
     const bool warmed = rule->needs == Needs::warm_up;
-    out.judgement = judge(sketch, out.layout, known, warmed ? RuleSet::after_warm_up : RuleSet::live);
+    out.judgement = judge(sketch, out.layout, known, warmed ? RuleSet::proven : RuleSet::live);
     return out;
 }
 

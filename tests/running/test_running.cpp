@@ -63,11 +63,14 @@ std::vector<LoopElement> returnByHand()
     const double across = slant - tangent;
     LoopElement stub = with(piece(40, 40), Loss::entrance(0.019));
     LoopElement rising = with(piece(up, up), Loss::hoseEnd(0.019, 0.015, 0.030));
-    rising = with(rising, Loss::ballValve(0.019));
     LoopElement bend = piece(150 * turn, tangent + tangent * 10 / slant);
     bend = with(bend, Loss::hoseBend(turn, 0.150, 0.019));
+    bend = with(bend, Loss::ballValve(0.019)); // 470 mm along the hose, which is in the bend
     LoopElement level = with(piece(across, across * 10 / slant), Loss::hoseEnd(0.019, 0.015, 0.030));
+    // The port's stub is level: a corner of so few degrees loses in proportion to an elbow of 45.
+    const double askew = std::atan2(10, 200) / (pi / 4);
     LoopElement port = with(piece(30, 0), Loss::exit(0.019));
+    port = with(port, Loss::twoK(500 * askew, 0.20 * askew, 0.019));
     return {stub, rising, bend, level, port};
 }
 

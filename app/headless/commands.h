@@ -19,10 +19,13 @@ struct Checked {
 };
 
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int fill(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
 
 /// For people: findings in words, how many were not judged, a closing line.
 void writeWords(const Checked& file, QTextStream& out);
+/// For people: pockets that close the bore, and the top-up.
+void writeAir(const Checked& file, UnitSystem units, QTextStream& out);
 /// For programs: always an array, one entry per file; what does not apply is null.
 std::string jsonOf(const std::vector<Checked>& files);
 

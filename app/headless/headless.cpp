@@ -14,6 +14,7 @@ QString usage()
     return QCoreApplication::translate(
         "Headless", "siphonwright [FILE]                       open the window\n"
                     "siphonwright check FILE... [--json]       judge sketches\n"
+                    "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
                     "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
                     "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
                     "siphonwright --help | --version\n"
@@ -30,6 +31,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("check"))
         return headless::check(rest, out, err);
+    if (command == QLatin1String("fill"))
+        return headless::fill(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {

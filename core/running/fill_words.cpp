@@ -107,6 +107,12 @@ Message textOfElement(const FillEvent& event, const FillNetwork& network, const 
     return {patternOf(event.kind), {{element.height_mm, Unit::mm}}, {nameOfHeater(*loop.heater)}};
 }
 
+std::string heaterName(const Id& id, const Sketch& sketch)
+{
+    const Heater* heater = sketch.heater(id);
+    return heater ? nameOfHeater(*heater) : "Heater " + id;
+}
+
 /// A change of bore under the crown of its hose is nothing that a person would look at.
 bool worthSaying(const FillEvent& event, const FillNetwork& network)
 {
@@ -177,8 +183,7 @@ std::string placeOf(const PocketFound& pocket, const Sketch& sketch)
 {
     if (const Hose* hose = sketch.hose(pocket.hose))
         return nameOfHose(*hose);
-    const Heater* heater = sketch.heater(pocket.heater);
-    return "the chamber of " + (heater ? nameOfHeater(*heater) : "Heater " + pocket.heater);
+    return "the chamber of " + heaterName(pocket.heater, sketch);
 }
 
 Message textOf(const PocketFound& pocket, const Sketch& sketch, const Plumb& plumb)
@@ -210,10 +215,29 @@ Message clearingOf(const PocketFound& pocket)
     return text;
 }
 
+Message topUpOf(const Filling& filling)
+{
+    return {"After the engine has run and cooled, top up {0}.", {{filling.top_up_ml, Unit::ml}}, {}};
+}
+
+std::optional<Message> coldestOf(const Filling& filling, const Sketch& sketch)
+{
+    const Fact<double>& coldest = sketch.site.coldest_ambient_degC;
+    if (!filling.missing.empty() || !coldest.known())
+        return std::nullopt;
+    return Message{"At {0} the coolant has shrunk and stands at {1}.",
+                   {{*coldest.value, Unit::degC}, {filling.coldest_level_mm, Unit::mm}},
+                   {}};
+}
+
+Message baredOf(const LoopAir& air, const Sketch& sketch)
+{
+    return {"Coolant does not cover the element of {a}.", {}, {heaterName(air.heater, sketch)}};
+}
+
 Message runningOf(const LoopAir& air, const Sketch& sketch)
 {
-    const Heater* heater = sketch.heater(air.heater);
-    const std::string name = heater ? nameOfHeater(*heater) : "Heater " + air.heater;
+    const std::string name = heaterName(air.heater, sketch);
     if (air.running.flow_l_per_min <= 0)
         return {"With the engine running nothing is known to flow through {a}.", {}, {name}};
     Message text{

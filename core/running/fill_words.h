@@ -3,6 +3,7 @@
 #include "core/quantity/quantity.h"
 #include "core/running/filling.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,6 +37,15 @@ Message clearingOf(const PocketFound& pocket);
 
 /// What a pocket lies in: a hose or a heater's chamber, by name.
 std::string placeOf(const PocketFound& pocket, const Sketch& sketch);
+
+/// What is poured back once the engine has run and cooled down again.
+Message topUpOf(const Filling& filling);
+
+/// Where the level falls to at the coldest ambient; nothing where that is not entered.
+std::optional<Message> coldestOf(const Filling& filling, const Sketch& sketch);
+
+/// That coolant does not cover a heater's element.
+Message baredOf(const LoopAir& air, const Sketch& sketch);
 
 /// Flow through a heater's hoses with the engine running, and its direction.
 Message runningOf(const LoopAir& air, const Sketch& sketch);

@@ -134,6 +134,7 @@ void coverElements(Filling& out, const FillPlanOf& plan, const FillResult& fille
     for (std::size_t i = 0; i < plan.loops.size(); ++i) {
         LoopAir& air = out.loops[i];
         if (plan.loops[i].heights->element_top_mm && element < filled.covered_at_mm.size()) {
+            air.element_known = true;
             air.element_covered_at_mm = filled.covered_at_mm[element++];
             air.element_covered = air.element_covered_at_mm.has_value();
         }
@@ -249,6 +250,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
         out.missing = "filling could not be computed: " + filled.message;
         return out;
     }
+    out.density_kg_per_m3 = plan.request->density_kg_per_m3;
     out.level_mm = filled.jacket_level_mm;
     out.coldest_level_mm = out.level_mm;
     out.coolant_ml = filled.coolant_ml;

@@ -35,6 +35,7 @@ struct PocketFound {
 struct LoopAir {
     Id heater;
     std::optional<double> element_covered_at_mm; ///< level of the jacket when coolant reached its top
+    bool element_known = false;                  ///< its top is entered
     bool element_covered = false;
     double chamber_gas_ml = 0;
     PumpFlow running;               ///< with the engine running
@@ -45,9 +46,10 @@ struct Filling {
     PartRef missing_of;
     std::string missing; ///< empty: computed
     FillStatus status = FillStatus::filled;
-    double level_mm = 0;   ///< filled to, along plumb
-    double coolant_ml = 0; ///< in hoses and chambers
-    double top_up_ml = 0;  ///< after the engine has run and cooled
+    double density_kg_per_m3 = 0; ///< of the coolant while filling
+    double level_mm = 0;          ///< filled to, along plumb
+    double coolant_ml = 0;        ///< in hoses and chambers
+    double top_up_ml = 0;         ///< after the engine has run and cooled
     double coldest_level_mm =
         0; ///< where coolant shrinks to at the coldest ambient; level_mm if that is not entered
     std::vector<LoopAir> loops;

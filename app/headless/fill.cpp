@@ -98,12 +98,17 @@ void writeEnd(const FilledFile& file, UnitSystem units, QTextStream& out)
         out << QString(indent, QLatin1Char(' ')) << text << '\n';
     };
     line(words(endOf(filling), units));
+    constexpr double worth_saying_ml = 0.5;
+    std::size_t said = 0;
     for (const PocketFound& pocket : filling.pockets) {
+        if (!pocket.closes_bore && pocket.volume_ml < worth_saying_ml)
+            continue;
+        ++said;
         line(words(textOf(pocket, file.sketch, file.analysis.layout.plumb), units));
         if (pocket.closes_bore)
             line(words(clearingOf(pocket), units), 4);
     }
-    if (filling.pockets.empty())
+    if (said == 0 && filling.missing.empty())
         line(tr("No air stays."));
     for (const LoopAir& air : filling.loops) {
         if (air.element_known && !air.element_covered)

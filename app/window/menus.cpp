@@ -145,7 +145,7 @@ void MainWindow::buildHelpMenu()
     connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this,
             [this] { showCautions(*this); });
     connect((*actions_)[QStringLiteral("teaching")], &QAction::triggered, this,
-            [this] { showTeaching(*this); });
+            [this] { showTeaching(*this, [this](const QString& name) { files_->startSample(name); }); });
     connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
     connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
             [this] { first_steps_->restart(); });

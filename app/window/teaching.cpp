@@ -4,11 +4,12 @@
 #include <QDialog>
 #include <QFile>
 #include <QTextBrowser>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace siphonwright {
 
-void showTeaching(QWidget& window)
+void showTeaching(QWidget& window, const std::function<void(const QString&)>& open_sample)
 {
     const QString name = QStringLiteral("teaching");
     if (auto* open = window.findChild<QDialog*>(name)) {
@@ -25,6 +26,11 @@ void showTeaching(QWidget& window)
     dialog->setWindowTitle(QCoreApplication::translate("Teaching", "Teaching air locks"));
     auto* text = new QTextBrowser(dialog);
     text->setMarkdown(QString::fromUtf8(page.readAll()));
+    text->setOpenLinks(false);
+    QObject::connect(text, &QTextBrowser::anchorClicked, &window, [open_sample](const QUrl& link) {
+        if (link.scheme() == QLatin1String("sample"))
+            open_sample(link.path());
+    });
     text->setFrameShape(QFrame::NoFrame);
     text->document()->setDocumentMargin(18);
     auto* column = new QVBoxLayout(dialog);

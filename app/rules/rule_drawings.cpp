@@ -29,6 +29,8 @@ QString titleOf(Group group)
         return tr("Coolant");
     case Group::connections:
         return tr("Connections");
+    case Group::air:
+        return tr("Air");
     case Group::other:
         return tr("Other");
     }
@@ -44,7 +46,7 @@ std::vector<const RuleDrawing*> allDrawings()
 {
     std::vector<const RuleDrawing*> all;
     for (const auto& group : {elevationDrawings(), heaterDrawings(), portDrawings(), hoseDrawings(),
-                              coolantDrawings(), connectionDrawings()})
+                              coolantDrawings(), connectionDrawings(), airDrawings()})
         for (const RuleDrawing& drawing : group)
             all.push_back(&drawing);
     return all;

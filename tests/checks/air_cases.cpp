@@ -57,15 +57,6 @@ std::vector<AirCase> lockedCases()
          },
          {},
          true},
-        {rule,
-         "neither coolant volume nor displacement is entered",
-         std::nullopt,
-         [](Sketch& s) {
-             s.engine->coolant_volume_l = {};
-             s.engine->displacement_l = {};
-         },
-         {},
-         true},
     };
 }
 

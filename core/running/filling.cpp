@@ -1,6 +1,7 @@
 #include "core/running/filling.h"
 
 #include "core/layout/wording.h"
+#include "core/running/narrowing.h"
 #include "core/running/running.h"
 #include "core/sketch/edits.h"
 
@@ -94,6 +95,22 @@ double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, do
     return level_mm;
 }
 
+/// What a pocket that does not close its bore leaves open at its crest.
+void findOpening(PocketFound& found, const AirPocket& pocket, const Filled& end)
+{
+    constexpr double worth_counting_ml = 0.5; // what lies in a corner bothers no flow
+    for (const Throat& throat : end.network->throats) {
+        if (throat.kind != ThroatKind::crest || throat.loop != pocket.loop || throat.part != pocket.part ||
+            throat.along_mm != pocket.along_mm)
+            continue;
+        found.bore_mm = throat.bore_mm;
+        const double level_mm =
+            std::min(end.state.cells[throat.left].level_mm, end.state.cells[throat.right].level_mm);
+        if (!found.closes_bore && found.volume_ml >= worth_counting_ml && level_mm > throat.floor_mm)
+            found.open_share = openShare(throat.bore_mm, level_mm - throat.floor_mm);
+    }
+}
+
 /// Where a pocket lies on the drawing.
 PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 {
@@ -117,10 +134,11 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 }
 
 /// Pockets of the end state, with what running the engine does to each.
-void findPockets(Filling& out, const FillPlanOf& plan, const PurgeResult& purged)
+void findPockets(Filling& out, const FillPlanOf& plan, const Filled& end, const PurgeResult& purged)
 {
     for (const PurgedPocket& one : purged.pockets) {
         PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop]);
+        findOpening(found, one.pocket, end);
         found.velocity_m_per_s = one.velocity_m_per_s;
         found.clears = one.clears;
         found.cleared_by_running = one.verdict;
@@ -268,7 +286,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     }
     coverElements(out, plan, filled);
     const PurgeResult purged = purge(filled.end, purge_request);
-    findPockets(out, plan, purged);
+    findPockets(out, plan, filled.end, purged);
     out.top_up_ml = std::max(0.0, purged.topped_up_ml);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     if (coolant.fluid && sketch.site.coldest_ambient_degC.known()) {

@@ -26,6 +26,10 @@ struct PocketFound {
     double height_mm = 0;  ///< between its two surfaces as forward flow would press them
     double reverse_mm = 0; ///< the same against reverse flow
     bool closes_bore = false;
+    /// Share of the bore that lies under it at its crest, where it narrows the bore but does not close it; 1
+    /// otherwise.
+    double open_share = 1;
+    double bore_mm = 0; ///< at its crest; 0 in a chamber
     Clearing cleared_by_running = Clearing::stays;
     double velocity_m_per_s = 0; ///< that the engine's pump gives where the pocket has to go down
     ClearingRange clears;        ///< velocity that takes it away, by the published forms

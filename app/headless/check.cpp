@@ -137,6 +137,7 @@ void writeWords(const Checked& file, QTextStream& out)
     if (file.analysis.proof) {
         writeMargins(file, units, out);
         writeRunning(file, units, out);
+        writeAir(file, units, out);
     }
     const Analysis& a = file.analysis;
     out << "  "

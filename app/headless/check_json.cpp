@@ -1,3 +1,4 @@
+#include "app/headless/air_json.h"
 #include "app/headless/json.h"
 
 #include <utility>
@@ -44,6 +45,8 @@ Json fileJson(const Checked& file)
                            {"left", number(margin.left)},
                            {"unit", nameOf(margin.unit)}});
     entry["margins"] = std::move(margins);
+    entry["air"] = airJson(file.analysis.proof->filling);
+    entry["fill"] = fillJson(file.analysis.proof->filling);
     entry["unconfirmed"] = unconfirmedJson(file.analysis.unconfirmed);
     Json off = Json::array();
     for (const LimitChange& change : file.sketch.limits)

@@ -20,6 +20,7 @@ struct Checked {
 };
 
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int fill(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err);
 
@@ -31,6 +32,8 @@ UnitSystem unitsOf(const Sketch& sketch);
 void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out);
 /// For people: findings in words, how many were not judged, how it runs, a closing line.
 void writeWords(const Checked& file, QTextStream& out);
+/// For people: pockets that close the bore, and the top-up.
+void writeAir(const Checked& file, UnitSystem units, QTextStream& out);
 /// For programs: always an array, one entry per file; what does not apply is null.
 std::string jsonOf(const std::vector<Checked>& files);
 

@@ -31,6 +31,8 @@ QString titleOf(Group group)
         return tr("Connections");
     case Group::running:
         return tr("Running");
+    case Group::air:
+        return tr("Air");
     case Group::other:
         return tr("Other");
     }
@@ -46,7 +48,7 @@ std::vector<const RuleDrawing*> allDrawings()
 {
     std::vector<const RuleDrawing*> all;
     for (const auto& group : {elevationDrawings(), heaterDrawings(), portDrawings(), hoseDrawings(),
-                              coolantDrawings(), connectionDrawings(), runningDrawings()})
+                              coolantDrawings(), connectionDrawings(), runningDrawings(), airDrawings()})
         for (const RuleDrawing& drawing : group)
             all.push_back(&drawing);
     return all;

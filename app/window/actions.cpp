@@ -148,6 +148,8 @@ constexpr Row table[] = {
     {"insert-area", QT_TRANSLATE_NOOP("Actions", "Keep-clear area"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a square area to be shaped")},
 
+    {"teaching", QT_TRANSLATE_NOOP("Actions", "&Teaching air locks"), "",
+     QT_TRANSLATE_NOOP("Actions", "Lessons, faults to find and their answers, for a trainer")},
     {"cautions", QT_TRANSLATE_NOOP("Actions", "&Cautions"), "F1",
      QT_TRANSLATE_NOOP("Actions", "What to heed before and during the work")},
     {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First steps"), "",

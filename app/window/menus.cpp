@@ -8,6 +8,7 @@
 #include "app/window/main_window.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/teaching.h"
 
 #include "core/sketch/templates.h"
 
@@ -162,10 +163,12 @@ void MainWindow::buildInsertMenu()
 
 void MainWindow::buildHelpMenu()
 {
-    addMenu(tr("&Help"),
-            {QStringLiteral("first-steps"), QStringLiteral("cautions"), QString(), QStringLiteral("about")});
+    addMenu(tr("&Help"), {QStringLiteral("first-steps"), QStringLiteral("teaching"),
+                          QStringLiteral("cautions"), QString(), QStringLiteral("about")});
     connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this,
             [this] { showCautions(*this); });
+    connect((*actions_)[QStringLiteral("teaching")], &QAction::triggered, this,
+            [this] { showTeaching(*this, [this](const QString& name) { files_->startSample(name); }); });
     connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
     connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
             [this] { first_steps_->restart(); });

@@ -106,6 +106,8 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     out.running = level.running;
     out.filling = fillOf(sketch, level.layout, &out.running, assumed);
     passAir(out.running, sketch, level.layout, out.filling);
+    out.bleeds = bleedCures(sketch, level.layout, out.filling, stop);
+    out.filled_clean = hosesFilledClean(sketch, level.layout, level.findings, out.filling, stop);
     out.warm_up = runWarmUp(sketch, level.layout, out.running, assumed);
     done_so_far();
     out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
@@ -139,6 +141,8 @@ Analysis withProof(Analysis level, Proof proof)
     std::vector<Finding> all = apart(std::move(level.findings));
     append(all, proof.found);
     append(all, proof.on_grade);
+    outrank(all, proof.filled_clean);
+    adviseBleeds(all, proof.bleeds);
     level.findings = faultsOf(std::move(all));
     // Where air stays, the flow past it is what there is.
     for (LoopRun& run : level.running.loops) {

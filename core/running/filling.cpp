@@ -1,6 +1,7 @@
 #include "core/running/filling.h"
 
 #include "core/layout/wording.h"
+#include "core/running/narrowing.h"
 #include "core/running/running.h"
 #include "core/sketch/edits.h"
 
@@ -94,6 +95,22 @@ double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, do
     return level_mm;
 }
 
+/// What a pocket that does not close its bore leaves open at its crest.
+void findOpening(PocketFound& found, const AirPocket& pocket, const Filled& end)
+{
+    constexpr double worth_counting_ml = 0.5; // what lies in a corner bothers no flow
+    for (const Throat& throat : end.network->throats) {
+        if (throat.kind != ThroatKind::crest || throat.loop != pocket.loop || throat.part != pocket.part ||
+            throat.along_mm != pocket.along_mm)
+            continue;
+        found.bore_mm = throat.bore_mm;
+        const double level_mm =
+            std::min(end.state.cells[throat.left].level_mm, end.state.cells[throat.right].level_mm);
+        if (!found.closes_bore && found.volume_ml >= worth_counting_ml && level_mm > throat.floor_mm)
+            found.open_share = openShare(throat.bore_mm, level_mm - throat.floor_mm);
+    }
+}
+
 /// Where a pocket lies on the drawing.
 PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 {
@@ -117,10 +134,11 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 }
 
 /// Pockets of the end state, with what running the engine does to each.
-void findPockets(Filling& out, const FillPlanOf& plan, const PurgeResult& purged)
+void findPockets(Filling& out, const FillPlanOf& plan, const Filled& end, const PurgeResult& purged)
 {
     for (const PurgedPocket& one : purged.pockets) {
         PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop]);
+        findOpening(found, one.pocket, end);
         found.velocity_m_per_s = one.velocity_m_per_s;
         found.clears = one.clears;
         found.cleared_by_running = one.verdict;
@@ -134,6 +152,7 @@ void coverElements(Filling& out, const FillPlanOf& plan, const FillResult& fille
     for (std::size_t i = 0; i < plan.loops.size(); ++i) {
         LoopAir& air = out.loops[i];
         if (plan.loops[i].heights->element_top_mm && element < filled.covered_at_mm.size()) {
+            air.element_known = true;
             air.element_covered_at_mm = filled.covered_at_mm[element++];
             air.element_covered = air.element_covered_at_mm.has_value();
         }
@@ -218,6 +237,23 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     return out;
 }
 
+FillResult filledBy(const FillPlanOf& plan, std::size_t frames)
+{
+    if (!plan.request)
+        return {};
+    FillRequest request = *plan.request;
+    request.frames = frames;
+    FillResult filled = fill(request);
+    if (filled.status != FillStatus::does_not_settle || request.then_open.empty())
+        return filled;
+    // A valve that opens between very unequal heads can leave no state of rest to be found; filled with the
+    // valves open, the same loop ends much the same.
+    for (const ValvePlace& place : request.then_open)
+        request.loops[place.loop].valves[place.valve].open = true;
+    request.then_open.clear();
+    return fill(request);
+}
+
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
 {
     Filling out;
@@ -226,21 +262,13 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.missing_of = plan.missing_of;
     if (!plan.request)
         return out;
-    FillResult filled = fill(*plan.request);
-    if (filled.status == FillStatus::does_not_settle && !plan.request->then_open.empty()) {
-        // A valve that opens between very unequal heads can leave no state of rest to be found; filled with
-        // the valves open, the same loop ends much the same.
-        FillRequest open = *plan.request;
-        for (const ValvePlace& place : open.then_open)
-            open.loops[place.loop].valves[place.valve].open = true;
-        open.then_open.clear();
-        filled = fill(open);
-    }
+    const FillResult filled = filledBy(plan);
     out.status = filled.status;
     if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
         out.missing = "filling could not be computed: " + filled.message;
         return out;
     }
+    out.density_kg_per_m3 = plan.request->density_kg_per_m3;
     out.level_mm = filled.jacket_level_mm;
     out.coldest_level_mm = out.level_mm;
     out.coolant_ml = filled.coolant_ml;
@@ -258,7 +286,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     }
     coverElements(out, plan, filled);
     const PurgeResult purged = purge(filled.end, purge_request);
-    findPockets(out, plan, purged);
+    findPockets(out, plan, filled.end, purged);
     out.top_up_ml = std::max(0.0, purged.topped_up_ml);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     if (coolant.fluid && sketch.site.coldest_ambient_degC.known()) {

@@ -1,6 +1,7 @@
 #include "core/running/running.h"
 
 #include "core/layout/wording.h"
+#include "core/running/narrowing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -82,8 +83,11 @@ void passAir(Running& running, const Sketch& sketch, const Layout& layout, const
         double reverse_mm = 0;
         for (const PocketFound& pocket : filling.pockets)
             if (pocket.heater == run->heater) {
-                forward_mm += pocket.height_mm;
-                reverse_mm += pocket.reverse_mm;
+                const double narrowed_mm =
+                    narrowingHead_mm(pocket.bore_mm, pocket.open_share, run->circulation.flow_kg_per_s,
+                                     filling.density_kg_per_m3);
+                forward_mm += pocket.height_mm + narrowed_mm;
+                reverse_mm += pocket.reverse_mm + narrowed_mm;
             }
         if (forward_mm <= 0 && reverse_mm <= 0)
             continue;

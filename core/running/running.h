@@ -41,7 +41,8 @@ Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions&
                   const Running* previous = nullptr, const CirculationOptions& options = {});
 
 /// Let the air that stays after filling withstand the flow of its loop: the heads of all pockets of a loop
-/// together, as flow would press them.
+/// together, as flow would press them, and the loss past those that only narrow their bore, at the flow that
+/// the loop has without air.
 void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling);
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.

@@ -82,11 +82,15 @@ void TestRules::everyRuleHasACaseThatFailsAndOneThatPasses()
     for (const Case& one : allCases())
         (one.expected ? failing : passing).insert(one.rule);
     for (const Rule& rule : ruleBook()) {
+        if (rule.needs == Needs::filling)
+            continue; // test_air_rules has their cases
         const std::string id(rule.id);
         QVERIFY2(failing.count(id) == 1, id.c_str());
         QVERIFY2(passing.count(id) == 1, id.c_str());
     }
-    QCOMPARE(failing.size(), ruleBook().size());
+    const auto others = std::count_if(ruleBook().begin(), ruleBook().end(),
+                                      [](const Rule& rule) { return rule.needs != Needs::filling; });
+    QCOMPARE(failing.size(), static_cast<std::size_t>(others));
 }
 
 void TestRules::everySeverityWithALimitHasACase()
@@ -96,6 +100,8 @@ void TestRules::everySeverityWithALimitHasACase()
         if (one.expected)
             covered.insert({one.rule, *one.expected});
     for (const Rule& rule : ruleBook()) {
+        if (rule.needs == Needs::filling)
+            continue; // test_air_rules has their cases
         const std::string id(rule.id);
         if (rule.limits.advice)
             QVERIFY2(covered.count({id, Severity::advice}) == 1, id.c_str());

@@ -1,3 +1,4 @@
+#include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
 
 #include <QCoreApplication>
@@ -90,22 +91,29 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
     }
 }
 
+/// Arrows: as the loop is meant to run; in a demonstration as it runs, moving.
 void paintFlow(Ink& ink, const ResolvedHose& hose)
 {
+    const LoopContents* loop = ink.style.contents ? ink.style.contents->loopOfHose(hose.id()) : nullptr;
+    if (ink.style.contents && (!loop || loop->flow == 0))
+        return;
+    const double sense = loop && loop->flow < 0 ? -1 : 1;
+    const double drift = loop ? loop->drift : 0;
     const double length = hose->hose_to_mm - hose->hose_from_mm;
     const double spacing = ink.paper(22);
     const int count = std::clamp(int(length / spacing), 1, 60);
     const double size = std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
     for (int i = 0; i < count; ++i) {
-        const double along = length * (i + 0.5) / count;
+        const double share = (i + 0.5) / count + drift / count;
+        const double along = length * (share - std::floor(share));
         const bool hidden =
             std::any_of(hose->hose->parts.begin(), hose->hose->parts.end(), [&](const InlinePart& part) {
                 return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
             });
         const Station here = station(*hose, hose->hose_from_mm + along);
         if (!hidden && !here.along.isNull())
-            ink.arrowhead(here.at + here.along * ink.paper(size / 2), here.along, size,
-                          colourOf(ink, hose.role()));
+            ink.arrowhead(here.at + here.along * sense * ink.paper(size / 2), here.along * sense, size,
+                          loop ? ink.palette.ink : colourOf(ink, hose.role()));
     }
 }
 

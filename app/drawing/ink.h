@@ -94,13 +94,21 @@ void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
 void paintSagMargins(Ink& ink);
 void paintPlumbArrow(Ink& ink);
+
+// What is in them at one moment: style.contents, which these need.
+void paintJacketContents(Ink& ink, const QPolygonF& jacket);
+void paintTankContents(Ink& ink, const QRectF& body);
+void paintChamberContents(Ink& ink, const Heater& heater);
+void paintBoreContents(Ink& ink);
+void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
 void labelEngine(Ink& ink);
 
 /// A hose's centreline between two places along its path, as the elevation shows it.
 QPolygonF trace(const Centreline& line, double from_mm, double to_mm);
-/// A heater's body as the elevation shows it.
+/// A heater's body as the elevation shows it, and its chamber.
 QPolygonF heaterBody(const Heater& heater);
+QPolygonF heaterChamber(const Heater& heater);
 /// The tank's body; its size is not part of the sketch, so it is drawn round its marks.
 QRectF tankBody(const SurgeTank& tank);
 /// Where a point of the drawing plane has a height along plumb at this x (painter axes).

@@ -238,6 +238,8 @@ void FillRun::commit(double amount)
     std::swap(state_, trial_);
     at_ += amount;
     sumGas(state_, joined_);
+    if (watch_)
+        watch_(state_);
     if (at_ - last_change_at_ > same_place * scale_)
         changes_.clear();
 }

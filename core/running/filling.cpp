@@ -95,7 +95,7 @@ double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, do
 }
 
 /// Where a pocket lies on the drawing.
-PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
+PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop, const Filled& filled)
 {
     PocketFound out;
     out.heater = loop.heater->id;
@@ -110,6 +110,11 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
     if (hose) {
         out.hose = hose->id();
         out.at = (*hose)->path.line.at(pocket.along_mm);
+        for (const std::size_t i : pocket.cells) {
+            const Cell& cell = filled.network->cells[i];
+            if (cell.part == pocket.part)
+                out.stretches.push_back({cell.from_mm, cell.to_mm, filled.state.cells[i].level_mm});
+        }
     } else {
         out.at = heaterPoint(*loop.heater, {0, 0, loop.heater->chamber_top_mm});
     }
@@ -117,10 +122,10 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 }
 
 /// Pockets of the end state, with what running the engine does to each.
-void findPockets(Filling& out, const FillPlanOf& plan, const PurgeResult& purged)
+void findPockets(Filling& out, const FillPlanOf& plan, const Filled& filled, const PurgeResult& purged)
 {
     for (const PurgedPocket& one : purged.pockets) {
-        PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop]);
+        PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop], filled);
         found.velocity_m_per_s = one.velocity_m_per_s;
         found.clears = one.clears;
         found.cleared_by_running = one.verdict;
@@ -258,7 +263,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     }
     coverElements(out, plan, filled);
     const PurgeResult purged = purge(filled.end, purge_request);
-    findPockets(out, plan, purged);
+    findPockets(out, plan, filled.end, purged);
     out.top_up_ml = std::max(0.0, purged.topped_up_ml);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     if (coolant.fluid && sketch.site.coldest_ambient_degC.known()) {

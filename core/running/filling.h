@@ -16,12 +16,20 @@ struct LoopRun;
 struct Running;
 class FluidTable;
 
+/// Where a pocket lies in a hose: over one level, between two places along the hose's path.
+struct PocketStretch {
+    double from_mm = 0;
+    double to_mm = 0;
+    double level_mm = 0; ///< along plumb, of the coolant under it; the bore's lowest where there is none
+};
+
 /// A pocket that stays after filling, as it lies on the drawing.
 struct PocketFound {
     Id heater;
     Id hose;             ///< empty: in the heater's chamber
     double along_mm = 0; ///< along the hose's path, of its highest place
     Vec3 at;
+    std::vector<PocketStretch> stretches; ///< of its hose; the chamber's part is left out
     double volume_ml = 0;
     double height_mm = 0;  ///< between its two surfaces as forward flow would press them
     double reverse_mm = 0; ///< the same against reverse flow

@@ -51,6 +51,10 @@ drawing::Style Canvas::style() const
     out.scale = viewport.zoom() / px_per_mm;
     out.units = units();
     out.highlighted_finding = selection.finding();
+    out.lettering_mm *= lettering;
+    out.contents = contents.get();
+    out.findings = findings_shown;
+    out.balloons = findings_shown;
     return out;
 }
 

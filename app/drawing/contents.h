@@ -3,6 +3,7 @@
 #include "core/air/fill.h"
 #include "core/sketch/part.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -28,10 +29,9 @@ struct LoopContents {
     bool energised = false; ///< the element has power
 };
 
-/// Both pointers outlive the painting.
 struct Contents {
-    const FillNetwork* network = nullptr;
-    const FillFrame* frame = nullptr;
+    std::shared_ptr<const FillNetwork> network; ///< neither of the two is null
+    std::shared_ptr<const FillFrame> frame;
     std::vector<LoopContents> loops;
     std::optional<double> jacket_degC;
     double cold_degC = 0; ///< shown as cold

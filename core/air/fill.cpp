@@ -104,7 +104,13 @@ private:
     void keepFrame()
     {
         if (frame_ml_ > 0)
-            frames_->push_back(frameOf(network_, run_.state()));
+            keep(run_.state());
+    }
+
+    void keep(const FillState& state)
+    {
+        frames_->push_back(frameOf(network_, state));
+        frames_->back().events = run_.events().size();
     }
 
     FillStatus pour(std::size_t into)
@@ -159,7 +165,7 @@ private:
             if (std::abs(state.cells[0].liquid_ml - kept_ml) < frame_ml_)
                 return;
             kept_ml = state.cells[0].liquid_ml;
-            frames_->push_back(frameOf(network_, state));
+            keep(state);
         });
     }
 

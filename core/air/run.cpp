@@ -36,6 +36,7 @@ void FillRun::record(FillEventKind kind, std::size_t place, bool to_right)
     event.to_right = to_right;
     event.level_mm = state_.cells[0].level_mm;
     event.poured_ml = state_.poured_ml;
+    event.order = events_.size();
     events_.push_back(event);
 }
 

@@ -30,6 +30,7 @@ struct FillEvent {
     bool to_right = true; ///< direction of spilling or bubbling
     double level_mm = 0;  ///< in the jacket, when it happened
     double poured_ml = 0;
+    std::size_t order = 0; ///< how many happened before it in its run
 };
 
 enum class RunEnd { limit, goal, failed };

@@ -223,6 +223,19 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     return out;
 }
 
+FillResult fillAsPlanned(const FillRequest& request)
+{
+    FillResult filled = fill(request);
+    if (filled.status != FillStatus::does_not_settle || request.then_open.empty())
+        return filled;
+    // A valve that opens between very unequal heads.
+    FillRequest open = request;
+    for (const ValvePlace& place : open.then_open)
+        open.loops[place.loop].valves[place.valve].open = true;
+    open.then_open.clear();
+    return fill(open);
+}
+
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
 {
     Filling out;
@@ -231,16 +244,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.missing_of = plan.missing_of;
     if (!plan.request)
         return out;
-    FillResult filled = fill(*plan.request);
-    if (filled.status == FillStatus::does_not_settle && !plan.request->then_open.empty()) {
-        // A valve that opens between very unequal heads can leave no state of rest to be found; filled with
-        // the valves open, the same loop ends much the same.
-        FillRequest open = *plan.request;
-        for (const ValvePlace& place : open.then_open)
-            open.loops[place.loop].valves[place.valve].open = true;
-        open.then_open.clear();
-        filled = fill(open);
-    }
+    const FillResult filled = fillAsPlanned(*plan.request);
     out.status = filled.status;
     if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
         out.missing = "filling could not be computed: " + filled.message;

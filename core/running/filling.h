@@ -74,6 +74,10 @@ struct FillPlanOf {
 };
 FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
 
+/// Fills; where opening a valve leaves no state of rest to be found, with the valves open from the start,
+/// which ends much the same.
+FillResult fillAsPlanned(const FillRequest& request);
+
 /// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
 /// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running,

@@ -45,9 +45,8 @@ DemonstrationBar::DemonstrationBar(Player& player, const Document& document, QWi
     votes_->hide();
     connect(&player_, &Player::remade, this, &DemonstrationBar::remade);
     connect(&player_, &Player::moved, this, &DemonstrationBar::moved);
-    connect(&player_, &Player::playingChanged, this, [this] {
-        play_->setText(player_.playing() ? tr("Pause") : tr("Play"));
-    });
+    connect(&player_, &Player::playingChanged, this,
+            [this] { play_->setText(player_.playing() ? tr("Pause") : tr("Play")); });
     connect(scrub_, &QAbstractSlider::valueChanged, this, [this](int moment) {
         if (std::size_t(moment) != player_.index())
             player_.goTo(std::size_t(moment));
@@ -147,12 +146,13 @@ void DemonstrationBar::ask(bool on)
 
 void DemonstrationBar::setLarge(bool on)
 {
-    setStyleSheet(on ? QStringLiteral("QLabel#demonstration-words { font-size: 30px; font-weight: 600; }"
-                                      "QLabel#demonstration-clock { font-size: 30px; }"
-                                      "QFrame#votes QLabel { font-size: 24px; }"
-                                      "QFrame#votes QToolButton, QFrame#votes QPushButton { font-size: 24px; }")
-                     : QStringLiteral("QLabel#demonstration-words { font-size: 17px; font-weight: 600; }"
-                                      "QLabel#demonstration-clock { font-size: 17px; }"));
+    setStyleSheet(
+        on ? QStringLiteral("QLabel#demonstration-words { font-size: 30px; font-weight: 600; }"
+                            "QLabel#demonstration-clock { font-size: 30px; }"
+                            "QFrame#votes QLabel { font-size: 24px; }"
+                            "QFrame#votes QToolButton, QFrame#votes QPushButton { font-size: 24px; }")
+           : QStringLiteral("QLabel#demonstration-words { font-size: 17px; font-weight: 600; }"
+                            "QLabel#demonstration-clock { font-size: 17px; }"));
     // Two lines stay free, so that the drawing does not jump with the words.
     words_->ensurePolished();
     words_->setMinimumHeight(on ? 2 * QFontMetrics(words_->font()).lineSpacing() : 0);

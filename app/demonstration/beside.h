@@ -7,8 +7,8 @@ class QLabel;
 
 namespace siphonwright::demonstration {
 
-/// A second drawing beside the one that plays, from a file, to be looked at only: as found beside as fixed, by
-/// the same clock.
+/// A second drawing beside the one that plays, from a file, to be looked at only: as found beside as fixed,
+/// by the same clock.
 class Beside : public QWidget {
     Q_OBJECT
 public:

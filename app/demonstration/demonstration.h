@@ -15,7 +15,7 @@ struct Phase {
     PhaseKind kind = PhaseKind::fill;
     std::size_t first = 0; ///< of Demonstration::moments
     std::size_t count = 0; ///< at least 1
-    double hold_s = 0;     ///< how long a moment is shown at single speed; the process's own time when energised
+    double hold_s = 0; ///< how long a moment is shown at single speed; the process's own time when energised
 };
 
 /// A place that means the same in two demonstrations: of one drawing before and after an edit, or of two
@@ -30,7 +30,7 @@ struct Demonstration {
     std::string missing; ///< what cannot be shown and why; all else is empty if filling cannot be
     std::vector<Phase> phases;
     std::vector<Moment> moments;
-    Message verdict; ///< whether it circulates, in a sentence or two
+    Message verdict;         ///< whether it circulates, in a sentence or two
     bool circulates = false; ///< every loop of it
 
     std::size_t phaseAt(std::size_t moment) const;

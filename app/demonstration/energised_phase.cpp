@@ -60,10 +60,11 @@ Message stateWords(const Job& job, std::size_t loop, const LoopSample& now, doub
         return {"Coolant goes round backward, {0} a minute; {a} is at {1}, the block at {2}.",
                 {perMinute(job, now.flow_kg_per_s, now.outlet_degC), outlet, block},
                 {name}};
-    return {"Coolant goes round, {0} a minute: it leaves {a} at {1} and comes to the engine at {2}; the block is "
-            "at {3}.",
-            {perMinute(job, now.flow_kg_per_s, now.outlet_degC), outlet, back, block},
-            {name}};
+    return {
+        "Coolant goes round, {0} a minute: it leaves {a} at {1} and comes to the engine at {2}; the block is "
+        "at {3}.",
+        {perMinute(job, now.flow_kg_per_s, now.outlet_degC), outlet, back, block},
+        {name}};
 }
 
 struct Happening {
@@ -81,10 +82,10 @@ std::vector<Happening> happeningsOf(const Job& job, const EngineWarmUp& warm)
             if (job.loops[k].heater->id == warm.heaters[i])
                 name = job.heaterName(k);
         for (const HeaterSwitch& one : loop.switches) {
-            const char* words = one.cause == SwitchCause::cut_out ? "The cut-out of {a} trips."
+            const char* words = one.cause == SwitchCause::cut_out   ? "The cut-out of {a} trips."
                                 : one.cause == SwitchCause::boiling ? "The coolant in {a} boils."
-                                : one.cause == SwitchCause::supply ? (one.on ? "{a} is switched on."
-                                                                             : "The supply of {a} is off.")
+                                : one.cause == SwitchCause::supply
+                                    ? (one.on ? "{a} is switched on." : "The supply of {a} is off.")
                                 : one.on ? "The thermostat switches {a} on."
                                          : "The thermostat switches {a} off.";
             out.push_back({one.time_s, {words, {}, {name}}});
@@ -123,8 +124,8 @@ void fillIn(Moment& moment, const EngineWarmUp& warm, const WarmUpSample& sample
             loop.flow = flows ? now.flow_kg_per_s : 0;
             loop.drift = drift[i];
             loop.energised = now.power_W > 0;
-            loop.temperatures = drawing::LoopTemperatures{now.swept_degC, now.inlet_degC, now.outlet_degC,
-                                                          now.return_degC};
+            loop.temperatures =
+                drawing::LoopTemperatures{now.swept_degC, now.inlet_degC, now.outlet_degC, now.return_degC};
         }
     }
 }

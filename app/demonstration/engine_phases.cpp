@@ -49,7 +49,8 @@ Message pocketWords(const Job& job, const PurgedPocket& one)
                                            {one.clears.least_m_per_s, Unit::m_per_s},
                                            {one.clears.greatest_m_per_s, Unit::m_per_s}};
     if (one.pocket.part == LoopPart::chamber)
-        return {"{0} of air in {a} stays: no flow through a hose takes it out of the chamber.", numbers, {place}};
+        return {
+            "{0} of air in {a} stays: no flow through a hose takes it out of the chamber.", numbers, {place}};
     switch (one.verdict) {
     case Clearing::cleared:
         return {"{0} of air in {a} goes: coolant runs at {1}, and {2} to {3} clear it.", numbers, {place}};
@@ -60,7 +61,9 @@ Message pocketWords(const Job& job, const PurgedPocket& one)
     case Clearing::stays:
         break;
     }
-    return {"{0} of air in {a} stays: coolant runs at {1}, and it takes {2} to {3} to clear it.", numbers, {place}};
+    return {"{0} of air in {a} stays: coolant runs at {1}, and it takes {2} to {3} to clear it.",
+            numbers,
+            {place}};
 }
 
 void drift(Moment& moment, const std::vector<PumpFlow>& flows, int step)
@@ -112,7 +115,9 @@ void showEngineRunning(Job& job)
     request.flows = flowsOf(job);
     request.top_up_level_mm = job.level_mm;
     const PurgeResult purged = purge(job.filled, request);
-    const auto now = [&] { return std::make_shared<const FillFrame>(frameOf(*job.filled.network, job.filled.state)); };
+    const auto now = [&] {
+        return std::make_shared<const FillFrame>(frameOf(*job.filled.network, job.filled.state));
+    };
     int step = 0;
     const auto show = [&](std::optional<Message> words) {
         const auto frame = now();
@@ -158,9 +163,8 @@ void showToppingUp(Job& job)
     job.filled.state = run.state();
     const double topped_ml = run.state().poured_ml - before_ml;
     const auto after = now();
-    const Message words = topped_ml < 1
-                              ? Message{"The level stands where it was: nothing to top up.", {}, {}}
-                              : Message{"Topped up with {0}.", {{topped_ml, Unit::ml}}, {}};
+    const Message words = topped_ml < 1 ? Message{"The level stands where it was: nothing to top up.", {}, {}}
+                                        : Message{"Topped up with {0}.", {{topped_ml, Unit::ml}}, {}};
     for (int i = 0; i < standing_moments; ++i)
         job.add(PhaseKind::topped_up, after, i == 0 ? std::optional(words) : std::nullopt);
 }

@@ -235,8 +235,8 @@ QStringList exportHandout(const QString& path, const Sketch& sketch, const Analy
     style.units = inch ? UnitSystem::inch : UnitSystem::metric;
     style.balloons = false;
     style.findings = false;
-    paintHandout(painter, QRectF(QPointF(), layout.fullRect(QPageLayout::Millimeter).size()), sketch, analysis,
-                 demonstration, style);
+    paintHandout(painter, QRectF(QPointF(), layout.fullRect(QPageLayout::Millimeter).size()), sketch,
+                 analysis, demonstration, style);
     if (!painter.end())
         return {tr("%1: the handout could not be drawn.").arg(path)};
     return file.commit() ? QStringList() : cannotWrite(path, file.errorString());

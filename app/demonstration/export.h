@@ -22,8 +22,8 @@ QStringList exportSequence(const QString& folder, const Sketch& sketch, const An
                            const Demonstration& demonstration, const drawing::Style& style,
                            std::size_t every = 1);
 
-/// Six moments that tell the story: the start, what seals the air, the end of filling, the engine run, and the
-/// heater on after half an hour and at the end. Fewer if there are not as many.
+/// Six moments that tell the story: the start, what seals the air, the end of filling, the engine run, and
+/// the heater on after half an hour and at the end. Fewer if there are not as many.
 std::vector<std::size_t> sixMoments(const Demonstration& demonstration);
 
 /// One page as PDF: the six with their captions. A4, or Letter where the drawing is in inches.

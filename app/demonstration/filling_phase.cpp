@@ -42,16 +42,16 @@ public:
 
     void frame(const FillFrame& frame, bool last)
     {
-        const bool changed = !kept_ || std::abs(hosesOf(frame) - hosesOf(*kept_)) >= hose_step_ml_ ||
-                             std::abs(frame.cells[0].liquid_ml - kept_->cells[0].liquid_ml) >= jacket_step_ml_;
+        const bool changed =
+            !kept_ || std::abs(hosesOf(frame) - hosesOf(*kept_)) >= hose_step_ml_ ||
+            std::abs(frame.cells[0].liquid_ml - kept_->cells[0].liquid_ml) >= jacket_step_ml_;
         if (!changed && !last && !happened(frame))
             return;
         kept_ = std::make_shared<const FillFrame>(frame);
         bool told = false;
         while (happened(frame)) {
             const FillEvent& event = filled_.events[next_++];
-            if (std::optional<Message> words =
-                    wordsFor(event, *filled_.end.network, frame, job_.loops);
+            if (std::optional<Message> words = wordsFor(event, *filled_.end.network, frame, job_.loops);
                 words && *words != said_) {
                 said_ = *words;
                 job_.add(PhaseKind::fill, kept_, std::move(words));
@@ -124,8 +124,8 @@ bool showFilling(Job& job)
     constexpr double least_frames = 60;
     constexpr double most_frames = 2500;
     const double hoses_ml = std::max(1.0, filled.end.network->hoses_and_chambers_ml);
-    plan.request->frames = std::size_t(
-        std::clamp(filled.poured_ml / hoses_ml * hose_moments, least_frames, most_frames));
+    plan.request->frames =
+        std::size_t(std::clamp(filled.poured_ml / hoses_ml * hose_moments, least_frames, most_frames));
     if (filled.status == FillStatus::filled)
         filled = fillAsPlanned(*plan.request);
     job.filled = filled.end;

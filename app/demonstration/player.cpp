@@ -27,8 +27,7 @@ Player::Player(const Document& document, QObject* parent) : QObject(parent), doc
     });
     connect(&document_, &Document::analysed, this, [this] {
         // Another grade; a proof alone changes nothing that is shown.
-        if (active_ && !soon_.isActive() &&
-            document_.analysis().layout.plumb.up() != shown_up_)
+        if (active_ && !soon_.isActive() && document_.analysis().layout.plumb.up() != shown_up_)
             soon_.start();
     });
 }

@@ -39,8 +39,8 @@ public:
     void advance(double seconds);
 
 Q_SIGNALS:
-    void moved();          ///< another moment is shown
-    void remade();         ///< the moments are others
+    void moved();  ///< another moment is shown
+    void remade(); ///< the moments are others
     void playingChanged();
     void activeChanged();
 

@@ -100,7 +100,8 @@ void paintCell(Ink& ink, const Cell& cell, const CellView& view, const LoopConte
         for (double s = from; s < to; s += piece)
             for (const QPolygonF& wet :
                  boreCut(**hose, plumb, s, std::min(to, s + piece + 0.6), level, Side::under))
-                fillWith(ink, wet, liquidColour(ink, temperatureAt(loop, cell.part, (s + piece / 2) / length)));
+                fillWith(ink, wet,
+                         liquidColour(ink, temperatureAt(loop, cell.part, (s + piece / 2) / length)));
     }
     if (!gas || !view.sealed)
         return;

@@ -49,9 +49,9 @@ const Filling* fillingOf(const Ink& ink)
 
 bool liesIn(const PocketFound& pocket, const HighPoint& high)
 {
-    return std::any_of(
-        pocket.stretches.begin(), pocket.stretches.end(),
-        [&](const PocketStretch& part) { return part.from_mm < high.to_mm && part.to_mm > high.from_mm; });
+    return std::any_of(pocket.stretches.begin(), pocket.stretches.end(), [&](const PocketStretch& part) {
+        return part.from_mm < high.to_mm && part.to_mm > high.from_mm;
+    });
 }
 
 bool locks(const Ink& ink, const PocketFound& pocket)
@@ -115,10 +115,10 @@ void paintPockets(Ink& ink)
         paintHeld(ink, hose);
         for (const HighPoint& high : hose.profile.high_points) {
             const bool computed =
-                filling && std::any_of(filling->pockets.begin(), filling->pockets.end(),
-                                       [&](const PocketFound& pocket) {
-                                           return pocket.hose == hose.id() && liesIn(pocket, high);
-                                       });
+                filling &&
+                std::any_of(filling->pockets.begin(), filling->pockets.end(), [&](const PocketFound& pocket) {
+                    return pocket.hose == hose.id() && liesIn(pocket, high);
+                });
             if (!computed)
                 paintAir(ink, boreCut(*hose, ink.analysis.layout.plumb, high.from_mm, high.to_mm,
                                       high.sill_mm, Side::over));

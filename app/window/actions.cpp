@@ -10,7 +10,16 @@ namespace siphonwright {
 
 namespace {
 
-enum class When { always, selected, hose_selected, engine, loop_ends, findings, finding_selected };
+enum class When {
+    always,
+    selected,
+    hose_selected,
+    engine,
+    loop_ends,
+    findings,
+    finding_selected,
+    demonstrating
+};
 
 struct Row {
     const char* id;
@@ -119,6 +128,24 @@ constexpr Row table[] = {
     {"insert-area", QT_TRANSLATE_NOOP("Actions", "Keep-clear area"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a square area to be shaped")},
 
+    {"demonstrate", QT_TRANSLATE_NOOP("Actions", "&Demonstrate"), "F5",
+     QT_TRANSLATE_NOOP("Actions", "Play filling, engine run and warm-up on the drawing"), When::always, true},
+    {"demo-findings", QT_TRANSLATE_NOOP("Actions", "&Hide findings"), "",
+     QT_TRANSLATE_NOOP("Actions", "Let the class guess first"), When::demonstrating, true},
+    {"demo-ask", QT_TRANSLATE_NOOP("Actions", "&Ask the class"), "",
+     QT_TRANSLATE_NOOP("Actions", "Count hands, then reveal whether it circulates"), When::demonstrating},
+    {"demo-beside", QT_TRANSLATE_NOOP("Actions", "&Second drawing beside…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Play a drawing from a file by the same clock"), When::demonstrating, true},
+    {"demo-full-screen", QT_TRANSLATE_NOOP("Actions", "&Full screen"), "F11",
+     QT_TRANSLATE_NOOP("Actions", "Large, to be read from the back of the room"), When::demonstrating, true},
+    {"demo-moment", QT_TRANSLATE_NOOP("Actions", "Export this &moment…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write what is shown now as PNG or SVG"), When::demonstrating},
+    {"demo-sequence", QT_TRANSLATE_NOOP("Actions", "Export all &pictures…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write the demonstration as numbered PNG pictures"), When::demonstrating},
+    {"demo-handout", QT_TRANSLATE_NOOP("Actions", "Hand&out…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write one page with six moments and their captions as PDF"),
+     When::demonstrating},
+
     {"cautions", QT_TRANSLATE_NOOP("Actions", "&Cautions"), "F1",
      QT_TRANSLATE_NOOP("Actions", "What to heed before and during the work")},
     {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First steps"), "",
@@ -144,6 +171,8 @@ bool possible(When when, const Situation& now)
         return now.findings;
     case When::finding_selected:
         return now.finding_selected;
+    case When::demonstrating:
+        return now.demonstrating;
     }
     return false;
 }

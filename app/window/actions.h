@@ -15,6 +15,7 @@ struct Situation {
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;
     bool finding_selected = false;
+    bool demonstrating = false; ///< set by the window
 };
 Situation situationOf(const Document& document, const Selection& selection);
 

@@ -19,6 +19,7 @@ class ProfilePanel;
 namespace rules {
 class RuleBrowser;
 }
+class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -35,6 +36,7 @@ public:
     ElevationView& view() { return *view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
+    DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -77,6 +79,7 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;

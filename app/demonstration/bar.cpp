@@ -155,7 +155,7 @@ void DemonstrationBar::setLarge(bool on)
                             "QLabel#demonstration-clock { font-size: 17px; }"));
     // Two lines stay free, so that the drawing does not jump with the words.
     words_->ensurePolished();
-    words_->setMinimumHeight(on ? 2 * QFontMetrics(words_->font()).lineSpacing() : 0);
+    words_->setMinimumHeight(2 * QFontMetrics(words_->font()).lineSpacing());
 }
 
 QString DemonstrationBar::words() const

@@ -46,22 +46,21 @@ Message pocketWords(const Job& job, const PurgedPocket& one)
     const std::string place = job.hoseName(one.pocket.loop, one.pocket.part);
     const std::vector<Quantity> numbers = {{one.pocket.gas_ml, Unit::ml},
                                            {one.velocity_m_per_s, Unit::m_per_s},
-                                           {one.clears.least_m_per_s, Unit::m_per_s},
-                                           {one.clears.greatest_m_per_s, Unit::m_per_s}};
+                                           {one.clears.least_m_per_s, Unit::m_per_s}};
     if (one.pocket.part == LoopPart::chamber)
         return {
-            "{0} of air in {a} stays: no flow through a hose takes it out of the chamber.", numbers, {place}};
+            "{0} of air in {a} stays: no flow through a hose takes it out of a chamber.", numbers, {place}};
     switch (one.verdict) {
     case Clearing::cleared:
-        return {"{0} of air in {a} goes: coolant runs at {1}, and {2} to {3} clear it.", numbers, {place}};
+        return {"{0} of air in {a} goes: coolant at {1} carries it down and out.", numbers, {place}};
     case Clearing::may_clear:
-        return {"{0} of air in {a} may go: coolant runs at {1}, and {2} to {3} clear it. Here it stays.",
+        return {"{0} of air in {a} may go or stay: coolant at {1} is about what it takes. Here it stays.",
                 numbers,
                 {place}};
     case Clearing::stays:
         break;
     }
-    return {"{0} of air in {a} stays: coolant runs at {1}, and it takes {2} to {3} to clear it.",
+    return {"{0} of air in {a} stays: coolant runs at {1}, and it takes {2} at least to carry it down.",
             numbers,
             {place}};
 }

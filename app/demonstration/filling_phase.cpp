@@ -33,8 +33,11 @@ double hosesOf(const FillFrame& frame)
 /// Puts frames and events in order, leaving out frames that differ too little to be seen.
 class Telling {
 public:
-    Telling(Job& job, const FillResult& filled) : job_(job), filled_(filled)
+    /// What had happened `before` is not told.
+    Telling(Job& job, const FillResult& filled, std::size_t before) : job_(job), filled_(filled)
     {
+        while (next_ < filled.events.size() && filled.events[next_].order < before)
+            ++next_;
         const double hoses_ml = filled.end.network->hoses_and_chambers_ml;
         hose_step_ml_ = hoses_ml / hose_moments;
         jacket_step_ml_ = std::max(1.0, filled.poured_ml - filled.coolant_ml) / jacket_moments;
@@ -96,13 +99,15 @@ Message ending(const Job& job, const FillResult& filled)
             {job.hoseName(largest->loop, largest->part)}};
 }
 
-/// With the jacket filled and the valves shut the interesting part has not begun: that much is taken as done.
-std::size_t firstShown(const FillRequest& request, const FillResult& filled)
+/// With the jacket full and the valves shut the interesting part has not begun: that much is taken as done.
+std::size_t firstShown(const FillResult& filled)
 {
-    if (request.then_open.empty())
-        return 0;
+    const auto opened = std::find_if(filled.events.begin(), filled.events.end(), [](const FillEvent& event) {
+        return event.kind == FillEventKind::valve_opened;
+    });
     std::size_t first = 0;
-    while (first + 1 < filled.frames.size() && hosesOf(filled.frames[first + 1]) < 1e-3)
+    while (opened != filled.events.end() && first + 1 < filled.frames.size() &&
+           filled.frames[first + 1].events <= opened->order)
         ++first;
     return first;
 }
@@ -135,10 +140,10 @@ bool showFilling(Job& job)
     // The end of the run comes after the last frame at a whole multiple.
     filled.frames.back().events = filled.events.empty() ? 0 : filled.events.back().order + 1;
     job.begin(PhaseKind::fill, shown_moment_s);
-    const std::size_t first = firstShown(*plan.request, filled);
+    const std::size_t first = firstShown(filled);
     job.add(PhaseKind::fill, std::make_shared<const FillFrame>(filled.frames[first]),
             beginning(*plan.request, job));
-    Telling telling(job, filled);
+    Telling telling(job, filled, filled.frames[first].events);
     for (std::size_t i = first; i < filled.frames.size(); ++i)
         telling.frame(filled.frames[i], i + 1 == filled.frames.size());
     job.add(PhaseKind::fill, std::make_shared<const FillFrame>(filled.frames.back()), ending(job, filled));

@@ -93,15 +93,17 @@ void paintFound(Ink& ink, const PocketFound& pocket)
     const QPointF at = toPage(pocket.at);
     const double gap = (*hose)->outsideDiameter() / 2 + ink.paper(1.4);
     const double h = ink.paper(ink.style.lettering_mm);
-    ink.label({{at + QPointF(0, -gap), Anchor::centre},
-               {at + QPointF(0, gap + h), Anchor::centre},
-               {at + QPointF(gap, -gap), Anchor::left},
-               {at + QPointF(-gap, -gap), Anchor::right},
-               {at + QPointF(gap, gap + h), Anchor::left},
-               {at + QPointF(-gap, gap + h), Anchor::right},
-               {at + QPointF(0, -2.6 * gap), Anchor::centre},
-               {at + QPointF(0, 2.2 * gap + h), Anchor::centre}},
-              wordsOf(ink, pocket), ink.palette.ink);
+    std::vector<Spot> spots;
+    for (const double out : {1.0, 1.8, 2.8, 4.0, 5.5}) {
+        spots.push_back({at + QPointF(0, -gap * out), Anchor::centre});
+        spots.push_back({at + QPointF(0, gap * out + h), Anchor::centre});
+        for (const double up : {-1.0, 0.0, 1.0}) {
+            const double y = up * gap * out + (up < 0 ? 0 : h * (up + 1) / 2);
+            spots.push_back({at + QPointF(gap * out, y), Anchor::left});
+            spots.push_back({at + QPointF(-gap * out, y), Anchor::right});
+        }
+    }
+    ink.label(std::move(spots), wordsOf(ink, pocket), ink.palette.ink);
 }
 
 } // namespace

@@ -31,6 +31,10 @@ Beside::Beside(const Player& player, QWidget* parent)
     view_->setFindingsShown(false);
     view_->setAccessibleName(tr("The drawing beside"));
     connect(&player_, &Player::moved, this, &Beside::follow);
+    connect(&player_, &Player::remade, this, [this] {
+        if (player_.engineRuns() != engine_runs_)
+            remake();
+    });
 }
 
 QStringList Beside::open(const QString& path)
@@ -38,12 +42,18 @@ QStringList Beside::open(const QString& path)
     const QStringList problems = document_.open(path);
     if (!problems.isEmpty())
         return problems;
-    demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout);
+    remake();
     const QString title = QString::fromStdString(document_.sketch().sheet.supplementary_title);
     name_->setText(title.isEmpty() ? QFileInfo(path).completeBaseName() : title);
     view_->zoomToFit();
     follow();
     return {};
+}
+
+void Beside::remake()
+{
+    engine_runs_ = player_.engineRuns();
+    demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout, engine_runs_);
 }
 
 const Moment* Beside::moment() const

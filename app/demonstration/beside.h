@@ -25,6 +25,7 @@ protected:
 
 private:
     void follow();
+    void remake();
 
     const Player& player_;
     Document document_;
@@ -32,6 +33,7 @@ private:
     ElevationView* view_;
     Demonstration demonstration_;
     std::size_t index_ = 0;
+    bool engine_runs_ = true;
     QLabel* name_;
     QLabel* words_;
 };

@@ -110,13 +110,15 @@ std::size_t Demonstration::previousEvent(std::size_t moment) const
     return 0;
 }
 
-Demonstration demonstrate(const Sketch& sketch, const Layout& layout)
+Demonstration demonstrate(const Sketch& sketch, const Layout& layout, bool engine_runs)
 {
     Job job(sketch, layout);
     if (!showFilling(job))
         return std::move(job.out);
-    showEngineRunning(job);
-    showToppingUp(job);
+    if (engine_runs) {
+        showEngineRunning(job);
+        showToppingUp(job);
+    }
     showEnergised(job);
     return std::move(job.out);
 }

@@ -42,7 +42,8 @@ struct Demonstration {
     std::size_t previousEvent(std::size_t moment) const;
 };
 
-/// Some tens of milliseconds. `layout` on the grade that is looked at.
-Demonstration demonstrate(const Sketch& sketch, const Layout& layout);
+/// Some tens of milliseconds. `layout` on the grade that is looked at. Without the engine's run the heater is
+/// switched on with all the air that filling leaves.
+Demonstration demonstrate(const Sketch& sketch, const Layout& layout, bool engine_runs = true);
 
 } // namespace siphonwright::demonstration

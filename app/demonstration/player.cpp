@@ -61,7 +61,7 @@ void Player::remake()
     const bool had_moments = !demonstration_.moments.empty();
     const Place place = demonstration_.placeOf(index_);
     shown_up_ = document_.analysis().layout.plumb.up();
-    demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout);
+    demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout, engine_runs_);
     index_ = had_moments ? demonstration_.momentAt(place) : 0;
     passed_s_ = 0;
     if (demonstration_.moments.empty())
@@ -88,6 +88,15 @@ void Player::setPlaying(bool on)
 void Player::setSpeed(double times)
 {
     speed_ = std::clamp(times, 1.0, 600.0);
+}
+
+void Player::setEngineRuns(bool on)
+{
+    if (on == engine_runs_)
+        return;
+    engine_runs_ = on;
+    if (active_)
+        remake();
 }
 
 void Player::goTo(std::size_t index)

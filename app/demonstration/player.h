@@ -30,6 +30,10 @@ public:
     void setSpeed(double times);
     double speed() const { return speed_; }
 
+    /// Whether the engine is run and topped up before the heater is switched on.
+    void setEngineRuns(bool on);
+    bool engineRuns() const { return engine_runs_; }
+
     void goTo(std::size_t index);
     /// One moment on or back; several minutes of the energised phase.
     void step(int direction);
@@ -54,6 +58,7 @@ private:
     double passed_s_ = 0; ///< in the moment that is shown
     Vec3 shown_up_;       ///< plumb that it was computed for
     double speed_ = 600;
+    bool engine_runs_ = true;
     bool active_ = false;
     bool playing_ = false;
     QTimer clock_;

@@ -134,7 +134,7 @@ void labelEnd(Ink& ink, const Id& hose_id, double share, double degC)
         spots.push_back({at + QPointF(0, -gap), Anchor::centre});
         spots.push_back({at + QPointF(0, gap + h), Anchor::centre});
     }
-    ink.label(std::move(spots), degrees(ink, degC), ink.palette.text);
+    ink.labelFirst(std::move(spots), degrees(ink, degC), ink.palette.text);
 }
 
 } // namespace
@@ -227,10 +227,10 @@ void labelTemperatures(Ink& ink)
         jacket << toPage(corner);
     const QPointF centre = jacket.boundingRect().center();
     const double h = ink.paper(ink.style.lettering_mm);
-    ink.label({{centre + QPointF(0, h / 2), Anchor::centre},
-               {centre + QPointF(0, -2 * h), Anchor::centre},
-               {centre + QPointF(0, 3 * h), Anchor::centre}},
-              degrees(ink, *contents.jacket_degC), ink.palette.text);
+    ink.labelFirst({{centre + QPointF(0, h / 2), Anchor::centre},
+                    {centre + QPointF(0, -2 * h), Anchor::centre},
+                    {centre + QPointF(0, 3 * h), Anchor::centre}},
+                   degrees(ink, *contents.jacket_degC), ink.palette.text);
 }
 
 } // namespace siphonwright::drawing

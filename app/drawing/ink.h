@@ -58,6 +58,8 @@ public:
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
     /// The same when everything is drawn and has reserved its place.
     void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
+    /// Likewise, with the choice of place before all labels that wait.
+    void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour);
     void writeLabels();
 
 private:

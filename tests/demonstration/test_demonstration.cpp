@@ -22,7 +22,7 @@ private Q_SLOTS:
     void what_is_drawn_is_what_was_poured();
     void every_bore_is_full_of_liquid_and_gas_together();
     void a_sound_loop_keeps_no_air_and_circulates();
-    void air_that_locks_keeps_the_return_cold();
+    void air_that_is_not_cleared_keeps_the_return_cold();
     void scrubbing_there_and_back_gives_the_same_picture();
     void the_clock_plays_to_the_end_and_stops();
     void the_heater_goes_by_at_the_chosen_speed();
@@ -112,11 +112,13 @@ void TestDemonstration::a_sound_loop_keeps_no_air_and_circulates()
     QVERIFY(shown_.moments.back().contents.loops.front().temperatures.has_value());
 }
 
-void TestDemonstration::air_that_locks_keeps_the_return_cold()
+void TestDemonstration::air_that_is_not_cleared_keeps_the_return_cold()
 {
     open("supply-hump");
-    if (shown_.circulates)
-        QSKIP("the engine's run clears this hump");
+    QVERIFY(shown_.circulates); // the engine's pump clears this hump
+    shown_ = demonstrate(document_->sketch(), document_->analysis().layout, false);
+    QVERIFY(!shown_.circulates);
+    QVERIFY(said(QStringLiteral("Nothing goes round")));
     const drawing::LoopTemperatures& end = *shown_.moments.back().contents.loops.front().temperatures;
     QVERIFY(end.return_port < end.outlet - 10);
 }

@@ -103,6 +103,12 @@ void DemonstrationBar::buildControls()
     speed_->setToolTip(tr("How much faster than the truth it goes with the heater on"));
     speed_->setFocusPolicy(Qt::TabFocus);
     row->addWidget(speed_);
+    auto* engine =
+        addButton(*row, tr("Engine run"), "demo-engine",
+                  tr("Run the engine and top up before the heater is switched on, or leave it out"));
+    engine->setCheckable(true);
+    engine->setChecked(player_.engineRuns());
+    connect(engine, &QToolButton::toggled, &player_, &Player::setEngineRuns);
     hide_ = addButton(*row, tr("Hide findings"), "demo-hide", tr("Let the class guess first (H)"));
     hide_->setCheckable(true);
     ask_ = addButton(*row, tr("Ask"), "demo-ask-button", tr("Count hands, then reveal"));
@@ -149,6 +155,7 @@ void DemonstrationBar::setLarge(bool on)
     setStyleSheet(
         on ? QStringLiteral("QLabel#demonstration-words { font-size: 30px; font-weight: 600; }"
                             "QLabel#demonstration-clock { font-size: 30px; }"
+                            "QToolButton, QComboBox, QAbstractSlider { font-size: 17px; }"
                             "QFrame#votes QLabel { font-size: 24px; }"
                             "QFrame#votes QToolButton, QFrame#votes QPushButton { font-size: 24px; }")
            : QStringLiteral("QLabel#demonstration-words { font-size: 17px; font-weight: 600; }"

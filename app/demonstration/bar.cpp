@@ -81,6 +81,11 @@ void DemonstrationBar::buildLine()
     auto* row = new QHBoxLayout;
     row->addWidget(words_, 1);
     row->addWidget(clock_);
+    row->addSpacing(6);
+    auto* full = addButton(*row, tr("Full screen"), "demo-full", tr("Large, for the back of the room (F11)"));
+    auto* leave = addButton(*row, tr("Leave"), "demo-leave", tr("End the demonstration (Escape)"));
+    connect(full, &QToolButton::clicked, this, &DemonstrationBar::fullScreenWanted);
+    connect(leave, &QToolButton::clicked, this, &DemonstrationBar::leaveWanted);
     static_cast<QVBoxLayout*>(layout())->addLayout(row);
 }
 
@@ -113,8 +118,6 @@ void DemonstrationBar::buildControls()
     hide_->setCheckable(true);
     ask_ = addButton(*row, tr("Ask"), "demo-ask-button", tr("Count hands, then reveal"));
     ask_->setCheckable(true);
-    auto* full = addButton(*row, tr("Full screen"), "demo-full", tr("Large, for the back of the room (F11)"));
-    auto* leave = addButton(*row, tr("Leave"), "demo-leave", tr("End the demonstration (Escape)"));
     static_cast<QVBoxLayout*>(layout())->addLayout(row);
     connect(start, &QToolButton::clicked, &player_, &Player::toStart);
     connect(back, &QToolButton::clicked, this, [this] { player_.step(-1); });
@@ -124,8 +127,6 @@ void DemonstrationBar::buildControls()
             [this] { player_.setSpeed(speed_->currentData().toDouble()); });
     connect(hide_, &QToolButton::toggled, this, &DemonstrationBar::findingsHiddenChanged);
     connect(ask_, &QToolButton::toggled, votes_, &QWidget::setVisible);
-    connect(full, &QToolButton::clicked, this, &DemonstrationBar::fullScreenWanted);
-    connect(leave, &QToolButton::clicked, this, &DemonstrationBar::leaveWanted);
 }
 
 void DemonstrationBar::takeKeysOf(QWidget& widget)

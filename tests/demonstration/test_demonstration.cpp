@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/sheet/text_recorder.h"
 
 #include "app/demonstration/export.h"
 #include "app/demonstration/player.h"
@@ -19,6 +20,8 @@ class TestDemonstration : public QObject {
 private Q_SLOTS:
     void init();
     void the_supply_hump_spills_and_seals_in_plain_words();
+    void the_air_that_stays_is_named_on_the_drawing();
+    void air_follows_a_hose_while_it_is_dragged();
     void what_is_drawn_is_what_was_poured();
     void every_bore_is_full_of_liquid_and_gas_together();
     void a_sound_loop_keeps_no_air_and_circulates();
@@ -74,6 +77,45 @@ void TestDemonstration::the_supply_hump_spills_and_seals_in_plain_words()
     QVERIFY(said(QStringLiteral("Coolant spills over the hump in Supply hose")));
     QVERIFY(said(QStringLiteral("sealed.")));
     QVERIFY(said(QStringLiteral("of air stays, most of it in Supply hose.")));
+}
+
+void TestDemonstration::the_air_that_stays_is_named_on_the_drawing()
+{
+    open("supply-hump");
+    ProofOptions options;
+    options.bands = false;
+    const Analysis analysis = proved(document_->sketch(), options);
+    test::TextRecorder page(QSize(1600, 1200));
+    QPainter painter(&page);
+    constexpr double px_per_drawn_mm = 0.8;
+    painter.translate(800, 600);
+    painter.scale(px_per_drawn_mm, px_per_drawn_mm);
+    drawing::Style style;
+    style.scale = px_per_drawn_mm / (96 / 25.4);
+    drawing::paintElevation(painter, document_->sketch(), analysis, style);
+    painter.end();
+    const QString words = QStringLiteral("90 ml of air, locks the loop");
+    QVERIFY(std::any_of(page.texts().begin(), page.texts().end(),
+                        [&](const test::WrittenText& one) { return one.text == words; }));
+}
+
+void TestDemonstration::air_follows_a_hose_while_it_is_dragged()
+{
+    open("supply-hump");
+    document_->startProving();
+    QTRY_VERIFY(document_->proofIsCurrent());
+    const auto air_ml = [this] {
+        double sum_ml = 0;
+        for (const PocketFound& pocket : document_->analysis().proof->filling.pockets)
+            sum_ml += pocket.volume_ml;
+        return sum_ml;
+    };
+    QVERIFY(air_ml() > 50);
+    Document fixed;
+    QCOMPARE(fixed.open(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")), QStringList());
+    document_->apply(QStringLiteral("Fix"), [&](Sketch& sketch) { sketch = fixed.sketch(); });
+    QVERIFY(!document_->proofIsCurrent()); // before its proof has come
+    VERIFY_NEAR(air_ml(), 0, 1);
 }
 
 void TestDemonstration::what_is_drawn_is_what_was_poured()

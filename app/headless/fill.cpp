@@ -115,7 +115,8 @@ void writeEnd(const FilledFile& file, UnitSystem units, QTextStream& out)
             line(words(baredOf(air, file.sketch), units));
         line(words(runningOf(air, file.sketch), units));
     }
-    line(words(topUpOf(filling), units));
+    if (filling.missing.empty())
+        line(words(topUpOf(filling), units));
     if (const auto cold = coldestOf(filling, file.sketch))
         line(words(*cold, units));
 }

@@ -240,14 +240,12 @@ Message runningOf(const LoopAir& air, const Sketch& sketch)
     const std::string name = heaterName(air.heater, sketch);
     if (air.running.flow_l_per_min <= 0)
         return {"With the engine running nothing is known to flow through {a}.", {}, {name}};
-    Message text{
-        "With the engine running {0} a minute flow through {a}, from its supply port to its return port.",
-        {{air.running.flow_l_per_min, Unit::litre}},
-        {name}};
+    Message text{"With the engine running {0} pass through {a}, from its supply port to its return port.",
+                 {{air.running.flow_l_per_min, Unit::l_per_min}},
+                 {name}};
     if (air.running.sense == FlowSense::reverse)
-        text.pattern =
-            "With the engine running {0} a minute flow backward through {a}, from its return port to "
-            "its supply port.";
+        text.pattern = "With the engine running {0} pass backward through {a}, from its return port to "
+                       "its supply port.";
     if (air.bypasses_radiator)
         text.pattern += " They bypass the radiator.";
     return text;

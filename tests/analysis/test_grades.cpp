@@ -57,7 +57,7 @@ Layout level(const Sketch& sketch)
 
 std::vector<Finding> judged(const Sketch& sketch, Grade grade)
 {
-    return judge(sketch, resolve(sketch, plumbOf(sketch, grade)), true).findings;
+    return judge(sketch, resolve(sketch, plumbOf(sketch, grade)), {}, RuleSet::over_grades).findings;
 }
 
 bool soundOn(const Sketch& sketch, double along_percent)

@@ -125,7 +125,7 @@ void TestProof::aStoppedProofIsNone()
     const Sketch sketch = soundLoop();
     std::stop_source source;
     source.request_stop();
-    QVERIFY(!prove(sketch, analyse(sketch), source.get_token()));
+    QVERIFY(!prove(sketch, analyse(sketch), {}, source.get_token()));
     QVERIFY(prove(sketch, analyse(sketch)));
 }
 

@@ -9,12 +9,14 @@
 #include "core/sketch/templates.h"
 
 #include <QAbstractButton>
+#include <QDialog>
 #include <QDockWidget>
 #include <QFile>
 #include <QMessageBox>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTextBrowser>
 
 using namespace siphonwright;
 
@@ -34,6 +36,7 @@ private Q_SLOTS:
     void actions_know_when_they_can_be_done();
     void shortcuts_are_unique();
     void the_rules_open_from_the_menu_and_from_a_finding();
+    void the_page_on_air_locks_opens_a_lesson_by_a_click();
     void running_figures_and_tint_are_remembered();
     void the_assumptions_open_from_the_menu();
     void the_elevation_stays_large_at_1280_by_720();
@@ -204,6 +207,20 @@ void TestWindow::shortcuts_are_unique()
         seen.append(shortcut);
         QVERIFY(!action->toolTip().isEmpty());
     }
+}
+
+void TestWindow::the_page_on_air_locks_opens_a_lesson_by_a_click()
+{
+    trigger("teaching");
+    auto* page = window_->findChild<QTextBrowser*>();
+    QVERIFY(page && page->isVisible());
+    QVERIFY(page->toPlainText().contains(QStringLiteral("Answer key")));
+    Q_EMIT page->anchorClicked(QUrl(QStringLiteral("sample:air-lock-lesson-2")));
+    QCOMPARE(QString::fromStdString(window_->document().sketch().sheet.supplementary_title),
+             QStringLiteral("Lesson 2: half fixed"));
+    trigger("teaching");
+    QCOMPARE(window_->findChildren<QTextBrowser*>().size(), 1);
+    window_->findChild<QDialog*>(QStringLiteral("teaching"))->close();
 }
 
 void TestWindow::the_rules_open_from_the_menu_and_from_a_finding()

@@ -58,8 +58,8 @@ public:
         while (happened(frame)) {
             const FillEvent& event = filled_.events[next_++];
             if (std::optional<Message> words = wordsFor(event, *filled_.end.network, frame, job_.loops);
-                words && *words != said_) {
-                said_ = *words;
+                words && std::find(said_.begin(), said_.end(), *words) == said_.end()) {
+                said_.push_back(*words);
                 job_.add(PhaseKind::fill, kept_, std::move(words));
                 told = true;
             }

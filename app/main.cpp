@@ -10,7 +10,8 @@ namespace {
 /// Commands of the command line; everything else is a file to open in the window.
 bool isCommand(const QByteArray& word)
 {
-    return word == "check" || word == "sheet" || word == "--help" || word == "-h" || word == "--version";
+    return word == "check" || word == "fill" || word == "sheet" || word == "--help" || word == "-h" ||
+           word == "--version";
 }
 
 void nameProgram()

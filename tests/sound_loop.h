@@ -9,7 +9,9 @@ namespace siphonwright::test {
 /// Jacket x 0..900, y -150..150, z 400..800, front left. Supply port at x 100, z 440, pointing down; return
 /// port at x 800, z 700, pointing right. An upright heater at x 1030, z 80: outlet opening at z 220 pointing
 /// up, inlet opening at x 990, z -40 pointing left. Hose 19 mm bore, 4 mm wall. Stubs 30 mm (outlet 40 mm).
-/// Ground at z -300: the heater ends 230 mm over it, the supply hose 246.5 mm.
+/// Ground at z -300: the heater ends 230 mm over it, the supply hose 246.5 mm. An iron engine of 650 kg with
+/// 30 l of coolant; 1500 W at its rated 120 V, on at 38 and off at 60 degC; from -15 degC to 20 degC in a
+/// day.
 inline Sketch soundLoop()
 {
     Sketch s;
@@ -19,6 +21,10 @@ inline Sketch soundLoop()
     engine.thermostat = ThermostatHousing{};
     engine.thermostat->position = {40, 0, 800};
     engine.thermostat->side.value = ThermostatSide::outlet;
+    engine.displacement_l.value = 8;
+    engine.mass_kg.value = 650;
+    engine.material.value = Material::iron;
+    engine.coolant_volume_l.value = 30;
     s.engine = engine;
 
     SurgeTank tank;
@@ -55,6 +61,11 @@ inline Sketch soundLoop()
     heater.outlet.bore_mm.value = 19;
     heater.manual_min_bore_mm.value = 15;
     heater.mounting.value = Mounting::frame;
+    heater.power_W.value = 1500;
+    heater.rated_V.value = 120;
+    heater.actual_V.value = 120;
+    heater.on_degC.value = 38;
+    heater.off_degC.value = 60;
     s.heaters = {heater};
 
     InlinePart valve;
@@ -85,7 +96,12 @@ inline Sketch soundLoop()
 
     s.ground_z_mm = -300;
     s.coolant.volume_percent.value = 50;
+    s.coolant.cap_pressure_kPa.value = 90;
+    s.site.ambient_degC.value = -15;
     s.site.coldest_ambient_degC.value = -25;
+    s.site.wind_m_per_s.value = 2;
+    s.site.altitude_m.value = 200;
+    s.plan.target_degC = 20;
     return s;
 }
 

@@ -37,6 +37,8 @@ struct Canvas {
     bool findings_shown = true;
     double lettering = 1; ///< times the usual size
     bool snapping = true;
+    bool running = true;         ///< how the loops run is shown
+    bool tinted = false;         ///< hoses by temperature
     bool applying = false;       ///< the running change of the document is a tool's own
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first

@@ -125,6 +125,18 @@ void ElevationView::setGridShown(bool on)
     update();
 }
 
+void ElevationView::setRunningShown(bool on)
+{
+    state_->canvas.running = on;
+    update();
+}
+
+void ElevationView::setTinted(bool on)
+{
+    state_->canvas.tinted = on;
+    update();
+}
+
 void ElevationView::setDark(bool on)
 {
     state_->canvas.palette = on ? drawing::Palette::dark() : drawing::Palette::light();

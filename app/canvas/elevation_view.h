@@ -36,6 +36,8 @@ public:
 
     void setSnapping(bool on);
     void setGridShown(bool on);
+    void setRunningShown(bool on);
+    void setTinted(bool on);
     void setDark(bool on);
 
     /// Draw this moment's coolant and air instead of what would stay; null: no more.

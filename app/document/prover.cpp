@@ -44,6 +44,7 @@ void Prover::work(const std::stop_token& end)
             running_ = running;
         }
         ProofOptions options;
+        options.bands = true;
         options.so_far = [&](const Proof& proof) {
             {
                 const std::lock_guard lock(mutex_);

@@ -63,6 +63,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     if (style.contents)
         labelTemperatures(ink);
     paintPlumbArrow(ink);
+    paintTemperatureScale(ink);
+    paintRunningFigures(ink);
     labelEngine(ink);
     ink.writeLabels();
     if (style.balloons)

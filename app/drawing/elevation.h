@@ -37,6 +37,8 @@ struct Contents;
 struct Palette {
     QColor ground, grid, grid_strong, ink, faint, engine_fill, jacket_fill, heater_fill, supply, return_, air,
         held, level, stop, caution, advice, accent, text, keep_clear;
+    /// Coolant from coldest to hottest; lightness runs one way, so that it reads in grey.
+    QColor cold, tepid, hot;
     static Palette light();
     static Palette dark();
     static Palette paper(); ///< black and white
@@ -50,6 +52,8 @@ struct Style {
     bool fills = true;    ///< tinted areas; off for plain line work
     bool labels = true;   ///< names, sizes, level captions
     bool balloons = true; ///< numbered balloons of the findings
+    bool running = true;  ///< each heater's flow, temperatures and heads; arrows by flow
+    bool tint = false;    ///< hoses by the coolant's temperature, with a scale
     int highlighted_finding = -1;
     bool findings = true; ///< air that would stay, undersized stretches, margins
     /// What is in the bores at one moment of a demonstration, instead of what would stay in them.
@@ -58,8 +62,11 @@ struct Style {
 
 /// Everything, back to front: keep-clear areas, ground, engine, jacket, levels, thermostat, tank, heaters,
 /// ports, hoses with flow arrows and sizes, trapped air and held coolant to scale, undersized stretches,
-/// balloons. Draws nothing for what the sketch does not have.
+/// running figures, balloons. Draws nothing for what the sketch does not have.
 void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style);
+
+/// Colour of a temperature on the way from coldest (0) to hottest (1).
+QColor temperatureColour(const Palette& palette, double share);
 
 /// Bounding box of all that paintElevation would draw but labels and the endless level lines, painter axes.
 QRectF boundsOf(const Sketch& sketch, const Analysis& analysis);

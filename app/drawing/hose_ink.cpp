@@ -1,5 +1,8 @@
 #include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
+#include "app/drawing/running_words.h"
+
+#include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
 
@@ -41,6 +44,29 @@ QColor mixed(const QColor& a, const QColor& b, double share)
                             float(a.blueF() + (b.blueF() - a.blueF()) * share));
 }
 
+/// The bore's colour all along, in pieces short enough to run into each other.
+void strokeTinted(Ink& ink, const ResolvedHose& hose, const LoopRun& run, const TemperatureRange& range,
+                  double width)
+{
+    const std::vector<HoseTemperature> along = temperaturesAlong(run, hose.role());
+    if (along.empty())
+        return;
+    const double length = hose->hose_to_mm - hose->hose_from_mm;
+    const int parts = std::clamp(int(length / ink.paper(4)), 4, 60);
+    ink.painter.setBrush(Qt::NoBrush);
+    for (int i = 0; i < parts; ++i) {
+        const double from = hose->hose_from_mm + length * i / parts;
+        const double to = hose->hose_from_mm + length * (i + 1) / parts;
+        const double share =
+            (temperatureAt(along, (from + to) / 2) - range.low_degC) / (range.high_degC - range.low_degC);
+        // A hair longer than its part: no ground shows between two.
+        const double past = i + 1 < parts ? length / parts * 0.1 : 0;
+        ink.painter.setPen(
+            QPen(temperatureColour(ink.palette, share), width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+        ink.painter.drawPolyline(trace(hose->path.line, from, to + past));
+    }
+}
+
 void stroke(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
 {
     if (!(width > 0))
@@ -79,7 +105,12 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
     stroke(ink, line, outside, colour);
     stroke(ink, line, outside - 2 * edge, wall);
     stroke(ink, line, hose->bore_mm + 2 * bore_line, colour);
-    stroke(ink, line, hose->bore_mm, bore);
+    const LoopRun* run = runOf(ink, hose);
+    const std::optional<TemperatureRange> range = run ? temperatureRange(ink) : std::nullopt;
+    if (range)
+        strokeTinted(ink, hose, *run, *range, outside - 2 * edge);
+    else
+        stroke(ink, line, hose->bore_mm, bore);
     if (!supply) {
         ink.painter.setPen(ink.chainPen(colour, thin_mm));
         ink.painter.drawPolyline(line);
@@ -91,18 +122,25 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
     }
 }
 
-/// Arrows: as the loop is meant to run; in a demonstration as it runs, moving.
+/// Arrows in the hose's own direction, or as and how much its loop flows where that is computed; in a
+/// demonstration as it runs at that moment, moving.
 void paintFlow(Ink& ink, const ResolvedHose& hose)
 {
     const LoopContents* loop = ink.style.contents ? ink.style.contents->loopOfHose(hose.id()) : nullptr;
     if (ink.style.contents && (!loop || loop->flow == 0))
         return;
-    const double sense = loop && loop->flow < 0 ? -1 : 1;
     const double drift = loop ? loop->drift : 0;
+    const LoopRun* run = ink.style.contents ? nullptr : runOf(ink, hose);
+    if (run && run->circulation.flow_kg_per_s == 0)
+        return;
     const double length = hose->hose_to_mm - hose->hose_from_mm;
     const double spacing = ink.paper(22);
     const int count = std::clamp(int(length / spacing), 1, 60);
-    const double size = std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
+    const double size = run ? arrowSize_mm(flowByVolume_l_per_min(run->circulation))
+                            : std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
+    const bool backward = (run && run->circulation.flow_kg_per_s < 0) || (loop && loop->flow < 0);
+    const double way = backward ? -1 : 1;
+    const bool tinted = run && temperatureRange(ink);
     for (int i = 0; i < count; ++i) {
         const double share = (i + 0.5) / count + drift / count;
         const double along = length * (share - std::floor(share));
@@ -111,9 +149,13 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
                 return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
             });
         const Station here = station(*hose, hose->hose_from_mm + along);
-        if (!hidden && !here.along.isNull())
-            ink.arrowhead(here.at + here.along * sense * ink.paper(size / 2), here.along * sense, size,
-                          loop ? ink.palette.ink : colourOf(ink, hose.role()));
+        if (hidden || here.along.isNull())
+            continue;
+        const QPointF forth = here.along * way;
+        if (tinted)
+            ink.arrowhead(here.at + forth * ink.paper(size / 2 + 0.8), forth, size + 1.4, ink.palette.ground);
+        ink.arrowhead(here.at + forth * ink.paper(size / 2), forth, size,
+                      tinted || loop ? ink.palette.ink : colourOf(ink, hose.role()));
     }
 }
 

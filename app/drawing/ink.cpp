@@ -123,16 +123,31 @@ void Ink::avoid(const QPolygonF& line, double half_width)
     }
 }
 
+bool Ink::isFree(const QRectF& area, bool of_lines) const
+{
+    const auto hit = [&area](const std::vector<QRectF>& others) {
+        return std::any_of(others.begin(), others.end(),
+                           [&area](const QRectF& other) { return other.intersects(area); });
+    };
+    return visible.contains(area) && !hit(taken_) && !(of_lines && hit(lines_));
+}
+
+double Ink::covered_mm2(const QRectF& area) const
+{
+    double sum = 0;
+    for (const QRectF& line : lines_) {
+        const QRectF both = line.intersected(area);
+        sum += both.width() * both.height();
+    }
+    return sum * style.scale * style.scale;
+}
+
 bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
 {
     if (!style.labels || text.isEmpty())
         return false;
     const double h = paper(style.lettering_mm);
     const double w = paper(textWidth(text, style.lettering_mm));
-    const auto hits = [](const std::vector<QRectF>& areas, const QRectF& box) {
-        return std::any_of(areas.begin(), areas.end(),
-                           [&box](const QRectF& area) { return area.intersects(box); });
-    };
     for (const bool over_lines : {false, true}) {
         for (const Spot& spot : spots) {
             const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
@@ -140,7 +155,7 @@ bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QC
             place.translate(spot.at.x(), spot.at.y());
             place.rotate(spot.angle_deg);
             const QRectF box = place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
-            if (hits(taken_, box) || (!over_lines && hits(lines_, box)) || !visible.contains(box))
+            if (!isFree(box, !over_lines))
                 continue;
             reserve(box);
             // Where there is no place beside the lines, the text takes the ground with it to stay readable;

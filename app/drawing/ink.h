@@ -6,6 +6,7 @@
 #include <QPen>
 #include <QPolygonF>
 
+#include <optional>
 #include <vector>
 
 /// What the parts of the elevation's painter share: pens in millimetres of paper, hatching, labels that keep
@@ -53,6 +54,10 @@ public:
     void reserve(const QRectF& area);
     /// Write on lines only if there is nowhere else.
     void avoid(const QPolygonF& line, double half_width);
+    /// Whether an area is in sight and free of text and what must be read; free of lines too, if wanted.
+    bool isFree(const QRectF& area, bool of_lines) const;
+    /// How much of an area lines and hoses take, mm2 of the device.
+    double covered_mm2(const QRectF& area) const;
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
@@ -96,6 +101,8 @@ void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
 void paintSagMargins(Ink& ink);
 void paintPlumbArrow(Ink& ink);
+void paintTemperatureScale(Ink& ink);
+void paintRunningFigures(Ink& ink);
 
 // What is in them at one moment: style.contents, which these need.
 void paintJacketContents(Ink& ink, const QPolygonF& jacket);
@@ -105,6 +112,16 @@ void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
 void labelEngine(Ink& ink);
+
+/// The loop that a hose belongs to, if how it runs is to be shown and was computed.
+const LoopRun* runOf(const Ink& ink, const ResolvedHose& hose);
+/// What the colours of tinted hoses stand for.
+struct TemperatureRange {
+    double low_degC = 0;
+    double high_degC = 0;
+};
+/// Of all hoses, on round figures; nothing when hoses are not tinted or nothing flows.
+std::optional<TemperatureRange> temperatureRange(const Ink& ink);
 
 /// A hose's centreline between two places along its path, as the elevation shows it.
 QPolygonF trace(const Centreline& line, double from_mm, double to_mm);

@@ -41,6 +41,9 @@ Palette Palette::light()
     p.accent = rgb(0x7b3fa0);
     p.text = rgb(0x22262b);
     p.keep_clear = rgb(0x9c5a3c);
+    p.cold = rgb(0xd6e6f2);
+    p.tepid = rgb(0xc98d84);
+    p.hot = rgb(0x6e1426);
     return p;
 }
 
@@ -66,6 +69,9 @@ Palette Palette::dark()
     p.accent = rgb(0xcf9bf0);
     p.text = rgb(0xe4e2dc);
     p.keep_clear = rgb(0xd69a78);
+    p.cold = rgb(0x24405a);
+    p.tepid = rgb(0xb0706f);
+    p.hot = rgb(0xffe0a8);
     return p;
 }
 
@@ -91,6 +97,9 @@ Palette Palette::paper()
     p.accent = rgb(0x000000);
     p.text = rgb(0x000000);
     p.keep_clear = rgb(0x606060);
+    p.cold = rgb(0xe8e8e8);
+    p.tepid = rgb(0xa0a0a0);
+    p.hot = rgb(0x404040);
     return p;
 }
 

@@ -2,6 +2,7 @@
 #include "app/headless/commands.h"
 
 #include "core/analysis/margin_text.h"
+#include "core/analysis/running_text.h"
 
 #include <QCoreApplication>
 #include <QTextStream>
@@ -47,6 +48,54 @@ QString severityWord(Severity severity)
     return {};
 }
 
+/// In which grades and with how much sag the job stays sound.
+void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
+{
+    const auto line = [&](const Message& text) {
+        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << '\n';
+    };
+    line(textOf(file.analysis.proof->sound));
+    for (const SagMargin& one : file.analysis.proof->sag)
+        line(textOf(one, file.sketch));
+}
+
+/// How each loop runs, the warm-up, and their bands where there are any.
+void writeRunning(const Checked& file, UnitSystem units, QTextStream& out)
+{
+    const auto line = [&](const Message& text) {
+        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << QStringLiteral(".\n");
+    };
+    const std::vector<LoopRun>& loops = file.analysis.running.loops;
+    for (const LoopRun& run : loops)
+        line(textOf(run, file.sketch));
+    if (!loops.empty())
+        line(textOf(file.analysis.proof->warm_up));
+    for (const HeaterBands& bands : file.analysis.proof->bands)
+        line(textOf(bands, file.sketch));
+}
+
+/// An exit code of 0 only says that nothing that was judged stops the job.
+QString closing(const Analysis& analysis)
+{
+    if (analysis.stopped())
+        return tr("The job is stopped.");
+    if (analysis.not_judged.empty())
+        return tr("Nothing stops the job.");
+    return tr("Nothing that was judged stops the job.");
+}
+
+QString counted(std::size_t count, const QString& one, const QString& many)
+{
+    return count == 1 ? one : many.arg(count);
+}
+
+} // namespace
+
+UnitSystem unitsOf(const Sketch& sketch)
+{
+    return sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+}
+
 void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out)
 {
     const auto words = [&](double value, Unit unit) {
@@ -67,37 +116,9 @@ void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStr
         writeFinding(detail, units, indent + 4, out);
 }
 
-/// In which grades and with how much sag the job stays sound.
-void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
-{
-    const auto line = [&](const Message& text) {
-        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << '\n';
-    };
-    line(textOf(file.analysis.proof->sound));
-    for (const SagMargin& one : file.analysis.proof->sag)
-        line(textOf(one, file.sketch));
-}
-
-/// An exit code of 0 only says that nothing that was judged stops the job.
-QString closing(const Analysis& analysis)
-{
-    if (analysis.stopped())
-        return tr("The job is stopped.");
-    if (analysis.not_judged.empty())
-        return tr("Nothing stops the job.");
-    return tr("Nothing that was judged stops the job.");
-}
-
-QString counted(std::size_t count, const QString& one, const QString& many)
-{
-    return count == 1 ? one : many.arg(count);
-}
-
-} // namespace
-
 void writeWords(const Checked& file, QTextStream& out)
 {
-    const UnitSystem units = file.sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+    const UnitSystem units = unitsOf(file.sketch);
     out << file.file << '\n';
     for (const Finding& finding : file.analysis.findings)
         writeFinding(finding, units, 2, out);
@@ -113,8 +134,11 @@ void writeWords(const Checked& file, QTextStream& out)
     if (!file.analysis.unconfirmed.empty())
         out << tr("  not confirmed: %1").arg(QString::fromStdString(listOf(file.analysis.unconfirmed)))
             << '\n';
-    if (file.analysis.proof)
+    if (file.analysis.proof) {
         writeMargins(file, units, out);
+        writeRunning(file, units, out);
+        writeAir(file, units, out);
+    }
     const Analysis& a = file.analysis;
     out << "  "
         << tr("%1, %2, %3, %4.")

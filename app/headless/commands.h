@@ -4,6 +4,7 @@
 
 #include "core/analysis/analysis.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,10 +20,20 @@ struct Checked {
 };
 
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int fill(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err);
 
-/// For people: findings in words, how many were not judged, a closing line.
+/// The value of "--name value" or "--name=value" at `i`; moves past it.
+std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name);
+
+UnitSystem unitsOf(const Sketch& sketch);
+/// One finding with its details, in words.
+void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out);
+/// For people: findings in words, how many were not judged, how it runs, a closing line.
 void writeWords(const Checked& file, QTextStream& out);
+/// For people: pockets that close the bore, and the top-up.
+void writeAir(const Checked& file, UnitSystem units, QTextStream& out);
 /// For programs: always an array, one entry per file; what does not apply is null.
 std::string jsonOf(const std::vector<Checked>& files);
 

@@ -7,19 +7,39 @@
 
 namespace siphonwright {
 
+namespace headless {
+
+std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name)
+{
+    const QString& argument = arguments[i];
+    if (argument.startsWith(name + QLatin1Char('=')))
+        return argument.mid(name.size() + 1);
+    if (argument != name)
+        return std::nullopt;
+    ++i;
+    return arguments.value(i);
+}
+
+} // namespace headless
+
 namespace {
 
 QString usage()
 {
     return QCoreApplication::translate(
-        "Headless", "siphonwright [FILE]                       open the window\n"
-                    "siphonwright check FILE... [--json]       judge sketches\n"
-                    "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
-                    "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
-                    "siphonwright --help | --version\n"
-                    "\n"
-                    "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
-                    "written, or an argument is wrong.\n");
+        "Headless",
+        "siphonwright [FILE]                       open the window\n"
+        "siphonwright check FILE... [--json] [--bands]\n"
+        "                                          judge sketches; --bands: over all that is assumed\n"
+        "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
+        "                                          how the engine warms up\n"
+        "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
+        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
+        "siphonwright --help | --version\n"
+        "\n"
+        "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
+        "written, or an argument is wrong.\n");
 }
 
 } // namespace
@@ -30,8 +50,12 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("check"))
         return headless::check(rest, out, err);
+    if (command == QLatin1String("fill"))
+        return headless::fill(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
+    if (command == QLatin1String("warm-up"))
+        return headless::warmUp(rest, out, err);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
         out << usage();
         return nothing_stops;

@@ -22,18 +22,6 @@ struct SheetCommand {
     sheet::Options options;
 };
 
-/// The value of "--name value" or "--name=value"; moves past it.
-std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name)
-{
-    const QString& argument = arguments[i];
-    if (argument.startsWith(name + QLatin1Char('=')))
-        return argument.mid(name.size() + 1);
-    if (argument != name)
-        return std::nullopt;
-    ++i;
-    return arguments.value(i);
-}
-
 /// Nothing, with a sentence on `err`, when an argument is wrong.
 std::optional<SheetCommand> understood(const QStringList& arguments, QTextStream& err)
 {
@@ -78,7 +66,9 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
     QStringList problems = document.open(command->file);
     Analysis analysis;
     if (problems.isEmpty()) {
-        analysis = proved(document.sketch());
+        ProofOptions with_bands;
+        with_bands.bands = true;
+        analysis = proved(document.sketch(), with_bands);
         problems = sheet::exportTo(command->output, document.sketch(), analysis, command->options);
     }
     for (const QString& problem : problems)

@@ -2,6 +2,7 @@
 
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
+#include "app/panels/running_text.h"
 
 #include "core/analysis/margin_text.h"
 
@@ -17,14 +18,10 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
       document_(document),
       selection_(selection),
       title_(new QLabel(this)),
-      margins_(new QLabel(this)),
       scroll_(new QScrollArea(this))
 {
     title_->setProperty("role", QStringLiteral("title"));
     title_->setObjectName(QStringLiteral("details-title"));
-    margins_->setObjectName(QStringLiteral("details-margins"));
-    margins_->setWordWrap(true);
-    margins_->setProperty("role", QStringLiteral("remark"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -32,7 +29,6 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
     column->setContentsMargins(8, 6, 4, 6);
     column->setSpacing(4);
     column->addWidget(title_);
-    column->addWidget(margins_);
     column->addWidget(scroll_, 1);
     connect(&document_, &Document::changed, this, &DetailsPanel::refresh);
     connect(&document_, &Document::analysed, this, &DetailsPanel::refresh);
@@ -44,9 +40,10 @@ void DetailsPanel::refresh()
 {
     PartForm wanted = formFor(document_.sketch(), selection_.part());
     title_->setText(wanted.title);
-    showMargins();
     if (form_ && shown_ == selection_.part() && form_->fits(wanted.form)) {
         form_->show(std::move(wanted.form));
+        showRunning();
+        showMargins();
         return;
     }
     shown_ = selection_.part();
@@ -58,10 +55,48 @@ void DetailsPanel::refresh()
         old->deleteLater();
     }
     form_ = fresh;
-    scroll_->setWidget(fresh);
+    scroll_->setWidget(pageOf(*fresh));
+    showRunning();
+    showMargins();
     // There is no sideways scrolling, so the panel is never narrower than its form.
     scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
                              scroll_->verticalScrollBar()->sizeHint().width());
+}
+
+/// The form with what is computed of the part over and under it: all scroll together, since beside the form
+/// they would leave little of it on a small screen.
+QWidget* DetailsPanel::pageOf(FormView& form)
+{
+    auto* page = new QWidget;
+    running_ = new QLabel(page);
+    running_->setObjectName(QStringLiteral("details-running"));
+    margins_ = new QLabel(page);
+    margins_->setObjectName(QStringLiteral("details-margins"));
+    margins_->setProperty("role", QStringLiteral("remark"));
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    for (QLabel* label : {running_, margins_}) {
+        label->setWordWrap(true);
+        label->setContentsMargins(2, 2, 8, 4);
+    }
+    column->addWidget(running_);
+    column->addWidget(&form, 1);
+    column->addWidget(margins_);
+    return page;
+}
+
+void DetailsPanel::showRunning()
+{
+    const PartRef& part = selection_.part();
+    QStringList lines;
+    if (part.kind == PartKind::heater)
+        lines = runningText(document_.sketch(), document_.analysis(), part.id);
+    // Warm-up and bands lag behind a drag; what they say must not pass for the drawing as it is now.
+    if (!lines.isEmpty() && document_.proof() && !document_.proofIsCurrent())
+        lines << tr("The warm-up is of the drawing a moment ago.");
+    running_->setText(lines.join(u'\n'));
+    running_->setVisible(!lines.isEmpty());
 }
 
 /// For a hose how far it may sag, for any part what its rules leave.

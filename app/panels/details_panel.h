@@ -20,13 +20,16 @@ public:
 
 private:
     void refresh();
+    QWidget* pageOf(FormView& form);
     void showMargins();
+    void showRunning();
 
     Document& document_;
     Selection& selection_;
     QLabel* title_;
-    QLabel* margins_; ///< what is left before a rule is broken
     QScrollArea* scroll_;
+    QLabel* running_ = nullptr; ///< how a heater's loop runs, over its form
+    QLabel* margins_ = nullptr; ///< what is left before a rule is broken, under it
     FormView* form_ = nullptr;
     PartRef shown_;
 };

@@ -97,6 +97,29 @@ void addSite(Fields<Sketch>& fields)
         FormText::tr("Ground over datum"), Unit::mm, [](auto& s) -> auto& { return s.ground_z_mm; });
 }
 
+void addFilling(Fields<Sketch>& fields)
+{
+    fields.heading(FormText::tr("Filling"));
+    fields.choice(
+        FormText::tr("Full before"),
+        {FormText::tr("the block; new hoses empty"), FormText::tr("nothing; engine drained")},
+        [](auto& s) -> auto& { return s.fill.start; });
+    fields.choice(
+        FormText::tr("Filled"),
+        {FormText::tr("at the filler"), FormText::tr("under vacuum"), FormText::tr("from below")},
+        [](auto& s) -> auto& { return s.fill.by; });
+    fields
+        .quantity(
+            FormText::tr("Coolant short by"), Unit::ml, [](auto& s) -> auto& { return s.fill.short_by_ml; })
+        .least = 0;
+    fields
+        .quantity(
+            FormText::tr("Head of the engine's pump"), Unit::kPa,
+            [](auto& s) -> auto& { return s.fill.pump_head_kPa; })
+        .least = 0;
+    fields.last().most = 500;
+}
+
 } // namespace
 
 Form sheetForm()
@@ -108,6 +131,7 @@ Form sheetForm()
     addSheet(fields);
     addCoolant(fields);
     addSite(fields);
+    addFilling(fields);
     fields.heading(FormText::tr("Notes"));
     fields.text(
         QString(), [](auto& s) -> auto& { return s.notes; }, Field::Kind::paragraph);

@@ -29,6 +29,10 @@ QString titleOf(Group group)
         return tr("Coolant");
     case Group::connections:
         return tr("Connections");
+    case Group::running:
+        return tr("Running");
+    case Group::air:
+        return tr("Air");
     case Group::other:
         return tr("Other");
     }
@@ -44,7 +48,7 @@ std::vector<const RuleDrawing*> allDrawings()
 {
     std::vector<const RuleDrawing*> all;
     for (const auto& group : {elevationDrawings(), heaterDrawings(), portDrawings(), hoseDrawings(),
-                              coolantDrawings(), connectionDrawings()})
+                              coolantDrawings(), connectionDrawings(), runningDrawings(), airDrawings()})
         for (const RuleDrawing& drawing : group)
             all.push_back(&drawing);
     return all;

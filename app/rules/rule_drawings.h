@@ -12,7 +12,7 @@
 namespace siphonwright::rules {
 
 /// What a rule is about, in the order in which groups are listed.
-enum class Group { elevation, heater, ports, hose, coolant, connections, other };
+enum class Group { elevation, heater, ports, hose, coolant, connections, running, air, other };
 QString titleOf(Group group);
 
 struct RuleDrawing {
@@ -40,6 +40,8 @@ std::span<const RuleDrawing> portDrawings();
 std::span<const RuleDrawing> hoseDrawings();
 std::span<const RuleDrawing> coolantDrawings();
 std::span<const RuleDrawing> connectionDrawings();
+std::span<const RuleDrawing> runningDrawings();
+std::span<const RuleDrawing> airDrawings();
 
 // What most of the drawings begin with.
 void supplyHose(Pencil& pencil);      ///< from the low port to the heater, falling all the way

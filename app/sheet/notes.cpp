@@ -100,12 +100,15 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
             best = i;
     }
     if (best == sections.size()) {
-        // Beyond what should stay, whatever is longest gives way: nothing is ever cut in the middle.
-        const auto longest = std::max_element(shown.begin(), shown.end());
-        if (longest == shown.end() || *longest == 0)
+        // Beyond what should stay, whatever is longest gives way, cautions last: nothing is ever cut in the
+        // middle.
+        for (const bool kept : {false, true})
+            for (std::size_t i = 0; i < sections.size(); ++i)
+                if (sections[i].kept == kept && shown[i] > 0 &&
+                    (best == sections.size() || (sections[best].kept == kept && shown[i] > shown[best])))
+                    best = i;
+        if (best == sections.size())
             return false;
-        --*longest;
-        return true;
     }
     --shown[best];
     return true;
@@ -139,9 +142,12 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.drawRect(box);
     const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
                                            notJudgedSection(page.analysis),
+                                           resultsSection(page.sketch, page.analysis),
                                            marginsSection(page.sketch, page.analysis),
                                            choicesSection(page.sketch),
-                                           partsSection(page.sketch, page.analysis), cautionsSection()};
+                                           assumptionsSection(page.sketch),
+                                           partsSection(page.sketch, page.analysis),
+                                           cautionsSection()};
     std::vector<std::size_t> shown;
     for (const Section& section : sections)
         shown.push_back(section.items.size());

@@ -68,6 +68,8 @@ void paintView(const Page& page, const Plan& plan)
     style.scale = 1.0 / plan.denominator;
     style.lettering_mm = plan.view.width() > 220 ? normal_mm : small_mm;
     style.units = page.units;
+    style.running = page.options.running;
+    style.tint = page.options.tint;
     page.painter.save();
     page.painter.setClipRect(plan.view);
     page.painter.translate(plan.origin);

@@ -18,6 +18,8 @@ struct Options {
     Paper paper = Paper::a4;
     QPageLayout::Orientation orientation = QPageLayout::Landscape;
     bool colour = false;
+    bool running = true; ///< how the loops run, beside each heater
+    bool tint = false;   ///< hoses by temperature
 };
 
 QSizeF pageSize(const Options& options); ///< mm, turned

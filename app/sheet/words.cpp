@@ -205,7 +205,7 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
 
 Section cautionsSection()
 {
-    Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9};
+    Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9, true};
     const char* const cautions[] = {
         QT_TRANSLATE_NOOP("Sheet", "Qualified technicians only. Disconnect and lock out power while working; "
                                    "inhibit a generator's automatic start."),

@@ -18,13 +18,18 @@ struct Section {
     QString heading;
     std::vector<Item> items;
     QString more;             ///< "and %1 more ...", said when not all fit
-    std::size_t at_least = 0; ///< items that are never left out
+    std::size_t at_least = 0; ///< items that are left out only when all else is down to its own
+    bool kept = false;        ///< gives way last of all
 };
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis);
 Section notJudgedSection(const Analysis& analysis);
 /// What is left: grades, sag; what verdicts hang on and nobody has confirmed.
 Section marginsSection(const Sketch& sketch, const Analysis& analysis);
+/// How each heater's loop runs and warms the engine, with bands where there are any, and what was assumed.
+Section resultsSection(const Sketch& sketch, const Analysis& analysis);
+/// Assumed figures replaced for this drawing, with the reasons given.
+Section assumptionsSection(const Sketch& sketch);
 /// Rules switched off and limits changed for this drawing, with the reasons given.
 Section choicesSection(const Sketch& sketch);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);

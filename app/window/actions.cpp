@@ -18,6 +18,9 @@ enum class When {
     loop_ends,
     findings,
     finding_selected,
+    warm_up,
+    keepable,
+    kept,
     demonstrating
 };
 
@@ -43,6 +46,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Save the sketch under another name")},
     {"export", QT_TRANSLATE_NOOP("Actions", "&Export sheet…"), "Ctrl+E",
      QT_TRANSLATE_NOOP("Actions", "Write the sheet as PDF, SVG or PNG")},
+    {"export-warm-up", QT_TRANSLATE_NOOP("Actions", "Export &warm-up…"), "Ctrl+Shift+E",
+     QT_TRANSLATE_NOOP("Actions", "Write the warm-up as CSV, PNG or SVG"), When::warm_up},
     {"preview", QT_TRANSLATE_NOOP("Actions", "Print pre&view…"), "Ctrl+Shift+P",
      QT_TRANSLATE_NOOP("Actions", "See the sheet as it will be printed")},
     {"print", QT_TRANSLATE_NOOP("Actions", "&Print…"), "Ctrl+P",
@@ -76,14 +81,30 @@ constexpr Row table[] = {
      When::always, true},
     {"snapping", QT_TRANSLATE_NOOP("Actions", "S&napping"), "N",
      QT_TRANSLATE_NOOP("Actions", "Points snap to the grid and to level and plumb"), When::always, true},
+    {"running-figures", QT_TRANSLATE_NOOP("Actions", "Running fig&ures"), "U",
+     QT_TRANSLATE_NOOP("Actions", "Show flow, temperatures and heads beside each heater"), When::always,
+     true},
+    {"tint-hoses", QT_TRANSLATE_NOOP("Actions", "&Tint hoses by temperature"), "Shift+U",
+     QT_TRANSLATE_NOOP("Actions", "Colour the hoses by the coolant's temperature in them"), When::always,
+     true},
     {"metric", QT_TRANSLATE_NOOP("Actions", "&mm and °C"), "", QT_TRANSLATE_NOOP("Actions", "Metric units"),
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
+    {"warm-up", QT_TRANSLATE_NOOP("Actions", "&Warm-up"), "W",
+     QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
+    {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
+     QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
+    {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
+     QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
+    {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",
+     QT_TRANSLATE_NOOP("Actions", "Show the present warm-up alone"), When::kept},
     {"rules", QT_TRANSLATE_NOOP("Actions", "&Rules…"), "Ctrl+R",
      QT_TRANSLATE_NOOP("Actions", "Read every rule, and change its limits for this drawing")},
+    {"assumptions", QT_TRANSLATE_NOOP("Actions", "&Assumptions…"), "Ctrl+Shift+A",
+     QT_TRANSLATE_NOOP("Actions", "See every figure that is assumed, and change it for this drawing")},
 
     {"select", QT_TRANSLATE_NOOP("Actions", "Select"), "V",
      QT_TRANSLATE_NOOP("Actions", "Select and drag parts"), When::always, true, "select"},
@@ -128,6 +149,8 @@ constexpr Row table[] = {
     {"insert-area", QT_TRANSLATE_NOOP("Actions", "Keep-clear area"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a square area to be shaped")},
 
+    {"teaching", QT_TRANSLATE_NOOP("Actions", "&Teaching air locks"), "",
+     QT_TRANSLATE_NOOP("Actions", "Lessons, faults to find and their answers, for a trainer")},
     {"demonstrate", QT_TRANSLATE_NOOP("Actions", "&Demonstrate"), "F5",
      QT_TRANSLATE_NOOP("Actions", "Play filling, engine run and warm-up on the drawing"), When::always, true},
     {"demo-findings", QT_TRANSLATE_NOOP("Actions", "&Hide findings"), "",
@@ -171,6 +194,12 @@ bool possible(When when, const Situation& now)
         return now.findings;
     case When::finding_selected:
         return now.finding_selected;
+    case When::warm_up:
+        return now.warm_up;
+    case When::keepable:
+        return now.may_keep_curve;
+    case When::kept:
+        return now.kept_curves;
     case When::demonstrating:
         return now.demonstrating;
     }

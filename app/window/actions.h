@@ -15,6 +15,9 @@ struct Situation {
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;
     bool finding_selected = false;
+    bool warm_up = false; ///< there is one to keep or write
+    bool may_keep_curve = false;
+    bool kept_curves = false;
     bool demonstrating = false; ///< set by the window
 };
 Situation situationOf(const Document& document, const Selection& selection);

@@ -61,19 +61,30 @@ void FileCommands::startFromTemplate(const std::string& id)
     });
 }
 
+bool FileCommands::resetToSample(const QString& name)
+{
+    QFile file(QStringLiteral(":/samples/%1.siphon").arg(name));
+    if (!file.open(QIODevice::ReadOnly))
+        return false;
+    const QByteArray bytes = file.readAll();
+    auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    auto* sketch = std::get_if<Sketch>(&read);
+    if (!sketch)
+        return false;
+    document_.reset(std::move(*sketch));
+    Q_EMIT opened();
+    return true;
+}
+
 void FileCommands::startWelcome()
 {
-    QFile file(QStringLiteral(":/samples/sound-bus.siphon"));
-    if (file.open(QIODevice::ReadOnly)) {
-        const QByteArray bytes = file.readAll();
-        auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
-        if (auto* sketch = std::get_if<Sketch>(&read)) {
-            document_.reset(std::move(*sketch));
-            Q_EMIT opened();
-            return;
-        }
-    }
-    startFromTemplate("in-line-6");
+    if (!resetToSample(QStringLiteral("sound-bus")))
+        startFromTemplate("in-line-6");
+}
+
+void FileCommands::startSample(const QString& name)
+{
+    whenSafe([this, name] { resetToSample(name); });
 }
 
 void FileCommands::choose()

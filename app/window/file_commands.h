@@ -28,6 +28,8 @@ public:
     void whenSafe(const std::function<void()>& then);
     /// The sample that greets a first start, as a drawing without a file.
     void startWelcome();
+    /// A sample by its name without ending, as a drawing without a file; nothing where there is none.
+    void startSample(const QString& name);
 
     void tell(const QString& sentence, const QStringList& details);
 
@@ -36,6 +38,7 @@ Q_SIGNALS:
 
 private:
     bool write(const QString& path);
+    bool resetToSample(const QString& name);
 
     Document& document_;
     QWidget& window_;

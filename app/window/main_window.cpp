@@ -1,11 +1,14 @@
 #include "app/window/main_window.h"
 
+#include "app/assumptions/assumption_window.h"
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
 #include "app/rules/rule_browser.h"
+#include "app/warming/bore_table.h"
+#include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/demonstration_commands.h"
 #include "app/window/file_commands.h"
@@ -60,6 +63,7 @@ MainWindow::MainWindow(QWidget* parent)
     connectFileActions();
     connectEditActions();
     connectViewActions();
+    connectWarmUpActions();
     connectInsertActions();
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);
@@ -104,9 +108,19 @@ void MainWindow::buildPanels()
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
     auto* profile =
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
+    warm_up_ = new warming::WarmUpPanel(document_, selection_);
+    by_bore_ = new warming::BoreTable(document_);
+    auto* warm_up = addPanel(tr("Warm-up"), QStringLiteral("warm-up"), Qt::BottomDockWidgetArea, warm_up_);
+    auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    tabifyDockWidget(profile, warm_up);
+    tabifyDockWidget(warm_up, by_bore);
+    // Their names stand on the tabs: a title at the side leaves its height to the elevation.
+    for (QDockWidget* dock : {profile, warm_up, by_bore})
+        dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
+    profile->raise();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
-    resizeDocks({profile}, {112}, Qt::Vertical);
+    resizeDocks({profile}, {90}, Qt::Vertical);
     for (QDockWidget* dock : {findings, details, profile})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
@@ -140,10 +154,13 @@ void MainWindow::restoreLayout()
 
 void MainWindow::refresh()
 {
-    Situation now = situationOf(document_, selection_);
-    now.demonstrating = demonstration_->player().active();
-    actions_->update(now);
-    (*actions_)[QStringLiteral("demonstrate")]->setChecked(now.demonstrating);
+    Situation situation = situationOf(document_, selection_);
+    situation.warm_up = warm_up_->hasResult();
+    situation.may_keep_curve = warm_up_->mayKeep();
+    situation.kept_curves = !warm_up_->kept().empty();
+    situation.demonstrating = demonstration_->player().active();
+    actions_->update(situation);
+    (*actions_)[QStringLiteral("demonstrate")]->setChecked(situation.demonstrating);
     const bool inch = document_.sketch().units == UnitChoice::inch;
     (*actions_)[QStringLiteral("inch")]->setChecked(inch);
     (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
@@ -173,6 +190,7 @@ void MainWindow::setDark(bool dark)
     view_->setDark(dark);
     findings_->setDark(dark);
     profile_->setDark(dark);
+    warm_up_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
     if (rules_)
@@ -228,6 +246,18 @@ void MainWindow::showRules(const QString& rule)
     rules_->show();
     rules_->raise();
     rules_->activateWindow();
+}
+
+void MainWindow::showAssumptions()
+{
+    if (!assumptions_) {
+        assumptions_ = new assumptions::AssumptionWindow(document_, this);
+        for (const char* id : {"undo", "redo"})
+            assumptions_->addAction(findChild<QAction*>(QString::fromLatin1(id)));
+    }
+    assumptions_->show();
+    assumptions_->raise();
+    assumptions_->activateWindow();
 }
 
 void MainWindow::showRuleOfFinding()

@@ -16,8 +16,15 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace warming {
+class BoreTable;
+class WarmUpPanel;
+} // namespace warming
 namespace rules {
 class RuleBrowser;
+}
+namespace assumptions {
+class AssumptionWindow;
 }
 class DemonstrationCommands;
 class FileCommands;
@@ -58,7 +65,9 @@ private:
     void connectFileActions();
     void connectEditActions();
     void connectViewActions();
+    void connectWarmUpActions();
     void connectInsertActions();
+    void exportWarmUp();
     void fillRecent(QMenu& menu);
     void fillTemplates();
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
@@ -66,6 +75,7 @@ private:
     void showNextFinding();
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
+    void showAssumptions();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
@@ -84,7 +94,10 @@ private:
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
-    rules::RuleBrowser* rules_ = nullptr; ///< made when it is first wanted
+    warming::WarmUpPanel* warm_up_ = nullptr;
+    warming::BoreTable* by_bore_ = nullptr;
+    rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
+    assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
     QMenu* engines_;
     QMenu* heaters_;

@@ -1,3 +1,6 @@
+#include "app/warming/bore_table.h"
+#include "app/warming/chart_view.h"
+#include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -5,10 +8,13 @@
 #include "app/window/main_window.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/teaching.h"
 
 #include "core/sketch/templates.h"
 
 #include <QActionGroup>
+#include <QDockWidget>
+#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
@@ -73,7 +79,7 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "preview", "print"})
+    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -121,11 +127,29 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"), QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"), QStringLiteral("zoom-out"), QString(),
-                                        QStringLiteral("grid"), QStringLiteral("snapping"), QString(),
-                                        QStringLiteral("metric"), QStringLiteral("inch"), QString(),
-                                        QStringLiteral("rules"), QString(), QStringLiteral("dark")});
+    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
+                                        QStringLiteral("fit-selection"),
+                                        QStringLiteral("zoom-in"),
+                                        QStringLiteral("zoom-out"),
+                                        QString(),
+                                        QStringLiteral("grid"),
+                                        QStringLiteral("snapping"),
+                                        QString(),
+                                        QStringLiteral("running-figures"),
+                                        QStringLiteral("tint-hoses"),
+                                        QString(),
+                                        QStringLiteral("metric"),
+                                        QStringLiteral("inch"),
+                                        QString(),
+                                        QStringLiteral("warm-up"),
+                                        QStringLiteral("by-bore"),
+                                        QStringLiteral("keep-curve"),
+                                        QStringLiteral("drop-curves"),
+                                        QString(),
+                                        QStringLiteral("rules"),
+                                        QStringLiteral("assumptions"),
+                                        QString(),
+                                        QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -143,10 +167,12 @@ void MainWindow::buildInsertMenu()
 
 void MainWindow::buildHelpMenu()
 {
-    addMenu(tr("&Help"),
-            {QStringLiteral("first-steps"), QStringLiteral("cautions"), QString(), QStringLiteral("about")});
+    addMenu(tr("&Help"), {QStringLiteral("first-steps"), QStringLiteral("teaching"),
+                          QStringLiteral("cautions"), QString(), QStringLiteral("about")});
     connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this,
             [this] { showCautions(*this); });
+    connect((*actions_)[QStringLiteral("teaching")], &QAction::triggered, this,
+            [this] { showTeaching(*this, [this](const QString& name) { files_->startSample(name); }); });
     connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
     connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
             [this] { first_steps_->restart(); });
@@ -244,6 +270,7 @@ void MainWindow::connectViewActions()
     };
     on("fit", [this] { view_->zoomToFit(); });
     on("rules", [this] { showRules(); });
+    on("assumptions", [this] { showAssumptions(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });
     on("zoom-in", [this] { view_->zoomIn(); });
     on("zoom-out", [this] { view_->zoomOut(); });
@@ -262,6 +289,50 @@ void MainWindow::connectViewActions()
     };
     toggle("grid", settings::grid, &ElevationView::setGridShown);
     toggle("snapping", settings::snapping, &ElevationView::setSnapping);
+    toggle("running-figures", settings::running, &ElevationView::setRunningShown);
+    toggle("tint-hoses", settings::tint, &ElevationView::setTinted);
+}
+
+void MainWindow::connectWarmUpActions()
+{
+    const auto on = [this](const char* id, auto act) {
+        connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
+    };
+    const auto raise = [](QWidget* panel) {
+        auto* dock = static_cast<QDockWidget*>(panel->parentWidget());
+        dock->show();
+        dock->raise();
+    };
+    on("warm-up", [this, raise] {
+        raise(warm_up_);
+        warm_up_->chart().setFocus();
+    });
+    on("by-bore", [this, raise] { raise(by_bore_); });
+    on("keep-curve", [this] { warm_up_->keep(); });
+    on("drop-curves", [this] { warm_up_->dropAll(); });
+    on("export-warm-up", [this] { exportWarmUp(); });
+    connect(warm_up_, &warming::WarmUpPanel::exportWanted, this, &MainWindow::exportWarmUp);
+    connect(warm_up_, &warming::WarmUpPanel::stateChanged, this, &MainWindow::refresh);
+}
+
+void MainWindow::exportWarmUp()
+{
+    auto* dialog = new QFileDialog(this, tr("Export the warm-up"), settings::folder.get());
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilters({tr("CSV (*.csv)"), tr("PNG (*.png)"), tr("SVG (*.svg)")});
+    dialog->setDefaultSuffix(QStringLiteral("csv"));
+    dialog->selectFile(tr("%1 warm-up").arg(QFileInfo(displayName(document_)).completeBaseName()));
+    connect(dialog, &QFileDialog::filterSelected, dialog, [dialog](const QString& filter) {
+        const auto from = filter.indexOf(QLatin1String("*.")) + 2;
+        dialog->setDefaultSuffix(filter.mid(from, 3));
+    });
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+        const QStringList problems = warm_up_->exportTo(path);
+        if (!problems.isEmpty())
+            files_->tell(tr("The warm-up could not be written."), problems);
+    });
+    dialog->open();
 }
 
 void MainWindow::connectInsertActions()

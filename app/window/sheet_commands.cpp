@@ -27,7 +27,19 @@ sheet::Options SheetCommands::options() const
     else if (document_.sketch().units == UnitChoice::inch)
         options.paper = sheet::Paper::letter;
     options.colour = settings::colour.get();
+    options.running = settings::running.get();
+    options.tint = settings::tint.get();
     return options;
+}
+
+/// With bands, which the sheet states: those at hand, or computed now.
+Analysis SheetCommands::judged() const
+{
+    if (document_.proofIsCurrent() && !document_.proof()->bands.empty())
+        return withProof(analyse(document_.sketch()), *document_.proof());
+    ProofOptions with_bands;
+    with_bands.bands = true;
+    return proved(document_.sketch(), with_bands);
 }
 
 void SheetCommands::exportSheet()
@@ -48,8 +60,7 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
-    const QStringList problems =
-        sheet::exportTo(path, document_.sketch(), proved(document_.sketch()), options());
+    const QStringList problems = sheet::exportTo(path, document_.sketch(), judged(), options());
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
 }
@@ -59,7 +70,7 @@ void SheetCommands::paint(QPrinter& printer) const
     QPainter painter(&printer);
     // The logical resolution is the one that the painter's coordinates count in.
     painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
-    sheet::paintPage(painter, document_.sketch(), proved(document_.sketch()), options());
+    sheet::paintPage(painter, document_.sketch(), judged(), options());
 }
 
 void SheetCommands::preview()

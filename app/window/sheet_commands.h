@@ -25,6 +25,7 @@ public:
 
     /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
     sheet::Options options() const;
+    Analysis judged() const;
 
 private:
     void paint(QPrinter& printer) const;

@@ -73,7 +73,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     out.grade = grade;
     out.layout = resolve(sketch, plumbOf(sketch, grade), previous ? &previous->layout : nullptr);
     const Assumptions assumed(sketch);
-    out.running = runSteady(sketch, out.layout, assumed);
+    out.running = runSteady(sketch, out.layout, assumed, previous ? &previous->running : nullptr);
     Judgement judgement;
     Results results;
     if (grade == Grade{}) {
@@ -81,7 +81,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
         judgement = judge(sketch, out.layout, results);
     } else {
         const Layout level = resolve(sketch, plumbOf(sketch), &out.layout);
-        const Running on_level = runSteady(sketch, level, assumed);
+        const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
         judgement = judge(sketch, level, results);
         append(judgement.findings, findingsOn(sketch, grade, level));
@@ -106,6 +106,8 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     out.running = level.running;
     out.filling = fillOf(sketch, level.layout, &out.running, assumed);
     passAir(out.running, sketch, level.layout, out.filling);
+    out.bleeds = bleedCures(sketch, level.layout, out.filling, stop);
+    out.filled_clean = hosesFilledClean(sketch, level.layout, level.findings, out.filling, stop);
     out.warm_up = runWarmUp(sketch, level.layout, out.running, assumed);
     done_so_far();
     out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
@@ -139,6 +141,8 @@ Analysis withProof(Analysis level, Proof proof)
     std::vector<Finding> all = apart(std::move(level.findings));
     append(all, proof.found);
     append(all, proof.on_grade);
+    outrank(all, proof.filled_clean);
+    adviseBleeds(all, proof.bleeds);
     level.findings = faultsOf(std::move(all));
     // Where air stays, the flow past it is what there is.
     for (LoopRun& run : level.running.loops) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/analysis/air_verdicts.h"
 #include "core/analysis/grades.h"
 #include "core/checks/rules.h"
 #include "core/geometry/droop.h"
@@ -23,7 +24,9 @@ struct SagMargin {
 /// What takes longer than a pointer move: warm-up, grades, margins, the table by bore, bands.
 struct Proof {
     Filling filling;
-    Running running; ///< steady circulation past the air that stays
+    Running running;               ///< steady circulation past the air that stays
+    std::vector<Id> filled_clean;  ///< hoses whose humps the planned fill empties, whatever the grade
+    std::vector<BleedCure> bleeds; ///< that would each cure a loop
     EngineWarmUp warm_up;
     std::vector<BoreRow> by_bore;
     std::vector<HeaterBands> bands; ///< empty until there are any
@@ -59,7 +62,7 @@ struct Analysis {
 Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade grade = {});
 
 struct ProofOptions {
-    bool bands = true;
+    bool bands = false;
     /// Called with the proof as far as it is, each time a part of it is done: warm-up first, then table and
     /// grades, bands last.
     std::function<void(const Proof&)> so_far;

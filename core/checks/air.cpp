@@ -19,6 +19,17 @@ const PocketFound* worstPocket(const Filling& filling, const Id& heater)
     return worst;
 }
 
+/// The pocket that leaves least of its bore open; null where none narrows one.
+const PocketFound* narrowestPocket(const Filling& filling, const Id& heater)
+{
+    const PocketFound* worst = nullptr;
+    for (const PocketFound& pocket : filling.pockets)
+        if (pocket.heater == heater && pocket.open_share < 1 &&
+            (!worst || pocket.open_share < worst->open_share))
+            worst = &pocket;
+    return worst;
+}
+
 /// What a pocket lies in, by name: a hose or a heater.
 std::string nameOfPlace(const Judge& judge, const PocketFound& pocket)
 {
@@ -108,7 +119,9 @@ void airLocked(Judge& judge)
 void airWeakensFlow(Judge& judge)
 {
     forEachFilled(judge, [&](const HeaterLoop& loop, const LoopRun& run) {
-        const PocketFound* pocket = worstPocket(*judge.results.filling, loop.heater->id);
+        const Filling& filling = *judge.results.filling;
+        const PocketFound* closing = worstPocket(filling, loop.heater->id);
+        const PocketFound* pocket = closing ? closing : narrowestPocket(filling, loop.heater->id);
         if (!pocket || !run.without_air || run.circulation.status != CirculationStatus::circulates ||
             run.without_air->flow_kg_per_s <= 0)
             return;
@@ -116,10 +129,14 @@ void airWeakensFlow(Judge& judge)
         const std::optional<Verdict> found = judge.verdictOn(lost);
         if (!found)
             return;
-        Finding& finding = reportPocket(judge, found->severity, *pocket,
-                                        {"Air in {a} takes {0} of head and weakens the flow by {1}.",
-                                         {{pocket->height_mm, Unit::mm}, {lost, Unit::ratio}},
-                                         {nameOfPlace(judge, *pocket)}});
+        Message text{"Air in {a} takes {0} of head and weakens the flow by {1}.",
+                     {{pocket->height_mm, Unit::mm}, {lost, Unit::ratio}},
+                     {nameOfPlace(judge, *pocket)}};
+        if (!closing)
+            text = {"Air in {a} leaves {0} of the bore open and weakens the flow by {1}.",
+                    {{pocket->open_share, Unit::ratio}, {lost, Unit::ratio}},
+                    {nameOfPlace(judge, *pocket)}};
+        Finding& finding = reportPocket(judge, found->severity, *pocket, text);
         finding.measured = lost;
         finding.limit = found->limit;
     });

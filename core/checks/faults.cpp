@@ -107,7 +107,8 @@ bool sameThing(const Finding& a, const Finding& b)
     if (a.rule != b.rule || a.part != b.part || a.hose != b.hose)
         return false;
     constexpr double touch_mm = 1e-6; // humps that follow each other share a sill and are two
-    return !a.from_mm || !b.from_mm || shared(a, b) > touch_mm;
+    const bool same_stretch = a.from_mm == b.from_mm && a.to_mm == b.to_mm; // which may have no length
+    return !a.from_mm || !b.from_mm || same_stretch || shared(a, b) > touch_mm;
 }
 
 std::vector<Finding> faultsOf(std::vector<Finding> found)

@@ -22,6 +22,22 @@ void restOnPower(Judge& judge, const Heater& heater)
     judge.restsOn(heater.power_W, refOf(heater), "the power of " + nameOfHeater(heater));
 }
 
+/// At the part itself, which for what is fitted into a hose is a place along it.
+void place(Finding& finding, const Judge& judge, const PartRef& part)
+{
+    finding.at = positionOf(judge.sketch, part);
+    const ResolvedHose* hose = judge.layout.hose(part.id);
+    if (!hose)
+        return;
+    finding.hose = part.id;
+    const Route& route = **hose;
+    if (part.kind != PartKind::inline_part || part.index >= route.hose->parts.size())
+        return;
+    const double along_mm = route.hose->parts[part.index].along_mm;
+    finding.along_mm = std::clamp(route.hose_from_mm + along_mm, route.hose_from_mm, route.hose_to_mm);
+    finding.at = alongHose(route, along_mm);
+}
+
 /// Each loop that was computed, with its heater.
 template <class Act>
 void forEachRun(Judge& judge, Act&& act)
@@ -89,7 +105,7 @@ void partTakesLoss(Judge& judge)
                              {"{a} takes {0} of the loop's head.", {{loss.share, Unit::ratio}}, {part.name}});
             finding.measured = loss.share;
             finding.limit = found->limit;
-            finding.at = positionOf(judge.sketch, part.part);
+            place(finding, judge, part.part);
         }
     });
 }

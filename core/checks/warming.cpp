@@ -88,6 +88,9 @@ void outletOverLimit(Judge& judge)
             }
     if (warm.result.status == WarmUpStatus::slush)
         judge.notJudged({}, "the coolant is slush at the start, so no warm-up can be computed");
+    else if (warm.inputs && warm.result.loops.empty())
+        judge.notJudged({},
+                        "no warm-up could be computed: " + format(warm.result.message, UnitSystem::metric));
     forEachOutcome(judge, [&](const Heater& heater, const LoopOutcome& outcome) {
         if (outcome.peak_outlet_degC)
             judgeFigure(judge, heater, *outcome.peak_outlet_degC, Banded::peak_outlet_degC,
@@ -126,11 +129,14 @@ void boreStarvesFlow(Judge& judge)
         return keeps(*outlet, peak_degC) && keeps(*cycles, per_hour);
     };
     const std::vector<BoreRow>& rows = *judge.results.by_bore;
+    // The hoses' own, which need not be a stock size; 3/4 in and 19 mm are one hose.
+    constexpr double same_mm = 0.3;
     double drawn_mm = 0;
-    for (const BoreRow& row : rows)
-        drawn_mm = row.drawn ? row.bore_mm : drawn_mm;
+    for (const Shared<Hose>& hose : judge.sketch.hoses)
+        if (hose->bore_mm.known() && (drawn_mm == 0 || *hose->bore_mm.value < drawn_mm))
+            drawn_mm = *hose->bore_mm.value;
     const auto enough = std::find_if(rows.begin(), rows.end(), [&](const BoreRow& row) {
-        return row.bore_mm > drawn_mm && row.runs && row.peak_outlet_degC &&
+        return row.bore_mm > drawn_mm + same_mm && row.runs && row.peak_outlet_degC &&
                both(*row.peak_outlet_degC, row.cycles_per_hour);
     });
     if (drawn_mm <= 0 || enough == rows.end())

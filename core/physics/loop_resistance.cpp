@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <deque>
 #include <numbers>
 #include <variant>
 
@@ -10,22 +9,7 @@ namespace siphonwright {
 
 namespace {
 
-// Nodes over ln Re, from Re 0.1 to 1e6: close together where the laws of walls, bends and hose ends change,
-// each at its own Reynolds number between 1,000 and 25,000 in the element's bore; far apart elsewhere.
-constexpr double wide_step = 0.2, close_step = 0.025;
-constexpr int close_from = 46, close_to = 175, node_count = 195;
-const double first_ln_reynolds = std::log(0.1);
-const double close_ln_reynolds = first_ln_reynolds + close_from * wide_step;
-const double last_ln_reynolds = close_ln_reynolds + (close_to - close_from) * close_step;
-
-double lnReynoldsAt(int node)
-{
-    if (node < close_from)
-        return first_ln_reynolds + node * wide_step;
-    if (node < close_to)
-        return close_ln_reynolds + (node - close_from) * close_step;
-    return last_ln_reynolds + (node - close_to) * wide_step;
-}
+using namespace reynolds_nodes;
 
 /// The interval between two nodes that a Reynolds number falls in, or the nearest.
 struct Cell {
@@ -38,14 +22,14 @@ struct Cell {
 Cell cellOf(double ln_reynolds)
 {
     Cell cell;
-    double from = first_ln_reynolds;
+    double from = first_ln;
     int least = 0, most = close_from - 1;
-    if (ln_reynolds >= last_ln_reynolds) {
-        from = last_ln_reynolds;
+    if (ln_reynolds >= last_ln) {
+        from = last_ln;
         least = close_to;
-        most = node_count - 2;
-    } else if (ln_reynolds >= close_ln_reynolds) {
-        from = close_ln_reynolds;
+        most = count - 2;
+    } else if (ln_reynolds >= close_ln) {
+        from = close_ln;
         cell.step = close_step;
         cell.per_step = 1 / close_step;
         least = close_from;
@@ -76,88 +60,20 @@ double areaOf(const LoopElement& element)
     return element.area_m2 > 0 ? element.area_m2 : std::numbers::pi / 4 * element.bore_m * element.bore_m;
 }
 
-using Values = std::array<double, node_count>; ///< at every node
-
-/// The coefficients of one loss at every node, walls per metre.
-struct Known {
-    Loss loss;
-    double reynolds_ratio = 1; ///< Re in its own bore per Re in the element's
-    Values K{};
-};
-
-/// What the coefficient of a form hangs on.
-std::array<double, 3> numbersOf(const loss_form::Wall& f)
-{
-    return {f.length_m, f.roughness_m, 0};
-}
-std::array<double, 3> numbersOf(const loss_form::Local& f)
-{
-    return {f.constant, f.per_reynolds, f.exponent};
-}
-std::array<double, 3> numbersOf(const loss_form::Entrance& f)
-{
-    return {f.constant, 0, 0};
-}
-std::array<double, 3> numbersOf(const loss_form::Exit& /*exit*/)
-{
-    return {0, 0, 0};
-}
-std::array<double, 3> numbersOf(const loss_form::Bend& f)
-{
-    return {f.angle_rad, f.radius_m, 0};
-}
-std::array<double, 3> numbersOf(const loss_form::HoseEnd& f)
-{
-    return {f.own_bore_m, f.own_length_m, 0};
-}
-std::array<double, 3> numbersOf(const loss_form::Step& f)
-{
-    return {f.next_bore_m, 0, 0};
-}
-
-/// Whether two losses have the same coefficients.
-bool same(const Loss& a, const Loss& b)
-{
-    const auto numbers = [](const auto& form) { return numbersOf(form); };
-    return a.bore_m == b.bore_m && a.factor == b.factor && a.form.index() == b.form.index() &&
-           std::visit(numbers, a.form) == std::visit(numbers, b.form);
-}
-
-/// Evaluates each different loss of a loop once: hoses have the same wall and the same ends throughout.
-class Coefficients {
-public:
-    const Values& of(const Loss& loss, double reynolds_ratio)
-    {
-        for (const Known& known : all_)
-            if (known.reynolds_ratio == reynolds_ratio && same(known.loss, loss))
-                return known.K;
-        Known made;
-        made.loss = loss;
-        made.reynolds_ratio = reynolds_ratio;
-        for (int i = 0; i < node_count; ++i)
-            made.K[static_cast<std::size_t>(i)] =
-                lossCoefficient(loss, reynolds_ratio * std::exp(lnReynoldsAt(i)));
-        all_.push_back(made);
-        return all_.back().K;
-    }
-
-private:
-    std::deque<Known> all_; // what was returned stays where it is
-};
-
 /// All of an element's losses as one coefficient on the element's own velocity.
-Values totalK(const LoopElement& element, bool forward, Coefficients& coefficients)
+Values totalK(const LoopElement& element, bool forward, LossTables& tables)
 {
     Values total{};
     for (const Loss& given : element.losses) {
         Loss loss = forward ? given : reversed(given);
         const double areas = areaOf(element) / loss.area_m2;
-        double share = areas * areas; // K on the element's velocity per K on the loss's own
+        // K on the element's velocity per plain K on the loss's own.
+        double share = areas * areas * loss.factor;
         if (auto* wall = std::get_if<loss_form::Wall>(&loss.form)) {
             share *= wall->length_m; // friction is even along a wall
             wall->length_m = 1;
         }
-        const Values& K = coefficients.of(loss, loss.bore_m / element.bore_m * areas);
+        const Values& K = tables.of(loss, loss.bore_m / element.bore_m * areas);
         for (std::size_t i = 0; i < K.size(); ++i)
             total[i] += share * K[i];
     }
@@ -169,16 +85,16 @@ template <typename Node>
 void addTable(const Values& K, std::vector<Node>& nodes)
 {
     Values y{};
-    for (int i = 0; i < node_count; ++i) {
+    for (int i = 0; i < count; ++i) {
         const auto at = static_cast<std::size_t>(i);
-        const double x = lnReynoldsAt(i);
+        const double x = lnAt(i);
         y[at] = std::log(std::clamp(K[at], least_K_Re * std::exp(-x), most_K)) + 2 * x;
     }
     double before_step = 0, before = 0;
-    for (int i = 0; i < node_count; ++i) {
+    for (int i = 0; i < count; ++i) {
         const auto at = static_cast<std::size_t>(i);
-        const bool last = i + 1 == node_count;
-        const double step = last ? before_step : lnReynoldsAt(i + 1) - lnReynoldsAt(i);
+        const bool last = i + 1 == count;
+        const double step = last ? before_step : lnAt(i + 1) - lnAt(i);
         const double after = last ? before : (y[at + 1] - y[at]) / step;
         if (i == 0) {
             before_step = step;
@@ -197,14 +113,24 @@ void addTable(const Values& K, std::vector<Node>& nodes)
 
 LoopResistance::LoopResistance(const std::vector<LoopElement>& loop)
 {
-    Coefficients coefficients;
+    LossTables tables;
+    build(loop, tables);
+}
+
+LoopResistance::LoopResistance(const std::vector<LoopElement>& loop, LossTables& tables)
+{
+    build(loop, tables);
+}
+
+void LoopResistance::build(const std::vector<LoopElement>& loop, LossTables& tables)
+{
     const auto tableOf = [&](const LoopElement& element, bool forward) {
         const int first = static_cast<int>(nodes_.size());
-        addTable(totalK(element, forward, coefficients), nodes_);
+        addTable(totalK(element, forward, tables), nodes_);
         return first;
     };
     elements_.reserve(loop.size());
-    nodes_.reserve(loop.size() * node_count);
+    nodes_.reserve(loop.size() * count);
     for (const LoopElement& element : loop) {
         Entry entry;
         entry.ln_reynolds_per_flow = std::log(element.bore_m / areaOf(element));

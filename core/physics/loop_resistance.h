@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/physics/fluid.h"
+#include "core/physics/loss_tables.h"
 #include "core/physics/losses.h"
 
 #include <array>
@@ -78,6 +79,9 @@ class LoopResistance {
 public:
     /// \param elements ones in which problemIn(Loop) finds nothing
     explicit LoopResistance(const std::vector<LoopElement>& elements);
+    /// The same to the last bit, with losses that were evaluated before taken from `tables`, and others
+    /// added.
+    LoopResistance(const std::vector<LoopElement>& elements, LossTables& tables);
 
     std::size_t size() const { return elements_.size(); }
     bool shut() const { return any_shut_; }
@@ -111,6 +115,8 @@ public:
                   double ln_viscosity) const;
 
 private:
+    void build(const std::vector<LoopElement>& elements, LossTables& tables);
+
     struct Node {
         double value = 0; ///< ln(K Re^2)
         double slope = 0; ///< by ln Re

@@ -14,15 +14,18 @@ namespace siphonwright {
 enum class Unit {
     none,
     mm,
+    head, ///< of coolant, mm: a few of them drive a loop, so it is shown more finely than a length
     ml,
     litre,
     kg,
     degC,
     kelvin, ///< a temperature difference
     watt,
+    kWh,
     volt,
     ampere,
     kPa,
+    Pa,
     m_per_s,
     percent,
     degree,
@@ -30,6 +33,8 @@ enum class Unit {
     bores, ///< a length as a multiple of the bore
     ratio, ///< 0.7 prints as "70 %"
     slope, ///< rise over length: 0.02 prints as "1 in 50"
+    hour,
+    l_per_min, ///< a flow by volume
 };
 
 enum class UnitSystem { metric, inch };

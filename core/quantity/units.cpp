@@ -18,9 +18,10 @@ constexpr double absolute_zero_degC = -273.15;
 
 constexpr Shown inches = {" in", mm_per_inch, 0, 4};
 
-constexpr std::array<UnitForm, 18> forms = {{
+constexpr std::array<UnitForm, 23> forms = {{
     {Unit::none, "", {"", 1, 0, 3}, {"", 1, 0, 3}, "a plain number such as 3 or 1.5"},
     {Unit::mm, "mm", {" mm"}, inches, "a length such as 19 mm, 1.9 cm, 3/4 in or 2 ft 3 1/2 in"},
+    {Unit::head, "mm_head", {" mm"}, {" in", mm_per_inch, 0, 2}, "a head such as 9 mm or 0.35 in"},
     {Unit::ml,
      "ml",
      {" ml", 1, 0, 0},
@@ -31,16 +32,28 @@ constexpr std::array<UnitForm, 18> forms = {{
     {Unit::degC, "degC", {" °C"}, {" °F", 5.0 / 9, -32}, "a temperature such as 82 °C or 180 °F"},
     {Unit::kelvin, "K", {" K"}, {" °F", 5.0 / 9}, "a temperature difference such as 5 K or 9 °F"},
     {Unit::watt, "W", {" W", 1, 0, 0}, {" W", 1, 0, 0}, "a power such as 1500 W or 1.5 kW"},
+    {Unit::kWh, "kWh", {" kWh"}, {" kWh"}, "an energy such as 12 kWh"},
     {Unit::volt, "V", {" V"}, {" V"}, "a voltage such as 120 V"},
     {Unit::ampere, "A", {" A"}, {" A"}, "a current such as 12.5 A"},
     {Unit::kPa, "kPa", {" kPa"}, {" psi", kPa_per_psi}, "a pressure such as 103 kPa, 1 bar or 15 psi"},
-    {Unit::m_per_s, "m/s", {" m/s"}, {" mph", m_per_s_per_mph}, "a speed such as 4 m/s, 15 km/h or 9 mph"},
+    {Unit::Pa, "Pa", {" Pa"}, {" Pa"}, "a pressure such as 88 Pa"},
+    {Unit::m_per_s,
+     "m/s",
+     {" m/s", 1, 0, 2},
+     {" mph", m_per_s_per_mph},
+     "a speed such as 4 m/s, 15 km/h or 9 mph"},
     {Unit::percent, "%", {" %"}, {" %"}, "a percentage such as 50 %"},
     {Unit::degree, "deg", {"°"}, {"°"}, "an angle such as 15 or 15°"},
     {Unit::metre, "m", {" m"}, {" ft", 0.3048, 0, 0}, "an altitude such as 1200 m or 3900 ft"},
     {Unit::bores, "bore", {" bores"}, {" bores"}, "a number of bores such as 6"},
     {Unit::ratio, "ratio", {" %", 0.01}, {" %", 0.01}, "a share such as 70 % or 0.7"},
     {Unit::slope, "slope", {"", 1, 0, 4}, {"", 1, 0, 4}, "a slope such as 1 in 50, 1:50 or 2 %"},
+    {Unit::hour, "h", {" h", 1, 0, 2}, {" h", 1, 0, 2}, "a time such as 24 h, 90 min or 2 days"},
+    {Unit::l_per_min,
+     "l/min",
+     {" l/min", 1, 0, 2},
+     {" gal/min", ml_per_gallon / 1000, 0, 2},
+     "a flow such as 3.5 l/min or 0.9 gal/min"},
 }};
 
 constexpr bool inEnumOrder()
@@ -71,6 +84,8 @@ constexpr std::array words = {
     WordRow{Unit::mm, "foot", {mm_per_foot}},
     WordRow{Unit::mm, "feet", {mm_per_foot}},
     WordRow{Unit::mm, "'", {mm_per_foot}},
+    WordRow{Unit::head, "mm", {1}},
+    WordRow{Unit::head, "in", {mm_per_inch}},
     WordRow{Unit::ml, "ml", {1}},
     WordRow{Unit::ml, "cc", {1}},
     WordRow{Unit::ml, "cm3", {1}},
@@ -105,6 +120,7 @@ constexpr std::array words = {
     WordRow{Unit::kelvin, "degf", {5.0 / 9}},
     WordRow{Unit::watt, "w", {1}},
     WordRow{Unit::watt, "kw", {1000}},
+    WordRow{Unit::kWh, "kwh", {1}},
     WordRow{Unit::volt, "v", {1}},
     WordRow{Unit::volt, "kv", {1000}},
     WordRow{Unit::ampere, "a", {1}},
@@ -115,6 +131,8 @@ constexpr std::array words = {
     WordRow{Unit::kPa, "bar", {100}},
     WordRow{Unit::kPa, "mbar", {0.1}},
     WordRow{Unit::kPa, "psi", {kPa_per_psi}},
+    WordRow{Unit::Pa, "pa", {1}},
+    WordRow{Unit::Pa, "kpa", {1000}},
     WordRow{Unit::m_per_s, "m/s", {1}},
     WordRow{Unit::m_per_s, "km/h", {1 / 3.6}},
     WordRow{Unit::m_per_s, "mph", {m_per_s_per_mph}},
@@ -129,6 +147,16 @@ constexpr std::array words = {
     WordRow{Unit::bores, "d", {1}},
     WordRow{Unit::ratio, "%", {0.01}},
     WordRow{Unit::slope, "%", {0.01}},
+    WordRow{Unit::hour, "h", {1}},
+    WordRow{Unit::hour, "hour", {1}},
+    WordRow{Unit::hour, "hours", {1}},
+    WordRow{Unit::hour, "min", {1.0 / 60}},
+    WordRow{Unit::hour, "d", {24}},
+    WordRow{Unit::hour, "day", {24}},
+    WordRow{Unit::hour, "days", {24}},
+    WordRow{Unit::l_per_min, "l/min", {1}},
+    WordRow{Unit::l_per_min, "gal/min", {ml_per_gallon / 1000}},
+    WordRow{Unit::l_per_min, "gpm", {ml_per_gallon / 1000}},
 };
 
 } // namespace

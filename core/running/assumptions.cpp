@@ -84,10 +84,26 @@ const Assumption& assumptionOf(Assumed which)
     return book[static_cast<std::size_t>(which)];
 }
 
+const Assumption* assumptionById(std::string_view id)
+{
+    const auto row =
+        std::find_if(book.begin(), book.end(), [id](const Assumption& one) { return one.id == id; });
+    return row == book.end() ? nullptr : &*row;
+}
+
+std::string valueText(const Assumption& assumption, double value, UnitSystem units)
+{
+    // A roughness is far finer than lengths are printed.
+    if (assumption.unit == Unit::mm)
+        return exactText(value) + " mm";
+    const std::string text = format(value, assumption.unit, units);
+    return assumption.unit_text.empty() ? text : text + ' ' + std::string(assumption.unit_text);
+}
+
 Assumptions::Assumptions()
 {
     for (std::size_t i = 0; i < assumed_count; ++i)
-        values[i] = book[i].value;
+        values_[i] = book[i].value;
 }
 
 Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
@@ -98,9 +114,43 @@ Assumptions::Assumptions(const Sketch& sketch) : Assumptions()
         if (row == book.end() || !std::isfinite(change.value))
             continue;
         const auto index = static_cast<std::size_t>(row - book.begin());
-        values[index] = change.value;
-        from_sketch[index] = true;
+        values_[index] = change.value;
+        from_sketch_[index] = true;
     }
+}
+
+std::vector<Assumed> assumptionsIn(const Sketch& sketch)
+{
+    const auto any = [&](auto&& lacks) {
+        return std::any_of(sketch.heaters.begin(), sketch.heaters.end(), lacks);
+    };
+    const auto bears = [&](Assumed which) {
+        const std::optional<Engine>& engine = sketch.engine;
+        const bool aluminium = engine && engine->material.value == Material::aluminium;
+        switch (which) {
+        case Assumed::mass_per_litre:
+            return !engine || !engine->mass_kg.known();
+        case Assumed::coolant_per_litre:
+            return !engine || !engine->coolant_volume_l.known();
+        case Assumed::iron_heat:
+            return !aluminium;
+        case Assumed::aluminium_heat:
+            return aluminium;
+        case Assumed::sensing_share:
+            return any([](const Heater& h) { return h.thermostat == HeaterThermostat::inlet; });
+        case Assumed::thermostat_on:
+            return any([](const Heater& h) { return !h.on_degC.known(); });
+        case Assumed::thermostat_off:
+            return any([](const Heater& h) { return !h.off_degC.known(); });
+        default:
+            return true;
+        }
+    };
+    std::vector<Assumed> out;
+    for (std::size_t i = 0; i < assumed_count; ++i)
+        if (bears(static_cast<Assumed>(i)))
+            out.push_back(static_cast<Assumed>(i));
+    return out;
 }
 
 } // namespace siphonwright

@@ -6,7 +6,9 @@
 #include <array>
 #include <cstddef>
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
 /// Every figure that is assumed and not measured, in one place: what it is, on what basis, how far it may be
 /// off. Each can be replaced per sketch, and is printed with the results.
@@ -59,6 +61,9 @@ struct Assumption {
 /// All assumptions in the order in which they are listed to people; index is the enumerator.
 std::span<const Assumption> assumptionBook();
 const Assumption& assumptionOf(Assumed which);
+const Assumption* assumptionById(std::string_view id);
+/// A value of this assumption with its unit: "15 W/K", "0.005 mm"; factors stand alone.
+std::string valueText(const Assumption& assumption, double value, UnitSystem units);
 
 /// The figures in force: the book's, with the sketch's changes over them. A changed figure counts as known
 /// and has no spread.
@@ -67,13 +72,16 @@ public:
     Assumptions();
     explicit Assumptions(const Sketch& sketch);
 
-    double operator[](Assumed which) const { return values[static_cast<std::size_t>(which)]; }
-    void set(Assumed which, double value) { values[static_cast<std::size_t>(which)] = value; }
-    bool changed(Assumed which) const { return from_sketch[static_cast<std::size_t>(which)]; }
+    double operator[](Assumed which) const { return values_[static_cast<std::size_t>(which)]; }
+    void set(Assumed which, double value) { values_[static_cast<std::size_t>(which)] = value; }
+    bool changed(Assumed which) const { return from_sketch_[static_cast<std::size_t>(which)]; }
 
 private:
-    std::array<double, assumed_count> values{};
-    std::array<bool, assumed_count> from_sketch{};
+    std::array<double, assumed_count> values_{};
+    std::array<bool, assumed_count> from_sketch_{};
 };
+
+/// The figures that bear on a sketch's results: without those whose fact is entered.
+std::vector<Assumed> assumptionsIn(const Sketch& sketch);
 
 } // namespace siphonwright

@@ -8,24 +8,6 @@
 namespace siphonwright {
 namespace {
 
-/// Every hose on this bore, with what is fitted to it in proportion.
-Sketch onBore(Sketch sketch, double bore_mm)
-{
-    for (Shared<Hose>& hose : sketch.hoses) {
-        if (!hose->bore_mm.known())
-            continue;
-        const double scale = bore_mm / *hose->bore_mm.value;
-        hose.edit([&](Hose& h) {
-            h.bore_mm.value = bore_mm;
-            h.from.bore_mm *= scale;
-            h.to.bore_mm *= scale;
-            for (InlinePart& part : h.parts)
-                part.bore_mm *= scale;
-        });
-    }
-    return sketch;
-}
-
 BoreRow rowOf(const Sketch& sketch, double bore_mm, const Assumptions& assumed)
 {
     BoreRow row;
@@ -59,6 +41,23 @@ BoreRow rowOf(const Sketch& sketch, double bore_mm, const Assumptions& assumed)
 }
 
 } // namespace
+
+Sketch onBore(Sketch sketch, double bore_mm)
+{
+    for (Shared<Hose>& hose : sketch.hoses) {
+        if (!hose->bore_mm.known())
+            continue;
+        const double scale = bore_mm / *hose->bore_mm.value;
+        hose.edit([&](Hose& h) {
+            h.bore_mm.value = bore_mm;
+            h.from.bore_mm *= scale;
+            h.to.bore_mm *= scale;
+            for (InlinePart& part : h.parts)
+                part.bore_mm *= scale;
+        });
+    }
+    return sketch;
+}
 
 std::vector<BoreRow> byBore(const Sketch& sketch, const std::stop_token& stop)
 {

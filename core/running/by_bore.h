@@ -19,6 +19,10 @@ struct BoreRow {
     bool runs = false; ///< every loop circulates forward
 };
 
+/// A sketch with every hose of a known bore on another one, hose ends and in-line parts in proportion. Hoses
+/// whose bore is not known stay as they are.
+Sketch onBore(Sketch sketch, double bore_mm);
+
 /// The table by stock bore: hoses, hose ends and in-line parts of each hose are scaled together, since a
 /// larger hose goes on larger ends. Stock sizes from 12.7 to 38.1 mm. Empty when stopped or when nothing can
 /// be computed.

@@ -97,7 +97,7 @@ double reachedShare(const Layout& layout, const HeaterLoop& loop, const Assumpti
     return std::clamp(sweptShare(apart_mm, length_mm) * assumed[Assumed::swept_share], 0.02, 0.98);
 }
 
-std::optional<double> coolantInEngine_l(const Sketch& sketch, const Assumptions& assumed)
+std::optional<double> litresInEngine(const Sketch& sketch, const Assumptions& assumed)
 {
     if (!sketch.engine)
         return std::nullopt;
@@ -127,7 +127,7 @@ CircuitOf circuitOf(const Sketch& sketch, const Layout& layout, const HeaterLoop
     CircuitOf out = missingOf(loop);
     if (!out.missing.empty())
         return out;
-    const std::optional<double> coolant_l = coolantInEngine_l(sketch, assumed);
+    const std::optional<double> coolant_l = litresInEngine(sketch, assumed);
     if (!coolant_l) {
         out.missing_of = {PartKind::engine, {}, 0};
         out.missing = "neither the engine's coolant volume nor its displacement is entered";

@@ -42,7 +42,7 @@ struct Circuit {
 };
 
 /// Coolant in the engine alone: as entered, else by its displacement; nothing where neither is.
-std::optional<double> coolantInEngine_l(const Sketch& sketch, const Assumptions& assumed);
+std::optional<double> litresInEngine(const Sketch& sketch, const Assumptions& assumed);
 
 /// A circuit, or the fact that is missing for it.
 struct CircuitOf {

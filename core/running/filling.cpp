@@ -1,6 +1,7 @@
 #include "core/running/filling.h"
 
 #include "core/layout/wording.h"
+#include "core/running/narrowing.h"
 #include "core/running/running.h"
 #include "core/sketch/edits.h"
 
@@ -94,6 +95,22 @@ double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, do
     return level_mm;
 }
 
+/// What a pocket that does not close its bore leaves open at its crest.
+void findOpening(PocketFound& found, const AirPocket& pocket, const Filled& end)
+{
+    constexpr double worth_counting_ml = 0.5; // what lies in a corner bothers no flow
+    for (const Throat& throat : end.network->throats) {
+        if (throat.kind != ThroatKind::crest || throat.loop != pocket.loop || throat.part != pocket.part ||
+            throat.along_mm != pocket.along_mm)
+            continue;
+        found.bore_mm = throat.bore_mm;
+        const double level_mm =
+            std::min(end.state.cells[throat.left].level_mm, end.state.cells[throat.right].level_mm);
+        if (!found.closes_bore && found.volume_ml >= worth_counting_ml && level_mm > throat.floor_mm)
+            found.open_share = openShare(throat.bore_mm, level_mm - throat.floor_mm);
+    }
+}
+
 /// Where a pocket lies on the drawing.
 PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop, const Filled& filled)
 {
@@ -126,6 +143,7 @@ void findPockets(Filling& out, const FillPlanOf& plan, const Filled& filled, con
 {
     for (const PurgedPocket& one : purged.pockets) {
         PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop], filled);
+        findOpening(found, one.pocket, filled);
         found.velocity_m_per_s = one.velocity_m_per_s;
         found.clears = one.clears;
         found.cleared_by_running = one.verdict;
@@ -139,6 +157,7 @@ void coverElements(Filling& out, const FillPlanOf& plan, const FillResult& fille
     for (std::size_t i = 0; i < plan.loops.size(); ++i) {
         LoopAir& air = out.loops[i];
         if (plan.loops[i].heights->element_top_mm && element < filled.covered_at_mm.size()) {
+            air.element_known = true;
             air.element_covered_at_mm = filled.covered_at_mm[element++];
             air.element_covered = air.element_covered_at_mm.has_value();
         }
@@ -194,7 +213,7 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
             out.loops.push_back(loop);
     if (out.loops.empty())
         return lacks({}, "there is no loop with a heater yet");
-    const std::optional<double> coolant_l = coolantInEngine_l(sketch, assumed);
+    const std::optional<double> coolant_l = litresInEngine(sketch, assumed);
     if (!layout.jacket || !coolant_l || *coolant_l <= 0)
         return lacks({PartKind::engine, {}, 0},
                      "neither the engine's coolant volume nor its displacement is entered");
@@ -250,6 +269,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
         out.missing = "filling could not be computed: " + filled.message;
         return out;
     }
+    out.density_kg_per_m3 = plan.request->density_kg_per_m3;
     out.level_mm = filled.jacket_level_mm;
     out.coldest_level_mm = out.level_mm;
     out.coolant_ml = filled.coolant_ml;

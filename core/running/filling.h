@@ -34,6 +34,10 @@ struct PocketFound {
     double height_mm = 0;  ///< between its two surfaces as forward flow would press them
     double reverse_mm = 0; ///< the same against reverse flow
     bool closes_bore = false;
+    /// Share of the bore that lies under it at its crest, where it narrows the bore but does not close it; 1
+    /// otherwise.
+    double open_share = 1;
+    double bore_mm = 0; ///< at its crest; 0 in a chamber
     Clearing cleared_by_running = Clearing::stays;
     double velocity_m_per_s = 0; ///< that the engine's pump gives where the pocket has to go down
     ClearingRange clears;        ///< velocity that takes it away, by the published forms
@@ -43,6 +47,7 @@ struct PocketFound {
 struct LoopAir {
     Id heater;
     std::optional<double> element_covered_at_mm; ///< level of the jacket when coolant reached its top
+    bool element_known = false;                  ///< its top is entered
     bool element_covered = false;
     double chamber_gas_ml = 0;
     PumpFlow running;               ///< with the engine running
@@ -53,9 +58,10 @@ struct Filling {
     PartRef missing_of;
     std::string missing; ///< empty: computed
     FillStatus status = FillStatus::filled;
-    double level_mm = 0;   ///< filled to, along plumb
-    double coolant_ml = 0; ///< in hoses and chambers
-    double top_up_ml = 0;  ///< after the engine has run and cooled
+    double density_kg_per_m3 = 0; ///< of the coolant while filling
+    double level_mm = 0;          ///< filled to, along plumb
+    double coolant_ml = 0;        ///< in hoses and chambers
+    double top_up_ml = 0;         ///< after the engine has run and cooled
     double coldest_level_mm =
         0; ///< where coolant shrinks to at the coldest ambient; level_mm if that is not entered
     std::vector<LoopAir> loops;

@@ -1,6 +1,7 @@
 #include "core/running/running.h"
 
 #include "core/layout/wording.h"
+#include "core/running/narrowing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,20 +25,28 @@ std::optional<double> actualPower_W(const Heater& heater)
                        : *heater.power_W.value;
 }
 
+namespace {
+
 /// What steadyCirculation() is asked with for a loop.
-CirculationOptions optionsFor(const Sketch& sketch, const Layout& layout, const HeaterLoop& loop)
+CirculationOptions optionsFor(const Sketch& sketch, const Layout& layout, const HeaterLoop& loop,
+                              CirculationOptions options = {})
 {
-    CirculationOptions options;
     const double head_mm =
         layout.levels.cold_min_mm ? *layout.levels.cold_min_mm - loop.heights->outlet_mm : 0;
     options.boiling_degC = boilingPoint_degC(sketch, std::max(0.0, head_mm)).value_or(options.boiling_degC);
     return options;
 }
 
-Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
+} // namespace
+
+Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
+                  const Running* previous, const CirculationOptions& options)
 {
     Running out;
     out.block_degC = assumed[Assumed::shown_block];
+    if (previous)
+        out.tables = previous->tables;
+    out.tables.age();
     const CoolantOf coolant = coolantOf(sketch, assumed);
     if (const std::optional<FluidTable> table = coolant.fluid ? FluidTable::of(*coolant.fluid) : std::nullopt)
         out.coolant = std::make_shared<const FluidTable>(*table);
@@ -53,12 +62,13 @@ Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions&
         if (run.missing.empty()) {
             run.circuit = std::move(*circuit.circuit);
             const Loop elements = run.circuit.loop(*actualPower_W(*loop.heater), out.block_degC);
-            run.resistance = std::make_shared<const LoopResistance>(elements.elements);
-            run.circulation =
-                steadyCirculation(elements, *run.resistance, *out.coolant, optionsFor(sketch, layout, loop));
+            run.resistance = std::make_shared<const LoopResistance>(elements.elements, out.tables);
+            run.circulation = steadyCirculation(elements, *run.resistance, *out.coolant,
+                                                optionsFor(sketch, layout, loop, options));
         }
         out.loops.push_back(std::move(run));
     }
+    out.tables.dropOld();
     return out;
 }
 
@@ -73,8 +83,11 @@ void passAir(Running& running, const Sketch& sketch, const Layout& layout, const
         double reverse_mm = 0;
         for (const PocketFound& pocket : filling.pockets)
             if (pocket.heater == run->heater) {
-                forward_mm += pocket.height_mm;
-                reverse_mm += pocket.reverse_mm;
+                const double narrowed_mm =
+                    narrowingHead_mm(pocket.bore_mm, pocket.open_share, run->circulation.flow_kg_per_s,
+                                     filling.density_kg_per_m3);
+                forward_mm += pocket.height_mm + narrowed_mm;
+                reverse_mm += pocket.reverse_mm + narrowed_mm;
             }
         if (forward_mm <= 0 && reverse_mm <= 0)
             continue;
@@ -82,7 +95,7 @@ void passAir(Running& running, const Sketch& sketch, const Layout& layout, const
         run->circuit.return_hose.front().pocket_backward_m = reverse_mm / 1000;
         const Loop elements = run->circuit.loop(*actualPower_W(*loop.heater), running.block_degC);
         run->without_air = std::move(run->circulation);
-        run->resistance = std::make_shared<const LoopResistance>(elements.elements);
+        run->resistance = std::make_shared<const LoopResistance>(elements.elements, running.tables);
         run->circulation =
             steadyCirculation(elements, *run->resistance, *running.coolant, optionsFor(sketch, layout, loop));
     }

@@ -29,15 +29,20 @@ struct Running {
     double block_degC = 0; ///< at which the steady circulation is computed
     std::vector<LoopRun> loops;
     std::shared_ptr<const FluidTable> coolant;
+    LossTables tables; ///< of the loops' losses, for the next time
 
     const LoopRun* loopOf(const Id& heater) const;
 };
 
-/// Steady circulation of every loop of the layout. Some tens of microseconds a loop.
-Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+/// Steady circulation of every loop of the layout. Some tenths of a millisecond a loop; half of that where
+/// its losses are those of `previous`, which only saves time: results do not depend on it. \param options
+/// without its boiling point, which is the sketch's
+Running runSteady(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
+                  const Running* previous = nullptr, const CirculationOptions& options = {});
 
 /// Let the air that stays after filling withstand the flow of its loop: the heads of all pockets of a loop
-/// together, as flow would press them.
+/// together, as flow would press them, and the loss past those that only narrow their bore, at the flow that
+/// the loop has without air.
 void passAir(Running& running, const Sketch& sketch, const Layout& layout, const Filling& filling);
 
 /// The warm-up of the engine by all loops that can be computed, or what is missing for it.

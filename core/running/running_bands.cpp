@@ -34,13 +34,18 @@ std::vector<UncertainFigure> figuresOf(const std::vector<Assumed>& uncertain)
     return out;
 }
 
+constexpr double J_per_kWh = 3.6e6;
+
 /// One sample: flow of each loop at the shown block temperature, then the warm-up's results.
 Outputs sampleOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
-                 const std::vector<Id>& heaters)
+                 const std::vector<Id>& heaters, const Running& nominal)
 {
     Outputs out(heaters.size() * banded_count);
-    const Running running = runSteady(sketch, layout, assumed);
-    // Loose beside what is assumed, and ten times quicker than what the nominal result takes.
+    CirculationOptions flow_alone;
+    flow_alone.details = false;
+    flow_alone.look_for_others = false;
+    const Running running = runSteady(sketch, layout, assumed, &nominal, flow_alone);
+    // Loose beside what is assumed, and quicker than what the nominal result takes.
     WarmUpOptions options;
     options.sample_every_s = 0;
     options.relative_tolerance = 1e-4;
@@ -56,6 +61,8 @@ Outputs sampleOf(const Sketch& sketch, const Layout& layout, const Assumptions& 
         if (const LoopOutcome* outcome = warm.loopOf(heaters[i])) {
             set(Banded::peak_outlet_degC, outcome->peak_outlet_degC);
             set(Banded::cycles_per_hour, outcome->cycles_per_hour);
+            set(Banded::energy_kWh, outcome->energy_J / J_per_kWh);
+            set(Banded::block_at_end_degC, warm.result.block_at_end_degC);
         }
         if (warm.result.target_s)
             set(Banded::target_h, *warm.result.target_s / 3600);
@@ -83,7 +90,8 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
 {
     const Assumptions nominal(sketch);
     std::vector<Id> heaters;
-    for (const LoopRun& run : runSteady(sketch, layout, nominal).loops)
+    const Running running = runSteady(sketch, layout, nominal);
+    for (const LoopRun& run : running.loops)
         if (run.missing.empty())
             heaters.push_back(run.heater);
     if (heaters.empty())
@@ -93,7 +101,7 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
         Assumptions assumed = nominal;
         for (std::size_t i = 0; i < uncertain.size(); ++i)
             assumed.set(uncertain[i], values[i]);
-        return sampleOf(sketch, layout, assumed, heaters);
+        return sampleOf(sketch, layout, assumed, heaters, running);
     };
     BandOptions options;
     options.samples = samples;

@@ -12,7 +12,15 @@
 namespace siphonwright {
 
 /// Results that come with a band.
-enum class Banded { flow_kg_per_s, peak_outlet_degC, cycles_per_hour, target_h, count };
+enum class Banded {
+    flow_kg_per_s,
+    peak_outlet_degC,
+    cycles_per_hour,
+    target_h,
+    block_at_end_degC,
+    energy_kWh,
+    count
+};
 constexpr std::size_t banded_count = static_cast<std::size_t>(Banded::count);
 
 /// P5 to P95 of one result over what is assumed, and the assumptions that drive it, strongest first.
@@ -25,7 +33,8 @@ struct ResultBand {
     std::vector<Assumed> drivers;
 };
 
-/// Of one heater; nothing where no sample has the result. Time to target is the engine's, the same for all.
+/// Of one heater; nothing where no sample has the result. Time to target and block at the end are the
+/// engine's, the same for all; energy is the heater's own.
 struct HeaterBands {
     Id heater;
     std::array<std::optional<ResultBand>, banded_count> results;

@@ -8,7 +8,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr double m_per_mm = 1e-3;
 /// A box round the engine is wider than its jacket by so much on each side (own estimate).
 constexpr double beside_jacket_mm = 100;
 
@@ -33,7 +32,7 @@ Thermostat thermostatOf(const Heater& heater, const Assumptions& assumed)
     return out;
 }
 
-double chamberVolume_l(const Heater& heater)
+double chamberLitres(const Heater& heater)
 {
     constexpr double pi = 3.14159265358979323846;
     const double cylinder_ml = pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
@@ -54,7 +53,7 @@ WarmUpHeater heaterOf(const Heater& heater, const Assumptions& assumed)
         constexpr double falls_by_K = 20; // usual for a disc (common practice)
         out.cut_out.reset_degC = out.cut_out.trip_degC - falls_by_K;
     }
-    out.coolant_L = chamberVolume_l(heater);
+    out.coolant_L = chamberLitres(heater);
     out.metal_J_per_K = assumed[Assumed::chamber_metal];
     out.own_convection_W_per_K = assumed[Assumed::chamber_convection];
     return out;
@@ -74,7 +73,7 @@ std::optional<EngineBlock> blockOf(const Sketch& sketch, const Assumptions& assu
                                : *engine.displacement_l.value * assumed[Assumed::mass_per_litre];
     const bool aluminium = engine.material.value == Material::aluminium;
     out.metal_J_per_K = mass_kg * assumed[aluminium ? Assumed::aluminium_heat : Assumed::iron_heat];
-    out.coolant_L = *coolantInEngine_l(sketch, assumed);
+    out.coolant_L = *litresInEngine(sketch, assumed);
     if (engine.outline.size() < 3) {
         missing = "the engine's outline is not entered";
         return std::nullopt;

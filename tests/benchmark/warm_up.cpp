@@ -1,5 +1,4 @@
 #include "tests/warm_up/typical_engine.h"
-
 #include "tests/warm_up/warm_up_bands.h"
 
 #ifdef SIPHONWRIGHT_HAS_CVODE

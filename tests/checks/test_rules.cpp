@@ -1,6 +1,8 @@
 #include "tests/checks/cases.h"
 #include "tests/near.h"
 
+#include "core/analysis/analysis.h"
+
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -58,14 +60,19 @@ private Q_SLOTS:
 
 void TestRules::aSoundLoopHasNothingToFind()
 {
-    const Sketch sketch = soundLoop();
-    const Judgement judgement = judge(sketch, resolve(sketch, plumbOf(sketch)));
-    for (const Finding& finding : judgement.findings)
+    ProofOptions options;
+    options.bands = false;
+    Sketch sketch = soundLoop();
+    sketch.site.envelope_along_percent = 0; // grades have tests of their own
+    sketch.site.envelope_across_percent = 0;
+    const Analysis analysis = proved(sketch, options);
+    for (const Finding& finding : analysis.findings)
         qWarning("%s: %s", finding.rule.c_str(), format(finding.text, UnitSystem::metric).c_str());
-    for (const NotJudged& entry : judgement.not_judged)
+    for (const NotJudged& entry : analysis.not_judged)
         qWarning("%s: %s", entry.rule.c_str(), entry.missing.c_str());
-    QVERIFY(judgement.findings.empty());
-    QVERIFY(judgement.not_judged.empty());
+    QVERIFY(analysis.proof && analysis.proof->warm_up.inputs && !analysis.proof->by_bore.empty());
+    QVERIFY(analysis.findings.empty());
+    QVERIFY(analysis.not_judged.empty());
 }
 
 void TestRules::everyRuleHasACaseThatFailsAndOneThatPasses()
@@ -75,11 +82,15 @@ void TestRules::everyRuleHasACaseThatFailsAndOneThatPasses()
     for (const Case& one : allCases())
         (one.expected ? failing : passing).insert(one.rule);
     for (const Rule& rule : ruleBook()) {
+        if (rule.needs == Needs::filling)
+            continue; // test_air_rules has their cases
         const std::string id(rule.id);
         QVERIFY2(failing.count(id) == 1, id.c_str());
         QVERIFY2(passing.count(id) == 1, id.c_str());
     }
-    QCOMPARE(failing.size(), ruleBook().size());
+    const auto others = std::count_if(ruleBook().begin(), ruleBook().end(),
+                                      [](const Rule& rule) { return rule.needs != Needs::filling; });
+    QCOMPARE(failing.size(), static_cast<std::size_t>(others));
 }
 
 void TestRules::everySeverityWithALimitHasACase()
@@ -89,6 +100,8 @@ void TestRules::everySeverityWithALimitHasACase()
         if (one.expected)
             covered.insert({one.rule, *one.expected});
     for (const Rule& rule : ruleBook()) {
+        if (rule.needs == Needs::filling)
+            continue; // test_air_rules has their cases
         const std::string id(rule.id);
         if (rule.limits.advice)
             QVERIFY2(covered.count({id, Severity::advice}) == 1, id.c_str());

@@ -73,6 +73,13 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(3.785411784, Unit::litre, inch, "4 qt"); // a US gallon
     row(100, Unit::kg, inch, "220.5 lb");
     row(82.2222, Unit::degC, inch, "180 °F");
+    row(8.94, Unit::head, metric, "8.9 mm");
+    row(8.89, Unit::head, inch, "0.35 in");
+    row(3.785411784, Unit::l_per_min, inch, "1 gal/min"); // a US gallon
+    row(3.456, Unit::l_per_min, metric, "3.46 l/min");
+    row(88.26, Unit::Pa, inch, "88.3 Pa");
+    row(12.34, Unit::kWh, metric, "12.3 kWh");
+    row(2.5, Unit::hour, metric, "2.5 h");
     row(-40, Unit::degC, inch, "-40 °F");
     row(82.25, Unit::degC, metric, "82.2 °C");
     row(5, Unit::kelvin, inch, "9 °F");
@@ -86,7 +93,11 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(0.599, Unit::ratio, inch, "59.9 %");
     row(1, Unit::bores, metric, "1 bore");
     row(2.5, Unit::bores, metric, "2.5 bores");
+    row(22.5, Unit::hour, inch, "22.5 h");
+    row(3.5, Unit::l_per_min, metric, "3.5 l/min");
     row(15, Unit::degree, metric, "15°");
+    row(0.934, Unit::l_per_min, metric, "0.93 l/min");
+    row(3.785411784, Unit::l_per_min, inch, "1 gal/min"); // a US gallon
     row(0.02, Unit::slope, metric, "1 in 50");
     row(1.0 / 30, Unit::slope, inch, "1 in 30");
     row(-1.0 / 30, Unit::slope, metric, "falls 1 in 30");
@@ -141,6 +152,10 @@ void TestQuantity::readsWhatPeopleType_data()
     row(".5", Unit::mm, metric, 0.5);
     row("180 F", Unit::degC, metric, 740.0 / 9);
     row("180", Unit::degC, inch, 740.0 / 9);
+    row("0.35 in", Unit::head, metric, 8.89);
+    row("1 gal/min", Unit::l_per_min, metric, 3.785411784);
+    row("0.1 kPa", Unit::Pa, metric, 100);
+    row("90 min", Unit::hour, metric, 1.5);
     row("82 degC", Unit::degC, inch, 82);
     row("-40 °F", Unit::degC, metric, -40);
     row("355.15 K", Unit::degC, metric, 82);
@@ -160,9 +175,14 @@ void TestQuantity::readsWhatPeopleType_data()
     row("15°", Unit::degree, metric, 15);
     row("3937 ft", Unit::metre, metric, 1199.9976);
     row("6 bores", Unit::bores, metric, 6);
+    row("90 min", Unit::hour, metric, 1.5);
+    row("2 days", Unit::hour, inch, 48);
+    row("24", Unit::hour, metric, 24);
+    row("1 gpm", Unit::l_per_min, metric, 3.785411784);
     row("70 %", Unit::ratio, metric, 0.7);
     row("0.7", Unit::ratio, metric, 0.7);
     row("1:50", Unit::slope, metric, 0.02);
+    row("0.5 gal/min", Unit::l_per_min, metric, 1.892705892);
     row("1 in 50", Unit::slope, inch, 0.02);
     row("falls 1 in 50", Unit::slope, inch, -0.02);
     row("-1:50", Unit::slope, inch, -0.02);
@@ -279,6 +299,9 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding_data()
     row(Unit::bores, UnitSystem::metric, 0.05);
     row(Unit::ratio, UnitSystem::metric, 0.0005);
     row(Unit::slope, UnitSystem::metric, 0);
+    row(Unit::l_per_min, UnitSystem::metric, 0.005);
+    row(Unit::l_per_min, UnitSystem::inch, 0.005 * 3.785411784); // US gallon, NIST SP 811
+    row(Unit::hour, UnitSystem::metric, 0.005);
 }
 
 void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()
@@ -334,9 +357,9 @@ void TestQuantity::messagesFillInQuantitiesAndWords()
 
 void TestQuantity::namesAreStableAndDifferent()
 {
-    const std::vector<std::string_view> expected = {"",  "mm",  "ml", "l",    "kg",    "degC",
-                                                    "K", "W",   "V",  "A",    "kPa",   "m/s",
-                                                    "%", "deg", "m",  "bore", "ratio", "slope"};
+    const std::vector<std::string_view> expected = {
+        "",    "mm", "mm_head", "ml", "l",   "kg", "degC", "K",     "W",     "kWh", "V",    "A",
+        "kPa", "Pa", "m/s",     "%",  "deg", "m",  "bore", "ratio", "slope", "h",   "l/min"};
     for (std::size_t i = 0; i < expected.size(); ++i)
         QVERIFY(nameOf(static_cast<Unit>(i)) == expected[i]);
 }

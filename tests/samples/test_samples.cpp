@@ -112,6 +112,8 @@ private Q_SLOTS:
     void everyFactThatARuleNeedsIsEnteredInASample();
     void aSoundSampleHasNoStopAndNoCaution_data();
     void aSoundSampleHasNoStopAndNoCaution();
+    void aSoundSampleHoldsOverAllThatIsAssumed_data() { aSoundSampleHasNoStopAndNoCaution_data(); }
+    void aSoundSampleHoldsOverAllThatIsAssumed();
     void aBrokenSampleHasAStop_data();
     void aBrokenSampleHasAStop();
     void portsTooCloseAreFound();
@@ -170,6 +172,36 @@ void SamplesTest::aSoundSampleHasNoStopAndNoCaution()
     QCOMPARE(analysis.layout.hoses.empty(), false);
     QCOMPARE(analysis.count(Severity::stop), std::size_t{0});
     QCOMPARE(analysis.count(Severity::caution), std::size_t{0});
+}
+
+void SamplesTest::aSoundSampleHoldsOverAllThatIsAssumed()
+{
+    QFETCH(const QString, name);
+    const auto read = readSample(name);
+    QVERIFY(std::holds_alternative<Sketch>(read));
+    const Sketch& sketch = std::get<Sketch>(read);
+    const Analysis analysis = proved(sketch);
+    QCOMPARE(analysis.count(Severity::stop), std::size_t{0});
+    QCOMPARE(analysis.count(Severity::caution), std::size_t{0});
+    QVERIFY(analysis.proof->warm_up.missing.empty());
+    QCOMPARE(analysis.proof->bands.size(), sketch.heaters.size());
+    for (const HeaterBands& bands : analysis.proof->bands) {
+        const auto& peak = bands[Banded::peak_outlet_degC];
+        const auto& cycles = bands[Banded::cycles_per_hour];
+        const auto& target = bands[Banded::target_h];
+        QVERIFY(peak && cycles && target);
+        // The limits of the rule book; high is P95.
+        QVERIFY2(peak->high <= *ruleById("outlet-over-limit")->limits.stop, qPrintable(name));
+        QVERIFY2(cycles->high <= *ruleById("cycles-over-4")->limits.caution, qPrintable(name));
+        QVERIFY2(target->share >= 0.95, qPrintable(name));
+    }
+    // What is found on grades or by the proof besides is advice, and none of it on how the job runs.
+    for (const Finding& finding : analysis.findings)
+        QVERIFY2(finding.only_on_grade ||
+                     expected(name).contains(
+                         line(QStringLiteral("advice"), QString::fromStdString(finding.rule),
+                              QString::fromStdString(finding.hose), QString::fromStdString(finding.part.id))),
+                 finding.rule.c_str());
 }
 
 void SamplesTest::aBrokenSampleHasAStop_data()

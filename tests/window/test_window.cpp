@@ -1,3 +1,4 @@
+#include "app/assumptions/assumption_window.h"
 #include "app/rules/rule_browser.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -33,6 +34,8 @@ private Q_SLOTS:
     void actions_know_when_they_can_be_done();
     void shortcuts_are_unique();
     void the_rules_open_from_the_menu_and_from_a_finding();
+    void running_figures_and_tint_are_remembered();
+    void the_assumptions_open_from_the_menu();
     void the_elevation_stays_large_at_1280_by_720();
     void the_first_steps_go_away_when_the_loop_is_drawn();
 
@@ -219,6 +222,27 @@ void TestWindow::the_rules_open_from_the_menu_and_from_a_finding()
     browser()->close();
     trigger("rules");
     QVERIFY(browser()->isVisible());
+}
+
+void TestWindow::running_figures_and_tint_are_remembered()
+{
+    const auto& actions = window_->actions();
+    QVERIFY(actions[QStringLiteral("running-figures")]->isChecked());
+    QVERIFY(!actions[QStringLiteral("tint-hoses")]->isChecked());
+    trigger("running-figures");
+    trigger("tint-hoses");
+    window_ = std::make_unique<MainWindow>();
+    QVERIFY(!window_->actions()[QStringLiteral("running-figures")]->isChecked());
+    QVERIFY(window_->actions()[QStringLiteral("tint-hoses")]->isChecked());
+}
+
+void TestWindow::the_assumptions_open_from_the_menu()
+{
+    trigger("assumptions");
+    auto* assumptions = window_->findChild<assumptions::AssumptionWindow*>();
+    QVERIFY(assumptions && assumptions->isVisible());
+    trigger("assumptions");
+    QCOMPARE(window_->findChildren<assumptions::AssumptionWindow*>().size(), 1);
 }
 
 void TestWindow::the_elevation_stays_large_at_1280_by_720()

@@ -1,0 +1,153 @@
+#include "app/drawing/ink.h"
+#include "app/drawing/running_words.h"
+#include "app/drawing/text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+/// How the loops run: a few lines beside each heater.
+namespace siphonwright::drawing {
+
+namespace {
+
+constexpr double inset_mm = 1;
+constexpr double line_heights = 1.5; ///< of the capitals
+
+QSizeF sizeOf(const Ink& ink, const QStringList& lines)
+{
+    double width_mm = 0;
+    for (const QString& line : lines)
+        width_mm = std::max(width_mm, textWidth(line, ink.style.lettering_mm));
+    return {ink.paper(width_mm + 2 * inset_mm),
+            ink.paper(line_heights * ink.style.lettering_mm * double(lines.size()) + 2 * inset_mm)};
+}
+
+QString shortName(const Heater& heater)
+{
+    constexpr qsizetype longest = 26;
+    const QString name = QString::fromStdString(heater.name);
+    return name.size() <= longest ? name : name.left(longest - 1).trimmed() + QStringLiteral("…");
+}
+
+struct Place {
+    QRectF at;
+    double gap_mm = 0; ///< from the heater
+};
+
+/// Places round a heater, the nearest first; those right under it are left to its name.
+std::vector<Place> placesAround(const Ink& ink, const QRectF& body, const QSizeF& size)
+{
+    std::vector<Place> places;
+    const double name = ink.paper(2 * ink.style.lettering_mm + 2);
+    for (const double gap_mm : {2.5, 7.0, 13.0, 20.0, 30.0, 42.0, 60.0, 80.0}) {
+        const double gap = ink.paper(gap_mm);
+        const auto add = [&](double left, double top) {
+            places.push_back({QRectF(QPointF(left, top), size), gap_mm});
+        };
+        const double middle = body.center().y() - size.height() / 2;
+        for (const double top :
+             {middle, body.top(), body.bottom() - size.height(), body.top() - size.height(), body.bottom()}) {
+            add(body.right() + gap, top);
+            add(body.left() - gap - size.width(), top);
+        }
+        for (const double left :
+             {body.center().x() - size.width() / 2, body.left(), body.right() - size.width()}) {
+            add(left, body.bottom() + std::max(gap, name));
+            add(left, body.top() - gap - size.height());
+        }
+    }
+    return places;
+}
+
+/// The one that hides least, a near one before a far one: hiding a thin line across the block weighs about
+/// as much as 20 mm farther away, a hose far more.
+std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size)
+{
+    constexpr double mm2_per_mm = 0.5;
+    std::optional<QRectF> best;
+    double least = std::numeric_limits<double>::infinity();
+    for (const Place& place : placesAround(ink, body, size)) {
+        if (!ink.isFree(place.at, false))
+            continue;
+        const double cost = ink.covered_mm2(place.at) + mm2_per_mm * place.gap_mm;
+        if (cost < least) {
+            least = cost;
+            best = place.at;
+        }
+    }
+    return best;
+}
+
+/// From the block's nearest edge to the heater, where they stand apart.
+void lead(Ink& ink, const QRectF& block, const QRectF& body)
+{
+    const QPointF from(std::clamp(body.center().x(), block.left(), block.right()),
+                       std::clamp(body.center().y(), block.top(), block.bottom()));
+    const QPointF to(std::clamp(from.x(), body.left(), body.right()),
+                     std::clamp(from.y(), body.top(), body.bottom()));
+    if (std::hypot(to.x() - from.x(), to.y() - from.y()) < ink.paper(1))
+        return;
+    ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
+    ink.line(from, to);
+    // No name is written across it.
+    const int steps = std::max(1, int(std::hypot(to.x() - from.x(), to.y() - from.y()) / ink.paper(1.5)));
+    for (int i = 0; i < steps; ++i)
+        ink.reserve(QRectF(from + (to - from) * i / steps, from + (to - from) * (i + 1) / steps)
+                        .normalized()
+                        .adjusted(-ink.paper(0.3), -ink.paper(0.3), ink.paper(0.3), ink.paper(0.3)));
+}
+
+void write(Ink& ink, const QRectF& block, const QStringList& lines, const QColor& first)
+{
+    QColor ground = ink.palette.ground;
+    ground.setAlphaF(0.9F);
+    ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
+    ink.painter.setBrush(ground);
+    ink.painter.drawRect(block);
+    double baseline = block.top() + ink.paper(inset_mm + 1.2 * ink.style.lettering_mm);
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        const QPointF at(block.left() + ink.paper(inset_mm), baseline);
+        paintText(ink.painter, ink.style, at, lines[i], Anchor::left, i == 0 ? first : ink.palette.text);
+        baseline += ink.paper(line_heights * ink.style.lettering_mm);
+    }
+    ink.reserve(block);
+}
+
+} // namespace
+
+const LoopRun* runOf(const Ink& ink, const ResolvedHose& hose)
+{
+    if (!ink.style.running && !ink.style.tint)
+        return nullptr;
+    for (const HoseEnd* end : {&hose->hose->from, &hose->hose->to}) {
+        const LoopRun* run = end->heater.empty() ? nullptr : ink.analysis.running.loopOf(end->heater);
+        if (run && run->missing.empty())
+            return run;
+    }
+    return nullptr;
+}
+
+void paintRunningFigures(Ink& ink)
+{
+    if (!ink.style.running || !ink.style.labels)
+        return;
+    for (const Heater& heater : ink.sketch.heaters) {
+        const LoopRun* run = ink.analysis.running.loopOf(heater.id);
+        QStringList lines =
+            run ? runningLines(*run, ink.analysis.running.block_degC, ink.style.units) : QStringList();
+        if (lines.isEmpty())
+            continue;
+        if (ink.sketch.heaters.size() > 1) // which one it is of must not hang on a thin line
+            lines.prepend(shortName(heater));
+        const QRectF body = heaterBody(heater).boundingRect();
+        const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines));
+        if (!place)
+            continue;
+        const bool sound = run->circulation.status == CirculationStatus::circulates;
+        lead(ink, *place, body);
+        write(ink, *place, lines, sound ? ink.palette.text : ink.palette.stop);
+    }
+}
+
+} // namespace siphonwright::drawing

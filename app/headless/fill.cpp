@@ -1,0 +1,192 @@
+#include "app/document/document.h"
+#include "app/headless/air_json.h"
+#include "app/headless/commands.h"
+
+#include "core/running/fill_words.h"
+
+#include <QCoreApplication>
+#include <QTextStream>
+
+#include <algorithm>
+#include <optional>
+
+/// What happens while a drawn job is filled, and what air stays.
+namespace siphonwright::headless {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Headless", text);
+}
+
+struct FillCommand {
+    QString file;
+    bool json = false;
+};
+
+/// A file that was filled.
+struct FilledFile {
+    Sketch sketch;
+    Analysis analysis;
+    std::vector<FillLine> lines;
+    const Filling& filling() const { return analysis.proof->filling; }
+};
+
+/// Nothing, with a sentence on `err`, when an argument is wrong.
+std::optional<FillCommand> understood(const QStringList& arguments, QTextStream& err)
+{
+    FillCommand command;
+    bool options = true;
+    for (const QString& argument : arguments) {
+        if (options && argument == QLatin1String("--")) {
+            options = false;
+        } else if (options && argument == QLatin1String("--json")) {
+            command.json = true;
+        } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
+            err << tr("fill does not know what to do with \"%1\".").arg(argument) << '\n';
+            return std::nullopt;
+        } else {
+            command.file = argument;
+        }
+    }
+    if (command.file.isEmpty()) {
+        err << tr("fill needs a sketch file.") << '\n';
+        return std::nullopt;
+    }
+    return command;
+}
+
+QString words(const Message& text, UnitSystem units)
+{
+    return QString::fromStdString(format(text, units));
+}
+
+QString words(double value, Unit unit, UnitSystem units)
+{
+    return QString::fromStdString(format(value, unit, units));
+}
+
+QString startWords(const FillPlan& plan, UnitSystem units)
+{
+    const QString start = plan.start == FillStart::block_full ? tr("block full, new hoses empty")
+                                                              : tr("engine and hoses empty");
+    const QString by = plan.by == FillBy::vacuum  ? tr("filled under vacuum")
+                       : plan.by == FillBy::below ? tr("filled from below")
+                                                  : tr("filled at the filler");
+    const QString begun = tr("Start: %1; %2").arg(start, by);
+    return plan.short_by_ml > 0 ? tr("%1, %2 short.").arg(begun, words(plan.short_by_ml, Unit::ml, units))
+                                : begun + QLatin1Char('.');
+}
+
+void writeLines(const FilledFile& file, UnitSystem units, QTextStream& out)
+{
+    out << QStringLiteral("  %1\n").arg(startWords(file.sketch.fill, units));
+    for (const FillLine& line : file.lines)
+        out << QStringLiteral("  %1 %2  %3\n")
+                   .arg(words(line.poured_ml, Unit::ml, units), 12)
+                   .arg(words(line.level_mm, Unit::mm, units), 10)
+                   .arg(words(line.text, units));
+}
+
+void writeEnd(const FilledFile& file, UnitSystem units, QTextStream& out)
+{
+    const Filling& filling = file.filling();
+    const auto line = [&](const QString& text, int indent = 2) {
+        out << QString(indent, QLatin1Char(' ')) << text << '\n';
+    };
+    line(words(endOf(filling), units));
+    constexpr double worth_saying_ml = 0.5;
+    std::size_t said = 0;
+    for (const PocketFound& pocket : filling.pockets) {
+        if (!pocket.closes_bore && pocket.volume_ml < worth_saying_ml)
+            continue;
+        ++said;
+        line(words(textOf(pocket, file.sketch, file.analysis.layout.plumb), units));
+        if (pocket.closes_bore)
+            line(words(clearingOf(pocket), units), 4);
+    }
+    if (said == 0 && filling.missing.empty())
+        line(tr("No air stays."));
+    for (const LoopAir& air : filling.loops) {
+        if (air.element_known && !air.element_covered)
+            line(words(baredOf(air, file.sketch), units));
+        line(words(runningOf(air, file.sketch), units));
+    }
+    line(words(topUpOf(filling), units));
+    if (const auto cold = coldestOf(filling, file.sketch))
+        line(words(*cold, units));
+}
+
+Json lineJson(const FillLine& line)
+{
+    return {{"poured_ml", line.poured_ml},
+            {"level_mm", line.level_mm},
+            {"text", format(line.text, UnitSystem::metric)}};
+}
+
+void writeJson(const FillCommand& command, const FilledFile& file, QTextStream& out)
+{
+    Json entry;
+    entry["file"] = command.file.toStdString();
+    Json events = Json::array();
+    for (const FillLine& line : file.lines)
+        events.push_back(lineJson(line));
+    entry["events"] = std::move(events);
+    entry["air"] = airJson(file.filling());
+    entry["fill"] = fillJson(file.filling());
+    out << QString::fromStdString(entry.dump(2, ' ', false, Json::error_handler_t::replace)) << '\n';
+}
+
+FilledFile filled(Sketch sketch)
+{
+    FilledFile file;
+    file.sketch = std::move(sketch);
+    ProofOptions options;
+    options.bands = false;
+    file.analysis = proved(file.sketch, options);
+    const FillPlanOf plan = fillRequestOf(file.sketch, file.analysis.layout, Assumptions(file.sketch));
+    file.lines = linesOf(plan.request ? fillAsPlanned(*plan.request) : FillResult{}, plan);
+    return file;
+}
+
+} // namespace
+
+int fill(const QStringList& arguments, QTextStream& out, QTextStream& err)
+{
+    const std::optional<FillCommand> command = understood(arguments, err);
+    if (!command)
+        return not_understood;
+    Document document;
+    const QStringList problems = document.open(command->file);
+    for (const QString& problem : problems)
+        err << command->file << ": " << problem << '\n';
+    if (!problems.isEmpty())
+        return not_understood;
+    const FilledFile file = filled(document.sketch());
+    const UnitSystem units = file.sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+    if (command->json) {
+        writeJson(*command, file, out);
+    } else {
+        out << command->file << '\n';
+        writeLines(file, units, out);
+        writeEnd(file, units, out);
+    }
+    return file.analysis.stopped() ? job_stopped : nothing_stops;
+}
+
+void writeAir(const Checked& file, UnitSystem units, QTextStream& out)
+{
+    const Filling& filling = file.analysis.proof->filling;
+    if (!filling.missing.empty())
+        return;
+    const auto line = [&](const Message& text) { out << QStringLiteral("  ") << words(text, units) << '\n'; };
+    for (const PocketFound& pocket : filling.pockets)
+        if (pocket.closes_bore)
+            line(textOf(pocket, file.sketch, file.analysis.layout.plumb));
+    line(topUpOf(filling));
+}
+
+} // namespace siphonwright::headless

@@ -1,0 +1,43 @@
+#include "app/window/teaching.h"
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QFile>
+#include <QTextBrowser>
+#include <QUrl>
+#include <QVBoxLayout>
+
+namespace siphonwright {
+
+void showTeaching(QWidget& window, const std::function<void(const QString&)>& open_sample)
+{
+    const QString name = QStringLiteral("teaching");
+    if (auto* open = window.findChild<QDialog*>(name)) {
+        open->raise();
+        open->activateWindow();
+        return;
+    }
+    QFile page(QStringLiteral(":/teaching.md"));
+    if (!page.open(QIODevice::ReadOnly))
+        return;
+    auto* dialog = new QDialog(&window);
+    dialog->setObjectName(name);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(QCoreApplication::translate("Teaching", "Teaching air locks"));
+    auto* text = new QTextBrowser(dialog);
+    text->setMarkdown(QString::fromUtf8(page.readAll()));
+    text->setOpenLinks(false);
+    QObject::connect(text, &QTextBrowser::anchorClicked, &window, [open_sample](const QUrl& link) {
+        if (link.scheme() == QLatin1String("sample"))
+            open_sample(link.path());
+    });
+    text->setFrameShape(QFrame::NoFrame);
+    text->document()->setDocumentMargin(18);
+    auto* column = new QVBoxLayout(dialog);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(text);
+    dialog->resize(760, 720);
+    dialog->show();
+}
+
+} // namespace siphonwright

@@ -1,0 +1,89 @@
+#include "tests/near.h"
+
+#include "core/running/fill_words.h"
+#include "core/running/running.h"
+#include "core/sketch/file.h"
+
+#include <QFile>
+#include <QTest>
+
+#include <algorithm>
+
+using namespace siphonwright;
+
+namespace {
+
+Sketch sample(const QString& name)
+{
+    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(name));
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    return std::get<Sketch>(readSketch(file.readAll().toStdString()));
+}
+
+struct Told {
+    Sketch sketch;
+    Layout layout;
+    FillPlanOf plan;
+    FillResult filled;
+    std::vector<FillLine> lines;
+};
+
+void tell(Told& told, const QString& name)
+{
+    told.sketch = sample(name);
+    told.layout = resolve(told.sketch, plumbOf(told.sketch));
+    told.plan = fillRequestOf(told.sketch, told.layout, Assumptions(told.sketch));
+    told.filled = fillAsPlanned(*told.plan.request);
+    told.lines = linesOf(told.filled, told.plan);
+}
+
+bool says(const Told& told, const std::string& words)
+{
+    return std::any_of(told.lines.begin(), told.lines.end(), [&](const FillLine& line) {
+        return format(line.text, UnitSystem::metric).find(words) != std::string::npos;
+    });
+}
+
+} // namespace
+
+class TestFillWords : public QObject {
+    Q_OBJECT
+private slots:
+    void theHumpIsNamedWithItsHose();
+    void linesComeInTheOrderInWhichTheyHappen();
+    void noSentenceKeepsAnOpenPlace();
+};
+
+void TestFillWords::theHumpIsNamedWithItsHose()
+{
+    Told told;
+    tell(told, QStringLiteral("supply-hump"));
+    QVERIFY(told.filled.status == FillStatus::filled);
+    QVERIFY(says(told, "Coolant spills over the crest of "));
+}
+
+void TestFillWords::linesComeInTheOrderInWhichTheyHappen()
+{
+    Told told;
+    tell(told, QStringLiteral("supply-hump"));
+    QVERIFY(told.lines.size() > 2);
+    QVERIFY(std::is_sorted(told.lines.begin(), told.lines.end(),
+                           [](const FillLine& a, const FillLine& b) { return a.poured_ml < b.poured_ml; }));
+}
+
+void TestFillWords::noSentenceKeepsAnOpenPlace()
+{
+    for (const char* name :
+         {"supply-hump", "sound-bus", "return-dip", "above-level", "generator-two-heaters"}) {
+        Told told;
+        tell(told, QString::fromLatin1(name));
+        for (const FillLine& line : told.lines) {
+            const std::string text = format(line.text, UnitSystem::inch);
+            QVERIFY2(text.find('{') == std::string::npos && text.back() == '.', text.c_str());
+        }
+    }
+}
+
+QTEST_APPLESS_MAIN(TestFillWords)
+#include "test_fill_words.moc"

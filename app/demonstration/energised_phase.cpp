@@ -50,8 +50,6 @@ Message stateWords(const Job& job, std::size_t loop, const LoopSample& now, doub
     const Quantity back{std::round(now.return_degC), Unit::degC};
     const Quantity outlet{std::round(now.outlet_degC), Unit::degC};
     const bool flows = std::abs(now.flow_kg_per_s) >= least_flow_kg_per_s;
-    if (now.power_W <= 0)
-        return {"{a} is off, with {0} in its chamber; the block is at {1}.", {outlet, block}, {name}};
     if (!flows)
         return {"Nothing goes round: {a} is at {0}, the return at the engine at {1}, the block at {2}.",
                 {outlet, back, block},
@@ -81,7 +79,11 @@ std::vector<Happening> happeningsOf(const Job& job, const EngineWarmUp& warm)
         for (std::size_t k = 0; k < job.loops.size(); ++k)
             if (job.loops[k].heater->id == warm.heaters[i])
                 name = job.heaterName(k);
+        int by_thermostat = 0;
         for (const HeaterSwitch& one : loop.switches) {
+            // Off and on again is told once; after that it only goes on so.
+            if (one.cause == SwitchCause::thermostat && ++by_thermostat > 2)
+                continue;
             const char* words = one.cause == SwitchCause::cut_out   ? "The cut-out of {a} trips."
                                 : one.cause == SwitchCause::boiling ? "The coolant in {a} boils."
                                 : one.cause == SwitchCause::supply
@@ -211,9 +213,11 @@ void showEnergised(Job& job)
         std::size_t first = 0;
         while (first + 1 < job.loops.size() && job.loops[first].heater->id != warm.heaters.front())
             ++first;
-        moment.words = sample.time_s < said_until_s || sample.loops.empty()
-                           ? said
-                           : stateWords(job, first, sample.loops.front(), sample.block_degC);
+        moment.words = said;
+        if (!sample.loops.empty()) {
+            const Message state = stateWords(job, first, sample.loops.front(), sample.block_degC);
+            (sample.time_s < said_until_s ? moment.more : moment.words) = state;
+        }
         fillIn(moment, warm, sample, cold_degC, hot_degC, drift);
     }
 }

@@ -128,17 +128,21 @@ void showEngineRunning(Job& job)
         show(flowWords(job, i, request.flows[i]));
     std::vector<char> cleared(job.filled.network->cells.size(), 0);
     constexpr double worth_saying_ml = 1;
+    double goes_ml = 0;
     for (const PurgedPocket& one : purged.pockets) {
         if (one.pocket.gas_ml >= worth_saying_ml)
             show(pocketWords(job, one));
-        if (one.verdict == Clearing::cleared)
-            for (const std::size_t cell : one.pocket.cells)
-                cleared[cell] = 1;
+        if (one.verdict != Clearing::cleared)
+            continue;
+        goes_ml += one.pocket.gas_ml;
+        for (const std::size_t cell : one.pocket.cells)
+            cleared[cell] = 1;
     }
     if (std::find(cleared.begin(), cleared.end(), 1) == cleared.end() || purged.status != FillStatus::filled)
         return;
     letGo(job, cleared, request.flows, step);
-    show(Message{"What could be carried off is gone; the level has fallen by as much.", {}, {}});
+    if (goes_ml >= worth_saying_ml)
+        show(Message{"What could be carried off is gone; the level has fallen by as much.", {}, {}});
 }
 
 void showToppingUp(Job& job)

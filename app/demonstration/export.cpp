@@ -87,6 +87,9 @@ void paintHandout(QPainter& painter, const QRectF& page, const Sketch& sketch, c
     constexpr double gap_mm = 5;
     const QRectF inside = page.adjusted(margin_mm, margin_mm, -margin_mm, -margin_mm);
     const QString title = QString::fromStdString(sketch.sheet.title);
+    drawing::paintWeightedText(painter, inside.topLeft() + QPointF(0, 11),
+                               QString::fromStdString(sketch.sheet.supplementary_title),
+                               drawing::Anchor::left, style.palette.ink, 2.4, drawing::Weight::regular);
     drawing::paintWeightedText(painter, inside.topLeft() + QPointF(0, 5),
                                title.isEmpty() ? tr("From the fill to the heater on") : title,
                                drawing::Anchor::left, style.palette.ink, 4.2, drawing::Weight::strong);
@@ -114,7 +117,7 @@ void paintCaptioned(QPainter& painter, const QRectF& area, const Sketch& sketch,
                     const Moment& moment, const drawing::Style& style)
 {
     constexpr double inset_mm = 2.5;
-    const double lettering = std::min(caption_lettering_mm, area.width() / 60);
+    const double lettering = std::min(caption_lettering_mm, area.width() / 46);
     const double line_mm = lettering * 1.75;
     const double caption_mm = caption_lines * line_mm + inset_mm;
     const QRectF picture = area.adjusted(0, 0, 0, -caption_mm);
@@ -191,14 +194,21 @@ std::vector<std::size_t> sixMoments(const Demonstration& demonstration)
         return std::any_of(cells.begin() + 1, cells.end(),
                            [](const CellView& cell) { return cell.sealed && cell.gas_ml > 1; });
     };
+    const auto spills = [&](std::size_t i) {
+        return demonstration.moments[i].words.pattern.find("spills") != std::string::npos;
+    };
     for (const Phase& phase : demonstration.phases) {
         const std::size_t last = phase.first + phase.count - 1;
         if (phase.kind == PhaseKind::fill) {
             take(phase.first);
             std::size_t telling = phase.first + phase.count / 2;
-            for (std::size_t i = phase.first; i < last; ++i)
-                if (demonstration.moments[i].event && sealed(i))
+            bool told = false;
+            for (std::size_t i = phase.first; i < last && !told; ++i) {
+                const bool event = demonstration.moments[i].event && sealed(i);
+                told = event && spills(i);
+                if (event)
                     telling = i;
+            }
             take(telling);
         }
         if (phase.kind == PhaseKind::energised) {

@@ -8,7 +8,8 @@ namespace siphonwright::demonstration {
 
 namespace {
 
-constexpr double hose_moments = 180;  ///< that the filling of hoses and chambers is shown in
+constexpr double hose_moments = 180; ///< that the filling of hoses and chambers is shown in
+constexpr int most_between = 60;
 constexpr double jacket_moments = 40; ///< likewise of the jacket
 
 Message beginning(const FillRequest& request, const Job& job)
@@ -50,13 +51,15 @@ public:
             std::abs(frame.cells[0].liquid_ml - kept_->cells[0].liquid_ml) >= jacket_step_ml_;
         if (!changed && !last && !happened(frame))
             return;
+        if (kept_)
+            goBetween(*kept_, frame);
         kept_ = std::make_shared<const FillFrame>(frame);
         bool told = false;
         while (happened(frame)) {
             const FillEvent& event = filled_.events[next_++];
             if (std::optional<Message> words = wordsFor(event, *filled_.end.network, frame, job_.loops);
-                words && *words != said_) {
-                said_ = *words;
+                words && std::find(said_.begin(), said_.end(), *words) == said_.end()) {
+                said_.push_back(*words);
                 job_.add(PhaseKind::fill, kept_, std::move(words));
                 told = true;
             }
@@ -66,6 +69,31 @@ public:
     }
 
 private:
+    /// Where much happens at one stroke, as when a valve opens: in equal parts of what moves, so that as much
+    /// is there as before and after.
+    void goBetween(const FillFrame& from, const FillFrame& to)
+    {
+        double moved_ml = 0;
+        for (std::size_t i = 1; i < from.cells.size(); ++i)
+            moved_ml += std::abs(to.cells[i].liquid_ml - from.cells[i].liquid_ml);
+        const int parts = std::min(most_between, int(moved_ml / hose_step_ml_));
+        const std::vector<Cell>& cells = filled_.end.network->cells;
+        for (int k = 1; k < parts; ++k) {
+            const double share = double(k) / parts;
+            FillFrame between = from;
+            between.poured_ml += (to.poured_ml - from.poured_ml) * share;
+            for (std::size_t i = 0; i < from.cells.size(); ++i) {
+                CellView& cell = between.cells[i];
+                cell.liquid_ml += (to.cells[i].liquid_ml - from.cells[i].liquid_ml) * share;
+                cell.level_mm = cells[i].volume.levelOf(cell.liquid_ml);
+                if (i > 0)
+                    cell.gas_ml = std::max(0.0, cells[i].capacity_ml - cell.liquid_ml);
+            }
+            between.jacket_level_mm = between.cells[0].level_mm;
+            job_.add(PhaseKind::fill, std::make_shared<const FillFrame>(std::move(between)));
+        }
+    }
+
     bool happened(const FillFrame& frame) const
     {
         return next_ < filled_.events.size() && filled_.events[next_].order < frame.events;
@@ -75,7 +103,7 @@ private:
     const FillResult& filled_;
     std::shared_ptr<const FillFrame> kept_;
     std::size_t next_ = 0;
-    Message said_;
+    std::vector<Message> said_; ///< once is enough
     double hose_step_ml_ = 1;
     double jacket_step_ml_ = 1;
 };
@@ -90,7 +118,10 @@ Message ending(const Job& job, const FillResult& filled)
         if (!largest || pocket.gas_ml > largest->gas_ml)
             largest = &pocket;
     }
-    const Quantity coolant{filled.coolant_ml, Unit::ml};
+    constexpr double a_bucket_ml = 3000;
+    const Quantity coolant = filled.coolant_ml < a_bucket_ml
+                                 ? Quantity{filled.coolant_ml, Unit::ml}
+                                 : Quantity{filled.coolant_ml / 1000, Unit::litre};
     constexpr double a_spoon_ml = 1;
     if (!largest || air_ml < a_spoon_ml)
         return {"Filled: {0} of coolant in hoses and heater, and no air stays.", {coolant}, {}};

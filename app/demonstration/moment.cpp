@@ -41,7 +41,10 @@ QString titleOf(PhaseKind phase)
 
 QString wordsOf(const Moment& moment, UnitSystem units)
 {
-    return QString::fromStdString(format(moment.words, units));
+    const QString words = QString::fromStdString(format(moment.words, units));
+    return moment.more.pattern.empty()
+               ? words
+               : words + QLatin1Char(' ') + QString::fromStdString(format(moment.more, units));
 }
 
 QString clockOf(const Moment& moment)

@@ -21,6 +21,7 @@ struct Moment {
     PhaseKind phase = PhaseKind::fill;
     drawing::Contents contents;
     Message words;      ///< what is happening now, in plain words
+    Message more;       ///< said after them; may be empty
     bool event = false; ///< something happens here that was not so the moment before
     double clock_s = 0; ///< since the phase began: of the process when energised, of the show otherwise
     double poured_ml = 0;

@@ -1,5 +1,7 @@
 #include "app/demonstration/player.h"
 
+#include <QElapsedTimer>
+
 #include <algorithm>
 
 namespace siphonwright::demonstration {
@@ -61,7 +63,11 @@ void Player::remake()
     const bool had_moments = !demonstration_.moments.empty();
     const Place place = demonstration_.placeOf(index_);
     shown_up_ = document_.analysis().layout.plumb.up();
+    QElapsedTimer took;
+    took.start();
     demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout, engine_runs_);
+    // A drag stays fluid: at least as long as this took is left for everything else.
+    soon_.setInterval(std::clamp(2 * int(took.elapsed()), remake_ms, 500));
     index_ = had_moments ? demonstration_.momentAt(place) : 0;
     passed_s_ = 0;
     if (demonstration_.moments.empty())

@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <memory>
 #include <string>
 
 namespace siphonwright {
@@ -32,6 +33,9 @@ struct Canvas {
     Viewport viewport;
     QRectF area; ///< of the drawing on the widget, beside the rulers
     drawing::Palette palette = drawing::Palette::light();
+    std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
+    bool findings_shown = true;
+    double lettering = 1; ///< times the usual size
     bool snapping = true;
     bool running = true;         ///< how the loops run is shown
     bool tinted = false;         ///< hoses by temperature

@@ -143,6 +143,24 @@ void ElevationView::setDark(bool on)
     update();
 }
 
+void ElevationView::setContents(std::shared_ptr<const drawing::Contents> contents)
+{
+    state_->canvas.contents = std::move(contents);
+    update();
+}
+
+void ElevationView::setFindingsShown(bool on)
+{
+    state_->canvas.findings_shown = on;
+    update();
+}
+
+void ElevationView::setLettering(double times_usual)
+{
+    state_->canvas.lettering = times_usual;
+    update();
+}
+
 void ElevationView::zoomToFit()
 {
     const Document& document = state_->canvas.document;

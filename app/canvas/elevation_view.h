@@ -40,6 +40,12 @@ public:
     void setTinted(bool on);
     void setDark(bool on);
 
+    /// Draw this moment's coolant and air instead of what would stay; null: no more.
+    void setContents(std::shared_ptr<const drawing::Contents> contents);
+    void setFindingsShown(bool on);
+    /// Larger letters, to be read from the back of a room.
+    void setLettering(double times_usual);
+
 public Q_SLOTS:
     void zoomToFit();
     void zoomToSelection();

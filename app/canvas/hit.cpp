@@ -16,6 +16,8 @@ constexpr double edge_reach_px = 6;
 std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
 {
     const drawing::Style style = canvas.style();
+    if (!style.balloons)
+        return std::nullopt;
     const std::vector<QPointF> places = drawing::balloonPlaces(canvas.document.analysis(), style);
     const double radius_px =
         std::max(handle_reach_px, drawing::balloonRadius(style) * canvas.viewport.zoom());

@@ -165,6 +165,12 @@ void Document::merge()
     }
     // A proof from before may speak of what has been deleted since.
     Proof proof = *proof_;
+    // Where air stays is seen while a hose is dragged: some hundred microseconds.
+    if (proof_revision_ != revision_) {
+        proof.filling = fillOf(sketch_, level_.layout, &level_.running, Assumptions(sketch_));
+        proof.running = level_.running;
+        passAir(proof.running, sketch_, level_.layout, proof.filling);
+    }
     const auto gone = [this](const Finding& finding) {
         return (!finding.hose.empty() && !sketch_.hose(finding.hose)) ||
                (finding.part.kind == PartKind::heater && !sketch_.heater(finding.part.id));

@@ -51,10 +51,17 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintHeaters(ink);
     paintPorts(ink);
     paintHoses(ink);
-    paintPockets(ink);
-    paintUndersized(ink);
+    if (style.contents)
+        paintBoreContents(ink);
+    else if (style.findings)
+        paintPockets(ink);
+    if (style.findings)
+        paintUndersized(ink);
     paintHoseParts(ink);
-    paintSagMargins(ink);
+    if (style.findings && !style.contents)
+        paintSagMargins(ink);
+    if (style.contents)
+        labelTemperatures(ink);
     paintPlumbArrow(ink);
     paintTemperatureScale(ink);
     paintRunningFigures(ink);

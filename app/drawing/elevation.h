@@ -30,6 +30,8 @@ inline Vec2 fromPage(QPointF p)
     return {p.x(), -p.y()};
 }
 
+struct Contents;
+
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
 /// also in shape.
 struct Palette {
@@ -53,6 +55,9 @@ struct Style {
     bool running = true;  ///< each heater's flow, temperatures and heads; arrows by flow
     bool tint = false;    ///< hoses by the coolant's temperature, with a scale
     int highlighted_finding = -1;
+    bool findings = true; ///< air that would stay, undersized stretches, margins
+    /// What is in the bores at one moment of a demonstration, instead of what would stay in them.
+    const Contents* contents = nullptr;
 };
 
 /// Everything, back to front: keep-clear areas, ground, engine, jacket, levels, thermostat, tank, heaters,

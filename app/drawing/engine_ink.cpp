@@ -181,9 +181,13 @@ void paintEngine(Ink& ink)
     for (const QPolygonF& edge : {outline, jacket})
         ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.3));
 
-    ink.painter.setPen(Qt::NoPen);
-    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
-    ink.painter.drawPolygon(jacket);
+    if (ink.style.contents) {
+        paintJacketContents(ink, jacket);
+    } else {
+        ink.painter.setPen(Qt::NoPen);
+        ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
+        ink.painter.drawPolygon(jacket);
+    }
     QColor hatching = ink.palette.faint;
     hatching.setAlphaF(0.45F);
     ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));

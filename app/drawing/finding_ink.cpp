@@ -5,77 +5,10 @@
 #include <cmath>
 #include <limits>
 
-/// What was found, at its place: air and held coolant to scale, undersized stretches, numbered balloons.
+/// What was found, at its place: undersized stretches, numbered balloons.
 namespace siphonwright::drawing {
 
 namespace {
-
-/// Which part of the bore a level cuts off: over it (air) or under it (coolant left after draining).
-enum class Side { over, under };
-
-struct Slice {
-    QPointF low;
-    QPointF high;
-};
-
-/// The cut-off part of the bore at s. The disc's points stand at z + k eta, eta from -D/2 to D/2.
-bool sliceAt(const Route& route, const Plumb& plumb, double s, double level_mm, Side side, Slice& out)
-{
-    const Vec3 t = route.path.line.tangent(s);
-    const Vec3 c = route.path.line.at(s);
-    const double r = route.path.boreAt(s) / 2;
-    const double z = plumb.height(c);
-    const double t_up = dot(t, plumb.up());
-    const double k = std::sqrt(std::max(0.0, 1 - t_up * t_up));
-    double from = -r;
-    double to = r;
-    if (k < 1e-6) {
-        if ((side == Side::over) != (z > level_mm))
-            return false;
-    } else if (side == Side::over) {
-        from = std::max(-r, (level_mm - z) / k);
-    } else {
-        to = std::min(r, (level_mm - z) / k);
-    }
-    if (!(to > from))
-        return false;
-    QPointF normal = turned(unitOf(toPage(t)));
-    if (normal.isNull())
-        return false;
-    // The side of the bore that is up along plumb.
-    if (normal.x() * plumb.up().x - normal.y() * plumb.up().z < 0)
-        normal = -normal;
-    out = {toPage(c) + normal * from, toPage(c) + normal * to};
-    return true;
-}
-
-std::vector<QPolygonF> pocket(const Route& route, const Plumb& plumb, double from_mm, double to_mm,
-                              double level_mm, Side side)
-{
-    std::vector<QPolygonF> pockets;
-    std::vector<Slice> run;
-    const auto close = [&] {
-        if (run.size() > 1) {
-            QPolygonF shape;
-            for (const Slice& slice : run)
-                shape << slice.high;
-            for (auto slice = run.rbegin(); slice != run.rend(); ++slice)
-                shape << slice->low;
-            pockets.push_back(shape);
-        }
-        run.clear();
-    };
-    const int steps = std::clamp(int((to_mm - from_mm) / 2), 24, 400);
-    for (int i = 0; i <= steps; ++i) {
-        Slice slice;
-        if (sliceAt(route, plumb, from_mm + (to_mm - from_mm) * i / steps, level_mm, side, slice))
-            run.push_back(slice);
-        else
-            close();
-    }
-    close();
-    return pockets;
-}
 
 /// How much a balloon at a place would hide, as a length of overlap.
 double crowding(const Analysis& analysis, QPointF at, double radius, const std::vector<QPointF>& placed,
@@ -155,30 +88,6 @@ std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)
         places.push_back(finding.at ? placed.back() : QPointF(nowhere, nowhere));
     }
     return places;
-}
-
-void paintPockets(Ink& ink)
-{
-    const Plumb& plumb = ink.analysis.layout.plumb;
-    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
-        for (const Dip& dip : hose.profile.dips) {
-            for (const QPolygonF& held :
-                 pocket(*hose, plumb, dip.from_mm, dip.to_mm, dip.rim_mm, Side::under)) {
-                ink.painter.setPen(ink.pen(ink.palette.held, medium_mm));
-                ink.painter.setBrush(Qt::NoBrush);
-                ink.painter.drawPolygon(held);
-                ink.hatch(held, 0.7, 0, ink.pen(ink.palette.held, hairline_mm));
-            }
-        }
-        for (const HighPoint& high : hose.profile.high_points) {
-            for (const QPolygonF& air :
-                 pocket(*hose, plumb, high.from_mm, high.to_mm, high.sill_mm, Side::over)) {
-                ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
-                ink.painter.setBrush(ink.palette.air);
-                ink.painter.drawPolygon(air);
-            }
-        }
-    }
 }
 
 void paintUndersized(Ink& ink)

@@ -62,7 +62,7 @@ void paintStub(Ink& ink, const HoseEnd& end)
     paintTube(ink, trace(line, 0, line.length()), seat->bore_mm);
 }
 
-void paintBody(Ink& ink, const Heater& heater, const Frame& frame)
+void paintBody(Ink& ink, const Heater& heater)
 {
     const QPolygonF body = heaterBody(heater);
     QPainterPath shape;
@@ -72,12 +72,11 @@ void paintBody(Ink& ink, const Heater& heater, const Frame& frame)
     ink.painter.setBrush(ink.fill(ink.palette.heater_fill));
     ink.painter.drawPath(shape);
 
-    const double r = heater.chamber_bore_mm / 2;
-    const QPolygonF chamber({at(frame, -r, heater.chamber_bottom_mm), at(frame, r, heater.chamber_bottom_mm),
-                             at(frame, r, heater.chamber_top_mm), at(frame, -r, heater.chamber_top_mm)});
     ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm, Qt::DashLine));
     ink.painter.setBrush(ink.fill(ink.palette.ground));
-    ink.painter.drawPolygon(chamber);
+    ink.painter.drawPolygon(heaterChamber(heater));
+    if (ink.style.contents)
+        paintChamberContents(ink, heater);
 }
 
 /// A hairpin up to the level that coolant must stand over.
@@ -167,6 +166,14 @@ QPolygonF heaterBody(const Heater& heater)
     return body;
 }
 
+QPolygonF heaterChamber(const Heater& heater)
+{
+    const Frame frame = frameOf(heater);
+    const double r = heater.chamber_bore_mm / 2;
+    return QPolygonF({at(frame, -r, heater.chamber_bottom_mm), at(frame, r, heater.chamber_bottom_mm),
+                      at(frame, r, heater.chamber_top_mm), at(frame, -r, heater.chamber_top_mm)});
+}
+
 void paintHeaters(Ink& ink)
 {
     for (const Heater& heater : ink.sketch.heaters) {
@@ -177,7 +184,7 @@ void paintHeaters(Ink& ink)
             end.nozzle = kind;
             paintStub(ink, end);
         }
-        paintBody(ink, heater, frame);
+        paintBody(ink, heater);
         paintElement(ink, heater, frame);
         paintUpArrow(ink, heater, frame);
         const QRectF box = heaterBody(heater).boundingRect();

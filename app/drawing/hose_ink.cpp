@@ -1,3 +1,4 @@
+#include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
 
@@ -121,10 +122,15 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
     }
 }
 
-/// Arrows in the hose's own direction, or as and how much its loop flows where that is computed.
+/// Arrows in the hose's own direction, or as and how much its loop flows where that is computed; in a
+/// demonstration as it runs at that moment, moving.
 void paintFlow(Ink& ink, const ResolvedHose& hose)
 {
-    const LoopRun* run = runOf(ink, hose);
+    const LoopContents* loop = ink.style.contents ? ink.style.contents->loopOfHose(hose.id()) : nullptr;
+    if (ink.style.contents && (!loop || loop->flow == 0))
+        return;
+    const double drift = loop ? loop->drift : 0;
+    const LoopRun* run = ink.style.contents ? nullptr : runOf(ink, hose);
     if (run && run->circulation.flow_kg_per_s == 0)
         return;
     const double length = hose->hose_to_mm - hose->hose_from_mm;
@@ -132,10 +138,12 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
     const int count = std::clamp(int(length / spacing), 1, 60);
     const double size = run ? arrowSize_mm(flowByVolume_l_per_min(run->circulation))
                             : std::clamp(hose->outsideDiameter() * ink.style.scale * 1.1, 1.8, 3.6);
-    const double way = run && run->circulation.flow_kg_per_s < 0 ? -1 : 1;
+    const bool backward = (run && run->circulation.flow_kg_per_s < 0) || (loop && loop->flow < 0);
+    const double way = backward ? -1 : 1;
     const bool tinted = run && temperatureRange(ink);
     for (int i = 0; i < count; ++i) {
-        const double along = length * (i + 0.5) / count;
+        const double share = (i + 0.5) / count + drift / count;
+        const double along = length * (share - std::floor(share));
         const bool hidden =
             std::any_of(hose->hose->parts.begin(), hose->hose->parts.end(), [&](const InlinePart& part) {
                 return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
@@ -147,7 +155,7 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
         if (tinted)
             ink.arrowhead(here.at + forth * ink.paper(size / 2 + 0.8), forth, size + 1.4, ink.palette.ground);
         ink.arrowhead(here.at + forth * ink.paper(size / 2), forth, size,
-                      tinted ? ink.palette.ink : colourOf(ink, hose.role()));
+                      tinted || loop ? ink.palette.ink : colourOf(ink, hose.role()));
     }
 }
 

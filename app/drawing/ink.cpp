@@ -96,6 +96,11 @@ void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colo
     waiting_.push_back(Waiting{std::move(spots), text, colour});
 }
 
+void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour)
+{
+    waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour});
+}
+
 void Ink::writeLabels()
 {
     for (const Waiting& one : waiting_)

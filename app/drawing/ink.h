@@ -63,6 +63,8 @@ public:
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
     /// The same when everything is drawn and has reserved its place.
     void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
+    /// Likewise, with the choice of place before all labels that wait.
+    void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour);
     void writeLabels();
 
 private:
@@ -101,6 +103,13 @@ void paintSagMargins(Ink& ink);
 void paintPlumbArrow(Ink& ink);
 void paintTemperatureScale(Ink& ink);
 void paintRunningFigures(Ink& ink);
+
+// What is in them at one moment: style.contents, which these need.
+void paintJacketContents(Ink& ink, const QPolygonF& jacket);
+void paintTankContents(Ink& ink, const QRectF& body);
+void paintChamberContents(Ink& ink, const Heater& heater);
+void paintBoreContents(Ink& ink);
+void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
 void labelEngine(Ink& ink);
 
@@ -116,8 +125,9 @@ std::optional<TemperatureRange> temperatureRange(const Ink& ink);
 
 /// A hose's centreline between two places along its path, as the elevation shows it.
 QPolygonF trace(const Centreline& line, double from_mm, double to_mm);
-/// A heater's body as the elevation shows it.
+/// A heater's body as the elevation shows it, and its chamber.
 QPolygonF heaterBody(const Heater& heater);
+QPolygonF heaterChamber(const Heater& heater);
 /// The tank's body; its size is not part of the sketch, so it is drawn round its marks.
 QRectF tankBody(const SurgeTank& tank);
 /// Where a point of the drawing plane has a height along plumb at this x (painter axes).

@@ -38,6 +38,20 @@ void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
               name, pen.color());
 }
 
+/// Filled to cold full.
+void paintTankFluid(Ink& ink, const SurgeTank& tank, const QRectF& body)
+{
+    const double fluid = tank.cold_full_mm.known()  ? *tank.cold_full_mm.value
+                         : tank.cold_min_mm.known() ? *tank.cold_min_mm.value
+                                                    : tank.position.z;
+    ink.painter.setPen(Qt::NoPen);
+    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
+    const double inset = ink.paper(0.4) + 3;
+    ink.painter.drawRoundedRect(
+        QRectF(QPointF(body.left() + inset, -fluid), QPointF(body.right() - inset, body.bottom() - inset)),
+        20, 20);
+}
+
 } // namespace
 
 void paintGroundAndDatum(Ink& ink)
@@ -100,15 +114,10 @@ void paintTank(Ink& ink)
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawRoundedRect(body, 28, 28);
-    const double fluid = tank.cold_full_mm.known()  ? *tank.cold_full_mm.value
-                         : tank.cold_min_mm.known() ? *tank.cold_min_mm.value
-                                                    : tank.position.z;
-    ink.painter.setPen(Qt::NoPen);
-    ink.painter.setBrush(ink.fill(ink.palette.jacket_fill));
-    const double inset = ink.paper(0.4) + 3;
-    ink.painter.drawRoundedRect(
-        QRectF(QPointF(body.left() + inset, -fluid), QPointF(body.right() - inset, body.bottom() - inset)),
-        20, 20);
+    if (ink.style.contents)
+        paintTankContents(ink, body);
+    else
+        paintTankFluid(ink, tank, body);
     ink.reserve(body.adjusted(0, -44, 0, 0));
     // Filler neck and cap.
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));

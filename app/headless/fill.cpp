@@ -149,7 +149,7 @@ FilledFile filled(Sketch sketch)
     options.bands = false;
     file.analysis = proved(file.sketch, options);
     const FillPlanOf plan = fillRequestOf(file.sketch, file.analysis.layout, Assumptions(file.sketch));
-    file.lines = linesOf(filledBy(plan), plan);
+    file.lines = linesOf(plan.request ? fillAsPlanned(*plan.request) : FillResult{}, plan);
     return file;
 }
 

@@ -20,7 +20,8 @@ enum class When {
     finding_selected,
     warm_up,
     keepable,
-    kept
+    kept,
+    demonstrating
 };
 
 struct Row {
@@ -150,6 +151,24 @@ constexpr Row table[] = {
 
     {"teaching", QT_TRANSLATE_NOOP("Actions", "&Teaching air locks"), "",
      QT_TRANSLATE_NOOP("Actions", "Lessons, faults to find and their answers, for a trainer")},
+    {"demonstrate", QT_TRANSLATE_NOOP("Actions", "&Demonstrate"), "F5",
+     QT_TRANSLATE_NOOP("Actions", "Play filling, engine run and warm-up on the drawing"), When::always, true},
+    {"demo-findings", QT_TRANSLATE_NOOP("Actions", "&Hide findings"), "",
+     QT_TRANSLATE_NOOP("Actions", "Let the class guess first"), When::demonstrating, true},
+    {"demo-ask", QT_TRANSLATE_NOOP("Actions", "&Ask the class"), "",
+     QT_TRANSLATE_NOOP("Actions", "Count hands, then reveal whether it circulates"), When::demonstrating},
+    {"demo-beside", QT_TRANSLATE_NOOP("Actions", "&Second drawing beside…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Play a drawing from a file by the same clock"), When::demonstrating, true},
+    {"demo-full-screen", QT_TRANSLATE_NOOP("Actions", "&Full screen"), "F11",
+     QT_TRANSLATE_NOOP("Actions", "Large, to be read from the back of the room"), When::demonstrating, true},
+    {"demo-moment", QT_TRANSLATE_NOOP("Actions", "Export this &moment…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write what is shown now as PNG or SVG"), When::demonstrating},
+    {"demo-sequence", QT_TRANSLATE_NOOP("Actions", "Export all &pictures…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write the demonstration as numbered PNG pictures"), When::demonstrating},
+    {"demo-handout", QT_TRANSLATE_NOOP("Actions", "Hand&out…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Write one page with six moments and their captions as PDF"),
+     When::demonstrating},
+
     {"cautions", QT_TRANSLATE_NOOP("Actions", "&Cautions"), "F1",
      QT_TRANSLATE_NOOP("Actions", "What to heed before and during the work")},
     {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First steps"), "",
@@ -181,6 +200,8 @@ bool possible(When when, const Situation& now)
         return now.may_keep_curve;
     case When::kept:
         return now.kept_curves;
+    case When::demonstrating:
+        return now.demonstrating;
     }
     return false;
 }

@@ -18,6 +18,7 @@ struct Situation {
     bool warm_up = false; ///< there is one to keep or write
     bool may_keep_curve = false;
     bool kept_curves = false;
+    bool demonstrating = false; ///< set by the window
 };
 Situation situationOf(const Document& document, const Selection& selection);
 

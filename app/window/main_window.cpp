@@ -10,6 +10,7 @@
 #include "app/warming/bore_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
+#include "app/window/demonstration_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -35,6 +36,7 @@ MainWindow::MainWindow(QWidget* parent)
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
+      demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
       new_engines_(new QMenu(tr("New from &template"), this)),
@@ -53,8 +55,10 @@ MainWindow::MainWindow(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(first_steps_);
-    column->addWidget(view_, 1);
+    column->addWidget(&demonstration_->stage(), 1);
     column->addWidget(grade_);
+    column->addWidget(&demonstration_->bar());
+    demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
     connectFileActions();
     connectEditActions();
@@ -66,7 +70,9 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
     connect(&selection_, &Selection::partChanged, this, &MainWindow::refresh);
     connect(&selection_, &Selection::findingChanged, this, &MainWindow::refresh);
+    connect(demonstration_, &DemonstrationCommands::activeChanged, this, &MainWindow::refresh);
     connect(files_, &FileCommands::opened, this, [this] {
+        demonstration_->leave();
         selection_.select({});
         selection_.selectFinding(-1);
         first_steps_->restart();
@@ -115,6 +121,8 @@ void MainWindow::buildPanels()
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
+    for (QDockWidget* dock : {findings, details, profile})
+        demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
 }
@@ -127,6 +135,7 @@ void MainWindow::buildStatusLine()
     statusBar()->addWidget(hint_, 1);
     statusBar()->addPermanentWidget(place_);
     statusBar()->addPermanentWidget(verdict_);
+    demonstration_->addTelltale(*verdict_);
     connect(view_, &ElevationView::hint, hint_, &QLabel::setText);
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
@@ -149,7 +158,9 @@ void MainWindow::refresh()
     situation.warm_up = warm_up_->hasResult();
     situation.may_keep_curve = warm_up_->mayKeep();
     situation.kept_curves = !warm_up_->kept().empty();
+    situation.demonstrating = demonstration_->player().active();
     actions_->update(situation);
+    (*actions_)[QStringLiteral("demonstrate")]->setChecked(situation.demonstrating);
     const bool inch = document_.sketch().units == UnitChoice::inch;
     (*actions_)[QStringLiteral("inch")]->setChecked(inch);
     (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
@@ -181,6 +192,7 @@ void MainWindow::setDark(bool dark)
     profile_->setDark(dark);
     warm_up_->setDark(dark);
     grade_->setDark(dark);
+    demonstration_->setDark(dark);
     if (rules_)
         rules_->setDark(dark);
 }

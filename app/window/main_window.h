@@ -26,6 +26,7 @@ class RuleBrowser;
 namespace assumptions {
 class AssumptionWindow;
 }
+class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
@@ -42,6 +43,7 @@ public:
     ElevationView& view() { return *view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
+    DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -87,6 +89,7 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;

@@ -64,6 +64,10 @@ void MainWindow::buildMenus()
     buildEditMenu();
     buildViewMenu();
     buildInsertMenu();
+    addMenu(tr("&Demonstrate"), {QStringLiteral("demonstrate"), QString(), QStringLiteral("demo-findings"),
+                                 QStringLiteral("demo-ask"), QStringLiteral("demo-beside"),
+                                 QStringLiteral("demo-full-screen"), QString(), QStringLiteral("demo-moment"),
+                                 QStringLiteral("demo-sequence"), QStringLiteral("demo-handout")});
     buildHelpMenu();
 }
 

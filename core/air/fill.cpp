@@ -104,7 +104,13 @@ private:
     void keepFrame()
     {
         if (frame_ml_ > 0)
-            frames_->push_back(frameOf(network_, run_.state()));
+            keep(run_.state());
+    }
+
+    void keep(const FillState& state)
+    {
+        frames_->push_back(frameOf(network_, state));
+        frames_->back().events = run_.events().size();
     }
 
     FillStatus pour(std::size_t into)
@@ -118,7 +124,7 @@ private:
                 end = pourSome(network_, run_, until, into, next);
                 if (end == RunEnd::failed)
                     return FillStatus::does_not_settle;
-                if (frames_->size() > 2 * request_.frames + 16)
+                if (frames_->size() > 4 * request_.frames + 16)
                     return FillStatus::level_not_reached;
                 if (end == RunEnd::limit)
                     keepFrame();
@@ -138,12 +144,29 @@ private:
             if (throat.kind != ThroatKind::valve || throat.loop != place.loop ||
                 throat.valve != place.valve || run_.state().throats[j].mode != Mode::shut)
                 continue;
-            if (!openValve(network_, run_, j))
+            if (frame_ml_ > 0)
+                watchOpening();
+            const bool settled = openValve(network_, run_, j);
+            run_.watch({});
+            if (!settled)
                 return FillStatus::does_not_settle;
             keepFrame();
             return pour(0);
         }
         return FillStatus::filled;
+    }
+
+    /// Nothing is poured while a valve opens: a frame each time that so much has left the jacket.
+    void watchOpening()
+    {
+        keepFrame();
+        double kept_ml = run_.state().cells[0].liquid_ml;
+        run_.watch([this, kept_ml](const FillState& state) mutable {
+            if (std::abs(state.cells[0].liquid_ml - kept_ml) < frame_ml_)
+                return;
+            kept_ml = state.cells[0].liquid_ml;
+            keep(state);
+        });
     }
 
     FillStatus releaseVacuum()

@@ -67,6 +67,7 @@ struct FillFrame {
     double jacket_level_mm = 0;
     double poured_ml = 0;
     std::vector<CellView> cells; ///< as network->cells
+    std::size_t events = 0;      ///< how many had happened, by FillEvent::order
 };
 
 /// A loop at rest, from which air can be purged or coolant shrink.

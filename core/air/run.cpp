@@ -36,6 +36,7 @@ void FillRun::record(FillEventKind kind, std::size_t place, bool to_right)
     event.to_right = to_right;
     event.level_mm = state_.cells[0].level_mm;
     event.poured_ml = state_.poured_ml;
+    event.order = events_.size();
     events_.push_back(event);
 }
 
@@ -238,6 +239,8 @@ void FillRun::commit(double amount)
     std::swap(state_, trial_);
     at_ += amount;
     sumGas(state_, joined_);
+    if (watch_)
+        watch_(state_);
     if (at_ - last_change_at_ > same_place * scale_)
         changes_.clear();
 }

@@ -4,6 +4,7 @@
 #include "core/air/step.h"
 
 #include <functional>
+#include <utility>
 #include <vector>
 
 namespace siphonwright {
@@ -29,6 +30,7 @@ struct FillEvent {
     bool to_right = true; ///< direction of spilling or bubbling
     double level_mm = 0;  ///< in the jacket, when it happened
     double poured_ml = 0;
+    std::size_t order = 0; ///< how many happened before it in its run
 };
 
 enum class RunEnd { limit, goal, failed };
@@ -50,6 +52,10 @@ public:
 
     /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
     RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {});
+
+    /// Called with every state on the way; for keeping what is to be drawn.
+    using Watch = std::function<void(const FillState&)>;
+    void watch(Watch seen) { watch_ = std::move(seen); }
 
     /// Sets a throat's mode by hand.
     void setMode(std::size_t throat, ThroatState mode);
@@ -100,6 +106,7 @@ private:
     Stepper stepper_;
     std::vector<FillEvent> events_;
     std::vector<char> covered_;
+    Watch watch_;
 
     Push push_;
     const Goal* goal_ = nullptr;

@@ -112,7 +112,7 @@ void findOpening(PocketFound& found, const AirPocket& pocket, const Filled& end)
 }
 
 /// Where a pocket lies on the drawing.
-PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
+PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop, const Filled& filled)
 {
     PocketFound out;
     out.heater = loop.heater->id;
@@ -127,6 +127,11 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
     if (hose) {
         out.hose = hose->id();
         out.at = (*hose)->path.line.at(pocket.along_mm);
+        for (const std::size_t i : pocket.cells) {
+            const Cell& cell = filled.network->cells[i];
+            if (cell.part == pocket.part)
+                out.stretches.push_back({cell.from_mm, cell.to_mm, filled.state.cells[i].level_mm});
+        }
     } else {
         out.at = heaterPoint(*loop.heater, {0, 0, loop.heater->chamber_top_mm});
     }
@@ -134,11 +139,11 @@ PocketFound placed(const AirPocket& pocket, const HeaterLoop& loop)
 }
 
 /// Pockets of the end state, with what running the engine does to each.
-void findPockets(Filling& out, const FillPlanOf& plan, const Filled& end, const PurgeResult& purged)
+void findPockets(Filling& out, const FillPlanOf& plan, const Filled& filled, const PurgeResult& purged)
 {
     for (const PurgedPocket& one : purged.pockets) {
-        PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop]);
-        findOpening(found, one.pocket, end);
+        PocketFound found = placed(one.pocket, plan.loops[one.pocket.loop], filled);
+        findOpening(found, one.pocket, filled);
         found.velocity_m_per_s = one.velocity_m_per_s;
         found.clears = one.clears;
         found.cleared_by_running = one.verdict;
@@ -237,21 +242,17 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     return out;
 }
 
-FillResult filledBy(const FillPlanOf& plan, std::size_t frames)
+FillResult fillAsPlanned(const FillRequest& request)
 {
-    if (!plan.request)
-        return {};
-    FillRequest request = *plan.request;
-    request.frames = frames;
     FillResult filled = fill(request);
     if (filled.status != FillStatus::does_not_settle || request.then_open.empty())
         return filled;
-    // A valve that opens between very unequal heads can leave no state of rest to be found; filled with the
-    // valves open, the same loop ends much the same.
-    for (const ValvePlace& place : request.then_open)
-        request.loops[place.loop].valves[place.valve].open = true;
-    request.then_open.clear();
-    return fill(request);
+    // A valve that opens between very unequal heads.
+    FillRequest open = request;
+    for (const ValvePlace& place : open.then_open)
+        open.loops[place.loop].valves[place.valve].open = true;
+    open.then_open.clear();
+    return fill(open);
 }
 
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
@@ -262,7 +263,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.missing_of = plan.missing_of;
     if (!plan.request)
         return out;
-    const FillResult filled = filledBy(plan);
+    const FillResult filled = fillAsPlanned(*plan.request);
     out.status = filled.status;
     if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
         out.missing = "filling could not be computed: " + filled.message;

@@ -16,12 +16,20 @@ struct LoopRun;
 struct Running;
 class FluidTable;
 
+/// Where a pocket lies in a hose: over one level, between two places along the hose's path.
+struct PocketStretch {
+    double from_mm = 0;
+    double to_mm = 0;
+    double level_mm = 0; ///< along plumb, of the coolant under it; the bore's lowest where there is none
+};
+
 /// A pocket that stays after filling, as it lies on the drawing.
 struct PocketFound {
     Id heater;
     Id hose;             ///< empty: in the heater's chamber
     double along_mm = 0; ///< along the hose's path, of its highest place
     Vec3 at;
+    std::vector<PocketStretch> stretches; ///< of its hose; the chamber's part is left out
     double volume_ml = 0;
     double height_mm = 0;  ///< between its two surfaces as forward flow would press them
     double reverse_mm = 0; ///< the same against reverse flow
@@ -72,9 +80,9 @@ struct FillPlanOf {
 };
 FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
 
-/// The fill itself, with so many states on the way; bad_input without a request. Where opening a valve does
-/// not settle, the same loop is filled with the valves open.
-FillResult filledBy(const FillPlanOf& plan, std::size_t frames = 0);
+/// Fills; where opening a valve leaves no state of rest to be found, with the valves open from the start,
+/// which ends much the same.
+FillResult fillAsPlanned(const FillRequest& request);
 
 /// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
 /// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.

@@ -34,7 +34,7 @@ void tell(Told& told, const QString& name)
     told.sketch = sample(name);
     told.layout = resolve(told.sketch, plumbOf(told.sketch));
     told.plan = fillRequestOf(told.sketch, told.layout, Assumptions(told.sketch));
-    told.filled = filledBy(told.plan);
+    told.filled = fillAsPlanned(*told.plan.request);
     told.lines = linesOf(told.filled, told.plan);
 }
 

@@ -1,0 +1,81 @@
+#include "app/demonstration/beside.h"
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace siphonwright::demonstration {
+
+Beside::Beside(const Player& player, QWidget* parent)
+    : QWidget(parent),
+      player_(player),
+      view_(new ElevationView(document_, selection_, this)),
+      name_(new QLabel(this)),
+      words_(new QLabel(this))
+{
+    setObjectName(QStringLiteral("beside"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    name_->setProperty("role", QStringLiteral("title"));
+    name_->setMargin(4);
+    words_->setWordWrap(true);
+    words_->setMargin(6);
+    words_->setObjectName(QStringLiteral("beside-words"));
+    words_->setMinimumHeight(3 * fontMetrics().lineSpacing());
+    column->addWidget(name_);
+    column->addWidget(view_, 1);
+    column->addWidget(words_);
+    view_->setAttribute(Qt::WA_TransparentForMouseEvents);
+    view_->setFocusPolicy(Qt::NoFocus);
+    view_->setFindingsShown(false);
+    view_->setAccessibleName(tr("The drawing beside"));
+    connect(&player_, &Player::moved, this, &Beside::follow);
+    connect(&player_, &Player::remade, this, [this] {
+        if (player_.engineRuns() != engine_runs_)
+            remake();
+    });
+}
+
+QStringList Beside::open(const QString& path)
+{
+    const QStringList problems = document_.open(path);
+    if (!problems.isEmpty())
+        return problems;
+    remake();
+    const QString title = QString::fromStdString(document_.sketch().sheet.supplementary_title);
+    name_->setText(title.isEmpty() ? QFileInfo(path).completeBaseName() : title);
+    view_->zoomToFit();
+    follow();
+    return {};
+}
+
+void Beside::remake()
+{
+    engine_runs_ = player_.engineRuns();
+    demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout, engine_runs_);
+}
+
+const Moment* Beside::moment() const
+{
+    return index_ < demonstration_.moments.size() ? &demonstration_.moments[index_] : nullptr;
+}
+
+void Beside::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    view_->zoomToFit();
+}
+
+void Beside::follow()
+{
+    index_ = demonstration_.momentAt(player_.demonstration().placeOf(player_.index()));
+    const Moment* now = moment();
+    view_->setContents(now ? std::make_shared<const drawing::Contents>(now->contents) : nullptr);
+    const UnitSystem units =
+        document_.sketch().units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+    words_->setText(now ? wordsOf(*now, units)
+                        : tr("Nothing to show: %1.").arg(QString::fromStdString(demonstration_.missing)));
+}
+
+} // namespace siphonwright::demonstration

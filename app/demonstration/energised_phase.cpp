@@ -1,0 +1,225 @@
+#include "app/demonstration/phases.h"
+
+#include "core/running/running.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace siphonwright::demonstration {
+
+namespace {
+
+constexpr double sample_s = 20;
+constexpr double shown_h = 8;
+constexpr double least_flow_kg_per_s = 2e-4; ///< less is called nothing
+constexpr double said_for_s = 600;           ///< how long an event's words stay
+
+/// The air that is still there, as passAir() takes it.
+Filling airLeft(const Job& job)
+{
+    Filling left;
+    for (const AirPocket& pocket : airPockets(job.filled)) {
+        PocketFound found;
+        found.heater = job.loops[pocket.loop].heater->id;
+        found.volume_ml = pocket.gas_ml;
+        found.height_mm = pocket.forward_mm;
+        found.reverse_mm = pocket.reverse_mm;
+        left.pockets.push_back(std::move(found));
+    }
+    return left;
+}
+
+std::string minutes(double s)
+{
+    const long whole = std::lround(s / 60);
+    return whole < 60 ? std::to_string(whole) + " min"
+                      : std::to_string(whole / 60) + " h " + std::to_string(whole % 60) + " min";
+}
+
+Quantity perMinute(const Job& job, double flow_kg_per_s, double at_degC)
+{
+    const double density = job.running.coolant ? job.running.coolant->density(at_degC) : 1000;
+    return {std::abs(flow_kg_per_s) / density * 1000 * 60, Unit::litre};
+}
+
+/// What the loop does at a moment of the series.
+Message stateWords(const Job& job, std::size_t loop, const LoopSample& now, double block_degC)
+{
+    const std::string name = job.heaterName(loop);
+    const Quantity block{std::round(block_degC), Unit::degC};
+    const Quantity back{std::round(now.return_degC), Unit::degC};
+    const Quantity outlet{std::round(now.outlet_degC), Unit::degC};
+    const bool flows = std::abs(now.flow_kg_per_s) >= least_flow_kg_per_s;
+    if (!flows)
+        return {"Nothing goes round: {a} is at {0}, the return at the engine at {1}, the block at {2}.",
+                {outlet, back, block},
+                {name}};
+    if (now.flow_kg_per_s < 0)
+        return {"Coolant goes round backward, {0} a minute; {a} is at {1}, the block at {2}.",
+                {perMinute(job, now.flow_kg_per_s, now.outlet_degC), outlet, block},
+                {name}};
+    return {
+        "Coolant goes round, {0} a minute: it leaves {a} at {1} and comes to the engine at {2}; the block is "
+        "at {3}.",
+        {perMinute(job, now.flow_kg_per_s, now.outlet_degC), outlet, back, block},
+        {name}};
+}
+
+struct Happening {
+    double at_s = 0;
+    Message words;
+};
+
+std::vector<Happening> happeningsOf(const Job& job, const EngineWarmUp& warm)
+{
+    std::vector<Happening> out;
+    for (std::size_t i = 0; i < warm.heaters.size() && i < warm.result.loops.size(); ++i) {
+        const LoopOutcome& loop = warm.result.loops[i];
+        std::string name = warm.heaters[i];
+        for (std::size_t k = 0; k < job.loops.size(); ++k)
+            if (job.loops[k].heater->id == warm.heaters[i])
+                name = job.heaterName(k);
+        int by_thermostat = 0;
+        for (const HeaterSwitch& one : loop.switches) {
+            // Off and on again is told once; after that it only goes on so.
+            if (one.cause == SwitchCause::thermostat && ++by_thermostat > 2)
+                continue;
+            const char* words = one.cause == SwitchCause::cut_out   ? "The cut-out of {a} trips."
+                                : one.cause == SwitchCause::boiling ? "The coolant in {a} boils."
+                                : one.cause == SwitchCause::supply
+                                    ? (one.on ? "{a} is switched on." : "The supply of {a} is off.")
+                                : one.on ? "The thermostat switches {a} on."
+                                         : "The thermostat switches {a} off.";
+            out.push_back({one.time_s, {words, {}, {name}}});
+        }
+        if (loop.return_warm_s)
+            out.push_back({*loop.return_warm_s,
+                           {"The return of {a} is warm to the hand, after {b}.",
+                            {},
+                            {name, minutes(*loop.return_warm_s)}}});
+    }
+    if (warm.result.target_s)
+        out.push_back({*warm.result.target_s,
+                       {"The block has reached its target of {0}, after {a}.",
+                        {{warm.inputs->target_degC, Unit::degC}},
+                        {minutes(*warm.result.target_s)}}});
+    std::stable_sort(out.begin(), out.end(),
+                     [](const Happening& a, const Happening& b) { return a.at_s < b.at_s; });
+    return out;
+}
+
+/// Temperatures and flow of one moment into what is painted.
+void fillIn(Moment& moment, const EngineWarmUp& warm, const WarmUpSample& sample, double cold_degC,
+            double hot_degC, std::vector<double>& drift)
+{
+    moment.contents.jacket_degC = sample.block_degC;
+    moment.contents.cold_degC = cold_degC;
+    moment.contents.hot_degC = hot_degC;
+    for (std::size_t i = 0; i < warm.heaters.size() && i < sample.loops.size(); ++i) {
+        const LoopSample& now = sample.loops[i];
+        for (drawing::LoopContents& loop : moment.contents.loops) {
+            if (loop.heater != warm.heaters[i])
+                continue;
+            const bool flows = std::abs(now.flow_kg_per_s) >= least_flow_kg_per_s;
+            constexpr double drift_per_kg_per_s = 3;
+            drift[i] += std::clamp(drift_per_kg_per_s * now.flow_kg_per_s, -0.2, 0.2);
+            loop.flow = flows ? now.flow_kg_per_s : 0;
+            loop.drift = drift[i];
+            loop.energised = now.power_W > 0;
+            loop.temperatures =
+                drawing::LoopTemperatures{now.swept_degC, now.inlet_degC, now.outlet_degC, now.return_degC};
+        }
+    }
+}
+
+double hottest(const std::vector<WarmUpSample>& series, double at_least_degC)
+{
+    for (const WarmUpSample& sample : series)
+        for (const LoopSample& loop : sample.loops)
+            at_least_degC = std::max(at_least_degC, loop.outlet_degC);
+    return at_least_degC;
+}
+
+void judge(Job& job, const Running& past_air, const EngineWarmUp& warm)
+{
+    job.out.circulates = !past_air.loops.empty();
+    for (const LoopRun& run : past_air.loops) {
+        const Circulation& steady = run.circulation;
+        const bool circulates = run.missing.empty() && steady.status == CirculationStatus::circulates;
+        if (!circulates)
+            job.out.circulates = false;
+        if (!job.out.verdict.pattern.empty() && circulates)
+            continue; // the worst is said
+        if (!run.missing.empty()) {
+            job.out.verdict = {"It cannot be said: {a}.", {}, {run.missing}};
+        } else if (circulates) {
+            const LoopOutcome* outcome = warm.loopOf(run.heater);
+            const Quantity flow = perMinute(job, steady.flow_kg_per_s, past_air.block_degC);
+            job.out.verdict =
+                outcome && outcome->return_warm_s
+                    ? Message{"It circulates: about {0} a minute, and the return is warm after {a}.",
+                              {flow},
+                              {minutes(*outcome->return_warm_s)}}
+                    : Message{"It circulates: about {0} a minute.", {flow}, {}};
+        } else if (run.without_air && run.without_air->status == CirculationStatus::circulates) {
+            job.out.verdict = {"It does not circulate: the air that stays locks it.", {}, {}};
+        } else {
+            job.out.verdict = {steady.status == CirculationStatus::reverse ? "It runs backward."
+                               : steady.status == CirculationStatus::closed
+                                   ? "It does not circulate: a valve is shut."
+                                   : "It does not circulate.",
+                               {},
+                               {}};
+        }
+    }
+}
+
+} // namespace
+
+void showEnergised(Job& job)
+{
+    Running past_air = job.running;
+    passAir(past_air, job.sketch, job.layout, airLeft(job));
+    WarmUpOptions options;
+    options.sample_every_s = sample_s;
+    Sketch shown = job.sketch;
+    shown.plan.hours = std::min(shown.plan.hours, shown_h);
+    const EngineWarmUp warm = runWarmUp(shown, job.layout, past_air, job.assumed, options);
+    judge(job, past_air, warm);
+    const std::vector<WarmUpSample>& series = warm.result.series;
+    if (series.empty()) {
+        job.out.missing = warm.missing.empty() ? "the warm-up could not be computed" : warm.missing;
+        return;
+    }
+    job.begin(PhaseKind::energised, sample_s);
+    const auto frame = std::make_shared<const FillFrame>(frameOf(*job.filled.network, job.filled.state));
+    const double cold_degC = warm.inputs->start_degC;
+    const double hot_degC = hottest(series, std::max(cold_degC + 30, warm.inputs->target_degC));
+    const std::vector<Happening> happenings = happeningsOf(job, warm);
+    std::vector<double> drift(warm.heaters.size(), 0);
+    std::size_t next = 0;
+    double said_until_s = -1;
+    Message said;
+    for (const WarmUpSample& sample : series) {
+        bool event = false;
+        for (; next < happenings.size() && happenings[next].at_s <= sample.time_s; ++next) {
+            said = happenings[next].words;
+            said_until_s = happenings[next].at_s + said_for_s;
+            event = true;
+        }
+        Moment& moment = job.add(PhaseKind::energised, frame);
+        moment.clock_s = sample.time_s;
+        moment.event = event;
+        std::size_t first = 0;
+        while (first + 1 < job.loops.size() && job.loops[first].heater->id != warm.heaters.front())
+            ++first;
+        moment.words = said;
+        if (!sample.loops.empty()) {
+            const Message state = stateWords(job, first, sample.loops.front(), sample.block_degC);
+            (sample.time_s < said_until_s ? moment.more : moment.words) = state;
+        }
+        fillIn(moment, warm, sample, cold_degC, hot_degC, drift);
+    }
+}
+
+} // namespace siphonwright::demonstration

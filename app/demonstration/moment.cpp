@@ -1,0 +1,59 @@
+#include "app/demonstration/moment.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+
+#include <cmath>
+
+namespace siphonwright::demonstration {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Demonstration", text);
+}
+
+} // namespace
+
+void paintMoment(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Moment& moment,
+                 const drawing::Style& style)
+{
+    drawing::Style with = style;
+    with.contents = &moment.contents;
+    drawing::paintElevation(painter, sketch, analysis, with);
+}
+
+QString titleOf(PhaseKind phase)
+{
+    switch (phase) {
+    case PhaseKind::fill:
+        return tr("Filling");
+    case PhaseKind::engine_runs:
+        return tr("Engine running");
+    case PhaseKind::topped_up:
+        return tr("Cooled and topped up");
+    case PhaseKind::energised:
+        return tr("Heater on");
+    }
+    return {};
+}
+
+QString wordsOf(const Moment& moment, UnitSystem units)
+{
+    const QString words = QString::fromStdString(format(moment.words, units));
+    return moment.more.pattern.empty()
+               ? words
+               : words + QLatin1Char(' ') + QString::fromStdString(format(moment.more, units));
+}
+
+QString clockOf(const Moment& moment)
+{
+    if (moment.phase != PhaseKind::energised)
+        return {};
+    const int minutes = int(std::floor(moment.clock_s / 60 + 1e-9));
+    return minutes < 60 ? tr("%1 min").arg(minutes)
+                        : tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+} // namespace siphonwright::demonstration

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/layout/layout.h"
+
+#include <QPolygonF>
+
+#include <vector>
+
+/// The partly filled bore as the elevation shows it.
+namespace siphonwright::drawing {
+
+/// Which part of the bore a level cuts off: over it (air) or under it (coolant).
+enum class Side { over, under };
+
+/// The cut-off parts of the bore between two places along a path, painter axes; several where the bore dips
+/// through the level.
+std::vector<QPolygonF> boreCut(const Route& route, const Plumb& plumb, double from_mm, double to_mm,
+                               double level_mm, Side side);
+
+/// What of an outline lies under a level, seen at one distance from the viewer.
+QPolygonF outlineUnder(const QPolygonF& outline, const Plumb& plumb, double level_mm, double y_mm = 0);
+
+} // namespace siphonwright::drawing

@@ -1,0 +1,134 @@
+#include "app/drawing/bore.h"
+#include "app/drawing/ink.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+/// Air that stays and coolant that is held, to scale in the bore, with what becomes of it.
+namespace siphonwright::drawing {
+
+namespace {
+
+/// Smaller ones are drawn, but not worth words.
+constexpr double least_named_ml = 1;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
+
+void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
+{
+    for (const QPolygonF& air : shapes) {
+        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+        ink.painter.setBrush(ink.palette.air);
+        ink.painter.drawPolygon(air);
+    }
+}
+
+void paintHeld(Ink& ink, const ResolvedHose& hose)
+{
+    for (const Dip& dip : hose.profile.dips) {
+        for (const QPolygonF& held :
+             boreCut(*hose, ink.analysis.layout.plumb, dip.from_mm, dip.to_mm, dip.rim_mm, Side::under)) {
+            ink.painter.setPen(ink.pen(ink.palette.held, medium_mm));
+            ink.painter.setBrush(Qt::NoBrush);
+            ink.painter.drawPolygon(held);
+            ink.hatch(held, 0.7, 0, ink.pen(ink.palette.held, hairline_mm));
+        }
+    }
+}
+
+/// What filling was computed to leave; null where it could not be.
+const Filling* fillingOf(const Ink& ink)
+{
+    const bool computed = ink.analysis.proof && ink.analysis.proof->filling.missing.empty();
+    return computed ? &ink.analysis.proof->filling : nullptr;
+}
+
+bool liesIn(const PocketFound& pocket, const HighPoint& high)
+{
+    return std::any_of(pocket.stretches.begin(), pocket.stretches.end(), [&](const PocketStretch& part) {
+        return part.from_mm < high.to_mm && part.to_mm > high.from_mm;
+    });
+}
+
+bool locks(const Ink& ink, const PocketFound& pocket)
+{
+    const LoopRun* run = ink.analysis.proof->running.loopOf(pocket.heater);
+    return pocket.closes_bore && run && run->without_air &&
+           run->without_air->status == CirculationStatus::circulates &&
+           run->circulation.status != CirculationStatus::circulates;
+}
+
+QString wordsOf(const Ink& ink, const PocketFound& pocket)
+{
+    const QString volume = QString::fromStdString(format(pocket.volume_ml, Unit::ml, ink.style.units));
+    if (locks(ink, pocket))
+        return tr("%1 of air, locks the loop").arg(volume);
+    switch (pocket.cleared_by_running) {
+    case Clearing::cleared:
+        return tr("%1 of air, cleared by running").arg(volume);
+    case Clearing::may_clear:
+        return tr("%1 of air, may clear").arg(volume);
+    case Clearing::stays:
+        break;
+    }
+    return tr("%1 of air, stays").arg(volume);
+}
+
+void paintFound(Ink& ink, const PocketFound& pocket)
+{
+    const ResolvedHose* hose = ink.analysis.layout.hose(pocket.hose);
+    if (!hose || (*hose)->path.line.empty())
+        return;
+    const double length = (*hose)->path.line.length();
+    for (const PocketStretch& part : pocket.stretches)
+        if (part.from_mm < length)
+            paintAir(ink, boreCut(**hose, ink.analysis.layout.plumb, part.from_mm,
+                                  std::min(part.to_mm, length), part.level_mm, Side::over));
+    if (pocket.volume_ml < least_named_ml)
+        return;
+    const QPointF at = toPage(pocket.at);
+    const double gap = (*hose)->outsideDiameter() / 2 + ink.paper(1.4);
+    const double h = ink.paper(ink.style.lettering_mm);
+    std::vector<Spot> spots;
+    for (const double out : {1.0, 1.8, 2.8, 4.0, 5.5, 7.5, 10.0}) {
+        spots.push_back({at + QPointF(0, -gap * out), Anchor::centre});
+        spots.push_back({at + QPointF(0, gap * out + h), Anchor::centre});
+        for (const double up : {-1.0, 0.0, 1.0}) {
+            const double y = up * gap * out + (up < 0 ? 0 : h * (up + 1) / 2);
+            spots.push_back({at + QPointF(gap * out, y), Anchor::left});
+            spots.push_back({at + QPointF(-gap * out, y), Anchor::right});
+        }
+    }
+    ink.labelFirst(std::move(spots), wordsOf(ink, pocket), ink.palette.ink);
+}
+
+} // namespace
+
+void paintPockets(Ink& ink)
+{
+    const Filling* filling = fillingOf(ink);
+    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+        if (hose->path.line.empty())
+            continue;
+        paintHeld(ink, hose);
+        for (const HighPoint& high : hose.profile.high_points) {
+            const bool computed =
+                filling &&
+                std::any_of(filling->pockets.begin(), filling->pockets.end(), [&](const PocketFound& pocket) {
+                    return pocket.hose == hose.id() && liesIn(pocket, high);
+                });
+            if (!computed)
+                paintAir(ink, boreCut(*hose, ink.analysis.layout.plumb, high.from_mm, high.to_mm,
+                                      high.sill_mm, Side::over));
+        }
+    }
+    if (filling)
+        for (const PocketFound& pocket : filling->pockets)
+            paintFound(ink, pocket);
+}
+
+} // namespace siphonwright::drawing

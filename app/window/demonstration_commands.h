@@ -1,0 +1,74 @@
+#pragma once
+
+#include "app/demonstration/bar.h"
+#include "app/demonstration/beside.h"
+#include "app/demonstration/player.h"
+
+#include <QPointer>
+
+class QMainWindow;
+class QSplitter;
+
+namespace siphonwright {
+
+class Actions;
+class FileCommands;
+
+/// The demonstration in the window: begins and ends it, shows its moments on the elevation, clears the stage
+/// for a class, writes files.
+class DemonstrationCommands : public QObject {
+    Q_OBJECT
+public:
+    DemonstrationCommands(Document& document, ElevationView& view, FileCommands& files, Actions& actions,
+                          QMainWindow& window);
+
+    /// The elevation with room for a second drawing, and the bar that stands under them.
+    QSplitter& stage() { return *stage_; }
+    demonstration::DemonstrationBar& bar() { return *bar_; }
+    demonstration::Player& player() { return *player_; }
+    demonstration::Beside* beside() { return beside_; }
+    /// What the bar takes the place of.
+    void standInFor(QWidget& widget) { replaced_ = &widget; }
+    /// What tells the findings, and goes while they are hidden.
+    void addTelltale(QWidget& widget) { telltales_.append(&widget); }
+
+    void begin();
+    void leave();
+    void setFullScreen(bool on);
+    void setDark(bool dark);
+    void openBeside(const QString& path);
+    void exportMomentTo(const QString& path);
+    void exportSequenceTo(const QString& folder);
+    void exportHandoutTo(const QString& path);
+
+Q_SIGNALS:
+    void activeChanged();
+
+private:
+    void connectActions();
+    void show();
+    void hideFindings(bool hidden);
+    void closeBeside();
+    void tell(const QString& sentence, const QStringList& problems);
+    void askForFile(const QString& title, const QStringList& filters,
+                    void (DemonstrationCommands::*then)(const QString&));
+    drawing::Style style() const;
+
+    Document& document_;
+    ElevationView& view_;
+    FileCommands& files_;
+    Actions& actions_;
+    QMainWindow& window_;
+    demonstration::Player* player_;
+    demonstration::DemonstrationBar* bar_;
+    QSplitter* stage_;
+    QPointer<demonstration::Beside> beside_;
+    QWidget* replaced_ = nullptr;
+    QList<QWidget*> telltales_;
+    QList<QPointer<QWidget>> put_away_;  ///< for hidden findings
+    QList<QPointer<QWidget>> off_stage_; ///< for the full screen
+    bool full_screen_ = false;
+    bool dark_ = false;
+};
+
+} // namespace siphonwright

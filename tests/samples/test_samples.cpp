@@ -180,7 +180,9 @@ void SamplesTest::aSoundSampleHoldsOverAllThatIsAssumed()
     const auto read = readSample(name);
     QVERIFY(std::holds_alternative<Sketch>(read));
     const Sketch& sketch = std::get<Sketch>(read);
-    const Analysis analysis = proved(sketch);
+    ProofOptions options;
+    options.bands = true;
+    const Analysis analysis = proved(sketch, options);
     QCOMPARE(analysis.count(Severity::stop), std::size_t{0});
     QCOMPARE(analysis.count(Severity::caution), std::size_t{0});
     QVERIFY(analysis.proof->warm_up.missing.empty());

@@ -14,21 +14,6 @@ constexpr double shown_h = 8;
 constexpr double least_flow_kg_per_s = 2e-4; ///< less is called nothing
 constexpr double said_for_s = 600;           ///< how long an event's words stay
 
-/// The air that is still there, as passAir() takes it.
-Filling airLeft(const Job& job)
-{
-    Filling left;
-    for (const AirPocket& pocket : airPockets(job.filled)) {
-        PocketFound found;
-        found.heater = job.loops[pocket.loop].heater->id;
-        found.volume_ml = pocket.gas_ml;
-        found.height_mm = pocket.forward_mm;
-        found.reverse_mm = pocket.reverse_mm;
-        left.pockets.push_back(std::move(found));
-    }
-    return left;
-}
-
 std::string minutes(double s)
 {
     const long whole = std::lround(s / 60);
@@ -179,7 +164,7 @@ void judge(Job& job, const Running& past_air, const EngineWarmUp& warm)
 void showEnergised(Job& job)
 {
     Running past_air = job.running;
-    passAir(past_air, job.sketch, job.layout, airLeft(job));
+    passAir(past_air, job.sketch, job.layout, airIn(job.filled, job.plan));
     WarmUpOptions options;
     options.sample_every_s = sample_s;
     Sketch shown = job.sketch;

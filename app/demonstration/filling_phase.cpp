@@ -148,6 +148,7 @@ std::size_t firstShown(const FillResult& filled)
 bool showFilling(Job& job)
 {
     FillPlanOf plan = fillRequestOf(job.sketch, job.layout, job.assumed);
+    job.plan = plan;
     job.loops = plan.loops;
     job.out.missing = plan.missing;
     if (!plan.request)

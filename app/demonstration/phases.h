@@ -18,6 +18,7 @@ struct Job {
     const Sketch& sketch;
     const Layout& layout;
     Assumptions assumed;
+    FillPlanOf plan;
     std::vector<HeaterLoop> loops; ///< by Cell::loop
     Running running;               ///< without air
     Filled filled;

@@ -39,7 +39,11 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    Ink ink(painter, sketch, analysis, style);
+    // A moment has figures of its own, and how a loop runs tells what is hidden.
+    Style own = style;
+    own.running = own.running && own.findings && !own.contents;
+    own.tint = own.tint && own.findings && !own.contents;
+    Ink ink(painter, sketch, analysis, own);
     if (style.balloons)
         reserveBalloons(ink);
     paintGroundAndDatum(ink);

@@ -121,7 +121,7 @@ void MainWindow::buildPanels()
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
-    for (QDockWidget* dock : {findings, details, profile})
+    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);

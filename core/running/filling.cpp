@@ -255,6 +255,18 @@ FillResult fillAsPlanned(const FillRequest& request)
     return fill(open);
 }
 
+Filling airIn(const Filled& state, const FillPlanOf& plan)
+{
+    Filling out;
+    if (plan.request)
+        out.density_kg_per_m3 = plan.request->density_kg_per_m3;
+    for (const AirPocket& pocket : airPockets(state)) {
+        out.pockets.push_back(placed(pocket, plan.loops[pocket.loop], state));
+        findOpening(out.pockets.back(), pocket, state);
+    }
+    return out;
+}
+
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
 {
     Filling out;

@@ -84,6 +84,10 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
 /// which ends much the same.
 FillResult fillAsPlanned(const FillRequest& request);
 
+/// The air shut in by a state, as it lies on the drawing and as passAir() takes it; nothing of what running
+/// the engine does to it.
+Filling airIn(const Filled& state, const FillPlanOf& plan);
+
 /// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
 /// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.
 Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running,

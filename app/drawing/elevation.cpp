@@ -68,7 +68,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
         labelTemperatures(ink);
     paintPlumbArrow(ink);
     paintTemperatureScale(ink);
-    paintRunningFigures(ink);
+    if (!style.contents) // at a moment of a demonstration the steady figures would be another story
+        paintRunningFigures(ink);
     labelEngine(ink);
     ink.writeLabels();
     if (style.balloons)

@@ -33,6 +33,8 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     list_->setFrameShape(QFrame::NoFrame);
     list_->setResizeMode(QListView::Adjust);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    // Rows are set for one width; a bar that comes and goes would change it.
+    list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setContextMenuPolicy(Qt::CustomContextMenu);
     about_rule_->setObjectName(QStringLiteral("about-rule-link"));

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 
 namespace siphonwright {
 namespace {
@@ -27,19 +25,7 @@ public:
         for (int phase = 0; phase < most_phases; ++phase) {
             if (settled())
                 return true;
-            const int m0 = (int)run_.state().throats[j_].mode;
-            const auto L0 = cell(false), R0 = cell(true);
-            const bool ok = next();
-            if (getenv("OV"))
-                fprintf(stderr,
-                        "phase %d %d->mode %d dir %d ok %d at %.3e | L z %.6f->%.6f p %.4f->%.4f full %d->%d "
-                        "head %.6f R z %.6f->%.6f p %.4f->%.4f full %d->%d head %.6f b %.3f c %.3f\n",
-                        phase, m0, (int)run_.state().throats[j_].mode, run_.state().throats[j_].to_right, ok,
-                        run_.reached(), L0.level_mm, cell(false).level_mm, L0.pressure_mm,
-                        cell(false).pressure_mm, L0.full, cell(false).full, head(cell(false)), R0.level_mm,
-                        cell(true).level_mm, R0.pressure_mm, cell(true).pressure_mm, R0.full, cell(true).full,
-                        head(cell(true)), throat_.floor_mm, throat_.crown_mm);
-            if (!ok)
+            if (!next())
                 return false;
         }
         return false;

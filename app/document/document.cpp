@@ -146,7 +146,15 @@ void Document::takeProof()
     std::optional<Prover::Answer> answer = prover_->take();
     if (!answer || answer->revision < first_revision_)
         return;
-    proof_ = std::move(answer->proof);
+    Proof proof = std::move(answer->proof);
+    if (!proof.graded && proof_) {
+        // Grades and margins take longer: until they come, those of the drawing before stand.
+        proof.graded = proof_->graded;
+        proof.on_grade = std::move(proof_->on_grade);
+        proof.sound = proof_->sound;
+        proof.sag = std::move(proof_->sag);
+    }
+    proof_ = std::move(proof);
     proof_revision_ = answer->revision;
     if (grade_ == Grade{})
         merge();

@@ -103,7 +103,7 @@ void GradeStrip::refresh()
     stands_->setText(stands.isEmpty() ? tr("on the level") : stands.join(QStringLiteral(", ")));
     level_->setVisible(!stands.isEmpty());
     const std::optional<Proof>& proof = document_.proof();
-    const bool drawn = proof && !document_.sketch().hoses.empty();
+    const bool drawn = proof && proof->graded && !document_.sketch().hoses.empty();
     along_->setSound(drawn ? proof->sound : std::nullopt);
     sound_->setText(drawn ? QString::fromStdString(format(textOf(proof->sound), unitsOf(document_.sketch())))
                           : QString());

@@ -119,9 +119,13 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
             out.sag.push_back({hose.id(), *droop});
     }
     out.by_bore = byBore(sketch, stop);
+    out.graded = true;
+    const bool bands_follow = options.bands && out.warm_up.inputs;
+    out.complete = !bands_follow;
     done_so_far();
-    if (options.bands && out.warm_up.inputs) {
+    if (bands_follow) {
         out.bands = runningBands(sketch, level.layout, stop);
+        out.complete = true;
         done_so_far();
     }
     if (stop.stop_requested())

@@ -23,6 +23,8 @@ struct SagMargin {
 
 /// What takes longer than a pointer move: warm-up, grades, margins, the table by bore, bands.
 struct Proof {
+    bool graded = false;   ///< grades, sag and table are in
+    bool complete = false; ///< and the bands, where they were asked for
     Filling filling;
     Running running;               ///< steady circulation past the air that stays
     std::vector<Id> filled_clean;  ///< hoses whose humps the planned fill empties, whatever the grade

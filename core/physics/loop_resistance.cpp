@@ -242,16 +242,16 @@ DrivenFlow LoopResistance::flowLosing(double loss_Pa, bool forward, const std::v
     if (loss_Pa < least_Pa)
         return {};
     // ln(loss) over ln(flow) has a slope of 1/2 to 2 everywhere, so Newton's steps lead to the root.
-    const std::size_t count = std::min(elements_.size(), states.size());
-    std::vector<double> ln_viscosity(count);
-    for (std::size_t i = 0; i < count; ++i)
+    const std::size_t known = std::min(elements_.size(), states.size());
+    std::vector<double> ln_viscosity(known);
+    for (std::size_t i = 0; i < known; ++i)
         ln_viscosity[i] = std::log(states[i].viscosity_Pa_s);
     const double start = std::abs(start_kg_per_s);
     double x = std::log(std::isfinite(start) && start > 0 ? start : usual_kg_per_s);
     double low = -1000, high = 1000;
     for (int i = 1; i <= most_iterations; ++i) {
         Slope sum;
-        for (std::size_t k = 0; k < count; ++k) {
+        for (std::size_t k = 0; k < known; ++k) {
             const Slope s = slopeOf(k, forward, x, states[k].density_kg_per_m3, ln_viscosity[k]);
             sum.loss_Pa += s.loss_Pa;
             sum.per_ln_flow_Pa += s.per_ln_flow_Pa;

@@ -68,8 +68,8 @@ constexpr std::array<Assumption, assumed_count> book = {{
      "own estimate, at a fast idle with the thermostat open; pumps differ", Unit::kPa, "", 12, 4, 30},
     {"running-coolant", "Coolant with the engine running", "common practice: a usual thermostat", Unit::degC,
      "", 85, 85, 85},
-    {"tank-per-metre", "Coolant in the surge tank, per metre of its height",
-     "own estimate: a tank of 250 by 160 mm", Unit::litre, "", 40, 20, 60},
+    {"tank-per-metre", "Coolant in the surge tank per metre of its height, times the engine's own",
+     "own estimate: tanks are made to take what the coolant grows by", Unit::none, "l/l m", 1.5, 0.75, 2.5},
 }};
 
 } // namespace

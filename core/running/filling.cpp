@@ -225,7 +225,7 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     request.plumb = layout.plumb;
     request.method = methodOf(sketch.fill.by);
     constexpr double over_mm = 1000; // over the jacket there is the tank
-    const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre]) * 1000;
+    const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre] * *coolant_l) * 1000;
     request.jacket = {{layout.jacket->lowest_mm, 0},
                       {layout.jacket->highest_mm, *coolant_l * 1000},
                       {layout.jacket->highest_mm + over_mm, *coolant_l * 1000 + over_ml}};

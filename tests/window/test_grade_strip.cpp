@@ -56,7 +56,7 @@ void TestGradeStrip::theSoundGradesAreAlwaysSaid()
 {
     panels::GradeStrip strip(*document_);
     document_->startProving();
-    QTRY_VERIFY(strip.verdict().startsWith(QStringLiteral("Sound from")));
+    QTRY_VERIFY_WITH_TIMEOUT(strip.verdict().startsWith(QStringLiteral("Sound from")), 60'000);
     document_->setGrade({-2, 0});
     QVERIFY(strip.verdict().startsWith(QStringLiteral("Sound from")));
 }
@@ -66,7 +66,7 @@ void TestGradeStrip::aHosesDetailsSayHowFarItMaySag()
     Selection selection;
     panels::DetailsPanel details(*document_, selection);
     document_->startProving();
-    QTRY_VERIFY(document_->proofIsCurrent());
+    QTRY_VERIFY_WITH_TIMEOUT(document_->proofIsCurrent() && document_->proof()->graded, 60'000);
     selection.select({PartKind::hose, "hose-1", 0});
     const auto* margins = details.findChild<QLabel*>(QStringLiteral("details-margins"));
     QVERIFY(margins->text().contains(QStringLiteral("may sag")));

@@ -23,6 +23,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QMimeData>
+#include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
 

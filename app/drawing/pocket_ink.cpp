@@ -94,7 +94,7 @@ void paintFound(Ink& ink, const PocketFound& pocket)
     const double gap = (*hose)->outsideDiameter() / 2 + ink.paper(1.4);
     const double h = ink.paper(ink.style.lettering_mm);
     std::vector<Spot> spots;
-    for (const double out : {1.0, 1.8, 2.8, 4.0}) {
+    for (const double out : {1.0, 1.8, 2.8, 4.0, 5.5, 7.5, 10.0}) {
         spots.push_back({at + QPointF(0, -gap * out), Anchor::centre});
         spots.push_back({at + QPointF(0, gap * out + h), Anchor::centre});
         for (const double up : {-1.0, 0.0, 1.0}) {

@@ -161,7 +161,7 @@ void TestAirOfSamples::theColdestLevelFallsAsTheDensitySays()
     QVERIFY(coolant.fluid.has_value());
     // All of it shrinks: the jacket's 14 l, what stands over it up to the level, hoses and chamber. What is
     // then missing is missing over the jacket, where so many millilitres stand to the millimetre.
-    const double over_ml_per_mm = std::max(1.0, assumed[Assumed::tank_per_metre]);
+    const double over_ml_per_mm = std::max(1.0, assumed[Assumed::tank_per_metre] * 14);
     const double over_ml = (air.filling.level_mm - air.layout.jacket->highest_mm) * over_ml_per_mm;
     const double all_ml = 14000 + over_ml + air.filling.coolant_ml;
     const double share = coolant.fluid->at(20).density_kg_per_m3 / coolant.fluid->at(-25).density_kg_per_m3;

@@ -127,7 +127,7 @@ struct WarmUpOptions {
     double sample_every_s = 60;       ///< of the series; 0 records none
     int hose_cells = 2;               ///< each of supply and return, 2 to 20
     int jacket_cells = 2;             ///< 2 to 20
-    std::size_t most_steps = 2000000; ///< a day takes some thousands
+    std::size_t most_steps = 100000; ///< a day takes some thousands
 };
 
 enum class WarmUpStatus {

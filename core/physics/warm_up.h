@@ -124,9 +124,9 @@ struct WarmUpOptions {
     double relative_tolerance = 1e-7;
     double absolute_tolerance_K = 1e-6;
     double event_tolerance_s = 1e-4;
-    double sample_every_s = 60;       ///< of the series; 0 records none
-    int hose_cells = 2;               ///< each of supply and return, 2 to 20
-    int jacket_cells = 2;             ///< 2 to 20
+    double sample_every_s = 60;      ///< of the series; 0 records none
+    int hose_cells = 2;              ///< each of supply and return, 2 to 20
+    int jacket_cells = 2;            ///< 2 to 20
     std::size_t most_steps = 100000; ///< a day takes some thousands
 };
 

@@ -135,13 +135,14 @@ Flow flowFor(const Finding& thing)
 }
 
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.
-Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with)
+Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with,
+                 const std::stop_token& stop)
 {
     const auto apart = [&] {
         return std::hypot(with.along_percent - without.along_percent,
                           with.across_percent - without.across_percent);
     };
-    while (apart() > halved_to_percent) {
+    while (apart() > halved_to_percent && !stop.stop_requested()) {
         const Grade middle{(with.along_percent + without.along_percent) / 2,
                            (with.across_percent + without.across_percent) / 2};
         (holds(turning(sketch, middle, level, flowFor(thing)), thing) ? with : without) = middle;
@@ -150,7 +151,8 @@ Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing
 }
 
 /// A thing as it is reported: with the figures of the far end of the first way that shows it.
-Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing, const std::vector<Way>& ways)
+Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing, const std::vector<Way>& ways,
+                const std::stop_token& stop)
 {
     const auto shows = [&](const Step& step) { return holds(step.findings, thing); };
     const auto way = std::find_if(ways.begin(), ways.end(),
@@ -161,7 +163,7 @@ Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing,
         return sameThing(finding, thing) && finding.severity >= thing.severity;
     });
     const Grade without = first == way->begin() ? Grade{} : std::prev(first)->grade;
-    sayGrade(out, firstGrade(sketch, level, thing, without, first->grade), last->grade);
+    sayGrade(out, firstGrade(sketch, level, thing, without, first->grade, stop), last->grade);
     return out;
 }
 
@@ -202,7 +204,7 @@ std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& leve
             continue;
         if (stop.stop_requested())
             return {};
-        out.push_back(onGrade(sketch, level, thing, ways));
+        out.push_back(onGrade(sketch, level, thing, ways, stop));
         out.back().severity = *lower;
     }
     return out;

@@ -11,6 +11,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
+
 using namespace siphonwright;
 using namespace siphonwright::demonstration;
 
@@ -94,7 +96,14 @@ void TestDemonstration::the_air_that_stays_is_named_on_the_drawing()
     style.scale = px_per_drawn_mm / (96 / 25.4);
     drawing::paintElevation(painter, document_->sketch(), analysis, style);
     painter.end();
-    const QString words = QStringLiteral("90 ml of air, locks the loop");
+    const std::vector<PocketFound>& pockets = analysis.proof->filling.pockets;
+    const auto largest =
+        std::max_element(pockets.begin(), pockets.end(), [](const PocketFound& a, const PocketFound& b) {
+            return a.volume_ml < b.volume_ml;
+        });
+    QVERIFY(largest != pockets.end());
+    const QString words = QString::fromStdString(format(largest->volume_ml, Unit::ml, UnitSystem::metric)) +
+                          QStringLiteral(" of air, locks the loop");
     QVERIFY(std::any_of(page.texts().begin(), page.texts().end(),
                         [&](const test::WrittenText& one) { return one.text == words; }));
 }

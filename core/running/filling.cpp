@@ -232,7 +232,8 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     request.target_level_mm = levelWithout(request.jacket, *level_mm, sketch.fill.short_by_ml);
     for (const HeaterLoop& loop : out.loops)
         request.loops.push_back(fillLoopOf(loop));
-    if (sketch.fill.start == FillStart::block_full)
+    // What is pumped in from below comes through the valves.
+    if (sketch.fill.start == FillStart::block_full && sketch.fill.by != FillBy::below)
         shutForStart(request);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     constexpr double filling_degC = 20;

@@ -97,6 +97,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
      QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
+    {"on-grades", QT_TRANSLATE_NOOP("Actions", "Table on &grades"), "Shift+G",
+     QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
     {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
      QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
     {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",

@@ -18,6 +18,7 @@ class ProfilePanel;
 } // namespace panels
 namespace warming {
 class BoreTable;
+class GradeTable;
 class WarmUpPanel;
 } // namespace warming
 namespace rules {
@@ -96,6 +97,7 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
+    warming::GradeTable* on_grades_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -1,4 +1,5 @@
 #include "app/warming/bore_table.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
@@ -143,6 +144,7 @@ void MainWindow::buildViewMenu()
                                         QString(),
                                         QStringLiteral("warm-up"),
                                         QStringLiteral("by-bore"),
+                                        QStringLiteral("on-grades"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
@@ -308,6 +310,7 @@ void MainWindow::connectWarmUpActions()
         warm_up_->chart().setFocus();
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
+    on("on-grades", [this, raise] { raise(on_grades_); });
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

@@ -53,6 +53,24 @@ bool letAirIn(const FillNetwork& network, FillRun& run, std::size_t end, double 
     return done;
 }
 
+/// Bubble by bubble is told as one: where air begins to pass, and where at last it passes no more.
+void tellOnce(std::vector<FillEvent>& events)
+{
+    std::vector<FillEvent> told;
+    for (std::size_t i = 0; i < events.size(); ++i) {
+        const FillEvent& event = events[i];
+        const auto alike = [&event](const FillEvent& other) {
+            return other.kind == event.kind && other.throat == event.throat;
+        };
+        const auto here = events.begin() + static_cast<std::ptrdiff_t>(i);
+        const bool ends =
+            event.kind == FillEventKind::stops_bubbling || event.kind == FillEventKind::stops_spilling;
+        if (ends ? std::none_of(here + 1, events.end(), alike) : std::none_of(events.begin(), here, alike))
+            told.push_back(event);
+    }
+    events = std::move(told);
+}
+
 } // namespace
 
 FillState prefilledState(const FillRequest& request, const FillNetwork& network, FillState empty)
@@ -108,6 +126,7 @@ bool connectPrefilled(const FillRequest& request, const FillNetwork& network, Fi
     }
     if (!settle(network, run))
         return false;
+    tellOnce(run.events());
     return std::all_of(over_coolant.begin(), over_coolant.end(),
                        [&](std::size_t j) { return openValve(network, run, j) && settle(network, run); });
 }

@@ -251,8 +251,7 @@ void DemonstrationBar::remade()
 {
     const QSignalBlocker quiet(scrub_);
     scrub_->show(&player_.demonstration());
-    votes_->setAnswer(
-        QString::fromStdString(format(player_.demonstration().verdict, unitsOf(document_.sketch()))));
+    votes_->setAnswer(wordsOf(player_.demonstration().verdict, unitsOf(document_.sketch())));
 }
 
 void DemonstrationBar::moved()

@@ -151,6 +151,8 @@ void DemonstrationCommands::show()
 void DemonstrationCommands::hideFindings(bool hidden)
 {
     view_.setFindingsShown(!hidden);
+    if (beside_)
+        beside_->setFindingsShown(!hidden);
     actions_[QStringLiteral("demo-findings")]->setChecked(hidden);
     if (hidden)
         put_away_ = putAway(telltales_);
@@ -218,6 +220,7 @@ void DemonstrationCommands::openBeside(const QString& path)
         return;
     }
     beside_ = beside;
+    beside_->setFindingsShown(!bar_->findingsHidden());
     beside_->view().setDark(dark_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
     stage_->addWidget(beside_);

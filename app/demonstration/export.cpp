@@ -163,16 +163,32 @@ QStringList exportMoment(const QString& path, const Sketch& sketch, const Analys
     return file.commit() ? QStringList() : cannotWrite(path, file.errorString());
 }
 
+std::vector<std::size_t> sequenceOf(const Demonstration& demonstration, std::size_t every)
+{
+    constexpr std::size_t fewer_with_heater_on = 5;
+    std::vector<std::size_t> chosen;
+    for (std::size_t i = 0; i < demonstration.moments.size(); ++i) {
+        const Moment& moment = demonstration.moments[i];
+        const std::size_t step = std::max<std::size_t>(1, every) *
+                                 (moment.phase == PhaseKind::energised ? fewer_with_heater_on : 1);
+        if (i % step == 0 || moment.event || i + 1 == demonstration.moments.size())
+            chosen.push_back(i);
+    }
+    return chosen;
+}
+
 QStringList exportSequence(const QString& folder, const Sketch& sketch, const Analysis& analysis,
                            const Demonstration& demonstration, const drawing::Style& style, std::size_t every)
 {
+    const QFileInfo there(folder);
+    if (there.exists() && !there.isDir())
+        return {tr("%1 is a file; the pictures need a folder.").arg(folder)};
     if (!QDir().mkpath(folder))
         return {tr("The folder %1 cannot be made.").arg(folder)};
+    if (!QFileInfo(folder).isWritable())
+        return {tr("The folder %1 cannot be written to.").arg(folder)};
     int number = 0;
-    for (std::size_t i = 0; i < demonstration.moments.size(); ++i) {
-        const bool last = i + 1 == demonstration.moments.size();
-        if (i % std::max<std::size_t>(1, every) != 0 && !demonstration.moments[i].event && !last)
-            continue;
+    for (const std::size_t i : sequenceOf(demonstration, every)) {
         const QString path =
             QDir(folder).filePath(QStringLiteral("moment-%1.png").arg(++number, 4, 10, QLatin1Char('0')));
         const QStringList problems = exportMoment(path, sketch, analysis, demonstration.moments[i], style);

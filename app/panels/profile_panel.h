@@ -5,6 +5,9 @@
 #include <QPainterPath>
 #include <QWidget>
 
+class QComboBox;
+class QScrollBar;
+
 namespace siphonwright::panels {
 
 /// Height along the hose: crown and bottom of the bore of every hose, side by side in one height scale, with
@@ -16,6 +19,12 @@ public:
     ProfilePanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
     void setDark(bool dark);
+
+    /// How many times larger heights are drawn than lengths: 1, 2, 5 or 10; 0 fits them into the panel.
+    void setExaggeration(int times);
+    int exaggeration() const { return exaggeration_; }
+    /// What the drawing is stretched by now, in words: "Heights 5 times the lengths".
+    QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
     QSize minimumSizeHint() const override { return {240, 90}; }
 
@@ -27,7 +36,11 @@ public:
     };
     std::optional<Place> placeAt(const QPointF& at) const;
 
+Q_SIGNALS:
+    void exaggerationChanged(int times);
+
 protected:
+    void wheelEvent(QWheelEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
@@ -35,6 +48,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    static constexpr double left_margin = 62;
+    static constexpr double right_margin = 22; ///< with the scroll bar
+    static constexpr double top_margin = 26;   ///< under the hoses' names and the scale
+    static constexpr double bottom_margin = 20;
+    static constexpr double gap = 26;
+
     struct Sample {
         double along_mm;
         BoreHeights heights;
@@ -53,8 +72,12 @@ private:
 
     void sample();
     void arrange();
+    void arrangeHeights();
+    double highestCrest() const;
+    double roomForHeights() const;
     double y(double height_mm) const;
     QPainterPath between(const Strip& strip, double from_mm, double to_mm, double level_mm, bool over) const;
+    void paintNames(QPainter& painter) const;
     void paintScale(QPainter& painter) const;
     void paintStrip(QPainter& painter, const Strip& strip) const;
     void paintHover(QPainter& painter) const;
@@ -64,8 +87,12 @@ private:
     Selection& selection_;
     bool dark_ = false;
     std::vector<Strip> strips_;
-    double lowest_mm_ = 0;
+    double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;
+    int exaggeration_ = 0;
+    double px_per_mm_ = 1; ///< of heights
+    QComboBox* times_;
+    QScrollBar* scroll_; ///< over the heights that do not fit, mm from the highest
 };
 
 } // namespace siphonwright::panels

@@ -152,8 +152,7 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double width_m
 std::vector<Section> sectionsOf(const Page& page)
 {
     if (page.options.student)
-        return {complaintSection(page.sketch), questionsSection(), partsSection(page.sketch, page.analysis),
-                cautionsSection()};
+        return {complaintSection(page.sketch), questionsSection(), cautionsSection()};
     return {findingsSection(page.sketch, page.analysis),
             notJudgedSection(page.analysis),
             resultsSection(page.sketch, page.analysis),

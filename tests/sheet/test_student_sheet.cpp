@@ -73,8 +73,7 @@ void TestStudentSheet::initTestCase()
 void TestStudentSheet::the_student_sheet_tells_nothing_that_was_judged_data()
 {
     QTest::addColumn<QString>("told");
-    for (const char* told :
-         {"Findings", "Stop:", "Results", "Margins", "of air", "Sound", "Not judged", "may sag"})
+    for (const char* told : {"Findings", "Stop:", "Results", "Margins", "of air", "may sag"})
         QTest::newRow(told) << QString::fromLatin1(told);
 }
 
@@ -85,8 +84,7 @@ void TestStudentSheet::the_student_sheet_tells_nothing_that_was_judged()
     QVERIFY2(!student.contains(told), qPrintable(student));
     // What the answer sheet never says would prove nothing.
     const QString answer = textsOf(sketch_, analysis_, false).join(QLatin1Char('\n'));
-    if (told != QLatin1String("may sag") && told != QLatin1String("Not judged"))
-        QVERIFY2(answer.contains(told), qPrintable(answer));
+    QVERIFY2(answer.contains(told), qPrintable(answer));
 }
 
 void TestStudentSheet::it_has_the_complaint_and_the_questions()

@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QMouseEvent>
 #include <QScrollBar>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <cmath>
@@ -34,13 +35,16 @@ ProfilePanel::ProfilePanel(Document& document, Selection& selection, QWidget* pa
     scroll_->hide();
     connect(times_, &QComboBox::currentIndexChanged, this,
             [this] { setExaggeration(times_->currentData().toInt()); });
-    connect(scroll_, &QScrollBar::valueChanged, this, qOverload<>(&QWidget::update));
+    connect(scroll_, &QScrollBar::valueChanged, this, [this](int hidden_mm) {
+        looked_at_mm_ = highest_mm_ - hidden_mm - roomForHeights() / px_per_mm_ / 2;
+        update();
+    });
     setMouseTracking(true);
     setAccessibleName(tr("Run profile"));
     setToolTip(tr("Height along the hoses, seen from where the coolant comes from"));
     connect(&document_, &Document::changed, this, &ProfilePanel::sample);
     connect(&document_, &Document::analysed, this, &ProfilePanel::sample);
-    connect(&selection_, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
+    connect(&selection_, &Selection::hoverChanged, this, &ProfilePanel::follow);
     connect(&selection_, &Selection::partChanged, this, qOverload<>(&QWidget::update));
     sample();
 }
@@ -53,6 +57,7 @@ void ProfilePanel::setDark(bool dark)
 
 void ProfilePanel::sample()
 {
+    const std::vector<Strip> before = std::move(strips_);
     strips_.clear();
     const Layout& layout = document_.analysis().layout;
     lowest_mm_ = 1e300;
@@ -81,6 +86,10 @@ void ProfilePanel::sample()
     const double room = std::max(5.0, 0.06 * (highest_mm_ - lowest_mm_));
     lowest_mm_ -= room;
     highest_mm_ += room;
+    const bool other_hoses = !std::equal(before.begin(), before.end(), strips_.begin(), strips_.end(),
+                                         [](const Strip& a, const Strip& b) { return a.hose == b.hose; });
+    if (other_hoses)
+        looked_at_mm_ = worthSeeing();
     arrange();
 }
 
@@ -106,19 +115,17 @@ double ProfilePanel::roomForHeights() const
     return std::max(1.0, height() - top_margin - bottom_margin);
 }
 
-/// Where the eye should be: at the highest hump of all, else at the highest crown.
-double ProfilePanel::highestCrest() const
+/// Where the eye should be: at the greatest hump of all, else at the highest crown.
+double ProfilePanel::worthSeeing() const
 {
-    double highest = lowest_mm_;
-    bool hump = false;
+    const HighPoint* greatest = nullptr;
     for (const Strip& strip : strips_) {
         const ResolvedHose* hose = document_.analysis().layout.hose(strip.hose);
-        for (const HighPoint& crest : hose->profile.high_points) {
-            highest = hump ? std::max(highest, crest.crown_mm) : crest.crown_mm;
-            hump = true;
-        }
+        for (const HighPoint& crest : hose->profile.high_points)
+            if (!greatest || crest.height_mm > greatest->height_mm)
+                greatest = &crest;
     }
-    return hump ? highest : highest_mm_;
+    return greatest ? greatest->crown_mm : highest_mm_;
 }
 
 void ProfilePanel::arrangeHeights()
@@ -132,6 +139,7 @@ void ProfilePanel::arrangeHeights()
     scroll_->setPageStep(int(room / px_per_mm_));
     scroll_->setSingleStep(std::max(1, int(20 / px_per_mm_)));
     scroll_->setRange(0, std::max(0, beyond));
+    lookAt(looked_at_mm_);
     const int bar = scroll_->sizeHint().width();
     scroll_->setGeometry(width() - bar, int(top_margin), bar, int(room));
     const QSize box = times_->sizeHint();
@@ -139,15 +147,37 @@ void ProfilePanel::arrangeHeights()
                         std::min(box.height(), int(top_margin) - 2));
 }
 
+/// Brings a height into the middle, as far as there is more over and under it.
+void ProfilePanel::lookAt(double height_mm)
+{
+    looked_at_mm_ = height_mm;
+    const QSignalBlocker quiet(scroll_);
+    scroll_->setValue(int(highest_mm_ - height_mm - roomForHeights() / px_per_mm_ / 2));
+}
+
+/// What is pointed at, here or on the elevation, stays in sight.
+void ProfilePanel::follow()
+{
+    const auto at = positionOf(selection_.hoverHose(), selection_.hoverAlong());
+    const double margin = roomForHeights() / 5;
+    if (at && scroll_->isVisible() &&
+        (at->y() < top_margin + margin || at->y() > height() - bottom_margin - margin)) {
+        const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
+        lookAt(
+            heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong()).centre_mm);
+    }
+    update();
+}
+
 void ProfilePanel::setExaggeration(int times)
 {
     if (times == exaggeration_ || times_->findData(times) < 0)
         return;
     exaggeration_ = times;
+    updateGeometry();
     times_->setCurrentIndex(times_->findData(times));
+    looked_at_mm_ = worthSeeing();
     arrangeHeights();
-    constexpr double over_crest_px = 24;
-    scroll_->setValue(int(highest_mm_ - highestCrest() - over_crest_px / px_per_mm_));
     update();
     Q_EMIT exaggerationChanged(times);
 }

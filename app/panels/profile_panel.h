@@ -26,7 +26,8 @@ public:
     /// What the drawing is stretched by now, in words: "Heights 5 times the lengths".
     QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
-    QSize minimumSizeHint() const override { return {240, 90}; }
+    /// Heights drawn larger need room to be seen in.
+    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : 96}; }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
     std::optional<QPointF> positionOf(const Id& hose, double along_mm) const;
@@ -73,7 +74,9 @@ private:
     void sample();
     void arrange();
     void arrangeHeights();
-    double highestCrest() const;
+    void follow();
+    void lookAt(double height_mm);
+    double worthSeeing() const;
     double roomForHeights() const;
     double y(double height_mm) const;
     QPainterPath between(const Strip& strip, double from_mm, double to_mm, double level_mm, bool over) const;
@@ -90,7 +93,8 @@ private:
     double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;
     int exaggeration_ = 0;
-    double px_per_mm_ = 1; ///< of heights
+    double px_per_mm_ = 1;    ///< of heights
+    double looked_at_mm_ = 0; ///< height in the middle where not all fit
     QComboBox* times_;
     QScrollBar* scroll_; ///< over the heights that do not fit, mm from the highest
 };

@@ -181,6 +181,19 @@ void judge(Job& job, const Running& past_air, const EngineWarmUp& warm)
             .push_back(verdictOn(job, past_air, run, warm, several ? nameOf(job, run.heater) : "It"));
     }
     job.out.verdict.insert(job.out.verdict.end(), sound.begin(), sound.end());
+    // What only the engine's run has freed is locked again after the next draining.
+    if (job.filled_first.network) {
+        Running before = job.running;
+        passAir(before, job.sketch, job.layout, airIn(job.filled_first, job.plan));
+        for (const LoopRun& run : before.loops) {
+            const LoopRun* after = past_air.loopOf(run.heater);
+            if (run.circulation.status != CirculationStatus::circulates && after &&
+                after->circulation.status == CirculationStatus::circulates)
+                job.out.verdict.push_back({"Without the engine's run air would lock {a}.",
+                                           {},
+                                           {several ? nameOf(job, run.heater) : "it"}});
+        }
+    }
 }
 
 /// What every loop does, in the warm-up's order; of several shortly, by the heater's name.

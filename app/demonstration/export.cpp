@@ -78,6 +78,18 @@ bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     return painter.end();
 }
 
+/// Where there are fewer than six moments: room to write.
+void paintNoteLines(QPainter& painter, const QRectF& area, const drawing::Style& style)
+{
+    constexpr double line_mm = 8;
+    drawing::paintWeightedText(painter, area.topLeft() + QPointF(2, 5), tr("Notes"), drawing::Anchor::left,
+                               style.palette.ink, 2.4, drawing::Weight::strong);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(style.palette.faint, 0.18));
+    for (double y = area.top() + 2 * line_mm; y < area.bottom(); y += line_mm)
+        painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+}
+
 /// The heading, then two columns of three.
 void paintHandout(QPainter& painter, const QRectF& page, const Sketch& sketch, const Analysis& analysis,
                   const Demonstration& demonstration, const drawing::Style& style)
@@ -96,9 +108,13 @@ void paintHandout(QPainter& painter, const QRectF& page, const Sketch& sketch, c
     const std::vector<std::size_t> six = sixMoments(demonstration);
     const double width = (inside.width() - gap_mm) / 2;
     const double height = (inside.height() - heading_mm - 2 * gap_mm) / 3;
-    for (std::size_t i = 0; i < six.size(); ++i) {
+    for (std::size_t i = 0; i < 6; ++i) {
         const QRectF area(inside.left() + double(i % 2) * (width + gap_mm),
                           inside.top() + heading_mm + double(i / 2) * (height + gap_mm), width, height);
+        if (i >= six.size()) {
+            paintNoteLines(painter, area, style);
+            continue;
+        }
         drawing::Style own = style;
         own.lettering_mm = 1.8;
         Moment numbered = demonstration.moments[six[i]];

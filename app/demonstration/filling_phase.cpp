@@ -115,8 +115,8 @@ Message ending(const Job& job, const FillResult& filled)
                                  : Quantity{filled.coolant_ml / 1000, Unit::litre};
     constexpr double a_spoon_ml = 1;
     if (!largest || air_ml < a_spoon_ml)
-        return {"Filled: {0} of coolant in hoses and heater, and no air stays.", {coolant}, {}};
-    return {"Filled: {0} of coolant in hoses and heater. {1} of air stays, most of it in {a}.",
+        return {"Done: {0} of coolant in hoses and heater, and no air stays.", {coolant}, {}};
+    return {"Done: {0} of coolant in hoses and heater. {1} of air stays, most of it in {a}.",
             {coolant, {air_ml, Unit::ml}},
             {job.hoseName(largest->loop, largest->part)}};
 }

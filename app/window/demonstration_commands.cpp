@@ -122,6 +122,7 @@ void DemonstrationCommands::begin()
     bar_->show();
     player_->begin();
     view_.setFocus();
+    QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
     Q_EMIT activeChanged();
 }
 
@@ -158,6 +159,8 @@ void DemonstrationCommands::hideFindings(bool hidden)
         put_away_ = putAway(telltales_);
     else
         bringBack(put_away_);
+    // Panels come and go with the findings; the drawing takes the room that is left.
+    QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 void DemonstrationCommands::setFullScreen(bool on)

@@ -169,6 +169,8 @@ void TestDemonstration::air_that_is_not_cleared_keeps_the_return_cold()
 {
     open("supply-hump");
     QVERIFY(shown_.circulates); // the engine's pump clears this hump
+    QVERIFY(wordsOf(shown_.verdict, UnitSystem::metric)
+                .endsWith(QStringLiteral("Without the engine's run air would lock it.")));
     shown_ = demonstrate(document_->sketch(), document_->analysis().layout, false);
     QVERIFY(!shown_.circulates);
     QVERIFY(said(QStringLiteral("Nothing goes round")));

@@ -27,7 +27,7 @@ public:
     QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
     /// Heights drawn larger need room to be seen in.
-    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : 96}; }
+    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : 90}; }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
     std::optional<QPointF> positionOf(const Id& hose, double along_mm) const;
@@ -51,7 +51,7 @@ protected:
 private:
     static constexpr double left_margin = 62;
     static constexpr double right_margin = 22; ///< with the scroll bar
-    static constexpr double top_margin = 26;   ///< under the hoses' names and the scale
+    static constexpr double top_margin = 24;   ///< under the hoses' names and the scale
     static constexpr double bottom_margin = 20;
     static constexpr double gap = 26;
 

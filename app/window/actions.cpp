@@ -55,6 +55,11 @@ constexpr Row table[] = {
     {"sheet-colour", QT_TRANSLATE_NOOP("Actions", "Sheet in &colour"), "",
      QT_TRANSLATE_NOOP("Actions", "Print and export in colour instead of black and white"), When::always,
      true},
+    {"sheet-student", QT_TRANSLATE_NOOP("Actions", "Student sheet: no &findings"), "",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Print and export without findings, pockets and margins, with lines for answers; "
+                       "off: the answer sheet"),
+     When::always, true},
     {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q",
      QT_TRANSLATE_NOOP("Actions", "Close the program")},
 

@@ -105,6 +105,9 @@ void MainWindow::buildPanels()
     findings_ = new panels::FindingsPanel(document_, selection_);
     details_ = new panels::DetailsPanel(document_, selection_);
     profile_ = new panels::ProfilePanel(document_, selection_);
+    profile_->setExaggeration(settings::profile_heights.get());
+    connect(profile_, &panels::ProfilePanel::exaggerationChanged, this,
+            [](int times) { settings::profile_heights.set(times); });
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     auto* findings = addPanel(tr("Findings"), QStringLiteral("findings"), Qt::RightDockWidgetArea, findings_);
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);

@@ -80,7 +80,8 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print"})
+    for (const char* id :
+         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -247,6 +248,8 @@ void MainWindow::connectFileActions()
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
     on("quit", [this] { close(); });
+    connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
+            [this](bool students) { sheet_->setForStudents(students); });
     QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
     colour->setChecked(settings::colour.get());
     connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });

@@ -2,6 +2,7 @@
 
 #include "core/geometry/vec.h"
 #include "core/sketch/shared.h"
+#include "core/sketch/supply.h"
 
 #include <optional>
 #include <string>
@@ -379,6 +380,8 @@ struct Sketch {
     std::vector<AssumptionChange> assumptions;
     WarmUpPlan plan;
     FillPlan fill;
+    Supply supply;
+    CoolantPlan coolant_plan;
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

@@ -4,6 +4,7 @@
 #include "core/sketch/format/describe_heater.h"
 #include "core/sketch/format/describe_hose.h"
 #include "core/sketch/format/describe_job.h"
+#include "core/sketch/format/describe_supply.h"
 
 namespace siphonwright {
 
@@ -31,6 +32,8 @@ void describe(V& v, T& sketch)
     v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);
     v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
     v(Field{"fill", "How the job is filled"}, sketch.fill);
+    v(Field{"supply", "Electrical supply; left out: nothing entered"}, sketch.supply);
+    v(Field{"coolant_plan", "The coolant that is wanted; left out: nothing entered"}, sketch.coolant_plan);
 }
 
 } // namespace siphonwright

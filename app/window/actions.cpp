@@ -97,6 +97,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
      QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
+    {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
+     QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
     {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
      QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
     {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",

@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace sizing {
+class SizingPanel;
+}
 namespace warming {
 class BoreTable;
 class WarmUpPanel;
@@ -96,6 +99,7 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
+    sizing::SizingPanel* sizing_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

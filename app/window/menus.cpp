@@ -1,3 +1,4 @@
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
@@ -143,6 +144,7 @@ void MainWindow::buildViewMenu()
                                         QString(),
                                         QStringLiteral("warm-up"),
                                         QStringLiteral("by-bore"),
+                                        QStringLiteral("sizing"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
@@ -308,6 +310,13 @@ void MainWindow::connectWarmUpActions()
         warm_up_->chart().setFocus();
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
+    on("sizing", [this, raise] {
+        raise(sizing_);
+        // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
+        constexpr int readable_px = 300;
+        if (sizing_->height() < readable_px)
+            resizeDocks({static_cast<QDockWidget*>(sizing_->parentWidget())}, {readable_px}, Qt::Vertical);
+    });
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

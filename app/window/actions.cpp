@@ -104,6 +104,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
     {"on-grades", QT_TRANSLATE_NOOP("Actions", "Table on &grades"), "Shift+G",
      QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
+    {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
+     QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
     {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",
      QT_TRANSLATE_NOOP("Actions", "Lay the warm-up as it is now under those to come"), When::keepable},
     {"drop-curves", QT_TRANSLATE_NOOP("Actions", "Take kept &curves away"), "",

@@ -7,6 +7,7 @@
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
 #include "app/rules/rule_browser.h"
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
@@ -123,14 +124,18 @@ void MainWindow::buildPanels()
     tabifyDockWidget(profile, warm_up);
     tabifyDockWidget(warm_up, by_bore);
     tabifyDockWidget(by_bore, on_grades);
+    sizing_ = new sizing::SizingPanel(document_, selection_);
+    auto* sizing =
+        addPanel(tr("Heater size and supply"), QStringLiteral("sizing"), Qt::BottomDockWidgetArea, sizing_);
+    tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
-    for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades})
+    for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})
         dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
-    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades})
+    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);

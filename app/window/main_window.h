@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace sizing {
+class SizingPanel;
+}
 namespace warming {
 class BoreTable;
 class GradeTable;
@@ -98,6 +101,7 @@ private:
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
     warming::GradeTable* on_grades_ = nullptr;
+    sizing::SizingPanel* sizing_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

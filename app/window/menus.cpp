@@ -1,3 +1,4 @@
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/grade_table.h"
 #include "app/warming/chart_view.h"
@@ -146,6 +147,7 @@ void MainWindow::buildViewMenu()
                                         QStringLiteral("warm-up"),
                                         QStringLiteral("by-bore"),
                                         QStringLiteral("on-grades"),
+                                        QStringLiteral("sizing"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
@@ -314,6 +316,13 @@ void MainWindow::connectWarmUpActions()
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
     on("on-grades", [this, raise] { raise(on_grades_); });
+    on("sizing", [this, raise] {
+        raise(sizing_);
+        // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
+        constexpr int readable_px = 300;
+        if (sizing_->height() < readable_px)
+            resizeDocks({static_cast<QDockWidget*>(sizing_->parentWidget())}, {readable_px}, Qt::Vertical);
+    });
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

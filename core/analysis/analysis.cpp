@@ -125,6 +125,11 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     const bool bands_follow = options.bands && out.warm_up.inputs;
     out.complete = !bands_follow;
     done_so_far();
+    if (options.powers) {
+        out.by_power = powerTable(sketch, level.layout, out.filling, assumed, stop);
+        out.powers_in = !stop.stop_requested();
+        done_so_far();
+    }
     if (bands_follow) {
         out.bands = runningBands(sketch, level.layout, stop);
         out.complete = true;

@@ -3,6 +3,7 @@
 #include "core/geometry/vec.h"
 #include "core/sketch/shared.h"
 #include "core/sketch/survey.h"
+#include "core/sketch/supply.h"
 
 #include <optional>
 #include <string>
@@ -385,6 +386,8 @@ struct Sketch {
     WarmUpPlan plan;
     FillPlan fill;
     std::optional<Survey> survey;
+    Supply supply;
+    CoolantPlan coolant_plan;
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

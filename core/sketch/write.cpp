@@ -41,6 +41,19 @@ bool leftOut(const Fact<T>& fact)
 {
     return fact == Fact<T>{};
 }
+/// Plans of which nothing is entered: files made before there were any stay as they are.
+bool leftOut(const Supply& supply)
+{
+    return supply == Supply{};
+}
+bool leftOut(const WaterQuality& water)
+{
+    return water == WaterQuality{};
+}
+bool leftOut(const CoolantPlan& plan)
+{
+    return plan == CoolantPlan{};
+}
 
 class Writer {
 public:

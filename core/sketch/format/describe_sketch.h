@@ -5,6 +5,7 @@
 #include "core/sketch/format/describe_hose.h"
 #include "core/sketch/format/describe_job.h"
 #include "core/sketch/format/describe_survey.h"
+#include "core/sketch/format/describe_supply.h"
 
 namespace siphonwright {
 
@@ -33,6 +34,8 @@ void describe(V& v, T& sketch)
     v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
     v(Field{"fill", "How the job is filled"}, sketch.fill);
     v(Field{"survey", "Left out: nothing was measured before drawing"}, sketch.survey);
+    v(Field{"supply", "Electrical supply; left out: nothing entered"}, sketch.supply);
+    v(Field{"coolant_plan", "The coolant that is wanted; left out: nothing entered"}, sketch.coolant_plan);
 }
 
 } // namespace siphonwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/quote.h"
 #include "core/sketch/shared.h"
 
 #include <optional>
@@ -379,6 +380,7 @@ struct Sketch {
     std::vector<AssumptionChange> assumptions;
     WarmUpPlan plan;
     FillPlan fill;
+    std::optional<Shared<Quote>> quote; ///< nothing: no estimate was begun
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

@@ -41,6 +41,7 @@ SIPHONWRIGHT_WORDS(InlineKind, reducer, "isolation_valve", "bleed", "drain", "li
 SIPHONWRIGHT_WORDS(Glycol, unknown, "none", "ethylene", "propylene", "unknown");
 SIPHONWRIGHT_WORDS(FillStart, all_empty, "block_full", "all_empty");
 SIPHONWRIGHT_WORDS(FillBy, below, "filler", "vacuum", "below");
+SIPHONWRIGHT_WORDS(PriceUnit, gallon, "each", "m", "ft", "l", "qt", "gal");
 SIPHONWRIGHT_WORDS(Hazard, other, "exhaust", "turbo", "heat_shield", "belt", "fan", "shaft", "steering",
                    "suspension", "other");
 

@@ -4,6 +4,7 @@
 #include "core/sketch/format/describe_heater.h"
 #include "core/sketch/format/describe_hose.h"
 #include "core/sketch/format/describe_job.h"
+#include "core/sketch/format/describe_quote.h"
 
 namespace siphonwright {
 
@@ -31,6 +32,7 @@ void describe(V& v, T& sketch)
     v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);
     v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
     v(Field{"fill", "How the job is filled"}, sketch.fill);
+    v(Field{"quote", "For parts list and estimate; left out: none begun"}, sketch.quote);
 }
 
 } // namespace siphonwright

@@ -34,6 +34,8 @@ QString usage()
         "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
         "                                          how the engine warms up\n"
         "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
+        "                                          list the parts, cuts and what is not priced\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
         "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
         "siphonwright --help | --version\n"
@@ -52,6 +54,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         return headless::check(rest, out, err);
     if (command == QLatin1String("fill"))
         return headless::fill(rest, out, err);
+    if (command == QLatin1String("parts"))
+        return headless::parts(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
     if (command == QLatin1String("warm-up"))

@@ -152,6 +152,27 @@ std::variant<PriceListFile, CsvProblem> readPriceList(std::string_view text)
     return file;
 }
 
+std::string takePrices(Sketch& sketch, const PriceListFile& file, const std::string& name)
+{
+    Quote quote = sketch.quote ? **sketch.quote : Quote{};
+    const bool same = quote.currency.code == file.currency.code;
+    if (!quote.currency.code.empty() && !same)
+        return "The list is in " + file.currency.code + ", the estimate in " + quote.currency.code + ".";
+    const bool entered = quote.travel_minor || quote.consumables_minor || quote.disposal_minor ||
+                         quote.labour_rate_minor ||
+                         std::any_of(quote.alternates.begin(), quote.alternates.end(),
+                                     [](const Alternate& other) { return other.price_minor.has_value(); });
+    if (entered && quote.currency.minor_digits != file.currency.minor_digits)
+        return "Amounts are entered with " + std::to_string(quote.currency.minor_digits) + " decimals, and " +
+               file.currency.code + " has " + std::to_string(file.currency.minor_digits) + ".";
+    quote.currency.code = file.currency.code;
+    quote.currency.minor_digits = file.currency.minor_digits;
+    quote.prices = file.list;
+    quote.prices.name = name;
+    sketch.quote = Shared<Quote>(std::move(quote));
+    return {};
+}
+
 std::string writePriceList(const PriceList& list, const Currency& currency)
 {
     std::string text = csvLine({columns.begin(), columns.end()});

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/paperwork/csv.h"
-#include "core/sketch/quote.h"
+#include "core/sketch/sketch.h"
 
 #include <string>
 #include <string_view>
@@ -23,6 +23,11 @@ struct PriceListFile {
 
 /// Read a whole list, or say what is wrong with its first bad field and give nothing.
 std::variant<PriceListFile, CsvProblem> readPriceList(std::string_view text);
+
+/// Put a list into the sketch, with its currency. Money that was entered in another currency is not taken for
+/// this one: then the sketch stays as it is.
+/// \return why it was not done; empty: done
+std::string takePrices(Sketch& sketch, const PriceListFile& file, const std::string& name);
 
 std::string writePriceList(const PriceList& list, const Currency& currency);
 

@@ -2,7 +2,9 @@
 
 #include <QTest>
 
+#include <fstream>
 #include <random>
+#include <sstream>
 
 using namespace siphonwright;
 
@@ -44,6 +46,8 @@ private Q_SLOTS:
     void brokenListsGiveNothing_data();
     void brokenListsGiveNothing();
     void aListSurvives();
+    void aListBringsItsCurrencyAndMixesWithNoOther();
+    void theSampleListIsRead();
 };
 
 // RFC 4180 (2005), section 2, its own examples.
@@ -173,6 +177,43 @@ void TestPriceList::aListSurvives()
     QVERIFY(file != nullptr);
     QVERIFY(file->list.items == list.items);
     QCOMPARE(file->currency.minor_digits, 3);
+}
+
+void TestPriceList::aListBringsItsCurrencyAndMixesWithNoOther()
+{
+    PriceListFile file;
+    file.currency.code = "JPY";
+    file.currency.minor_digits = 0;
+    file.list.items = {{"a", "", PriceUnit::each, 100}};
+    Sketch sketch;
+    QCOMPARE(takePrices(sketch, file, "Yen"), std::string());
+    QCOMPARE((*sketch.quote)->currency.code, std::string("JPY"));
+    QCOMPARE((*sketch.quote)->prices.name, std::string("Yen"));
+    // A rate of 95.00 typed before would become 9500 yen.
+    Sketch with_rate;
+    Quote quote;
+    quote.labour_rate_minor = 9500;
+    with_rate.quote = Shared<Quote>(quote);
+    const Sketch before = with_rate;
+    QVERIFY(!takePrices(with_rate, file, "Yen").empty());
+    QVERIFY(with_rate == before);
+    with_rate.quote->edit([](Quote& changed) { changed.currency.code = "USD"; });
+    file.currency.minor_digits = 2;
+    QVERIFY(takePrices(with_rate, file, "Yen").find("USD") != std::string::npos);
+}
+
+void TestPriceList::theSampleListIsRead()
+{
+    std::ifstream file(SIPHONWRIGHT_SOURCE_DIR "/samples/prices-invented.csv", std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    const auto read = readPriceList(text.str());
+    if (const auto* problem = std::get_if<CsvProblem>(&read))
+        QFAIL(problem->text().c_str());
+    const PriceListFile& list = std::get<PriceListFile>(read);
+    QVERIFY(list.list.items.size() > 20);
+    QCOMPARE(list.currency.minor_digits, 2);
+    QCOMPARE(writePriceList(list.list, list.currency), text.str());
 }
 
 QTEST_APPLESS_MAIN(TestPriceList)

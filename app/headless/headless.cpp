@@ -36,6 +36,9 @@ QString usage()
         "siphonwright fill FILE [--json] [--frames DIR]\n"
         "                                          tell how it fills and what air stays; --frames: as\n"
         "                                          numbered pictures, moment-0001.png and so on\n"
+        "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
+        "                                          list the parts, cuts and what is not priced\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
         "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour] [--student]\n"
         "                                          draw the sheet; --student: without findings\n"
@@ -55,6 +58,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         return headless::check(rest, out, err);
     if (command == QLatin1String("fill"))
         return headless::fill(rest, out, err);
+    if (command == QLatin1String("parts"))
+        return headless::parts(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
     if (command == QLatin1String("warm-up"))

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/quote.h"
 #include "core/sketch/shared.h"
 #include "core/sketch/survey.h"
 #include "core/sketch/supply.h"
@@ -388,6 +389,7 @@ struct Sketch {
     std::optional<Survey> survey;
     Supply supply;
     CoolantPlan coolant_plan;
+    std::optional<Shared<Quote>> quote; ///< nothing: no estimate was begun
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

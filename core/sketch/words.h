@@ -44,6 +44,7 @@ SIPHONWRIGHT_WORDS(FillBy, below, "filler", "vacuum", "below");
 SIPHONWRIGHT_WORDS(SurveyFrom, floor, "frame_rail", "floor");
 SIPHONWRIGHT_WORDS(SurveyFacing, down, "front", "rear", "left", "right", "up", "down");
 SIPHONWRIGHT_WORDS(ConductorMaterial, aluminium, "copper", "aluminium");
+SIPHONWRIGHT_WORDS(PriceUnit, gallon, "each", "m", "ft", "l", "qt", "gal");
 SIPHONWRIGHT_WORDS(Hazard, other, "exhaust", "turbo", "heat_shield", "belt", "fan", "shaft", "steering",
                    "suspension", "other");
 

@@ -83,6 +83,7 @@ public:
 private:
     void value(const Field& /*field*/, bool truth) { json_.boolean(truth); }
     void value(const Field& /*field*/, int number) { json_.number(number); }
+    void value(const Field& /*field*/, std::int64_t number) { json_.number(static_cast<double>(number)); }
     void value(const Field& /*field*/, double number) { json_.number(number); }
     void value(const Field& /*field*/, const std::string& text) { json_.string(text); }
 

@@ -154,6 +154,33 @@ SheetDetails fullSheet()
             "Bus 12"};
 }
 
+Quote fullQuote()
+{
+    Quote quote;
+    quote.number = "E-0012";
+    quote.revision = "C";
+    quote.date = "2024-03-01";
+    quote.validity_days = 45;
+    quote.company = "Invented workshop\n1 Yard Lane";
+    quote.customer = "Invented yard of buses\n7 Depot Road";
+    quote.exclusions = "Electrical outlet";
+    quote.currency = {"XTS", "¤", 3};
+    quote.tax_thousandths = 8875;
+    quote.mark_up_thousandths = 25'000;
+    quote.labour_rate_minor = 95'000;
+    quote.labour = {{"drain", "", 125, 75, true}, {"own-1", "Move the horn", 50, 40, true}};
+    quote.vehicles = 3;
+    quote.travel_minor = 60'000;
+    quote.consumables_minor = 0;
+    quote.disposal_minor = 12'500;
+    quote.prices = {"Invented list", "2024-01-01", {{"clamp-27", "Hose clamp", PriceUnit::foot, 2950}}};
+    quote.rolls = {{19.05, 7620}};
+    quote.cut_allowance_mm = 12.5;
+    quote.charge_whole_rolls = true;
+    quote.alternates = {{"With 2000 W", "heater-1", 2000, "heater-2000", 250'000}};
+    return quote;
+}
+
 } // namespace
 
 Sketch fullSketch()
@@ -188,6 +215,7 @@ Sketch fullSketch()
     sketch.supply = {240,  3,  "10 AWG", ConductorMaterial::aluminium, 35,
                      0.31, 10, 4,        {{-12.5, 30}, {-25, 12}}};
     sketch.coolant_plan = {50, 38, 22, {12, 15, 90, 180, 7.4}};
+    sketch.quote = Shared<Quote>(fullQuote());
     return sketch;
 }
 

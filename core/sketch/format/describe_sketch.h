@@ -6,6 +6,7 @@
 #include "core/sketch/format/describe_job.h"
 #include "core/sketch/format/describe_survey.h"
 #include "core/sketch/format/describe_supply.h"
+#include "core/sketch/format/describe_quote.h"
 
 namespace siphonwright {
 
@@ -36,6 +37,7 @@ void describe(V& v, T& sketch)
     v(Field{"survey", "Left out: nothing was measured before drawing"}, sketch.survey);
     v(Field{"supply", "Electrical supply; left out: nothing entered"}, sketch.supply);
     v(Field{"coolant_plan", "The coolant that is wanted; left out: nothing entered"}, sketch.coolant_plan);
+    v(Field{"quote", "For parts list and estimate; left out: none begun"}, sketch.quote);
 }
 
 } // namespace siphonwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/record.h"
 #include "core/sketch/shared.h"
 
 #include <optional>
@@ -308,19 +309,6 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
-struct Reading {
-    std::string time; ///< ISO 8601
-    std::string heater;
-    std::optional<double> ambient_degC;
-    std::optional<double> inlet_degC;
-    std::optional<double> outlet_degC;
-    std::optional<double> hose_surface_degC;
-    std::optional<double> current_A;
-    std::optional<bool> energised;
-    std::string note;
-    friend bool operator==(const Reading&, const Reading&) = default;
-};
-
 /// A rule's limit changed for this job, with the reason (usually the heater's or engine's manual).
 struct LimitChange {
     std::string rule;
@@ -374,6 +362,7 @@ struct Sketch {
     std::optional<double> ground_z_mm; ///< ground at lowest ride height
     std::optional<Shared<Photo>> photo;
     std::vector<Reading> readings;
+    Checklist checklist;
     std::string notes;
     std::vector<LimitChange> limits;
     std::vector<AssumptionChange> assumptions;

@@ -41,6 +41,11 @@ bool leftOut(const Fact<T>& fact)
 {
     return fact == Fact<T>{};
 }
+/// A checklist nobody has begun.
+bool leftOut(const Checklist& checklist)
+{
+    return checklist == Checklist{};
+}
 
 class Writer {
 public:

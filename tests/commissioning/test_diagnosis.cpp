@@ -10,7 +10,7 @@ using namespace siphonwright::test;
 
 namespace {
 
-const Fault& faultIn(const std::vector<Fault>& faults, FaultKind kind)
+Fault faultIn(const std::vector<Fault>& faults, FaultKind kind)
 {
     return *std::find_if(faults.begin(), faults.end(), [kind](const Fault& one) { return one.kind == kind; });
 }
@@ -92,7 +92,7 @@ void TestDiagnosis::anAirLockedReturnStaysColdWhileTheOutletIsHotAndTheHeaterCyc
     watched.times_s = {12 * 3600.0};
     watched.watched_to_s = 12 * 3600.0;
     const SimulatedJob job(sketch, watched);
-    const Fault& air = faultIn(faultsIn(sketch, "heater-1"), FaultKind::air);
+    const Fault air = faultIn(faultsIn(sketch, "heater-1"), FaultKind::air);
     QVERIFY(job.run(air.cases.front().change).starts.front() > 3);
 }
 

@@ -34,6 +34,7 @@ QString usage()
         "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
         "                                          how the engine warms up\n"
         "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright diagnose FILE [--json]       judge its readings and say what explains them\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
         "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
         "siphonwright --help | --version\n"
@@ -50,6 +51,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("check"))
         return headless::check(rest, out, err);
+    if (command == QLatin1String("diagnose"))
+        return headless::diagnose(rest, out, err);
     if (command == QLatin1String("fill"))
         return headless::fill(rest, out, err);
     if (command == QLatin1String("sheet"))

@@ -109,11 +109,28 @@ void explain(std::vector<Suspect>& suspects, const Evidence& evidence)
     }
 }
 
+/// The likeliest other suspect that some reading would tell from the best one; where there is none, what
+/// makes sure of the best.
 void findNext(Diagnosis& out)
 {
+    constexpr double worth_telling = 0.02; // own choice
     const Suspect& first = out.groups.front().members.front();
-    if (out.groups.size() > 1)
-        out.next = nextReading(first, out.groups[1].members.front(), out.evidence.readings.size());
+    std::vector<const Suspect*> others;
+    for (const SuspectGroup& group : out.groups)
+        for (const Suspect& one : group.members)
+            if (&one != &first && one.probability >= worth_telling)
+                others.push_back(&one);
+    std::stable_sort(others.begin(), others.end(),
+                     [](const Suspect* a, const Suspect* b) { return a->probability > b->probability; });
+    for (const Suspect* other : others) {
+        const NextReading next = nextReading(first, *other, out.evidence.readings.size());
+        if (!out.next)
+            out.next = next;
+        if (next.channel) {
+            out.next = next;
+            return;
+        }
+    }
 }
 
 } // namespace

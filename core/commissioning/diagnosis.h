@@ -33,11 +33,11 @@ struct SuspectGroup {
     double probability = 0;
 };
 
-/// What would best tell the two likeliest groups apart.
+/// What would best tell the likeliest suspect from the next likely one that a reading can tell from it.
 struct NextReading {
     std::optional<Channel> channel; ///< nothing: no instrument tells them apart, the words say what does
     double wait_s = 0;              ///< after the last reading
-    double if_first = 0;            ///< expected of the first group, in the instrument's unit
+    double if_first = 0;            ///< expected of the likeliest, in the instrument's unit
     double if_second = 0;
     Message words;
 };
@@ -45,8 +45,8 @@ struct NextReading {
 struct Diagnosis {
     std::string missing; ///< why there is none; empty when there is
     Evidence evidence;
-    std::vector<SuspectGroup> groups; ///< likeliest first
-    std::optional<NextReading> next;
+    std::vector<SuspectGroup> groups;       ///< likeliest first
+    std::optional<NextReading> next;        ///< nothing: no other suspect is worth telling apart
     bool nothing_fits = false;              ///< not even the likeliest explains the temperatures read
     std::vector<std::string> not_simulated; ///< faults that could not be, with the reason
 

@@ -5,7 +5,7 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::array<Step, 21> steps = {{
+constexpr std::array<WorkStep, 21> steps = {{
     {"lock-out-power",
      "Lock out the heater's power",
      "Mains voltage. Switch off, lock, tag, and try it: a heater that is off by its thermostat is not dead.",
@@ -78,16 +78,16 @@ constexpr std::array<Step, 21> steps = {{
      {"verify", "recheck"}},
 }};
 
-bool needs(const Step& step, std::string_view other)
+bool needs(const WorkStep& step, std::string_view other)
 {
     return std::find(step.needs.begin(), step.needs.end(), other) != step.needs.end();
 }
 
 /// "Fill slowly, Top up, cold" as one word of a message.
-std::string titlesOf(const std::vector<const Step*>& list)
+std::string titlesOf(const std::vector<const WorkStep*>& list)
 {
     std::string out;
-    for (const Step* step : list) {
+    for (const WorkStep* step : list) {
         if (!out.empty())
             out += "; ";
         out += step->title;
@@ -97,15 +97,15 @@ std::string titlesOf(const std::vector<const Step*>& list)
 
 } // namespace
 
-std::span<const Step> checklistSteps()
+std::span<const WorkStep> checklistSteps()
 {
     return steps;
 }
 
-const Step* stepById(std::string_view id)
+const WorkStep* stepById(std::string_view id)
 {
     const auto found =
-        std::find_if(steps.begin(), steps.end(), [id](const Step& step) { return step.id == id; });
+        std::find_if(steps.begin(), steps.end(), [id](const WorkStep& step) { return step.id == id; });
     return found == steps.end() || id.empty() ? nullptr : &*found;
 }
 
@@ -116,23 +116,23 @@ const Tick* tickOf(const Checklist& checklist, std::string_view step)
     return found == checklist.ticks.end() ? nullptr : &*found;
 }
 
-std::vector<const Step*> lackingFor(const Checklist& checklist, std::string_view id)
+std::vector<const WorkStep*> lackingFor(const Checklist& checklist, std::string_view id)
 {
-    std::vector<const Step*> out;
-    const Step* step = stepById(id);
+    std::vector<const WorkStep*> out;
+    const WorkStep* step = stepById(id);
     if (!step)
         return out;
-    for (const Step& before : steps)
+    for (const WorkStep& before : steps)
         if (needs(*step, before.id) && !tickOf(checklist, before.id))
             out.push_back(&before);
     return out;
 }
 
-std::vector<const Step*> restingOn(const Checklist& checklist, std::string_view id)
+std::vector<const WorkStep*> restingOn(const Checklist& checklist, std::string_view id)
 {
     // Needs always stand earlier in the table, so one pass in its order finds what rests through others too.
     std::array<bool, steps.size()> rests{};
-    std::vector<const Step*> out;
+    std::vector<const WorkStep*> out;
     for (std::size_t i = 0; i < steps.size(); ++i) {
         rests[i] = needs(steps[i], id);
         for (std::size_t k = 0; k < i && !rests[i]; ++k)
@@ -145,10 +145,10 @@ std::vector<const Step*> restingOn(const Checklist& checklist, std::string_view 
 
 Ticked tick(Checklist& checklist, const Tick& wanted)
 {
-    const Step* step = stepById(wanted.step);
+    const WorkStep* step = stepById(wanted.step);
     if (!step)
         return {false, {"There is no step \"{a}\".", {}, {wanted.step}}};
-    const std::vector<const Step*> lacking = lackingFor(checklist, wanted.step);
+    const std::vector<const WorkStep*> lacking = lackingFor(checklist, wanted.step);
     if (!lacking.empty() && wanted.override_reason.empty())
         return {false, {"Not yet. First: {a}.", {}, {titlesOf(lacking)}}};
     Tick kept = wanted;
@@ -166,7 +166,7 @@ Ticked untick(Checklist& checklist, std::string_view step)
     if (!tickOf(checklist, step))
         return {false, {"It is not ticked.", {}, {}}};
     std::erase_if(checklist.ticks, [&](const Tick& one) { return one.step == step; });
-    const std::vector<const Step*> resting = restingOn(checklist, step);
+    const std::vector<const WorkStep*> resting = restingOn(checklist, step);
     if (resting.empty())
         return {true, {}};
     return {true, {"These rest on it and may no longer hold: {a}.", {}, {titlesOf(resting)}}};
@@ -176,7 +176,7 @@ Progress progressOf(const Checklist& checklist)
 {
     Progress out;
     out.total = steps.size();
-    for (const Step& step : steps) {
+    for (const WorkStep& step : steps) {
         const Tick* done = tickOf(checklist, step.id);
         if (done)
             ++out.done;

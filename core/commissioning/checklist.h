@@ -19,7 +19,7 @@ namespace siphonwright {
 constexpr std::size_t most_needs = 5;
 
 /// One step, the same for every job.
-struct Step {
+struct WorkStep {
     std::string_view id; ///< stable, used in files and --json
     std::string_view title;
     std::string_view caution;
@@ -27,15 +27,15 @@ struct Step {
 };
 
 /// All steps in the order of the work.
-std::span<const Step> checklistSteps();
-const Step* stepById(std::string_view id);
+std::span<const WorkStep> checklistSteps();
+const WorkStep* stepById(std::string_view id);
 
 const Tick* tickOf(const Checklist& checklist, std::string_view step);
 
 /// Steps that have to be done before this one and are not ticked, in the order of the work.
-std::vector<const Step*> lackingFor(const Checklist& checklist, std::string_view step);
+std::vector<const WorkStep*> lackingFor(const Checklist& checklist, std::string_view step);
 /// Ticked steps that rest on this one, directly or through others, in the order of the work.
-std::vector<const Step*> restingOn(const Checklist& checklist, std::string_view step);
+std::vector<const WorkStep*> restingOn(const Checklist& checklist, std::string_view step);
 
 /// What came of ticking or unticking.
 struct Ticked {
@@ -55,7 +55,7 @@ Ticked untick(Checklist& checklist, std::string_view step);
 struct Progress {
     std::size_t done = 0;
     std::size_t total = 0;
-    const Step* next = nullptr;             ///< the first that is open; null when all is done
+    const WorkStep* next = nullptr;         ///< the first that is open; null when all is done
     std::vector<const Tick*> against_order; ///< ticked with a reason, or before what makes them safe
 };
 Progress progressOf(const Checklist& checklist);

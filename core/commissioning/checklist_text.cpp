@@ -325,7 +325,7 @@ private:
 
 } // namespace
 
-std::vector<Message> textOf(const Step& step, const Sketch& sketch, const Analysis& analysis)
+std::vector<Message> textOf(const WorkStep& step, const Sketch& sketch, const Analysis& analysis)
 {
     return Text(sketch, analysis).of(step.id);
 }

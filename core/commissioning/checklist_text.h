@@ -13,6 +13,6 @@ namespace siphonwright {
 /// crests to bleed and where, target, limits, what outlet and cycles are expected to be. What is not entered
 /// or not computed is said. \param analysis with a proof, for what hangs on filling and warm-up; heights are
 /// along plumb from the drawing's zero
-std::vector<Message> textOf(const Step& step, const Sketch& sketch, const Analysis& analysis);
+std::vector<Message> textOf(const WorkStep& step, const Sketch& sketch, const Analysis& analysis);
 
 } // namespace siphonwright

@@ -110,8 +110,8 @@ FaultChange exchangedAtHeater()
 /// Puts the faults of one heater's loop together.
 class Faults {
 public:
-    Faults(const Sketch& sketch, const Layout& layout, const Filling& filling, const HeaterLoop& loop)
-        : sketch_(sketch), layout_(layout), filling_(filling), loop_(loop), heater_(*loop.heater)
+    Faults(const Layout& layout, const Filling& filling, const HeaterLoop& loop)
+        : layout_(layout), filling_(filling), loop_(loop), heater_(*loop.heater)
     {}
 
     std::vector<Fault> all()
@@ -332,7 +332,6 @@ private:
             control(FaultKind::sensor_off, {{alwaysOn(), 1}});
     }
 
-    const Sketch& sketch_;
     const Layout& layout_;
     const Filling& filling_;
     const HeaterLoop& loop_;
@@ -348,7 +347,7 @@ std::vector<Fault> faultsOf(const Sketch& sketch, const Layout& layout, const Fi
     for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
         const bool closed = loop.supply && loop.return_ && loop.supply_port && loop.return_port;
         if (loop.heater->id == heater && closed)
-            return Faults(sketch, layout, filling, loop).all();
+            return Faults(layout, filling, loop).all();
     }
     return {};
 }

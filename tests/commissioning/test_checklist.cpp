@@ -23,7 +23,7 @@ Tick tickFor(std::string_view step, std::string reason = {})
 Checklist allDoneBefore(std::string_view step)
 {
     Checklist out;
-    for (const Step& one : checklistSteps()) {
+    for (const WorkStep& one : checklistSteps()) {
         if (one.id == step)
             break;
         out.ticks.push_back(tickFor(one.id));
@@ -64,7 +64,7 @@ private Q_SLOTS:
 void TestChecklist::everyNeedIsAnEarlierStepAndEveryIdIsItsOwn()
 {
     std::set<std::string_view> before;
-    for (const Step& step : checklistSteps()) {
+    for (const WorkStep& step : checklistSteps()) {
         for (const std::string_view need : step.needs)
             QVERIFY2(need.empty() || before.count(need) == 1, step.id.data());
         QVERIFY2(before.insert(step.id).second, step.id.data());
@@ -75,7 +75,7 @@ void TestChecklist::everyNeedIsAnEarlierStepAndEveryIdIsItsOwn()
 void TestChecklist::theWholeListCanBeTickedInItsOrder()
 {
     Checklist list;
-    for (const Step& step : checklistSteps())
+    for (const WorkStep& step : checklistSteps())
         QVERIFY2(tick(list, tickFor(step.id)).done, step.id.data());
     const Progress progress = progressOf(list);
     QCOMPARE(progress.done, progress.total);

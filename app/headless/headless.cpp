@@ -39,6 +39,7 @@ QString usage()
         "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
         "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
         "                                          list the parts, cuts and what is not priced\n"
+        "siphonwright diagnose FILE [--json]       judge its readings and say what explains them\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
         "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour] [--student]\n"
         "                                          draw the sheet; --student: without findings\n"
@@ -56,6 +57,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("check"))
         return headless::check(rest, out, err);
+    if (command == QLatin1String("diagnose"))
+        return headless::diagnose(rest, out, err);
     if (command == QLatin1String("fill"))
         return headless::fill(rest, out, err);
     if (command == QLatin1String("parts"))

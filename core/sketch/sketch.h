@@ -2,6 +2,7 @@
 
 #include "core/geometry/vec.h"
 #include "core/sketch/quote.h"
+#include "core/sketch/record.h"
 #include "core/sketch/shared.h"
 #include "core/sketch/survey.h"
 #include "core/sketch/supply.h"
@@ -311,19 +312,6 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
-struct Reading {
-    std::string time; ///< ISO 8601
-    std::string heater;
-    std::optional<double> ambient_degC;
-    std::optional<double> inlet_degC;
-    std::optional<double> outlet_degC;
-    std::optional<double> hose_surface_degC;
-    std::optional<double> current_A;
-    std::optional<bool> energised;
-    std::string note;
-    friend bool operator==(const Reading&, const Reading&) = default;
-};
-
 /// A rule's limit changed for this job, with the reason (usually the heater's or engine's manual).
 struct LimitChange {
     std::string rule;
@@ -381,6 +369,7 @@ struct Sketch {
     std::optional<double> ground_z_mm; ///< ground at lowest ride height
     std::optional<Shared<Photo>> photo;
     std::vector<Reading> readings;
+    Checklist checklist;
     std::string notes;
     std::vector<LimitChange> limits;
     std::vector<AssumptionChange> assumptions;

@@ -53,6 +53,10 @@ bool leftOut(const WaterQuality& water)
 bool leftOut(const CoolantPlan& plan)
 {
     return plan == CoolantPlan{};
+/// A checklist nobody has begun.
+bool leftOut(const Checklist& checklist)
+{
+    return checklist == Checklist{};
 }
 
 class Writer {

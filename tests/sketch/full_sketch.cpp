@@ -204,7 +204,10 @@ Sketch fullSketch()
     sketch.areas = {Shared<Area>(fullArea())};
     sketch.ground_z_mm = -640;
     sketch.photo = Shared<Photo>(Photo{"iVBORw0KGgo=", {-700, 900}, 1.25, 2, 0.35, true});
-    sketch.readings = {{"2024-02-29T06:30:00Z", "heater-1", -9.5, 4, 38.5, 21, 6.25, true, "steady"}};
+    sketch.readings = {
+        {"2024-02-29T06:30:00Z", "heater-1", -9.5, 4, 38.5, 21, 12.5, 6.25, 231, -15, true, "steady"}};
+    sketch.checklist = {{{"mix", "2024-02-28T15:10:00Z", "Apprentice", "Half and half", "Bay closes early"}},
+                        {{"2024-02-29T06:00:00Z", "heater-1", false}}};
     sketch.notes = "Drain before cutting.\nBleed at the \"high\" end – twice.";
     sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
     sketch.assumptions = {{"hose-end-loss", 1.2, "Own measurement"}};

@@ -82,21 +82,6 @@ void describe(V& v, T& photo)
     v(Field{"locked", "Whether it stays put while one draws"}, photo.locked);
 }
 
-template <class V, Is<Reading> T>
-void describe(V& v, T& reading)
-{
-    v.object("reading", "What was read at the vehicle at one time");
-    v(Field{"time", "ISO 8601"}, reading.time);
-    v(Field{"heater", "Id of the heater"}.text(0, 200), reading.heater);
-    v(temperature("ambient_degC", "Ambient"), reading.ambient_degC);
-    v(temperature("inlet_degC", "Hose at the heater's inlet"), reading.inlet_degC);
-    v(temperature("outlet_degC", "Hose at the heater's outlet"), reading.outlet_degC);
-    v(temperature("hose_surface_degC", "Hose half-way"), reading.hose_surface_degC);
-    v(Field{"current_A", "Current drawn"}.within(0, 100'000, "A"), reading.current_A);
-    v(Field{"energised", "Whether the heater was on"}, reading.energised);
-    v(Field{"note", "In words"}, reading.note);
-}
-
 template <class V, Is<LimitChange> T>
 void describe(V& v, T& change)
 {

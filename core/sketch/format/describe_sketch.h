@@ -7,6 +7,7 @@
 #include "core/sketch/format/describe_survey.h"
 #include "core/sketch/format/describe_supply.h"
 #include "core/sketch/format/describe_quote.h"
+#include "core/sketch/format/describe_record.h"
 
 namespace siphonwright {
 
@@ -29,6 +30,7 @@ void describe(V& v, T& sketch)
     v(coordinate("ground_z_mm", "Ground at lowest ride height"), sketch.ground_z_mm);
     v(Field{"photo", "Left out: none"}, sketch.photo);
     v(Field{"readings", "What was read at the vehicle"}, sketch.readings);
+    v(Field{"checklist", "The work at the vehicle, as far as it is done"}, sketch.checklist);
     v(Field{"notes", "In words"}, sketch.notes);
     v(Field{"limits", "Limits changed for this job"}, sketch.limits);
     v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);

@@ -5,6 +5,7 @@
 #include "core/proposing/shortcut.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace siphonwright {
 namespace {
@@ -43,6 +44,18 @@ void countLeftOut(FoundHoses& found, const WaysLeftOut& left_out, HoseRole role)
               left_out.wrong_way);
 }
 
+/// A hose that leaves a level stub starts a little downwards from a port and upwards from a heater, so that
+/// neither a clip nor the ground a vehicle stands on makes it fall the wrong way. Own choice: 4 degrees, which
+/// a hose takes up at its stub.
+RouteEnd leaning(RouteEnd end, bool at_port, Vec3 up)
+{
+    constexpr double level = 0.1;
+    const double lean = std::tan(4 / 57.29577951308232);
+    if (std::abs(dot(end.outward, up)) < level)
+        end.outward = unit(end.outward + up * (at_port ? -lean : lean));
+    return end;
+}
+
 } // namespace
 
 std::optional<RouteEnd> routeEnd(const Sketch& sketch, const HoseEnd& end)
@@ -58,10 +71,12 @@ FoundHoses soundHoses(const Sketch& sketch, const Hose& like, PartRules& rules, 
                       const std::stop_token& stop)
 {
     FoundHoses out;
-    const std::optional<RouteEnd> from = routeEnd(sketch, like.from);
-    const std::optional<RouteEnd> to = routeEnd(sketch, like.to);
+    std::optional<RouteEnd> from = routeEnd(sketch, like.from);
+    std::optional<RouteEnd> to = routeEnd(sketch, like.to);
     if (!from || !to)
         return out;
+    from = leaning(*from, !like.from.port.empty(), rules.plumb().up());
+    to = leaning(*to, !like.to.port.empty(), rules.plumb().up());
     RouteWish route;
     route.role = like.role;
     route.radius_mm = leastRadius(sketch, like);

@@ -16,6 +16,19 @@ constexpr std::size_t places_refined = 2;
 constexpr std::size_t proofs_a_batch = 8;   ///< by key, and as many by flow
 constexpr std::size_t sites_searched_finely = 24;
 
+/// Are two layouts different enough to be shown side by side? Own choice: other ports, bore or turn, the heater
+/// 100 mm away, or 15 % more hose.
+bool differ(const Laid& loop, const HeaterSite& site, const Proposal& other)
+{
+    constexpr double apart_mm = 100;
+    constexpr double longer_share = 0.15;
+    const Vec3 place = loop.sketch.heater(other.heater)->position;
+    return site.supply.from.port != other.supply_port || site.return_.to.port != other.return_port ||
+           site.bore_mm != other.bore_mm || site.turned_deg != other.turned_deg ||
+           distance(place, other.heater_at) >= apart_mm - 1 ||
+           std::abs(loop.length_mm - other.length_mm) >= longer_share * other.length_mm;
+}
+
 /// Every place in the envelope's length within the grades on which it is sound.
 bool soundOver(const std::optional<SoundGrades>& sound, const Sketch& sketch)
 {
@@ -88,10 +101,13 @@ private:
     /// \return whether it was proved now
     bool prove(std::size_t index)
     {
-        if (std::find(done_.begin(), done_.end(), index) != done_.end())
+        const Laid& loop = search_.laid[index];
+        const HeaterSite& site = search_.sites[loop.site];
+        if (std::find(done_.begin(), done_.end(), index) != done_.end() ||
+            !std::all_of(out_.best_first.begin(), out_.best_first.end(),
+                         [&](const Proposal& other) { return differ(loop, site, other); }))
             return false;
         done_.push_back(index);
-        const Laid& loop = search_.laid[index];
         const Verified verified = verify(loop.sketch, loop.level, heater_, stop_);
         if (stop_.stop_requested())
             return true;
@@ -101,7 +117,7 @@ private:
         }
         if (out_.best_first.empty())
             out_.beside = verified.beside;
-        out_.best_first.push_back(proposalOf(loop, search_.sites[loop.site], verified));
+        out_.best_first.push_back(proposalOf(loop, site, verified));
         return true;
     }
 

@@ -42,8 +42,10 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures); ///< the heater's
 void addPartCures(const Case& of, std::vector<Cure>& cures);   ///< valves, clips, bores
 void addPortCures(const Case& of, std::vector<Cure>& cures);   ///< other ports, open ends
 
+/// How closely ways are looked for: over a grid too where the short list gives nothing, or not.
+enum class Ways { short_list, grid_too };
 /// Lay a hose anew between its ends (hose_search.h); false where no sound way is found.
-bool layAnew(Sketch& sketch, const Id& hose, const std::stop_token& stop);
+bool layAnew(Sketch& sketch, const Id& hose, Ways ways, const std::stop_token& stop);
 /// Lay both hoses of a heater anew.
 bool layBothAnew(Sketch& sketch, const Id& heater, const std::stop_token& stop);
 

@@ -197,13 +197,16 @@ std::optional<Fix> fixFor(const Sketch& sketch, const Analysis& analysis, const 
     addHeaterCures(of, cures);
     addPortCures(of, cures);
     const CureProof proof(analysis, finding);
-    for (const Bar bar : {Bar::clean, Bar::as_said})
+    for (const Bar bar : {Bar::clean, Bar::as_said}) {
+        if (bar == Bar::as_said && finding.severity < Severity::stop)
+            break; // the two bars are one
         for (const Cure& cure : cures) {
             if (stop.stop_requested())
                 return std::nullopt;
             if (std::optional<Fix> fix = Trial(of, cure, proof, bar).run())
                 return fix;
         }
+    }
     return std::nullopt;
 }
 

@@ -69,24 +69,51 @@ void addMove(const Case& of, const Heater& heater, Vec3 way, const std::string& 
         add(cures, refOf(heater), moved(of, heater.id, way, words, towards, along), {}, most_mm);
 }
 
+/// Plumb in the drawing plane, whatever the engine's mount; or level either way.
 void addTilts(const Case& of, const Heater& heater, std::vector<Cure>& cures)
 {
+    constexpr double degrees = 180 / 3.14159265358979323846;
+    constexpr double nearly_upright_deg = 45;
+    const Vec3 up = of.analysis.layout.plumb.up();
+    const double plumb_deg = std::round(std::atan2(up.x, up.z) * degrees * 10) / 10;
     for (const Along along : {Along::nothing, Along::hoses_anew})
         add(cures, refOf(heater),
-                         [along, id = heater.id, stop = of.stop](Sketch& sketch, double tilt_deg, Message& text) {
-                             Heater* turned = byId(sketch.heaters, id);
-                             if (!turned)
-                                 return false;
-                             turned->tilt_deg = tilt_deg;
-                             const bool upright = orientationOf(*turned) == Orientation::vertical;
-                             const std::string how =
-                                 upright ? "Set {a} upright" : "Lay {a} level, turned by {0}";
-                             text = {how + ending(along), {{tilt_deg, Unit::degree}}, {nameOfHeater(*turned)}};
-                             if (upright)
-                                 text.quantities.clear();
-                             return takeAlong(sketch, id, along, {}, stop);
-                         },
-                         {0, 90, -90});
+            [along, id = heater.id, stop = of.stop](Sketch& sketch, double tilt_deg, Message& text) {
+                Heater* turned = byId(sketch.heaters, id);
+                if (!turned)
+                    return false;
+                turned->tilt_deg = tilt_deg;
+                const char* how = std::abs(tilt_deg) < nearly_upright_deg ? "Set {a} upright"
+                                  : tilt_deg > 0                          ? "Lay {a} level, its top to the right"
+                                                                          : "Lay {a} level, its top to the left";
+                text = {std::string(how) + ending(along), {}, {nameOfHeater(*turned)}};
+                return takeAlong(sketch, id, along, {}, stop);
+            },
+            {0, plumb_deg, 90, -90});
+}
+
+/// To another place near by, with both hoses laid anew: for what no route mends where the heater is.
+void addOtherPlaces(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+{
+    const std::vector<double> steps_mm = {50, 100, 200, 300};
+    const Id& id = heater.id;
+    const auto to = [&](Vec3 way, const char* words) {
+        add(cures, refOf(heater), moved(of, id, way, words, {}, Along::hoses_anew), steps_mm);
+    };
+    to({0, 0, -1}, "Lower {a} by {0}");
+    to({-1, 0, 0}, "Move {a} to the left by {0}");
+    to({1, 0, 0}, "Move {a} to the right by {0}");
+    to({0, -1, 0}, "Move {a} towards you by {0}");
+    to({0, 1, 0}, "Move {a} away from you by {0}");
+}
+
+/// The filler or surge tank with its levels.
+Change tankRaised()
+{
+    return [](Sketch& sketch, double amount_mm, Message& text) {
+        text = {"Raise the filler or surge tank by {0}, and fill to match.", {{amount_mm, Unit::mm}}, {}};
+        return move(sketch, {PartKind::tank, {}, 0}, {0, 0, amount_mm});
+    };
 }
 
 Change toFrame(const Id& id)
@@ -139,7 +166,16 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
     const bool of_heater = of.finding.part.kind == PartKind::heater;
     if (isOneOf(rule, {"heater-drop", "supply-rises"}) || (rule == "above-coolant-level" && of_heater))
         addMove(of, *heater, up * -1.0, "Lower {a} by {0}", cures);
-    if (rule == "ground-clearance" && of_heater)
+    if (of.finding.severity > Severity::advice &&
+        isOneOf(rule, {"supply-high-point", "return-high-point", "return-dip", "return-slope", "keep-clear",
+                       "bend-does-not-fit", "bend-too-tight"}) &&
+        !of_heater)
+        addOtherPlaces(of, *heater, cures);
+    if (rule == "supply-dip")
+        addMove(of, *heater, up * -1.0, "Lower {a} by {0}", cures);
+    if (rule == "above-coolant-level" && of.sketch.tank)
+        add(cures, {PartKind::tank, {}, 0}, tankRaised(), {}, 1000);
+    if (rule == "ground-clearance")
         addMove(of, *heater, up, "Raise {a} by {0}", cures);
     if (rule == "heater-under-return") {
         addTowardsReturn(of, *heater, cures);
@@ -161,7 +197,10 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
                              return layBothAnew(sketch, id, stop);
                          },
                          {0});
-        addMove(of, *heater, up * -1.0, "Lower {a} by {0}", cures);
+        // Each amount is proved, so there are few.
+        for (const Along along : {Along::next_bends, Along::hoses_anew})
+            add(cures, refOf(*heater), moved(of, heater->id, up * -1.0, "Lower {a} by {0}", {}, along),
+                {50, 100, 200});
     }
 }
 

@@ -253,11 +253,12 @@ Change toTheSide(const Case& of, const ResolvedHose& hose, Vec3 way)
 
 Change anew(const Case& of, const Id& hose)
 {
-    return [hose, stop = of.stop](Sketch& sketch, double, Message& words) {
-        if (!layAnew(sketch, hose, stop))
+    const Ways ways = of.finding.severity == Severity::advice ? Ways::short_list : Ways::grid_too;
+    return [hose, ways, stop = of.stop](Sketch& sketch, double, Message& words) {
+        if (!layAnew(sketch, hose, ways, stop))
             return false;
         const Hose& laid = *sketch.hose(hose);
-        words = {"Lay {a} anew, straight out of both ends and with {0} bends, as drawn.",
+        words = {"Lay {a} anew: straight out of both ends, with {0} bends.",
                  {{static_cast<double>(laid.points.size()), Unit::none}},
                  {nameOfHose(laid)}};
         return true;
@@ -272,7 +273,7 @@ Change elbowTurned(const Case& of, const Id& hose, const Id& port, const Directi
         if (!turned || !turned->stub.elbow)
             return false;
         turned->stub.elbow->direction = to;
-        if (!layAnew(sketch, hose, stop))
+        if (!layAnew(sketch, hose, Ways::short_list, stop))
             return false;
         words = {"Turn the elbow on {a} so that it leads down by {0}, and lay {b} anew from there.",
                  {{-to.elevation_deg, Unit::degree}},
@@ -366,7 +367,7 @@ bool isOneOf(const std::string& rule, std::initializer_list<std::string_view> ru
     return std::find(rules.begin(), rules.end(), rule) != rules.end();
 }
 
-bool layAnew(Sketch& sketch, const Id& hose, const std::stop_token& stop)
+bool layAnew(Sketch& sketch, const Id& hose, Ways ways, const std::stop_token& stop)
 {
     Shared<Hose>* shared = byId(sketch.hoses, hose);
     if (!shared)
@@ -376,6 +377,8 @@ bool layAnew(Sketch& sketch, const Id& hose, const std::stop_token& stop)
     HoseWish wish;
     wish.how_many = 1;
     for (const bool fine : {false, true}) {
+        if (fine && ways == Ways::short_list)
+            break;
         wish.fine = fine;
         const FoundHoses found = soundHoses(sketch, **shared, rules, wish, stop);
         if (found.hoses.empty())
@@ -392,7 +395,7 @@ bool layBothAnew(Sketch& sketch, const Id& heater, const std::stop_token& stop)
     const std::vector<Shared<Hose>> hoses = sketch.hoses;
     for (const Shared<Hose>& hose : hoses)
         if (hose->from.heater == heater || hose->to.heater == heater) {
-            if (!layAnew(sketch, hose->id, stop))
+            if (!layAnew(sketch, hose->id, Ways::short_list, stop))
                 return false;
             any = true;
         }

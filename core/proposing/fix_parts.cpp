@@ -149,7 +149,7 @@ Change onStockBore(const Case& of, std::vector<Id> hoses, bool anew)
                 putOnBore(hose, bore_mm);
                 widenBends(sketch, hose);
             });
-            if (anew && !layAnew(sketch, id, stop))
+            if (anew && !layAnew(sketch, id, Ways::short_list, stop))
                 return false;
         }
         words = {"Use hose of {0} bore for {a}, with hose ends and valves to match",
@@ -225,9 +225,11 @@ void addBoreCures(const Case& of, std::vector<Cure>& cures)
             const double bore_mm = of.sketch.hose(id)->bore_mm.value.value_or(0);
             least_mm = least_mm > 0 ? std::min(least_mm, bore_mm) : bore_mm;
         }
+        std::vector<double> larger = stockBores(least_mm, true);
+        larger.resize(std::min<std::size_t>(larger.size(), 2)); // each is proved
         for (const bool anew : {false, true})
             if (!hoses.empty())
-                add(cures, hoseRef(hoses.front()), onStockBore(of, hoses, anew), stockBores(least_mm, true));
+                add(cures, hoseRef(hoses.front()), onStockBore(of, hoses, anew), larger);
     }
 }
 

@@ -34,7 +34,7 @@ Change onOtherPort(const Case& of, const Id& hose, const Id& from_port, const Id
         words = {"Take {a} instead of {b}, and lay {c} anew from there.",
                  {},
                  {nameOfPort(*taken), nameOfPort(*left), nameOfHose(**shared)}};
-        return layAnew(sketch, hose, stop);
+        return layAnew(sketch, hose, Ways::short_list, stop);
     };
 }
 
@@ -120,7 +120,7 @@ Change connected(const Case& of, const Id& hose, std::size_t end, const HoseEnd&
         words = {anew ? "Connect {a} to {b}, and lay it anew." : "Connect {a} to {b}.",
                  {},
                  {nameOfHose(*sketch.hose(hose)), name}};
-        return !anew || layAnew(sketch, hose, stop);
+        return !anew || layAnew(sketch, hose, Ways::short_list, stop);
     };
 }
 
@@ -175,8 +175,70 @@ Change hoseAdded(const Case& of, const Id& heater, HoseRole role, const Id& port
                                           : "Lay a return hose from {b} to {a}.",
                  {},
                  {nameOfPort(*sketch.port(port)), nameOfHeater(*sketch.heater(heater))}};
-        return layAnew(sketch, added, stop);
+        return layAnew(sketch, added, Ways::grid_too, stop);
     };
+}
+
+/// Both hoses of a heater that has none.
+Change loopAdded(const Case& of, const Id& heater, const Id& supply, const Id& back)
+{
+    return [=, first = hoseAdded(of, heater, HoseRole::supply, supply),
+            second = hoseAdded(of, heater, HoseRole::return_, back)](Sketch& sketch, double, Message& words) {
+        Message ignored;
+        if (supply == back || !first(sketch, 0, ignored) || !second(sketch, 0, ignored))
+            return false;
+        words = {"Lay a supply hose from {a} and a return hose to {b}, both on {c}.",
+                 {},
+                 {nameOfPort(*sketch.port(supply)), nameOfPort(*sketch.port(back)),
+                  nameOfHeater(*sketch.heater(heater))}};
+        return true;
+    };
+}
+
+/// A hose on nothing, on a port and on the heater.
+Change bothConnected(const Case& of, const Id& hose, HoseRole role, const Id& port, const Id& heater)
+{
+    return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
+        HoseEnd at_port;
+        at_port.port = port;
+        HoseEnd at_heater;
+        at_heater.heater = heater;
+        at_heater.nozzle = role == HoseRole::supply ? NozzleKind::inlet : NozzleKind::outlet;
+        const std::size_t engine_end = role == HoseRole::supply ? 0 : 1;
+        if (!connect(sketch, hose, engine_end, at_port) || !connect(sketch, hose, 1 - engine_end, at_heater))
+            return false;
+        byId(sketch.ports, port)->role = role == HoseRole::supply ? PortRole::supply : PortRole::return_;
+        words = {"Connect {a} to {b} and {c}, and lay it anew.",
+                 {},
+                 {nameOfHose(*sketch.hose(hose)), nameOfPort(*sketch.port(port)),
+                  nameOfHeater(*sketch.heater(heater))}};
+        return layAnew(sketch, hose, Ways::grid_too, stop);
+    };
+}
+
+void addBothEnds(const Case& of, const Hose& hose, std::vector<Cure>& cures)
+{
+    const PortRole wanted = hose.role == HoseRole::supply ? PortRole::supply : PortRole::return_;
+    const NozzleKind nozzle = hose.role == HoseRole::supply ? NozzleKind::inlet : NozzleKind::outlet;
+    for (const Heater& heater : of.sketch.heaters)
+        for (const Port* port : freePorts(of.sketch, wanted))
+            if (nozzleFree(of.sketch, heater.id, nozzle))
+                add(cures, refOf(hose), bothConnected(of, hose.id, hose.role, port->id, heater.id), {0});
+}
+
+/// A heater without hoses, or with a hose of its own on the wrong nozzle.
+void addWholeLoops(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+{
+    for (const Shared<Hose>& hose : of.sketch.hoses) {
+        const std::size_t heater_end = hose->role == HoseRole::supply ? 1 : 0;
+        addConnections(of, *hose, heater_end, cures);
+    }
+    if (!nozzleFree(of.sketch, heater.id, NozzleKind::inlet) ||
+        !nozzleFree(of.sketch, heater.id, NozzleKind::outlet))
+        return;
+    for (const Port* supply : freePorts(of.sketch, PortRole::supply))
+        for (const Port* back : freePorts(of.sketch, PortRole::return_))
+            add(cures, refOf(heater), loopAdded(of, heater.id, supply->id, back->id), {0});
 }
 
 void addMissingHoses(const Case& of, const Heater& heater, std::vector<Cure>& cures)
@@ -206,9 +268,12 @@ void addPortCures(const Case& of, std::vector<Cure>& cures)
     if (const Hose* hose = of.sketch.hose(finding.part.id)) {
         addConnections(of, *hose, finding.part.index, cures);
         addConnections(of, *hose, 1 - std::min<std::size_t>(finding.part.index, 1), cures);
+        addBothEnds(of, *hose, cures);
     }
     if (const Heater* heater = of.sketch.heater(finding.part.id))
         addMissingHoses(of, *heater, cures);
+    if (const Heater* heater = of.sketch.heater(finding.part.id))
+        addWholeLoops(of, *heater, cures);
 }
 
 } // namespace siphonwright

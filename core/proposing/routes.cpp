@@ -5,11 +5,19 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 
 namespace siphonwright {
 namespace {
 
-constexpr std::array legs_mm = {45.0, 70.0, 100.0, 150.0, 220.0, 320.0, 450.0, 650.0};
+/// Straight out of a stub, in bend radii: 1.02 lets a square bend follow at once.
+constexpr std::array legs_in_radii = {0.45, 0.7, 1.02, 1.5, 2.2, 3.2, 4.5, 6.5};
+constexpr std::array fine_legs_in_radii = {0.45, 0.6, 0.8, 1.02, 1.25, 1.55, 1.9, 2.3, 2.8, 3.5, 4.5, 6.5};
+
+std::span<const double> legsOf(const RouteWish& wish)
+{
+    return wish.fine ? std::span<const double>(fine_legs_in_radii) : std::span<const double>(legs_in_radii);
+}
 constexpr double slope_of_level_legs = 1.0 / 12; ///< own choice: over a grade of 3 % and the rule's 1 in 50
 constexpr double round_area_mm = 15;             ///< past an area's clearance, own choice
 /// How far off its stub a hose may start: less than the 15 degrees from which on it kinks.
@@ -195,16 +203,17 @@ std::vector<HoseWay> waysBetween(const RouteEnd& from, const RouteEnd& to, const
                              WaysLeftOut& left_out, const std::stop_token& stop)
 {
     Gathering gathering{from, to, wish, left_out, {}};
-    for (const double leg_mm : legs_mm) {
+    for (const double radii : legsOf(wish)) {
+        const double leg_mm = radii * wish.radius_mm;
         gathering.look(cornersOf({from.stop, from.stop + from.outward * leg_mm, to.stop}));
         gathering.look(cornersOf({from.stop, to.stop + to.outward * leg_mm, to.stop}));
     }
-    for (const double from_mm : legs_mm)
-        for (const double to_mm : legs_mm) {
+    for (const double from_radii : legsOf(wish))
+        for (const double to_radii : legsOf(wish)) {
             if (stop.stop_requested())
                 return {};
-            const Vec3 p = from.stop + from.outward * from_mm;
-            const Vec3 q = to.stop + to.outward * to_mm;
+            const Vec3 p = from.stop + from.outward * (from_radii * wish.radius_mm);
+            const Vec3 q = to.stop + to.outward * (to_radii * wish.radius_mm);
             gathering.look(cornersOf({from.stop, p, q, to.stop}));
             if (!rightWay(cornersOf({from.stop, p}), wish) || !rightWay(cornersOf({q, to.stop}), wish))
                 if (wish.role == HoseRole::return_)

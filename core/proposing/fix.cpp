@@ -56,26 +56,53 @@ enum class Bar {
     as_said ///< nothing as severe as what it cures
 };
 
+/// Faults as they are headed: what goes under a fault that was there before is no new one.
+std::vector<Finding> heads(std::vector<Finding> faults)
+{
+    for (Finding& fault : faults)
+        fault.details.clear();
+    return faults;
+}
+
+/// Grades of a sketch's envelope in 5 x 3, and the one on which it usually stands.
+std::vector<Grade> envelopeOf(const Site& site)
+{
+    std::vector<Grade> out = {{site.grade_along_percent, site.grade_across_percent}};
+    for (const double across : {-1.0, 0.0, 1.0})
+        for (const double along : {-1.0, -0.5, 0.0, 0.5, 1.0})
+            out.push_back({along * site.envelope_along_percent, across * site.envelope_across_percent});
+    return out;
+}
+
 /// Looks at changed drawings.
 class CureProof {
 public:
     CureProof(const Analysis& analysis, const Finding& finding)
-        : finding_(finding), before_(apart(analysis.findings)), has_proof_(analysis.proof.has_value())
+        : finding_(finding),
+          before_(apart(analysis.findings)),
+          heads_before_(heads(analysis.findings)),
+          has_proof_(analysis.proof.has_value())
     {
         const Rule* rule = ruleById(finding.rule);
-        needs_proof_ = finding.only_on_grade || !rule || rule->needs == Needs::filling ||
-                       rule->needs == Needs::warm_up;
+        by_proof_ = !rule || rule->needs == Needs::filling || rule->needs == Needs::warm_up;
+        on_grade_ = finding.only_on_grade.has_value();
     }
 
+    /// What each amount is tried by: the live analysis, with geometry alone on the grades.
     bool quick(const Sketch& changed, Bar bar, const std::stop_token& stop) const
     {
-        return needs_proof_ ? proven(changed, bar, stop) : holds(apart(analyse(changed).findings), bar);
+        if (by_proof_)
+            return proven(changed, bar, stop);
+        const Analysis level = analyse(changed);
+        if (!on_grade_)
+            return gone(level) && nothingCame(level, bar);
+        return nothingCame(level, bar) && goneOnGrades(changed, level, stop);
     }
 
     /// As far as the drawing's own analysis went.
     bool whole(const Sketch& changed, Bar bar, const std::stop_token& stop) const
     {
-        return needs_proof_ || !has_proof_ || proven(changed, bar, stop);
+        return by_proof_ || (!has_proof_ && !on_grade_) || proven(changed, bar, stop);
     }
 
 private:
@@ -83,28 +110,51 @@ private:
     {
         Analysis level = analyse(changed);
         std::optional<Proof> proof = prove(changed, level, {}, stop);
-        return proof && holds(apart(withProof(std::move(level), std::move(*proof)).findings), bar);
+        if (!proof)
+            return false;
+        level = withProof(std::move(level), std::move(*proof));
+        return gone(level) && nothingCame(level, bar);
     }
 
-    bool holds(const std::vector<Finding>& after, Bar bar) const
+    bool gone(const Analysis& after) const
     {
-        if (countOf(after, finding_, Severity::advice) >= countOf(before_, finding_, Severity::advice))
-            return false;
+        return countOf(apart(after.findings), finding_, Severity::advice) <
+               countOf(before_, finding_, Severity::advice);
+    }
+
+    bool goneOnGrades(const Sketch& changed, const Analysis& level, const std::stop_token& stop) const
+    {
+        const std::vector<Grade> grades = envelopeOf(changed.site);
+        return std::none_of(grades.begin(), grades.end(), [&](Grade grade) {
+            if (stop.stop_requested())
+                return true;
+            const Layout tilted = resolve(changed, plumbOf(changed, grade), &level.layout);
+            const std::vector<Finding> found = judge(changed, tilted, {}, RuleSet::over_grades).findings;
+            // On a grade a finding is one severity lower, so that advice is none.
+            return countOf(found, finding_, Severity::caution) > 0;
+        });
+    }
+
+    bool nothingCame(const Analysis& analysis, Bar bar) const
+    {
+        const std::vector<Finding> after = heads(analysis.findings);
         const Severity least =
             bar == Bar::clean ? std::min(finding_.severity, Severity::caution) : finding_.severity;
+        const bool headed = countOf(heads_before_, finding_, least) > 0 && !on_grade_;
         return std::none_of(after.begin(), after.end(), [&](const Finding& kind) {
             if (kind.severity < least)
                 return false;
-            const std::size_t cured =
-                sameKind(kind, finding_) && finding_.severity >= least ? std::size_t{1} : std::size_t{0};
-            return countOf(after, kind, least) + cured > countOf(before_, kind, least);
+            const std::size_t cured = headed && sameKind(kind, finding_) ? std::size_t{1} : std::size_t{0};
+            return countOf(after, kind, least) + cured > countOf(heads_before_, kind, least);
         });
     }
 
     const Finding& finding_;
     std::vector<Finding> before_;
+    std::vector<Finding> heads_before_;
     bool has_proof_ = false;
-    bool needs_proof_ = false;
+    bool by_proof_ = false;
+    bool on_grade_ = false;
 };
 
 /// Tries one cure.
@@ -116,11 +166,19 @@ public:
 
     std::optional<Fix> run()
     {
-        const std::optional<double> amount = cure_.amounts.empty() ? smallest() : firstOf(cure_.amounts);
-        std::optional<Fix> fix = amount ? changed(*amount) : std::nullopt;
-        if (!fix || !proof_.whole(fix->sketch, bar_, case_.stop))
+        const bool graded = cure_.amounts.empty();
+        const std::optional<double> amount = graded ? smallest() : firstOf(cure_.amounts);
+        if (!amount)
             return std::nullopt;
-        return fix;
+        // What is enough for the drawing may be too little once it is filled and tilted.
+        for (const double more : {1.0, 1.5, 2.5}) {
+            if (more > 1 && (!graded || !works(std::ceil(*amount * more))))
+                break;
+            std::optional<Fix> fix = changed(more > 1 ? std::ceil(*amount * more) : *amount);
+            if (fix && proof_.whole(fix->sketch, bar_, case_.stop))
+                return fix;
+        }
+        return std::nullopt;
     }
 
 private:

@@ -168,7 +168,7 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
         addMove(of, *heater, up * -1.0, "Lower {a} by {0}", cures);
     if (of.finding.severity > Severity::advice &&
         isOneOf(rule, {"supply-high-point", "return-high-point", "return-dip", "return-slope", "keep-clear",
-                       "bend-does-not-fit", "bend-too-tight"}) &&
+                       "bend-does-not-fit", "bend-too-tight", "no-slack"}) &&
         !of_heater)
         addOtherPlaces(of, *heater, cures);
     if (rule == "supply-dip")
@@ -188,7 +188,7 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
     if (rule == "mounted-on-engine")
         add(cures, refOf(*heater), toFrame(heater->id), {0});
     if (isOneOf(rule, {"stalled", "reverse-circulation", "outlet-over-limit", "boiling-margin", "cycles-over-4",
-                       "air-locked"})) {
+                       "air-locked", "chamber-not-full"})) {
         add(cures, refOf(*heater),
                          [id = heater->id, stop = of.stop](Sketch& sketch, double, Message& text) {
                              text = {"Lay both hoses of {a} anew, straight out of their ends.",

@@ -52,8 +52,8 @@ std::size_t countOf(const std::vector<Finding>& list, const Finding& kind, Sever
 
 /// How much a cure may bring with it.
 enum class Bar {
-    clean,  ///< no new stop, no new caution; a cured advice brings no advice
-    as_said ///< nothing as severe as what it cures
+    clean,  ///< no new stop, no new caution; a cured advice brings no advice; nothing of its kind is left
+    as_said ///< nothing as severe as what it cures; of a stop or caution an advice may be left
 };
 
 /// Faults as they are headed: what goes under a fault that was there before is no new one.
@@ -95,7 +95,7 @@ public:
             return proven(changed, bar, stop);
         const Analysis level = analyse(changed);
         if (!on_grade_)
-            return gone(level) && nothingCame(level, bar);
+            return gone(level, bar) && nothingCame(level, bar);
         return nothingCame(level, bar) && goneOnGrades(changed, level, stop);
     }
 
@@ -113,13 +113,15 @@ private:
         if (!proof)
             return false;
         level = withProof(std::move(level), std::move(*proof));
-        return gone(level) && nothingCame(level, bar);
+        return gone(level, bar) && nothingCame(level, bar);
     }
 
-    bool gone(const Analysis& after) const
+    /// A stop or caution may leave an advice of its kind: a larger hose on a smaller port steps down there.
+    bool gone(const Analysis& after, Bar bar) const
     {
-        return countOf(apart(after.findings), finding_, Severity::advice) <
-               countOf(before_, finding_, Severity::advice);
+        const Severity least =
+            bar == Bar::clean ? Severity::advice : std::min(finding_.severity, Severity::caution);
+        return countOf(apart(after.findings), finding_, least) < countOf(before_, finding_, least);
     }
 
     bool goneOnGrades(const Sketch& changed, const Analysis& level, const std::stop_token& stop) const
@@ -256,7 +258,7 @@ std::optional<Fix> fixFor(const Sketch& sketch, const Analysis& analysis, const 
     addPortCures(of, cures);
     const CureProof proof(analysis, finding);
     for (const Bar bar : {Bar::clean, Bar::as_said}) {
-        if (bar == Bar::as_said && finding.severity < Severity::stop)
+        if (bar == Bar::as_said && finding.severity == Severity::advice)
             break; // the two bars are one
         for (const Cure& cure : cures) {
             if (stop.stop_requested())

@@ -263,6 +263,12 @@ void addPortCures(const Case& of, std::vector<Cure>& cures)
         if (isOneOf(finding.rule, {"ports-too-close", "sensor-near-return", "bank-not-crossed"}))
             addPartnersPorts(of, *port, cures);
     }
+    if (isOneOf(finding.rule, {"supply-rises", "return-dip", "return-high-point", "supply-high-point",
+                               "return-slope", "heater-under-return"}))
+        if (const ResolvedHose* hose = of.hose())
+            for (const HoseEnd* end : {&(*hose)->hose->from, &(*hose)->hose->to})
+                if (const Port* port = of.sketch.port(end->port))
+                    addOtherPorts(of, *port, cures);
     if (!isOneOf(finding.rule, {"hose-open-end", "hose-not-connected"}))
         return;
     if (const Hose* hose = of.sketch.hose(finding.part.id)) {

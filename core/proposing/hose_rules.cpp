@@ -12,7 +12,7 @@ struct Asked {
     bool without_heaters; ///< it asks heaters too, which are sound by now
 };
 constexpr std::array hose_rules = {
-    Asked{"bend-does-not-fit", false},   Asked{"bend-too-tight", false},
+    Asked{"heater-under-return", false}, Asked{"bend-does-not-fit", false}, Asked{"bend-too-tight", false},
     Asked{"supply-high-point", false},   Asked{"return-high-point", false},
     Asked{"return-dip", false},          Asked{"supply-rises", false},
     Asked{"return-slope", false},        Asked{"no-slack", false},

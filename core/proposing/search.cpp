@@ -112,7 +112,7 @@ void Search::addSites(const std::vector<Vec3>& at)
 
 void Search::spread()
 {
-    addSites(placesIn(options_, *sketch_.heater(heater_)));
+    addSites(placesIn(sketch_, options_, *sketch_.heater(heater_)));
     std::stable_sort(sites.begin(), sites.end(),
                      [](const HeaterSite& a, const HeaterSite& b) { return a.least_price < b.least_price; });
 }

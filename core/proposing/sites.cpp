@@ -1,5 +1,6 @@
 #include "core/proposing/sites.h"
 
+#include "core/checks/rules.h"
 #include "core/layout/route.h"
 #include "core/proposing/hose_search.h"
 #include "core/proposing/lay.h"
@@ -133,12 +134,12 @@ struct Grid {
     Vec3 step;
     int x = 1;
     int y = 1;
-    int z = 1;
 };
 
 Grid gridOf(const HangingSpace& space)
 {
     constexpr double coarse_mm = 150;
+    constexpr double height_step_mm = 80;
     const auto places = [](double width_mm, int most) {
         return std::clamp(static_cast<int>(std::ceil(width_mm / coarse_mm - 1e-9)) + 1, 1, most);
     };
@@ -146,10 +147,66 @@ Grid gridOf(const HangingSpace& space)
     Grid grid;
     grid.x = wide.x > 1 ? places(wide.x, 6) : 1;
     grid.y = wide.y > 1 ? places(wide.y, 3) : 1;
-    grid.z = wide.z > 1 ? places(wide.z, 5) : 1;
-    grid.step = {wide.x / std::max(1, grid.x - 1), wide.y / std::max(1, grid.y - 1),
-                 wide.z / std::max(1, grid.z - 1)};
+    grid.step = {wide.x / std::max(1, grid.x - 1), wide.y / std::max(1, grid.y - 1), height_step_mm};
     return grid;
+}
+
+std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch)
+{
+    if (switchedOff(rule, sketch))
+        return std::nullopt;
+    const Limits limits = limitsOf(*ruleById(rule), sketch);
+    return limits.caution ? limits.caution : limits.stop;
+}
+
+struct Heights {
+    double least_mm = 0;
+    double most_mm = 0;
+};
+
+/// Heights of the heater's centre over a point in plan that the rules leave, within the space's.
+Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const HangingSpace& space)
+{
+    Sketch placed;
+    placed.engine = sketch.engine;
+    placed.heaters = {heater};
+    placed.heaters.front().position = plan;
+    const Plumb plumb = plumbOf(sketch);
+    const Layout layout = resolve(placed, plumb);
+    const HeaterHeights& own = layout.heaters.front();
+    Heights out{space.least.z, space.most.z};
+    const std::optional<double> drop_mm =
+        heater.manual_min_drop_mm.known() ? heater.manual_min_drop_mm.value : cautionOf("heater-drop", sketch);
+    if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
+        out.most_mm = std::min(out.most_mm,
+                               plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) / plumb.up().z);
+    const std::optional<double> over_mm = cautionOf("ground-clearance", sketch);
+    if (over_mm && sketch.ground_z_mm)
+        out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) + *over_mm -
+                                                        own.body_bottom_mm) /
+                                                           plumb.up().z);
+    return out;
+}
+
+/// Heights to try: off both limits by the building margin where there is room, every 80 mm or less.
+std::vector<double> heightsIn(Heights left)
+{
+    constexpr double apart_mm = 80;
+    constexpr int most = 4;
+    const double wide_mm = left.most_mm - left.least_mm;
+    const double off_mm = std::min(building_margin_mm, wide_mm / 2);
+    const double room_mm = wide_mm - 2 * off_mm;
+    const int count = room_mm > 1 ? std::clamp(static_cast<int>(std::ceil(room_mm / apart_mm)) + 1, 2, most) : 1;
+    std::vector<double> out;
+    for (int i = 0; i < count; ++i)
+        out.push_back(left.least_mm + off_mm + (count > 1 ? room_mm * i / (count - 1) : room_mm / 2));
+    return out;
+}
+
+bool inside(const HangingSpace& space, Vec3 p)
+{
+    return p.x >= space.least.x && p.x <= space.most.x && p.y >= space.least.y && p.y <= space.most.y &&
+           p.z >= space.least.z && p.z <= space.most.z;
 }
 
 } // namespace
@@ -203,17 +260,24 @@ std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options
     return bores;
 }
 
-std::vector<Vec3> placesIn(const ProposeOptions& options, const Heater& heater)
+std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, const Heater& heater)
 {
     if (!options.space)
         return {heater.position};
-    const Grid grid = gridOf(*options.space);
+    const HangingSpace& space = *options.space;
+    const Grid grid = gridOf(space);
     std::vector<Vec3> places;
+    if (inside(space, heater.position))
+        places.push_back(heater.position);
     for (int i = 0; i < grid.x; ++i)
-        for (int j = 0; j < grid.y; ++j)
-            for (int k = 0; k < grid.z; ++k)
-                places.push_back(options.space->least +
-                                 Vec3{grid.step.x * i, grid.step.y * j, grid.step.z * k});
+        for (int j = 0; j < grid.y; ++j) {
+            const Vec3 plan = space.least + Vec3{grid.step.x * i, grid.step.y * j, 0};
+            Heights left = heightsLeft(sketch, heater, plan, space);
+            if (left.least_mm > left.most_mm)
+                left = {space.least.z, space.most.z};
+            for (const double z : heightsIn(left))
+                places.push_back({plan.x, plan.y, z});
+        }
     return places;
 }
 
@@ -223,16 +287,10 @@ std::vector<Vec3> placesRound(const ProposeOptions& options, Vec3 place)
     if (!options.space)
         return out;
     const Vec3 half = gridOf(*options.space).step * 0.5;
-    const Vec3& least = options.space->least;
-    const Vec3& most = options.space->most;
     for (const Vec3& off : {Vec3{half.x, 0, 0}, Vec3{-half.x, 0, 0}, Vec3{0, half.y, 0}, Vec3{0, -half.y, 0},
-                            Vec3{0, 0, half.z}, Vec3{0, 0, -half.z}}) {
-        const Vec3 p = place + off;
-        const bool inside = p.x >= least.x && p.x <= most.x && p.y >= least.y && p.y <= most.y &&
-                            p.z >= least.z && p.z <= most.z;
-        if (inside && length(off) > 1)
-            out.push_back(p);
-    }
+                            Vec3{0, 0, half.z}, Vec3{0, 0, -half.z}})
+        if (inside(*options.space, place + off) && length(off) > 1)
+            out.push_back(place + off);
     return out;
 }
 

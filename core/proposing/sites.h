@@ -39,8 +39,10 @@ std::vector<PortPair> portPairs(const Sketch& sketch, const Id& heater, std::vec
 /// narrowest opening allows.
 std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 
-/// Places in the space, a coarse grid of at most 6 x 3 x 5; the drawn place alone without a space.
-std::vector<Vec3> placesIn(const ProposeOptions& options, const Heater& heater);
+/// Places in the space: a coarse grid of at most 6 x 3 in plan, and at most 4 heights between what the rules on
+/// the ground and on the jacket leave there (all of the space's height where they leave none); and the drawn
+/// place where it lies inside. The drawn place alone without a space.
+std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 /// Places round one, half a step of the coarse grid away, inside the space.
 std::vector<Vec3> placesRound(const ProposeOptions& options, Vec3 place);
 

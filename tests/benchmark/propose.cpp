@@ -44,7 +44,7 @@ void time(const std::string& name, const Sketch& sketch)
                 analyse_us, fixed_us, fixed_us / analyse_us, found.places);
     print(found);
     const Vec3 at = sketch.heaters.front().position;
-    options.space = HangingSpace{at - Vec3{300, 100, 100}, at + Vec3{300, 100, 100}};
+    options.space = HangingSpace{at - Vec3{200, 100, 75}, at + Vec3{200, 100, 75}};
     const double moved_us = timing::median_us(1, [&] { found = propose(sketch, options); });
     std::printf("%-24s heater in a space: propose %10.0f us, %7.0f times analyse, %zu places\n", "", moved_us,
                 moved_us / analyse_us, found.places);

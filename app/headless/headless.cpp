@@ -36,7 +36,6 @@ QString usage()
         "siphonwright fill FILE [--json] [--frames DIR]\n"
         "                                          tell how it fills and what air stays; --frames: as\n"
         "                                          numbered pictures, moment-0001.png and so on\n"
-        "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
         "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
         "                                          list the parts, cuts and what is not priced\n"
         "siphonwright diagnose FILE [--json]       judge its readings and say what explains them\n"

@@ -53,6 +53,7 @@ bool leftOut(const WaterQuality& water)
 bool leftOut(const CoolantPlan& plan)
 {
     return plan == CoolantPlan{};
+}
 /// A checklist nobody has begun.
 bool leftOut(const Checklist& checklist)
 {

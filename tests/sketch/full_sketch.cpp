@@ -214,7 +214,6 @@ Sketch fullSketch()
     sketch.plan = {-20, 40, 8};
     sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}, 15};
     sketch.survey = fullSurvey();
-    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}};
     sketch.supply = {240,  3,  "10 AWG", ConductorMaterial::aluminium, 35,
                      0.31, 10, 4,        {{-12.5, 30}, {-25, 12}}};
     sketch.coolant_plan = {50, 38, 22, {12, 15, 90, 180, 7.4}};

@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace siphonwright::sizing {
@@ -59,7 +60,6 @@ void FigureTable::show(const Figures& figures)
             own.setBold(figure.wrong || text.startsWith(QStringLiteral("▲")));
             if (column == 0 && linked) {
                 own.setUnderline(true);
-                cell->setForeground(palette().link());
             }
             cell->setFont(own);
             cell->setToolTip(linked && column == 0 ? tr("Click to see on the drawing where it comes from")
@@ -68,15 +68,31 @@ void FigureTable::show(const Figures& figures)
             setItem(row, column, cell);
         }
     }
+    inkLinks();
     fitColumns();
     setVisible(!figures.rows.empty());
+}
+
+/// Light and dark have links of their own.
+void FigureTable::inkLinks()
+{
+    for (int row = 0; row < rowCount(); ++row)
+        if (parts_[static_cast<std::size_t>(row)].kind != PartKind::nothing)
+            item(row, 0)->setForeground(palette().link());
+}
+
+void FigureTable::changeEvent(QEvent* event)
+{
+    QTableWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        inkLinks();
 }
 
 /// As wide as their texts where there is room; else the last column takes what is left, and wraps.
 void FigureTable::fitColumns()
 {
+    horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
-    horizontalHeader()->setStretchLastSection(true);
     int wanted = 0;
     for (int column = 0; column + 1 < columnCount(); ++column)
         wanted += columnWidth(column);
@@ -84,6 +100,9 @@ void FigureTable::fitColumns()
     if (columnCount() > 0 && columnCount() <= 3 && wanted > room * 6 / 10)
         for (int column = 0; column + 1 < columnCount(); ++column)
             setColumnWidth(column, columnWidth(column) * room * 6 / 10 / std::max(1, wanted));
+    horizontalHeader()->setStretchLastSection(true);
+    const bool scrolls = columnCount() > 3 && horizontalHeader()->length() > room + 1;
+    setHorizontalScrollBarPolicy(scrolls ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAlwaysOff);
     resizeRowsToContents();
     updateGeometry();
     setFixedHeight(sizeHint().height());
@@ -92,6 +111,8 @@ void FigureTable::fitColumns()
 QSize FigureTable::sizeHint() const
 {
     int height = horizontalHeader()->sizeHint().height();
+    if (horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOn)
+        height += horizontalScrollBar()->sizeHint().height();
     for (int row = 0; row < rowCount(); ++row)
         height += rowHeight(row);
     return {400, height + 2};

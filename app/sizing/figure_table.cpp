@@ -88,23 +88,29 @@ void FigureTable::changeEvent(QEvent* event)
         inkLinks();
 }
 
-/// As wide as their texts where there is room; else the last column takes what is left, and wraps.
+/// As wide as their texts where there is room. Else two or three columns share what there is, and wrap; more
+/// scroll sideways.
 void FigureTable::fitColumns()
 {
     horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
-    int wanted = 0;
-    for (int column = 0; column + 1 < columnCount(); ++column)
-        wanted += columnWidth(column);
+    const int last = columnCount() - 1;
+    int before_last = 0;
+    for (int column = 0; column < last; ++column)
+        before_last += columnWidth(column);
     const int room = viewport()->width();
-    if (columnCount() > 0 && columnCount() <= 3 && wanted > room * 6 / 10)
-        for (int column = 0; column + 1 < columnCount(); ++column)
-            setColumnWidth(column, columnWidth(column) * room * 6 / 10 / std::max(1, wanted));
-    horizontalHeader()->setStretchLastSection(true);
-    const bool scrolls = columnCount() > 3 && horizontalHeader()->length() > room + 1;
+    constexpr int most_that_wrap = 3;
+    const bool wraps = columnCount() <= most_that_wrap;
+    const int share = room * 6 / 10;
+    if (wraps && before_last > share)
+        for (int column = 0; column < last; ++column)
+            setColumnWidth(column, columnWidth(column) * share / before_last);
+    const int left = room - (wraps ? std::min(before_last, share) : before_last);
+    if (last >= 0 && (wraps || left > columnWidth(last)))
+        setColumnWidth(last, std::max(left, 1));
+    const bool scrolls = !wraps && horizontalHeader()->length() > room;
     setHorizontalScrollBarPolicy(scrolls ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAlwaysOff);
     resizeRowsToContents();
-    updateGeometry();
     setFixedHeight(sizeHint().height());
 }
 

@@ -104,7 +104,9 @@ void addRemarks(Figures& out, const Sizing& sizing, const Sketch& sketch)
         out.notes << FigureText::tr("%1 for %2 of displacement is %3 W a litre; %4 to %5 W a litre is common "
                                     "practice for diesel engines (no published source, from memory).")
                          .arg(watts(*sizing.drawn_W, sketch),
-                              text(*sketch.engine->displacement_l.value, Unit::litre, sketch),
+                              // Engines are named by litres in either system.
+                              QString::fromStdString(format(*sketch.engine->displacement_l.value, Unit::litre,
+                                                            UnitSystem::metric)),
                               text(std::round(*sizing.W_per_litre), Unit::none, sketch),
                               text(practice_low_W_per_l, Unit::none, sketch),
                               text(practice_high_W_per_l, Unit::none, sketch));

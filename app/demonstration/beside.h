@@ -16,6 +16,8 @@ public:
 
     /// Problems come back, and nothing is shown then.
     QStringList open(const QString& path);
+    /// Findings, and whether it circulates.
+    void setFindingsShown(bool shown);
     ElevationView& view() { return *view_; }
     /// What is shown there now; null before a file was opened.
     const Moment* moment() const;
@@ -36,6 +38,7 @@ private:
     bool engine_runs_ = true;
     QLabel* name_;
     QLabel* words_;
+    QLabel* verdict_;
 };
 
 } // namespace siphonwright::demonstration

@@ -33,9 +33,15 @@ QString usage()
         "                                          judge sketches; --bands: over all that is assumed\n"
         "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
         "                                          how the engine warms up\n"
-        "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright fill FILE [--json] [--frames DIR]\n"
+        "                                          tell how it fills and what air stays; --frames: as\n"
+        "                                          numbered pictures, moment-0001.png and so on\n"
+        "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
+        "                                          list the parts, cuts and what is not priced\n"
+        "siphonwright diagnose FILE [--json]       judge its readings and say what explains them\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
-        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
+        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour] [--student]\n"
+        "                                          draw the sheet; --student: without findings\n"
         "siphonwright --help | --version\n"
         "\n"
         "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
@@ -50,8 +56,12 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
     const QStringList rest = arguments.mid(1);
     if (command == QLatin1String("check"))
         return headless::check(rest, out, err);
+    if (command == QLatin1String("diagnose"))
+        return headless::diagnose(rest, out, err);
     if (command == QLatin1String("fill"))
         return headless::fill(rest, out, err);
+    if (command == QLatin1String("parts"))
+        return headless::parts(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
     if (command == QLatin1String("warm-up"))

@@ -55,6 +55,11 @@ constexpr Row table[] = {
     {"sheet-colour", QT_TRANSLATE_NOOP("Actions", "Sheet in &colour"), "",
      QT_TRANSLATE_NOOP("Actions", "Print and export in colour instead of black and white"), When::always,
      true},
+    {"sheet-student", QT_TRANSLATE_NOOP("Actions", "Student sheet: no &findings"), "",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Print and export without findings, pockets and margins, with lines for answers; "
+                       "off: the answer sheet"),
+     When::always, true},
     {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q",
      QT_TRANSLATE_NOOP("Actions", "Close the program")},
 
@@ -97,6 +102,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
      QT_TRANSLATE_NOOP("Actions", "Show what each stock bore of hose would do")},
+    {"on-grades", QT_TRANSLATE_NOOP("Actions", "Table on &grades"), "Shift+G",
+     QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
     {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
      QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
     {"keep-curve", QT_TRANSLATE_NOOP("Actions", "&Keep this curve"), "Ctrl+K",

@@ -9,6 +9,7 @@
 #include "app/rules/rule_browser.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/demonstration_commands.h"
@@ -105,6 +106,9 @@ void MainWindow::buildPanels()
     findings_ = new panels::FindingsPanel(document_, selection_);
     details_ = new panels::DetailsPanel(document_, selection_);
     profile_ = new panels::ProfilePanel(document_, selection_);
+    profile_->setExaggeration(settings::profile_heights.get());
+    connect(profile_, &panels::ProfilePanel::exaggerationChanged, this,
+            [](int times) { settings::profile_heights.set(times); });
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     auto* findings = addPanel(tr("Findings"), QStringLiteral("findings"), Qt::RightDockWidgetArea, findings_);
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
@@ -112,22 +116,26 @@ void MainWindow::buildPanels()
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
     warm_up_ = new warming::WarmUpPanel(document_, selection_);
     by_bore_ = new warming::BoreTable(document_);
+    on_grades_ = new warming::GradeTable(document_);
     auto* warm_up = addPanel(tr("Warm-up"), QStringLiteral("warm-up"), Qt::BottomDockWidgetArea, warm_up_);
     auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    auto* on_grades =
+        addPanel(tr("On grades"), QStringLiteral("on-grades"), Qt::BottomDockWidgetArea, on_grades_);
     tabifyDockWidget(profile, warm_up);
     tabifyDockWidget(warm_up, by_bore);
+    tabifyDockWidget(by_bore, on_grades);
     sizing_ = new sizing::SizingPanel(document_, selection_);
     auto* sizing =
         addPanel(tr("Heater size and supply"), QStringLiteral("sizing"), Qt::BottomDockWidgetArea, sizing_);
-    tabifyDockWidget(by_bore, sizing);
+    tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
-    for (QDockWidget* dock : {profile, warm_up, by_bore, sizing})
+    for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})
         dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
-    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, sizing})
+    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);

@@ -21,6 +21,7 @@ class SizingPanel;
 }
 namespace warming {
 class BoreTable;
+class GradeTable;
 class WarmUpPanel;
 } // namespace warming
 namespace rules {
@@ -99,6 +100,7 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
+    warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise

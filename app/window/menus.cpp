@@ -1,5 +1,6 @@
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
@@ -80,7 +81,8 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print"})
+    for (const char* id :
+         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -144,6 +146,7 @@ void MainWindow::buildViewMenu()
                                         QString(),
                                         QStringLiteral("warm-up"),
                                         QStringLiteral("by-bore"),
+                                        QStringLiteral("on-grades"),
                                         QStringLiteral("sizing"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
@@ -247,6 +250,8 @@ void MainWindow::connectFileActions()
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
     on("quit", [this] { close(); });
+    connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
+            [this](bool students) { sheet_->setForStudents(students); });
     QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
     colour->setChecked(settings::colour.get());
     connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });
@@ -310,6 +315,7 @@ void MainWindow::connectWarmUpActions()
         warm_up_->chart().setFocus();
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
+    on("on-grades", [this, raise] { raise(on_grades_); });
     on("sizing", [this, raise] {
         raise(sizing_);
         // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.

@@ -39,6 +39,7 @@ struct Proof {
     std::vector<NotJudged> not_judged;
     std::vector<Margin> margins;
     std::vector<Unconfirmed> unconfirmed;
+    std::vector<GradeRun> at_ends; ///< of the grade envelope
     std::vector<Finding> on_grade; ///< found on a grade alone, each by itself
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag; ///< of hoses with inner points, in the sketch's order

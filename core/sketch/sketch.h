@@ -1,7 +1,10 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/quote.h"
+#include "core/sketch/record.h"
 #include "core/sketch/shared.h"
+#include "core/sketch/survey.h"
 #include "core/sketch/supply.h"
 
 #include <optional>
@@ -309,19 +312,6 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
-struct Reading {
-    std::string time; ///< ISO 8601
-    std::string heater;
-    std::optional<double> ambient_degC;
-    std::optional<double> inlet_degC;
-    std::optional<double> outlet_degC;
-    std::optional<double> hose_surface_degC;
-    std::optional<double> current_A;
-    std::optional<bool> energised;
-    std::string note;
-    friend bool operator==(const Reading&, const Reading&) = default;
-};
-
 /// A rule's limit changed for this job, with the reason (usually the heater's or engine's manual).
 struct LimitChange {
     std::string rule;
@@ -349,7 +339,9 @@ struct WarmUpPlan {
     friend bool operator==(const WarmUpPlan&, const WarmUpPlan&) = default;
 };
 
-enum class FillStart { block_full, all_empty }; ///< block full and new hoses empty is the usual retrofit
+/// Block full and new hoses empty is the usual retrofit. Pre-filled: hoses and heater chamber are filled with
+/// coolant before they are connected to the full block.
+enum class FillStart { block_full, all_empty, hoses_full };
 enum class FillBy { filler, vacuum, below };
 
 /// How the job is filled.
@@ -358,6 +350,8 @@ struct FillPlan {
     FillBy by = FillBy::filler;
     double short_by_ml = 0;     ///< less coolant than would reach the level
     Fact<double> pump_head_kPa; ///< of the engine's pump between the loop's two ports; not entered: assumed
+    /// Pre-filled: air that gets into each hose where it is pushed on; not entered: none.
+    std::optional<double> hose_air_ml;
     friend bool operator==(const FillPlan&, const FillPlan&) = default;
 };
 
@@ -375,13 +369,16 @@ struct Sketch {
     std::optional<double> ground_z_mm; ///< ground at lowest ride height
     std::optional<Shared<Photo>> photo;
     std::vector<Reading> readings;
+    Checklist checklist;
     std::string notes;
     std::vector<LimitChange> limits;
     std::vector<AssumptionChange> assumptions;
     WarmUpPlan plan;
     FillPlan fill;
+    std::optional<Survey> survey;
     Supply supply;
     CoolantPlan coolant_plan;
+    std::optional<Shared<Quote>> quote; ///< nothing: no estimate was begun
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

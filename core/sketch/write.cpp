@@ -54,6 +54,11 @@ bool leftOut(const CoolantPlan& plan)
 {
     return plan == CoolantPlan{};
 }
+/// A checklist nobody has begun.
+bool leftOut(const Checklist& checklist)
+{
+    return checklist == Checklist{};
+}
 
 class Writer {
 public:
@@ -83,6 +88,7 @@ public:
 private:
     void value(const Field& /*field*/, bool truth) { json_.boolean(truth); }
     void value(const Field& /*field*/, int number) { json_.number(number); }
+    void value(const Field& /*field*/, std::int64_t number) { json_.number(static_cast<double>(number)); }
     void value(const Field& /*field*/, double number) { json_.number(number); }
     void value(const Field& /*field*/, const std::string& text) { json_.string(text); }
 

@@ -82,21 +82,6 @@ void describe(V& v, T& photo)
     v(Field{"locked", "Whether it stays put while one draws"}, photo.locked);
 }
 
-template <class V, Is<Reading> T>
-void describe(V& v, T& reading)
-{
-    v.object("reading", "What was read at the vehicle at one time");
-    v(Field{"time", "ISO 8601"}, reading.time);
-    v(Field{"heater", "Id of the heater"}.text(0, 200), reading.heater);
-    v(temperature("ambient_degC", "Ambient"), reading.ambient_degC);
-    v(temperature("inlet_degC", "Hose at the heater's inlet"), reading.inlet_degC);
-    v(temperature("outlet_degC", "Hose at the heater's outlet"), reading.outlet_degC);
-    v(temperature("hose_surface_degC", "Hose half-way"), reading.hose_surface_degC);
-    v(Field{"current_A", "Current drawn"}.within(0, 100'000, "A"), reading.current_A);
-    v(Field{"energised", "Whether the heater was on"}, reading.energised);
-    v(Field{"note", "In words"}, reading.note);
-}
-
 template <class V, Is<LimitChange> T>
 void describe(V& v, T& change)
 {
@@ -136,6 +121,9 @@ void describe(V& v, T& plan)
     v(Field{"short_by_ml", "Less coolant than would reach the level"}.within(0, 1e6, "ml"), plan.short_by_ml);
     v(Field{"pump_head_kPa", "Head of the engine's pump between the loop's two ports"}.within(0, 500, "kPa"),
       plan.pump_head_kPa);
+    v(Field{"hose_air_ml", "Air that gets into each pre-filled hose where it is pushed on; left out: none"}
+          .within(0, 10'000, "ml"),
+      plan.hose_air_ml);
 }
 
 } // namespace siphonwright

@@ -1,0 +1,97 @@
+#include "app/headless/headless.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QTest>
+#include <QTextStream>
+
+using namespace siphonwright;
+
+namespace {
+
+QString sample(const char* name)
+{
+    return QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(QString::fromLatin1(name));
+}
+
+struct Run {
+    int code = -1;
+    QString out;
+    QString err;
+};
+
+Run run(const QStringList& arguments)
+{
+    Run result;
+    QTextStream out(&result.out);
+    QTextStream err(&result.err);
+    result.code = runHeadless(arguments, out, err);
+    return result;
+}
+
+QStringList faultsOf(const QJsonValue& group)
+{
+    QStringList out;
+    for (const QJsonValue& fault : group[QStringLiteral("faults")].toArray())
+        out << fault[QStringLiteral("fault")].toString();
+    return out;
+}
+
+} // namespace
+
+class TestDiagnoseCommand : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void theSampleWithReadingsIsDiagnosedInWords();
+    void jsonHasAnEntryForEveryHeaterAndItsFaults();
+    void withoutReadingsItSaysWhatIsMissing();
+    void wrongArgumentsEndWithTwo();
+};
+
+void TestDiagnoseCommand::theSampleWithReadingsIsDiagnosedInWords()
+{
+    const Run result = run({QStringLiteral("diagnose"), sample("generator-first-start")});
+    QCOMPARE(result.code, 1);
+    for (const char* words : {"Checklist: ", "One phase is missing", "is closed", "Next: "})
+        QVERIFY2(result.out.contains(QString::fromLatin1(words)), words);
+    QVERIFY(!result.out.contains(u'{'));
+}
+
+void TestDiagnoseCommand::jsonHasAnEntryForEveryHeaterAndItsFaults()
+{
+    const Run result =
+        run({QStringLiteral("diagnose"), sample("generator-first-start"), QStringLiteral("--json")});
+    const QJsonObject entry = QJsonDocument::fromJson(result.out.toUtf8()).object();
+    const QJsonArray heaters = entry[QStringLiteral("heaters")].toArray();
+    QCOMPARE(heaters.size(), 2);
+    QCOMPARE(faultsOf(heaters[0][QStringLiteral("groups")][0]), QStringList{QStringLiteral("phase-missing")});
+    QVERIFY(faultsOf(heaters[1][QStringLiteral("groups")][0]).contains(
+        QStringLiteral("return-valve-closed:hose-4")));
+    for (const QJsonValue& heater : heaters) {
+        double sum = 0;
+        for (const QJsonValue& group : heater[QStringLiteral("groups")].toArray())
+            sum += group[QStringLiteral("probability")].toDouble();
+        QVERIFY(std::abs(sum - 1) < 1e-9);
+        QVERIFY(!heater[QStringLiteral("readings")].toArray().isEmpty());
+        QVERIFY(heater[QStringLiteral("missing")].isNull());
+    }
+    QVERIFY(entry[QStringLiteral("checklist")][QStringLiteral("done")].toInt() > 0);
+}
+
+void TestDiagnoseCommand::withoutReadingsItSaysWhatIsMissing()
+{
+    const Run result = run({QStringLiteral("diagnose"), sample("sound-bus")});
+    QCOMPARE(result.code, 0);
+    QVERIFY(result.out.contains(QStringLiteral("not judged: when the heater was energised is not entered")));
+}
+
+void TestDiagnoseCommand::wrongArgumentsEndWithTwo()
+{
+    QCOMPARE(run({QStringLiteral("diagnose")}).code, 2);
+    QCOMPARE(run({QStringLiteral("diagnose"), QStringLiteral("--all")}).code, 2);
+    QCOMPARE(run({QStringLiteral("diagnose"), QStringLiteral("no-such-file.siphon")}).code, 2);
+}
+
+QTEST_MAIN(TestDiagnoseCommand)
+#include "test_diagnose_command.moc"

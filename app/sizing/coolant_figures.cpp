@@ -50,12 +50,12 @@ void addVolumes(Figures& out, const CoolantMix& mix, const Sketch& sketch)
         if (!mix.whole_system)
             out.rows.back().part = {PartKind::engine, {}, 0};
     }
-    Figure fresh{
-        FigureText::tr("New hoses and chambers take"),
-        {FigureText::tr("%1 and %2").arg(litres(mix.hoses_l, sketch), litres(mix.chambers_l, sketch))},
-        {},
-        {},
-        false};
+    Figure fresh{FigureText::tr("New parts take"),
+                 {FigureText::tr("%1 in hoses, %2 in chambers")
+                      .arg(litres(mix.hoses_l, sketch), litres(mix.chambers_l, sketch))},
+                 {},
+                 {},
+                 false};
     if (!sketch.heaters.empty())
         fresh.part = {PartKind::heater, sketch.heaters.front().id, 0};
     out.rows.push_back(fresh);

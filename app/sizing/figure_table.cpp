@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace siphonwright::sizing {
@@ -59,7 +60,6 @@ void FigureTable::show(const Figures& figures)
             own.setBold(figure.wrong || text.startsWith(QStringLiteral("▲")));
             if (column == 0 && linked) {
                 own.setUnderline(true);
-                cell->setForeground(palette().link());
             }
             cell->setFont(own);
             cell->setToolTip(linked && column == 0 ? tr("Click to see on the drawing where it comes from")
@@ -68,30 +68,57 @@ void FigureTable::show(const Figures& figures)
             setItem(row, column, cell);
         }
     }
+    inkLinks();
     fitColumns();
     setVisible(!figures.rows.empty());
 }
 
-/// As wide as their texts where there is room; else the last column takes what is left, and wraps.
+/// Light and dark have links of their own.
+void FigureTable::inkLinks()
+{
+    for (int row = 0; row < rowCount(); ++row)
+        if (parts_[static_cast<std::size_t>(row)].kind != PartKind::nothing)
+            item(row, 0)->setForeground(palette().link());
+}
+
+void FigureTable::changeEvent(QEvent* event)
+{
+    QTableWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange)
+        inkLinks();
+}
+
+/// As wide as their texts where there is room. Else two or three columns share what there is, and wrap; more
+/// scroll sideways.
 void FigureTable::fitColumns()
 {
+    horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
-    horizontalHeader()->setStretchLastSection(true);
-    int wanted = 0;
-    for (int column = 0; column + 1 < columnCount(); ++column)
-        wanted += columnWidth(column);
+    const int last = columnCount() - 1;
+    int before_last = 0;
+    for (int column = 0; column < last; ++column)
+        before_last += columnWidth(column);
     const int room = viewport()->width();
-    if (columnCount() > 0 && columnCount() <= 3 && wanted > room * 6 / 10)
-        for (int column = 0; column + 1 < columnCount(); ++column)
-            setColumnWidth(column, columnWidth(column) * room * 6 / 10 / std::max(1, wanted));
+    constexpr int most_that_wrap = 3;
+    const bool wraps = columnCount() <= most_that_wrap;
+    const int share = room * 6 / 10;
+    if (wraps && before_last > share)
+        for (int column = 0; column < last; ++column)
+            setColumnWidth(column, columnWidth(column) * share / before_last);
+    const int left = room - (wraps ? std::min(before_last, share) : before_last);
+    if (last >= 0 && (wraps || left > columnWidth(last)))
+        setColumnWidth(last, std::max(left, 1));
+    const bool scrolls = !wraps && horizontalHeader()->length() > room;
+    setHorizontalScrollBarPolicy(scrolls ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAlwaysOff);
     resizeRowsToContents();
-    updateGeometry();
     setFixedHeight(sizeHint().height());
 }
 
 QSize FigureTable::sizeHint() const
 {
     int height = horizontalHeader()->sizeHint().height();
+    if (horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOn)
+        height += horizontalScrollBar()->sizeHint().height();
     for (int row = 0; row < rowCount(); ++row)
         height += rowHeight(row);
     return {400, height + 2};

@@ -23,8 +23,10 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    void inkLinks();
     void choose(int row);
     void fitColumns();
 

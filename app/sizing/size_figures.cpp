@@ -4,6 +4,8 @@
 
 #include "core/paperwork/sizing.h"
 
+#include <cmath>
+
 namespace siphonwright::sizing {
 
 namespace {
@@ -15,7 +17,13 @@ QString watts(double power_W, const Sketch& sketch)
     return text(power_W, Unit::watt, sketch);
 }
 
-/// "+350 W, 30 % over", or what is lacking.
+/// A row under another.
+QString inner(const QString& label)
+{
+    return FigureText::tr("– %1").arg(label);
+}
+
+/// "350 W over, 30 %", or what is lacking.
 QString marginText(double drawn_W, double needed_W, const Sketch& sketch)
 {
     const double left_W = drawn_W - needed_W;
@@ -46,17 +54,19 @@ void addNeeds(Figures& out, const Sizing& sizing, const Sketch& sketch)
     out.rows.push_back(both(FigureText::tr("To hold %1").arg(target), sizing, [&](const PowerNeed& need) {
         return need.hold_W > 0 ? in_W(need.hold_W) : FigureText::tr("nothing: the air is as warm");
     }));
-    out.rows.push_back(both(FigureText::tr("as the heat loss may be"), sizing, [&](const PowerNeed& need) {
-        return FigureText::tr("%1 to %2").arg(in_W(need.hold_low_W), in_W(need.hold_high_W));
-    }));
+    out.rows.push_back(
+        both(inner(FigureText::tr("as the heat loss may be")), sizing, [&](const PowerNeed& need) {
+            return FigureText::tr("%1 to %2").arg(in_W(need.hold_low_W), in_W(need.hold_high_W));
+        }));
     out.rows.back().tip =
         FigureText::tr("With the engine's heat loss at either end of what is assumed of it");
-    out.rows.push_back(both(FigureText::tr("of it the engine"), sizing,
+    out.rows.push_back(both(inner(FigureText::tr("of it the engine")), sizing,
                             [&](const PowerNeed& need) { return in_W(need.block_W); }));
     out.rows.back().part = the_engine;
-    out.rows.push_back(both(FigureText::tr("of it hoses and chambers"), sizing, [&](const PowerNeed& need) {
-        return sizing.hoses_counted ? in_W(need.hoses_W) : FigureText::tr("not drawn");
-    }));
+    out.rows.push_back(
+        both(inner(FigureText::tr("of it hoses and chambers")), sizing, [&](const PowerNeed& need) {
+            return sizing.hoses_counted ? in_W(need.hoses_W) : FigureText::tr("not drawn");
+        }));
     const std::optional<double>& hours = sketch.supply.reach_h;
     out.rows.push_back(both(hours ? FigureText::tr("To reach it in %1").arg(warming::timeText(*hours))
                                   : FigureText::tr("To reach it"),
@@ -78,12 +88,12 @@ void addDrawn(Figures& out, const Sizing& sizing, const Sketch& sketch)
     out.rows.back().part = heater;
     if (!sizing.drawn_W)
         return;
-    out.rows.push_back(both(FigureText::tr("margin to hold"), sizing, [&](const PowerNeed& need) {
+    out.rows.push_back(both(inner(FigureText::tr("margin to hold")), sizing, [&](const PowerNeed& need) {
         return marginText(*sizing.drawn_W, need.hold_W, sketch);
     }));
     if (sizing.usual.reach_W)
         out.rows.push_back(
-            both(FigureText::tr("margin to reach in time"), sizing, [&](const PowerNeed& need) {
+            both(inner(FigureText::tr("margin to reach in time")), sizing, [&](const PowerNeed& need) {
                 return marginText(*sizing.drawn_W, need.reach_W.value_or(0), sketch);
             }));
 }
@@ -94,7 +104,9 @@ void addRemarks(Figures& out, const Sizing& sizing, const Sketch& sketch)
         out.notes << FigureText::tr("%1 for %2 of displacement is %3 W a litre; %4 to %5 W a litre is common "
                                     "practice for diesel engines (no published source, from memory).")
                          .arg(watts(*sizing.drawn_W, sketch),
-                              text(*sketch.engine->displacement_l.value, Unit::litre, sketch),
+                              // Engines are named by litres in either system.
+                              QString::fromStdString(format(*sketch.engine->displacement_l.value, Unit::litre,
+                                                            UnitSystem::metric)),
                               text(std::round(*sizing.W_per_litre), Unit::none, sketch),
                               text(practice_low_W_per_l, Unit::none, sketch),
                               text(practice_high_W_per_l, Unit::none, sketch));

@@ -17,7 +17,7 @@ namespace siphonwright::sizing {
 
 namespace {
 
-constexpr int entries_px = 290;
+constexpr int entries_px = 312;
 constexpr int side_by_side_px = 640; ///< from this width on entries stand beside the results
 
 QLabel* caution(const QString& text, const QString& object_name)
@@ -77,6 +77,7 @@ SizingPanel::SizingPanel(Document& document, Selection& selection, QWidget* pare
     powers_state_->setObjectName(QStringLiteral("sizing-powers-state"));
     powers_state_->setProperty("role", QStringLiteral("faint"));
     powers_state_->setContentsMargins(4, 0, 4, 0);
+    powers_state_->setWordWrap(true);
     size_.results->addWidget(needs_);
     size_.results->addWidget(powers_state_);
     size_.results->addWidget(powers_);
@@ -159,7 +160,8 @@ void SizingPanel::refresh()
     } else {
         auto* fresh = new panels::FormView(document_, std::move(supply));
         delete supply_.entry_column->replaceWidget(supply_.form, fresh);
-        supply_.form->hide();
+        // The old form may be the one whose edit led here.
+        supply_.form->setParent(nullptr);
         supply_.form->deleteLater();
         supply_.form = fresh;
     }
@@ -187,9 +189,10 @@ void SizingPanel::refreshPowers()
         powers_->show({});
     powers_->setEnabled(in);
     const bool empty = in && proof->by_power.empty();
-    powers_state_->setText(in ? QString()
-                              : tr("The table by heater power is being computed; what stands below is of the "
-                                   "drawing as it was."));
+    if (proof && !proof->by_power.empty())
+        powers_state_->setText(tr("Being computed; the table is of the drawing as it was."));
+    else
+        powers_state_->setText(tr("The table by heater power is being computed."));
     powers_state_->setVisible(!in);
     powers_->setVisible(!empty);
 }

@@ -145,9 +145,8 @@ ElectricalLoad electricalLoadOf(const Sketch& sketch)
 {
     ElectricalLoad out;
     out.volts_V = sketch.supply.volts_V;
-    if (!out.volts_V)
-        out.missing.push_back(
-            {"The supply's voltage is not entered: each heater counts on its own.", {}, {}});
+    if (!out.volts_V && sketch.heaters.size() == 1)
+        out.missing.push_back({"The supply's voltage is not entered: the heater counts on its own.", {}, {}});
     for (const Heater& heater : sketch.heaters)
         out.heaters.push_back(loadOf(heater, sketch.supply));
     addUp(out, sketch.supply);

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "app/paper/paper_window.h"
+
+#include <QObject>
+
+class QPrinter;
+
+namespace siphonwright {
+
+class FileCommands;
+class SheetCommands;
+
+/// The window of parts and estimate, and its documents on paper and as files.
+class PaperCommands : public QObject {
+    Q_OBJECT
+public:
+    PaperCommands(Document& document, Selection& selection, FileCommands& files, SheetCommands& sheet,
+                  QWidget& window);
+
+    void show(paper::PaperWindow::Tab tab);
+    void writePdf(paper::Kind kind, const QString& path);
+    void writeCsv(const QString& path);
+    paper::PaperWindow* paperWindow() { return paper_; }
+
+private:
+    void make();
+    void preview();
+    void print();
+    void choosePdf();
+    void chooseCsv();
+    paper::Pages pagesOf(paper::Kind kind) const;
+    void paint(QPrinter& printer, paper::Kind kind) const;
+
+    Document& document_;
+    Selection& selection_;
+    FileCommands& files_;
+    SheetCommands& sheet_;
+    QWidget& window_;
+    paper::PaperWindow* paper_ = nullptr; ///< made when it is first wanted
+};
+
+} // namespace siphonwright

@@ -132,8 +132,11 @@ void FlowTable::row(const QStringList& cells, Weight weight)
     std::vector<QStringList> lines;
     qsizetype most = 1;
     for (std::size_t i = 0; i < columns_.size(); ++i) {
-        lines.push_back(drawing::wrapped(cells.value(static_cast<qsizetype>(i)),
-                                         columns_[i].width_mm - cell_gap_mm, body_mm, weight));
+        const QString text = cells.value(static_cast<qsizetype>(i));
+        const double room = columns_[i].width_mm - cell_gap_mm;
+        // What fits stays as it is: wrapping would put plain spaces for those between thousands.
+        const bool fits = drawing::textWidth(text, body_mm, weight) <= room;
+        lines.push_back(fits ? QStringList{text} : drawing::wrapped(text, room, body_mm, weight));
         most = std::max(most, lines.back().size());
     }
     const double height = body_mm * (line_share * static_cast<double>(most) + 0.6);

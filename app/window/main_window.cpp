@@ -88,7 +88,10 @@ MainWindow::MainWindow(QWidget* parent)
     document_.startProving();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow()
+{
+    delete paper_;
+}
 
 QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
                                   QWidget* panel)

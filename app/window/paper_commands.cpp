@@ -30,6 +30,12 @@ PaperCommands::PaperCommands(Document& document, Selection& selection, FileComma
       window_(window)
 {}
 
+/// While the document is still there: a cell that is being typed in is taken when its table goes.
+PaperCommands::~PaperCommands()
+{
+    delete paper_.data();
+}
+
 void PaperCommands::make()
 {
     paper_ = new paper::PaperWindow(document_, selection_, &window_);

@@ -3,6 +3,7 @@
 #include "app/paper/paper_window.h"
 
 #include <QObject>
+#include <QPointer>
 
 class QPrinter;
 
@@ -17,6 +18,8 @@ class PaperCommands : public QObject {
 public:
     PaperCommands(Document& document, Selection& selection, FileCommands& files, SheetCommands& sheet,
                   QWidget& window);
+
+    ~PaperCommands() override;
 
     void show(paper::PaperWindow::Tab tab);
     void writePdf(paper::Kind kind, const QString& path);
@@ -37,7 +40,7 @@ private:
     FileCommands& files_;
     SheetCommands& sheet_;
     QWidget& window_;
-    paper::PaperWindow* paper_ = nullptr; ///< made when it is first wanted
+    QPointer<paper::PaperWindow> paper_; ///< made when it is first wanted
 };
 
 } // namespace siphonwright

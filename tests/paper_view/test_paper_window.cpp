@@ -61,6 +61,7 @@ private Q_SLOTS:
     void theDocumentFollowsTheTab();
     void documentsAreWritten();
     void controlsHaveNames();
+    void closingWhileACellIsTypedInIsSafe();
 
 private:
     template <class Widget>
@@ -89,6 +90,8 @@ private:
         editor->selectAll();
         QTest::keyClicks(editor, text);
         QTest::keyClick(editor, Qt::Key_Return);
+        QCoreApplication::processEvents(); // a table takes what was typed a moment later
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the editor goes
     }
     const Quote& quote() { return quoteOf(window_->document().sketch()); }
     void undo() { window_->document().undoStack().undo(); }
@@ -358,6 +361,20 @@ void TestPaperWindow::controlsHaveNames()
             !widget->objectName().startsWith(QLatin1String("qt_")))
             QVERIFY2(!widget->accessibleName().isEmpty(), qPrintable(widget->objectName()));
     }
+}
+
+void TestPaperWindow::closingWhileACellIsTypedInIsSafe()
+{
+    window_->paper().show(paper::PaperWindow::Tab::prices);
+    QTableWidget& table_of_prices = table("prices-table");
+    table_of_prices.setCurrentCell(0, 4);
+    table_of_prices.setFocus();
+    QTest::keyClick(&table_of_prices, Qt::Key_F2);
+    auto* editor = table_of_prices.findChild<QLineEdit*>();
+    QVERIFY(editor);
+    QTest::keyClicks(editor, QStringLiteral("12"));
+    window_.reset(); // the open editor may still want to be taken
+    QVERIFY(!window_);
 }
 
 QTEST_MAIN(TestPaperWindow)

@@ -54,10 +54,10 @@ QString descriptionOf(const EstimateLine& line, const Job& job)
     if (task == tasks.end())
         return text;
     if (job.quote.vehicles > 1)
-        text += tr(" (first %1 h, each further %2 h)")
+        text += tr("; first %1 h, each further %2 h")
                     .arg(words(decimalText(task->hours_hundredths, 2)),
                          words(decimalText(task->repeat_hundredths, 2)));
-    return task->usual ? text + tr(" [own estimate]") : text;
+    return task->usual ? text + tr("; own estimate") : text;
 }
 
 void layLines(FlowTable& table, const Job& job, LineGroup group, const QString& title)

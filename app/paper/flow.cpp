@@ -43,10 +43,10 @@ void Flow::text(double x, double baseline, const QString& text, Anchor anchor, d
     });
 }
 
-void Flow::line(double x1, double x2, double y, double width_mm)
+void Flow::line(double x1, double x2, double y, double width_mm, bool faint)
 {
     draw([=](QPainter& painter) {
-        painter.setPen(QPen(inkOf(false), width_mm, Qt::SolidLine, Qt::FlatCap));
+        painter.setPen(QPen(inkOf(faint), width_mm, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(QPointF(x1, y), QPointF(x2, y));
     });
 }
@@ -113,7 +113,7 @@ void FlowTable::cell(std::size_t column, double top, const QStringList& lines, W
     const double x =
         right ? edge(column) - cell_gap_mm / 2 : edge(column) - columns_[column].width_mm + cell_gap_mm / 2;
     for (qsizetype i = 0; i < lines.size(); ++i)
-        flow_.text(x, top + body_mm * (1.5 + line_share * static_cast<double>(i)), lines[i],
+        flow_.text(x, top + body_mm * (1.75 + line_share * static_cast<double>(i)), lines[i],
                    columns_[column].anchor, body_mm, weight);
 }
 
@@ -121,7 +121,7 @@ void FlowTable::head()
 {
     flow_.line(flow_.left(), flow_.right(), flow_.y(), edge_mm);
     for (std::size_t i = 0; i < columns_.size(); ++i)
-        cell(i, flow_.y() + 0.4, {columns_[i].title}, Weight::strong);
+        cell(i, flow_.y(), {columns_[i].title}, Weight::strong);
     flow_.down(body_mm * 2.6);
     flow_.line(flow_.left(), flow_.right(), flow_.y(), edge_mm);
     flow_.down(0.3);
@@ -139,13 +139,13 @@ void FlowTable::row(const QStringList& cells, Weight weight)
         lines.push_back(fits ? QStringList{text} : drawing::wrapped(text, room, body_mm, weight));
         most = std::max(most, lines.back().size());
     }
-    const double height = body_mm * (line_share * static_cast<double>(most) + 0.6);
+    const double height = body_mm * (line_share * static_cast<double>(most) + 1.0);
     if (!flow_.need(height))
         head();
     for (std::size_t i = 0; i < columns_.size(); ++i)
         cell(i, flow_.y(), lines[i], weight);
     flow_.down(height);
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm, true);
 }
 
 void FlowTable::group(const QString& title)
@@ -157,7 +157,7 @@ void FlowTable::group(const QString& title)
     flow_.text(flow_.left() + cell_gap_mm / 2, flow_.y() + body_mm * 1.5, title, Anchor::left, body_mm,
                Weight::strong);
     flow_.down(body_mm * 2.3);
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm, true);
 }
 
 } // namespace siphonwright::paper

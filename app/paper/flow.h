@@ -39,7 +39,7 @@ public:
 
     void text(double x, double baseline, const QString& text, Anchor anchor, double size_mm,
               Weight weight = Weight::regular, bool faint = false);
-    void line(double x1, double x2, double y, double width_mm);
+    void line(double x1, double x2, double y, double width_mm, bool faint = false);
     void box(const QRectF& area, double width_mm);
     void draw(std::function<void(QPainter&)> what);
     /// Wrapped lines from here down; blank lines and line breaks are kept.

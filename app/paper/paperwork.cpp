@@ -65,12 +65,14 @@ QString quantityText(const PartRow& row, UnitSystem units)
 {
     if (!row.thousandths)
         return tr("not known");
+    constexpr double litre_ml = 1000;
     const auto thousandths = static_cast<double>(*row.thousandths);
     switch (row.unit) {
     case PriceUnit::metre:
         return words(format(thousandths, Unit::mm, units));
     case PriceUnit::litre:
-        return words(format(thousandths, Unit::ml, units));
+        return thousandths < litre_ml ? words(format(thousandths, Unit::ml, units))
+                                      : words(format(thousandths / litre_ml, Unit::litre, units));
     default:
         return words(decimalText(*row.thousandths, 3, Grouping::none, true));
     }

@@ -1,6 +1,8 @@
 #include "app/paper/cut_ink.h"
 #include "app/paper/pages.h"
 
+#include "core/paperwork/money.h"
+
 #include <QCoreApplication>
 
 /// The parts list with its cut plan, and the cautions of every document.
@@ -25,15 +27,15 @@ constexpr double bar_step_mm = 8;
 
 void layPartsList(Flow& flow, const Job& job)
 {
-    FlowTable table(flow, {{tr("Item"), 11, Anchor::right},
-                           {tr("Quantity"), 20, Anchor::right},
-                           {tr("Part"), 52, Anchor::left},
-                           {tr("Where used"), 0, Anchor::left},
-                           {tr("Remarks"), 44, Anchor::left}});
-    flow.paragraph(job.quote.vehicles == 1 ? tr("Quantities as drawn.")
-                                           : tr("Quantities for one of the vehicles, as drawn."),
-                   small_mm);
-    flow.down(1.5);
+    const bool several = job.quote.vehicles > 1;
+    std::vector<FlowTable::Column> columns{{tr("Item"), 11, Anchor::right},
+                                           {several ? tr("On one") : tr("Quantity"), 22, Anchor::right}};
+    if (several)
+        columns.push_back({tr("On all %1").arg(job.quote.vehicles), 22, Anchor::right});
+    columns.push_back({tr("Part"), several ? 44.0 : 52.0, Anchor::left});
+    columns.push_back({tr("Where used"), 0, Anchor::left});
+    columns.push_back({tr("Remarks"), several ? 38.0 : 44.0, Anchor::left});
+    FlowTable table(flow, columns);
     table.head();
     for (const PartRow& part : job.work.parts.rows) {
         std::vector<QString> used;
@@ -47,8 +49,15 @@ void layPartsList(Flow& flow, const Job& job)
         QString what = words(nameOf(part.kind));
         if (!part.size.pattern.empty())
             what += QStringLiteral(", ") + words(part.size, job.units);
-        table.row({QString::number(part.number), quantityText(part, job.units), what,
-                   joined(used, QStringLiteral("; ")), joined(remarks, QStringLiteral(" "))});
+        QStringList cells{QString::number(part.number), quantityText(part, job.units)};
+        if (several) {
+            PartRow all = part;
+            all.thousandths =
+                part.thousandths ? productOf(*part.thousandths, job.quote.vehicles) : std::nullopt;
+            cells << quantityText(all, job.units);
+        }
+        cells << what << joined(used, QStringLiteral("; ")) << joined(remarks, QStringLiteral(" "));
+        table.row(cells);
     }
     if (job.work.parts.rows.empty())
         flow.paragraph(tr("Nothing is drawn that takes parts."));

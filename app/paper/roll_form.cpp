@@ -38,7 +38,7 @@ RollForm::RollForm(Document& document, QWidget* parent)
       problem_(new QLabel(this))
 {
     grid_->setContentsMargins(0, 0, 0, 0);
-    grid_->setColumnStretch(3, 1);
+    grid_->setColumnStretch(5, 1);
     vehicles_->setObjectName(QStringLiteral("cut-vehicles"));
     allowance_->setObjectName(QStringLiteral("cut-allowance"));
     whole_rolls_->setObjectName(QStringLiteral("whole-rolls"));
@@ -53,7 +53,7 @@ RollForm::RollForm(Document& document, QWidget* parent)
     grid_->addWidget(new QLabel(tr("Allowance on each cut"), this), 0, 2);
     grid_->addWidget(allowance_, 0, 3);
     grid_->addWidget(whole_rolls_, 0, 4);
-    grid_->addWidget(problem_, 1, 0, 1, 5);
+    grid_->addWidget(problem_, 1, 0, 1, 6);
     problem_->hide();
     for (EntryLine* line : {vehicles_, allowance_})
         connect(line, &EntryLine::problemChanged, this, [this](const QString& why) {
@@ -80,7 +80,7 @@ RollForm::Line RollForm::addLine(const std::optional<double>& bore_mm)
     });
     const int row = grid_->rowCount();
     grid_->addWidget(line.label, row, 0);
-    grid_->addWidget(line.rolls, row, 1, 1, 4);
+    grid_->addWidget(line.rolls, row, 1, 1, 5);
     return line;
 }
 

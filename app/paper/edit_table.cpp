@@ -22,6 +22,7 @@ EditTable::EditTable(const QStringList& headings, Take take, QWidget* parent)
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);
     setTabKeyNavigation(false);
+    setStyleSheet(QStringLiteral("QTableView { gridline-color: palette(mid); }")); // on dark ground too
     connect(this, &QTableWidget::itemChanged, this, &EditTable::take);
 }
 

@@ -123,24 +123,12 @@ void EstimatePage::fillColumn(int column, const QString& title, const Estimate& 
 {
     const Quote& quote = quoteOf(document_.sketch());
     table_->setHorizontalHeaderItem(column, new QTableWidgetItem(title));
-    const bool refused = estimate.status == EstimateStatus::refused;
-    const auto put = [&](int row, std::int64_t minor) {
-        table_->put(row, column, refused ? QStringLiteral("–") : money(minor, quote), EditTable::Kind::shown,
-                    right);
-    };
-    put(list_row, estimate.list_minor);
-    put(mark_up_row, estimate.markUpMinor());
-    put(materials_row, estimate.materials_minor);
-    put(labour_row, estimate.labour_minor);
-    put(other_row, estimate.other_minor);
-    put(subtotal_row, estimate.subtotal_minor);
-    put(tax_row, estimate.tax_minor);
-    const QString total = money(estimate.total_minor, quote);
-    table_->put(total_row, column,
-                refused                                       ? words(estimate.message)
-                : estimate.status == EstimateStatus::complete ? total
-                                                              : tr("▲ %1, incomplete").arg(total),
-                EditTable::Kind::shown, right);
+    constexpr std::pair<Row, Sum> sums[] = {
+        {list_row, Sum::list},     {mark_up_row, Sum::mark_up}, {materials_row, Sum::materials},
+        {labour_row, Sum::labour}, {other_row, Sum::other},     {subtotal_row, Sum::subtotal},
+        {tax_row, Sum::tax},       {total_row, Sum::total}};
+    for (const auto& [row, sum] : sums)
+        table_->put(row, column, sumText(estimate, sum, quote), EditTable::Kind::shown, right);
     table_->embolden(total_row, column, true);
 }
 
@@ -193,11 +181,10 @@ void EstimatePage::show(const Paperwork& paperwork)
     fillAlternates(paperwork);
     remove_->setEnabled(table_->currentColumn() >= first_alternate);
     const Estimate& estimate = paperwork.estimate;
-    verdict_->setText(
-        estimate.status == EstimateStatus::refused ? words(estimate.message)
-        : estimate.status == EstimateStatus::complete
-            ? tr("Total %1").arg(money(estimate.total_minor, quoteOf(sketch)))
-            : tr("▲ Incomplete: %1 of what is priced").arg(money(estimate.total_minor, quoteOf(sketch))));
+    const QString total = sumText(estimate, Sum::total, quoteOf(sketch));
+    verdict_->setText(estimate.status == EstimateStatus::refused    ? words(estimate.message)
+                      : estimate.status == EstimateStatus::complete ? tr("Total %1").arg(total)
+                                                                    : tr("Incomplete: %1").arg(total));
     missing_->clear();
     for (const std::string& missing : estimate.missing)
         missing_->addItem(QStringLiteral("▲ ") + words(missing));

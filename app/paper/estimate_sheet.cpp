@@ -96,25 +96,23 @@ void laySums(Flow& flow, const Job& job)
     flow.need(sums_mm);
     flow.down(2);
     const Estimate& estimate = job.work.estimate;
-    const auto sum = [&](const QString& name, std::int64_t minor, Weight weight = Weight::regular) {
-        laySum(flow, name, money(minor, job.quote), weight);
+    const auto sum = [&](const QString& name, Sum which, Weight weight = Weight::regular) {
+        laySum(flow, name, sumText(estimate, which, job.quote), weight);
     };
     if (job.kind == Kind::internal) {
-        sum(tr("Materials at list price"), estimate.list_minor);
-        sum(tr("Mark-up of %1, line by line").arg(percentText(job.quote.mark_up_thousandths)),
-            estimate.markUpMinor());
+        sum(tr("Materials at list price"), Sum::list);
+        sum(tr("Mark-up of %1, line by line").arg(percentText(job.quote.mark_up_thousandths)), Sum::mark_up);
     }
-    sum(tr("Materials"), estimate.materials_minor);
-    sum(tr("Labour"), estimate.labour_minor);
-    sum(tr("Travel, consumables, disposal"), estimate.other_minor);
+    sum(tr("Materials"), Sum::materials);
+    sum(tr("Labour"), Sum::labour);
+    sum(tr("Travel, consumables, disposal"), Sum::other);
     flow.line(flow.right() - 90, flow.right(), flow.y(), 0.18);
-    sum(tr("Subtotal"), estimate.subtotal_minor);
-    sum(tr("Tax, %1").arg(percentText(job.quote.tax_thousandths)), estimate.tax_minor);
+    sum(tr("Subtotal"), Sum::subtotal);
+    sum(tr("Tax, %1").arg(percentText(job.quote.tax_thousandths)), Sum::tax);
     flow.line(flow.right() - 90, flow.right(), flow.y(), 0.35);
     flow.down(0.8);
     const bool complete = estimate.status == EstimateStatus::complete;
-    sum(complete ? tr("Total") : tr("▲ Total of what is priced, incomplete"), estimate.total_minor,
-        Weight::strong);
+    sum(complete ? tr("Total") : tr("Total of what is priced, incomplete"), Sum::total, Weight::strong);
     flow.line(flow.right() - 90, flow.right(), flow.y(), 0.5);
 }
 
@@ -182,12 +180,10 @@ void layAlternates(Flow& flow, const Job& job)
     FlowTable table(flow, columns);
     table.head();
     const auto row = [&](const QString& name, const Estimate& estimate) {
-        QStringList cells{name, amount(estimate.materials_minor, job.quote)};
+        QStringList cells{name, sumText(estimate, Sum::materials, job.quote)};
         if (job.kind == Kind::internal)
-            cells << amount(estimate.markUpMinor(), job.quote);
-        cells << amount(estimate.subtotal_minor, job.quote)
-              << (estimate.status == EstimateStatus::complete ? QString() : QStringLiteral("▲ ")) +
-                     money(estimate.total_minor, job.quote);
+            cells << sumText(estimate, Sum::mark_up, job.quote);
+        cells << sumText(estimate, Sum::subtotal, job.quote) << sumText(estimate, Sum::total, job.quote);
         if (estimate.status == EstimateStatus::refused)
             cells = {name, words(estimate.message)};
         table.row(cells);

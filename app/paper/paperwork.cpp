@@ -15,7 +15,74 @@ QString tr(const char* text)
     return QCoreApplication::translate("Paper", text);
 }
 
+std::int64_t minorOf(const Estimate& estimate, Sum sum)
+{
+    switch (sum) {
+    case Sum::list:
+        return estimate.list_minor;
+    case Sum::mark_up:
+        return estimate.markUpMinor();
+    case Sum::materials:
+        return estimate.materials_minor;
+    case Sum::labour:
+        return estimate.labour_minor;
+    case Sum::other:
+        return estimate.other_minor;
+    case Sum::subtotal:
+        return estimate.subtotal_minor;
+    case Sum::tax:
+        return estimate.tax_minor;
+    case Sum::total:
+        return estimate.total_minor;
+    }
+    return 0;
+}
+
+/// Whether a line goes into a sum.
+bool countsIn(const EstimateLine& line, Sum sum)
+{
+    switch (sum) {
+    case Sum::list:
+    case Sum::mark_up:
+    case Sum::materials:
+        return line.group == LineGroup::materials;
+    case Sum::labour:
+        return line.group == LineGroup::labour;
+    case Sum::other:
+        return line.group == LineGroup::other;
+    default:
+        return true;
+    }
+}
+
+/// What a sum rests on besides its lines was not entered.
+bool lacksRate(Sum sum, const Quote& quote)
+{
+    const bool no_mark_up = !quote.mark_up_thousandths;
+    const bool no_tax = !quote.tax_thousandths;
+    return (no_mark_up && sum != Sum::list && sum != Sum::labour && sum != Sum::other) ||
+           (no_tax && (sum == Sum::tax || sum == Sum::total));
+}
+
 } // namespace
+
+QString sumText(const Estimate& estimate, Sum sum, const Quote& quote)
+{
+    std::size_t counted = 0;
+    std::size_t priced = 0;
+    for (const EstimateLine& line : estimate.lines) {
+        counted += countsIn(line, sum) ? 1 : 0;
+        priced += countsIn(line, sum) && line.amount_minor ? 1 : 0;
+    }
+    if (estimate.status == EstimateStatus::refused)
+        return QStringLiteral("–");
+    if ((sum == Sum::mark_up && !quote.mark_up_thousandths) || (sum == Sum::tax && !quote.tax_thousandths))
+        return tr("not entered");
+    if (counted > 0 && priced == 0)
+        return sum == Sum::labour || sum == Sum::other ? tr("not entered") : tr("not priced");
+    const QString text = money(minorOf(estimate, sum), quote);
+    return priced < counted || lacksRate(sum, quote) ? QStringLiteral("▲ ") + text : text;
+}
 
 Paperwork paperworkOf(const Sketch& sketch)
 {

@@ -25,6 +25,10 @@ QString words(const std::string& text);
 QString words(std::string_view text);
 QString words(const Message& text, UnitSystem units);
 QString money(std::int64_t minor, const Quote& quote);
+enum class Sum { list, mark_up, materials, labour, other, subtotal, tax, total };
+/// A sum as people read it. What is not entered or not priced is no zero: it is said in words, and a sum that
+/// lacks something is marked.
+QString sumText(const Estimate& estimate, Sum sum, const Quote& quote);
 /// "2.48 m"; "not known".
 QString quantityText(const EstimateLine& line);
 /// A row's quantity on one vehicle, in the units people see.

@@ -62,6 +62,8 @@ PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
+    table_->setStyleSheet(
+        QStringLiteral("QTableView { gridline-color: palette(mid); }")); // on dark ground too
     table_->setWordWrap(true);
     remark_->setObjectName(QStringLiteral("parts-remark"));
     remark_->setProperty("role", QStringLiteral("faint"));

@@ -56,6 +56,7 @@ private Q_SLOTS:
     void hoursAreTypedOverAndGoBack();
     void anOwnTaskIsAddedAndNamed();
     void ratesCompleteTheEstimate();
+    void whatIsNotEnteredIsNoZero();
     void theCurrencyDoesNotChangeUnderAmounts();
     void anotherHeaterStandsBesideTheDrawnOne();
     void theDocumentFollowsTheTab();
@@ -285,6 +286,20 @@ void TestPaperWindow::ratesCompleteTheEstimate()
     type("quote-tax", QStringLiteral("much"));
     QVERIFY(find<QLabel>("quote-problem").isVisible());
     QCOMPARE(quote().tax_thousandths, std::optional<std::int64_t>(5000));
+}
+
+void TestPaperWindow::whatIsNotEnteredIsNoZero()
+{
+    window_->paper().show(paper::PaperWindow::Tab::estimate);
+    QTableWidget& sums = table("sums-table");
+    for (int row = 0; row < sums.rowCount(); ++row)
+        QVERIFY2(!sums.item(row, 1)->text().contains(QStringLiteral("0.00")),
+                 qPrintable(sums.item(row, 0)->text()));
+    const int labour = rowOf(sums, 0, QStringLiteral("Labour"));
+    QCOMPARE(sums.item(labour, 1)->text(), QStringLiteral("not entered"));
+    type("quote-travel", QStringLiteral("0")); // nothing to pay is something else
+    const int other = rowOf(sums, 0, QStringLiteral("Travel"));
+    QCOMPARE(sums.item(other, 1)->text(), QStringLiteral("▲ 0.00"));
 }
 
 void TestPaperWindow::theCurrencyDoesNotChangeUnderAmounts()

@@ -26,7 +26,7 @@ void nameProgram()
 int main(int argc, char** argv)
 {
     nameProgram();
-    if (argc > 1 && isCommand(argv[1])) {
+    if (argc > 1 && siphonwright::isHeadless(QString::fromLocal8Bit(argv[1]))) {
         // Fonts and pictures need a platform, but no display.
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QApplication app(argc, argv);

@@ -5,6 +5,9 @@
 #include <QCoreApplication>
 #include <QTextStream>
 
+#include <algorithm>
+#include <iterator>
+
 namespace siphonwright {
 
 namespace headless {
@@ -48,7 +51,26 @@ QString usage()
         "written, or an argument is wrong.\n");
 }
 
+struct Command {
+    const char* name;
+    int (*run)(const QStringList& arguments, QTextStream& out, QTextStream& err);
+};
+constexpr Command commands[] = {{"check", headless::check},
+                                {"fill", headless::fill},
+                                {"parts", headless::parts},
+                                {"sheet", headless::sheet},
+                                {"warm-up", headless::warmUp}};
+
 } // namespace
+
+bool isHeadless(const QString& word)
+{
+    const bool is_command = std::any_of(std::begin(commands), std::end(commands), [&](const Command& known) {
+        return word == QLatin1String(known.name);
+    });
+    return is_command || word == QLatin1String("--help") || word == QLatin1String("-h") ||
+           word == QLatin1String("--version");
+}
 
 int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
@@ -66,6 +88,9 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         return headless::sheet(rest, out, err);
     if (command == QLatin1String("warm-up"))
         return headless::warmUp(rest, out, err);
+    for (const Command& known : commands)
+        if (command == QLatin1String(known.name))
+            return known.run(arguments.mid(1), out, err);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
         out << usage();
         return nothing_stops;

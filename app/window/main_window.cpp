@@ -17,6 +17,7 @@
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/look.h"
+#include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 
@@ -39,6 +40,7 @@ MainWindow::MainWindow(QWidget* parent)
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
+      paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -88,7 +90,10 @@ MainWindow::MainWindow(QWidget* parent)
     document_.startProving();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow()
+{
+    delete paper_;
+}
 
 QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
                                   QWidget* panel)

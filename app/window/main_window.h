@@ -33,6 +33,7 @@ class AssumptionWindow;
 class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
+class PaperCommands;
 class SheetCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
@@ -47,6 +48,7 @@ public:
     ElevationView& view() { return *view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
+    PaperCommands& paper() { return *paper_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -93,6 +95,7 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    PaperCommands* paper_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;

@@ -8,6 +8,7 @@
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
+#include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/teaching.h"
@@ -151,6 +152,9 @@ void MainWindow::buildViewMenu()
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
+                                        QStringLiteral("parts"),
+                                        QStringLiteral("estimate"),
+                                        QString(),
                                         QStringLiteral("rules"),
                                         QStringLiteral("assumptions"),
                                         QString(),
@@ -276,6 +280,8 @@ void MainWindow::connectViewActions()
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
     on("fit", [this] { view_->zoomToFit(); });
+    on("parts", [this] { paper_->show(paper::PaperWindow::Tab::parts); });
+    on("estimate", [this] { paper_->show(paper::PaperWindow::Tab::estimate); });
     on("rules", [this] { showRules(); });
     on("assumptions", [this] { showAssumptions(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });

@@ -79,7 +79,7 @@ ItemOf reducerItem(std::optional<double> bore_mm, double next_mm)
 {
     ItemOf item = sizedItem(ItemKind::reducer, bore_mm, no_bore);
     if (bore_mm) {
-        item.size_key += "x" + sizeKey(next_mm);
+        item.size_key += "-" + sizeKey(next_mm);
         item.size = {"{0} to {1}", {{*bore_mm, Unit::mm}, {next_mm, Unit::mm}}, {}};
     }
     return item;
@@ -176,7 +176,7 @@ void addInsulation(const Route& route, const std::vector<HosePiece>& pieces, Par
         const std::optional<double> over_mm = overHose(piece.bore_mm, hose);
         ItemOf item = sizedItem(ItemKind::insulation, over_mm, "hose's bore not entered");
         if (over_mm) {
-            item.size_key += "x" + sizeKey(hose.insulation_mm);
+            item.size_key += "-" + sizeKey(hose.insulation_mm);
             item.size = {"for {0}, {1} thick", {{*over_mm, Unit::mm}, {hose.insulation_mm, Unit::mm}}, {}};
         }
         const double length_mm = cutLength(piece.to_mm - piece.from_mm, route.units);

@@ -114,6 +114,9 @@ void TestPartsCommand::helpNamesTheCommand()
     QString text;
     QTextStream out(&text);
     QCOMPARE(runHeadless({QStringLiteral("--help")}, out, out), nothing_stops);
+    for (const char* command : {"check", "fill", "parts", "sheet", "warm-up", "--help", "--version"})
+        QVERIFY2(isHeadless(QString::fromLatin1(command)), command);
+    QVERIFY(!isHeadless(sample("sound-bus.siphon")));
     QVERIFY(text.contains(QStringLiteral("siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]")));
 }
 

@@ -211,7 +211,7 @@ void TestParts::aReducerPartsTheHose()
     QCOMPARE(parts.cuts[1].length_mm, 835.0);
     QCOMPARE(parts.cuts[1].bore_mm, std::optional<double>(16));
     const PartRow* reducer = find(parts, ItemKind::reducer);
-    QCOMPARE(reducer->item, std::string("reducer-19x16"));
+    QCOMPARE(reducer->item, std::string("reducer-19-16"));
     for (const PartRow& row : parts.rows) {
         if (row.item == "clamp-27")
             QCOMPARE(row.thousandths, std::optional<std::int64_t>((4 + 4) * 2000));
@@ -278,7 +278,7 @@ void TestParts::insulationFollowsTheHose()
     sketch.hoses[supply_hose].edit([](Hose& hose) { hose.insulation_mm = 13; });
     const PartsList parts = partsOf(sketch);
     QCOMPARE(thousandths(parts, ItemKind::insulation), 1250);
-    QCOMPARE(find(parts, ItemKind::insulation)->item, std::string("insulation-27x13"));
+    QCOMPARE(find(parts, ItemKind::insulation)->item, std::string("insulation-27-13"));
 }
 
 void TestParts::theTableReadsBackAsText()

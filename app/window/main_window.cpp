@@ -1,6 +1,7 @@
 #include "app/window/main_window.h"
 
 #include "app/assumptions/assumption_window.h"
+#include "app/commissioning/commissioning_panel.h"
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
@@ -10,6 +11,7 @@
 #include "app/warming/bore_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
+#include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -37,6 +39,7 @@ MainWindow::MainWindow(QWidget* parent)
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
+      checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -119,6 +122,11 @@ void MainWindow::buildPanels()
     for (QDockWidget* dock : {profile, warm_up, by_bore})
         dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
+    // As high as the window, and away until it is wanted: the elevation needs the room while one draws.
+    commissioning_ = new commissioning::CommissioningPanel(document_, selection_);
+    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
+    addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
+        ->hide();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -192,6 +200,7 @@ void MainWindow::setDark(bool dark)
     findings_->setDark(dark);
     profile_->setDark(dark);
     warm_up_->setDark(dark);
+    commissioning_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
     if (rules_)

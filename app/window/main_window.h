@@ -20,12 +20,16 @@ namespace warming {
 class BoreTable;
 class WarmUpPanel;
 } // namespace warming
+namespace commissioning {
+class CommissioningPanel;
+}
 namespace rules {
 class RuleBrowser;
 }
 namespace assumptions {
 class AssumptionWindow;
 }
+class ChecklistCommands;
 class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
@@ -89,6 +93,7 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    ChecklistCommands* checklist_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
@@ -96,6 +101,7 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
+    commissioning::CommissioningPanel* commissioning_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -1,7 +1,9 @@
+#include "app/commissioning/commissioning_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
+#include "app/window/checklist_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -79,7 +81,8 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print"})
+    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print",
+                           "print-checklist", "export-checklist"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -143,6 +146,7 @@ void MainWindow::buildViewMenu()
                                         QString(),
                                         QStringLiteral("warm-up"),
                                         QStringLiteral("by-bore"),
+                                        QStringLiteral("commissioning"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
@@ -308,6 +312,13 @@ void MainWindow::connectWarmUpActions()
         warm_up_->chart().setFocus();
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
+    on("commissioning", [this, raise] { raise(commissioning_); });
+    on("print-checklist", [this] { checklist_->print(); });
+    on("export-checklist", [this] { checklist_->exportPages(); });
+    connect(commissioning_, &commissioning::CommissioningPanel::printWanted, checklist_,
+            &ChecklistCommands::print);
+    connect(commissioning_, &commissioning::CommissioningPanel::exportWanted, checklist_,
+            &ChecklistCommands::exportPages);
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

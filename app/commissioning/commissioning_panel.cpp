@@ -108,6 +108,11 @@ void CommissioningPanel::open(Page page)
     heaters_->setVisible(of_heater && heaters_->count() > 1);
 }
 
+void CommissioningPanel::restart()
+{
+    step_->showNext();
+}
+
 void CommissioningPanel::setDark(bool dark)
 {
     readings_->setDark(dark);

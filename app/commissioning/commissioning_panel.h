@@ -24,6 +24,8 @@ public:
 
     enum class Page { step, steps, readings, diagnosis };
     void open(Page page);
+    /// For another drawing: at the first step that is open.
+    void restart();
     void setDark(bool dark);
     QSize sizeHint() const override { return {400, 600}; }
     QSize minimumSizeHint() const override { return {340, 300}; }

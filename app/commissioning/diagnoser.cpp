@@ -1,5 +1,7 @@
 #include "app/commissioning/diagnoser.h"
 
+#include "app/document/vector_state.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -62,6 +64,7 @@ void Diagnoser::answer(Outcome outcome)
 
 void Diagnoser::work(const std::stop_token& end)
 {
+    leaveVectorState();
     while (true) {
         Job job;
         std::stop_source running;
@@ -79,7 +82,11 @@ void Diagnoser::work(const std::stop_token& end)
         out.judged = judgeReadings(out.sketch, out.heater);
         if (!out.judged.evidence.readings.empty())
             addCurves(out);
+        if (running.stop_requested())
+            continue;
+        answer(out); // the verdicts need not wait for the faults
         out.diagnosis = diagnose(out.sketch, out.heater, running.get_token());
+        out.diagnosed = true;
         if (!running.stop_requested())
             answer(std::move(out));
     }

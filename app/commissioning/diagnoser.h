@@ -19,6 +19,7 @@ struct Outcome {
     Sketch sketch; ///< that it was computed for
     Id heater;
     JudgedReadings judged;
+    bool diagnosed = false; ///< the judgement comes first
     Diagnosis diagnosis;
     std::vector<double> hours; ///< of the curves, after energising
     Course as_drawn;           ///< at those hours

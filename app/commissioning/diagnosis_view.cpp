@@ -81,9 +81,9 @@ void DiagnosisView::show(const Outcome* outcome, bool computing, UnitSystem unit
 {
     clear();
     next_->setVisible(false);
-    if (!outcome) {
-        state_->setText(computing ? tr("The faults are being simulated…")
-                                  : tr("A diagnosis appears when there are readings."));
+    if (!outcome || !outcome->diagnosed) {
+        state_->setText(computing || outcome ? tr("The faults are being simulated…")
+                                             : tr("A diagnosis appears when there are readings."));
         return;
     }
     const Diagnosis& found = outcome->diagnosis;

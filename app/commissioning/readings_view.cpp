@@ -80,7 +80,7 @@ void ReadingsView::layOut()
     names << tr("Power on") << tr("Note");
     table_->setVerticalHeaderLabels(names);
     table_->horizontalHeader()->hide();
-    table_->horizontalHeader()->setDefaultSectionSize(96);
+    table_->horizontalHeader()->setDefaultSectionSize(90);
     table_->verticalHeader()->setDefaultSectionSize(target_px);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setMinimumHeight(5 * target_px);

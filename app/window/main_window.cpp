@@ -80,6 +80,7 @@ MainWindow::MainWindow(QWidget* parent)
         selection_.select({});
         selection_.selectFinding(-1);
         first_steps_->restart();
+        commissioning_->restart();
         view_->zoomToFit();
     });
     setDark(settings::dark.get());

@@ -1,3 +1,4 @@
+#include "app/document/vector_state.h"
 #include "app/headless/headless.h"
 #include "app/window/file_commands.h"
 #include "app/window/main_window.h"
@@ -30,6 +31,7 @@ int main(int argc, char** argv)
         // Fonts and pictures need a platform, but no display.
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QApplication app(argc, argv);
+        siphonwright::leaveVectorState();
         QTextStream out(stdout);
         QTextStream err(stderr);
         return siphonwright::runHeadless(QCoreApplication::arguments().mid(1), out, err);

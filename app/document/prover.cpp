@@ -1,5 +1,7 @@
 #include "app/document/prover.h"
 
+#include "app/document/vector_state.h"
+
 #include <utility>
 
 namespace siphonwright {
@@ -32,6 +34,7 @@ std::optional<Prover::Answer> Prover::take()
 
 void Prover::work(const std::stop_token& end)
 {
+    leaveVectorState();
     while (true) {
         Job job;
         std::stop_source running;

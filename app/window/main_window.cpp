@@ -1,6 +1,7 @@
 #include "app/window/main_window.h"
 
 #include "app/assumptions/assumption_window.h"
+#include "app/commissioning/commissioning_panel.h"
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
@@ -12,6 +13,7 @@
 #include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
+#include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -41,6 +43,7 @@ MainWindow::MainWindow(QWidget* parent)
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
       paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
+      checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -81,6 +84,7 @@ MainWindow::MainWindow(QWidget* parent)
         selection_.select({});
         selection_.selectFinding(-1);
         first_steps_->restart();
+        commissioning_->restart();
         view_->zoomToFit();
     });
     setDark(settings::dark.get());
@@ -137,6 +141,11 @@ void MainWindow::buildPanels()
     for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})
         dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
+    // As high as the window, and away until it is wanted: the elevation needs the room while one draws.
+    commissioning_ = new commissioning::CommissioningPanel(document_, selection_);
+    setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
+    addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
+        ->hide();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -210,6 +219,7 @@ void MainWindow::setDark(bool dark)
     findings_->setDark(dark);
     profile_->setDark(dark);
     warm_up_->setDark(dark);
+    commissioning_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
     if (rules_)

@@ -24,12 +24,16 @@ class BoreTable;
 class GradeTable;
 class WarmUpPanel;
 } // namespace warming
+namespace commissioning {
+class CommissioningPanel;
+}
 namespace rules {
 class RuleBrowser;
 }
 namespace assumptions {
 class AssumptionWindow;
 }
+class ChecklistCommands;
 class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
@@ -96,6 +100,7 @@ private:
     FileCommands* files_;
     SheetCommands* sheet_;
     PaperCommands* paper_;
+    ChecklistCommands* checklist_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
@@ -105,6 +110,7 @@ private:
     warming::BoreTable* by_bore_ = nullptr;
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
+    commissioning::CommissioningPanel* commissioning_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -1,9 +1,11 @@
 #include "app/sizing/sizing_panel.h"
+#include "app/commissioning/commissioning_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/grade_table.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
+#include "app/window/checklist_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -84,6 +86,8 @@ void MainWindow::buildFileMenu()
     menu->addSeparator();
     for (const char* id :
          {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
+    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print",
+                           "print-checklist", "export-checklist"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -149,6 +153,7 @@ void MainWindow::buildViewMenu()
                                         QStringLiteral("by-bore"),
                                         QStringLiteral("on-grades"),
                                         QStringLiteral("sizing"),
+                                        QStringLiteral("commissioning"),
                                         QStringLiteral("keep-curve"),
                                         QStringLiteral("drop-curves"),
                                         QString(),
@@ -329,6 +334,13 @@ void MainWindow::connectWarmUpActions()
         if (sizing_->height() < readable_px)
             resizeDocks({static_cast<QDockWidget*>(sizing_->parentWidget())}, {readable_px}, Qt::Vertical);
     });
+    on("commissioning", [this, raise] { raise(commissioning_); });
+    on("print-checklist", [this] { checklist_->print(); });
+    on("export-checklist", [this] { checklist_->exportPages(); });
+    connect(commissioning_, &commissioning::CommissioningPanel::printWanted, checklist_,
+            &ChecklistCommands::print);
+    connect(commissioning_, &commissioning::CommissioningPanel::exportWanted, checklist_,
+            &ChecklistCommands::exportPages);
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

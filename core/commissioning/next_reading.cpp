@@ -151,17 +151,19 @@ Message whyOf(const Fault& fault, const Course& course, const Course& as_drawn, 
     const std::vector<std::string> words = {std::string(row.title)};
     const Quantity given = {expected(course, at, *channel), row.unit};
     if (fault.kind == FaultKind::none)
-        return {most > 4
-                    ? "Speaks against it: {a} {0} after {1} min, where {2} is expected."
-                    : "All is near what is expected; farthest off is {a}: {0} after {1} min, where {2} is "
-                      "expected.",
-                {{read, row.unit}, {minutes, Unit::none}, given},
-                words};
-    return {most > 0
-                ? "{a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}."
-                : "Speaks against it: {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.",
-            {{read, row.unit}, {minutes, Unit::none}, given, {expected(as_drawn, at, *channel), row.unit}},
+        return {
+            most > 4
+                ? "Speaks against it: the {a} was {0} after {1} min, where {2} is expected."
+                : "All is near what is expected; farthest off is the {a}: {0} after {1} min, where {2} is "
+                  "expected.",
+            {{read, row.unit}, {minutes, Unit::none}, given},
             words};
+    return {
+        most > 0
+            ? "The {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}."
+            : "Speaks against it: the {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.",
+        {{read, row.unit}, {minutes, Unit::none}, given, {expected(as_drawn, at, *channel), row.unit}},
+        words};
 }
 
 } // namespace siphonwright

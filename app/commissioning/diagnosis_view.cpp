@@ -1,0 +1,167 @@
+#include "app/commissioning/diagnosis_view.h"
+
+#include "app/commissioning/words.h"
+
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace siphonwright::commissioning {
+namespace {
+
+constexpr int target_px = 44;
+
+QString percent(double share)
+{
+    return QStringLiteral("%1 %").arg(std::round(100 * share));
+}
+
+} // namespace
+
+DiagnosisView::DiagnosisView(Document& document, Selection& selection, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      selection_(selection),
+      state_(new QLabel(this)),
+      next_(new QLabel(this)),
+      groups_(new QVBoxLayout)
+{
+    state_->setObjectName(QStringLiteral("diagnosis-state"));
+    next_->setObjectName(QStringLiteral("diagnosis-next"));
+    for (QLabel* one : {state_, next_}) {
+        one->setWordWrap(true);
+        one->setTextFormat(Qt::PlainText);
+        one->setStyleSheet(QStringLiteral("font-size: 15px;"));
+    }
+    next_->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600; border: 2px solid palette(text); "
+                                        "padding: 8px;"));
+    auto* inside = new QWidget(this);
+    auto* stack = new QVBoxLayout(inside);
+    stack->setContentsMargins(8, 6, 8, 6);
+    stack->setSpacing(8);
+    stack->addWidget(state_);
+    stack->addWidget(next_);
+    stack->addLayout(groups_);
+    stack->addStretch(1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(inside);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+    show(nullptr, false, UnitSystem::metric);
+}
+
+QLabel* DiagnosisView::label(const QString& words, const QString& style)
+{
+    auto* out = new QLabel(words, this);
+    out->setWordWrap(true);
+    out->setTextFormat(Qt::PlainText);
+    out->setStyleSheet(style);
+    return out;
+}
+
+void DiagnosisView::clear()
+{
+    while (QLayoutItem* item = groups_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+void DiagnosisView::show(const Outcome* outcome, bool computing, UnitSystem units)
+{
+    clear();
+    next_->setVisible(false);
+    if (!outcome || !outcome->diagnosed) {
+        state_->setText(computing || outcome ? tr("The faults are being simulated…")
+                                             : tr("A diagnosis appears when there are readings."));
+        return;
+    }
+    const Diagnosis& found = outcome->diagnosis;
+    if (!found.missing.empty()) {
+        state_->setText(tr("Not diagnosed: %1.").arg(QString::fromStdString(found.missing)));
+        return;
+    }
+    QString state =
+        tr("What would give these readings, by simulation of each fault on this drawing. Estimates: "
+           "make sure before a part is replaced.");
+    if (found.nothing_fits)
+        state = tr("▲ None of the faults listed explains these readings well. Check the readings and the "
+                   "drawing first.");
+    if (computing)
+        state = tr("Of the readings as they were. ") + state;
+    state_->setText(state);
+    if (found.next) {
+        next_->setText(tr("Next: %1").arg(text(found.next->words, units)));
+        next_->setVisible(true);
+    }
+    constexpr double worth_showing = 0.01;
+    for (const SuspectGroup& group : found.groups)
+        if (group.probability >= worth_showing)
+            addGroup(group, units);
+}
+
+QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem units)
+{
+    auto* line = new QWidget(this);
+    auto* row = new QHBoxLayout(line);
+    row->setContentsMargins(0, 0, 0, 0);
+    const QString title = text(suspect.fault.title, units);
+    row->addWidget(label(first ? title : tr("or: %1").arg(title),
+                         first ? QStringLiteral("font-size: 17px; font-weight: 600;")
+                               : QStringLiteral("font-size: 14px;")),
+                   1);
+    if (suspect.fault.part.kind == PartKind::nothing)
+        return line;
+    auto* button = new QPushButton(first ? tr("Show on the\ndrawing") : tr("Show"), line);
+    button->setObjectName(QStringLiteral("show:") + QString::fromStdString(suspect.fault.id));
+    button->setAccessibleName(tr("Show on the drawing: %1").arg(title));
+    button->setMinimumSize(first ? 104 : 64, target_px);
+    connect(button, &QPushButton::clicked, this,
+            [this, part = suspect.fault.part] { selection_.select(part); });
+    row->addWidget(button);
+    return line;
+}
+
+void DiagnosisView::addGroup(const SuspectGroup& group, UnitSystem units)
+{
+    auto* frame = new QFrame(this);
+    frame->setObjectName(QStringLiteral("suspects"));
+    auto* stack = new QVBoxLayout(frame);
+    stack->setContentsMargins(0, 6, 0, 6);
+    auto* chance = new QHBoxLayout;
+    auto* bar = new QProgressBar(frame);
+    bar->setRange(0, 1000);
+    bar->setValue(static_cast<int>(std::lround(1000 * group.probability)));
+    bar->setTextVisible(false);
+    bar->setFixedHeight(14);
+    bar->setAccessibleName(tr("Probability %1").arg(percent(group.probability)));
+    auto* figure = label(percent(group.probability), QStringLiteral("font-size: 20px; font-weight: 600;"));
+    figure->setMinimumWidth(64);
+    figure->setWordWrap(false);
+    chance->addWidget(figure);
+    chance->addWidget(bar, 1);
+    stack->addLayout(chance);
+    const Suspect& first = group.members.front();
+    stack->addWidget(lineFor(first, true, units));
+    const QString words = QStringLiteral("font-size: 14px;");
+    stack->addWidget(label(tr("Why: %1").arg(text(first.why, units)), words));
+    stack->addWidget(label(tr("Make sure: %1").arg(text(first.check, units)), words));
+    stack->addWidget(label(tr("Then: %1").arg(text(first.fix, units)), words));
+    if (group.members.size() > 1)
+        stack->addWidget(label(tr("These readings cannot tell it from:"), words));
+    for (std::size_t i = 1; i < group.members.size(); ++i)
+        stack->addWidget(lineFor(group.members[i], false, units));
+    groups_->addWidget(frame);
+}
+
+} // namespace siphonwright::commissioning

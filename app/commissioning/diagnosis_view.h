@@ -1,0 +1,36 @@
+#pragma once
+
+#include "app/commissioning/diagnoser.h"
+#include "app/document/document.h"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace siphonwright::commissioning {
+
+/// What explains the readings: the next reading to take, then the faults by probability, each with why, how
+/// to make sure, the fix, and a button that shows it on the drawing.
+class DiagnosisView : public QWidget {
+    Q_OBJECT
+public:
+    DiagnosisView(Document& document, Selection& selection, QWidget* parent = nullptr);
+
+    /// \param outcome null: none yet
+    void show(const Outcome* outcome, bool computing, UnitSystem units);
+
+private:
+    void clear();
+    void addGroup(const SuspectGroup& group, UnitSystem units);
+    QWidget* lineFor(const Suspect& suspect, bool first, UnitSystem units);
+    QLabel* label(const QString& words, const QString& style);
+
+    Document& document_;
+    Selection& selection_;
+    QLabel* state_;
+    QLabel* next_;
+    QVBoxLayout* groups_;
+};
+
+} // namespace siphonwright::commissioning

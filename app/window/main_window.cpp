@@ -17,6 +17,7 @@
 #include "app/window/look.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
 #include <QDockWidget>
@@ -37,6 +38,7 @@ MainWindow::MainWindow(QWidget* parent)
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
+      survey_(new SurveyCommands(document_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -197,6 +199,7 @@ void MainWindow::setDark(bool dark)
     warm_up_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
+    survey_->setDark(dark);
     if (rules_)
         rules_->setDark(dark);
 }

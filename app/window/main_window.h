@@ -30,6 +30,7 @@ class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
 class SheetCommands;
+class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
 class MainWindow : public QMainWindow {
@@ -43,6 +44,7 @@ public:
     ElevationView& view() { return *view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
+    SurveyCommands& survey() { return *survey_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -89,6 +91,7 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;

@@ -8,6 +8,7 @@
 #include "app/window/main_window.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 #include "app/window/teaching.h"
 
 #include "core/sketch/templates.h"
@@ -80,7 +81,7 @@ void MainWindow::buildFileMenu()
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
     for (const char* id :
-         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
+         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student", "survey-form"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -157,6 +158,8 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+    menu->addAction((*actions_)[QStringLiteral("survey")]);
+    menu->addSeparator();
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();
@@ -245,6 +248,8 @@ void MainWindow::connectFileActions()
     on("export", [this] { sheet_->exportSheet(); });
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
+    on("survey", [this] { survey_->show(); });
+    on("survey-form", [this] { survey_->exportForm(); });
     on("quit", [this] { close(); });
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });

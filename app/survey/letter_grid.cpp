@@ -135,12 +135,12 @@ QString drawnPlaceWords(const Sketch& sketch, const SurveyLetter& letter, UnitSy
     const std::optional<SurveyPoint> now = SurveyAxes(survey, sketch).measured(*at, from);
     if (!now)
         return LetterGrid::tr("from the floor only with L");
-    QString words = LetterGrid::tr("drawn %1").arg(length(*now->height_mm, units));
+    QStringList words = {length(*now->height_mm, units)};
     if (letter.along)
-        words += LetterGrid::tr(", station %1").arg(length(*now->along_mm, units));
+        words << length(*now->along_mm, units);
     if (letter.across)
-        words += LetterGrid::tr(", across %1").arg(length(*now->across_mm, units));
-    return words;
+        words << length(*now->across_mm, units);
+    return words.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -152,12 +152,12 @@ QString drawnWords(const Sketch& sketch, const SurveyLetter& letter)
     const bool measured = letter.isPoint() ? surveyPoint(survey, letter.letter).has_value()
                                            : surveyNumber(survey, letter.letter).has_value();
     QStringList words;
-    if (!measured)
-        words << LetterGrid::tr("not measured");
     if (letter.isPoint())
         words << drawnPlaceWords(sketch, letter, units);
     else if (const std::optional<double> drawn = drawnLength(sketch, letter.letter))
-        words << LetterGrid::tr("drawn %1").arg(length(*drawn, units));
+        words << length(*drawn, units);
+    if (!measured)
+        words << LetterGrid::tr("not measured");
     return words.join(QStringLiteral("; "));
 }
 
@@ -187,8 +187,13 @@ LetterGrid::LetterGrid(Document& document, QWidget* parent) : QWidget(parent), d
 
 void LetterGrid::addHeads(QGridLayout& grid)
 {
-    const QStringList heads = {QString(),     tr("Place"),  tr("Measured from"), tr("Height"),
-                               tr("Station"), tr("Across"), tr("On the drawing")};
+    const QStringList heads = {QString(),
+                               tr("Place"),
+                               tr("Measured from"),
+                               tr("Height"),
+                               tr("Station"),
+                               tr("Across"),
+                               tr("Drawn: height, station, across")};
     for (int i = 0; i < heads.size(); ++i) {
         auto* head = new QLabel(heads[i], this);
         head->setProperty("role", QStringLiteral("faint"));
@@ -210,7 +215,7 @@ void LetterGrid::addName(QGridLayout& grid, int row, const SurveyLetter& letter)
     refreshers_.emplace_back([this, drawn, &letter] {
         const QString words = drawnWords(document_.sketch(), letter);
         drawn->setText(words);
-        drawn->setEnabled(!words.startsWith(tr("not measured")));
+        drawn->setEnabled(!words.endsWith(tr("not measured")));
     });
 }
 

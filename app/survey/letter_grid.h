@@ -38,7 +38,8 @@ private:
     std::vector<std::function<void()>> refreshers_;
 };
 
-/// Of a letter's place or length, in words: "drawn 312 mm, station 60 mm"; "not measured" where it was not.
+/// Of a letter's place or length, in words: "312 mm, 60 mm" of height and station; with "not measured" where
+/// it was not.
 QString drawnWords(const Sketch& sketch, const SurveyLetter& letter);
 
 } // namespace siphonwright::survey

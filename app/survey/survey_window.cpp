@@ -97,7 +97,7 @@ SurveyWindow::SurveyWindow(Document& document, QWidget* parent)
     print->setObjectName(QStringLiteral("survey-print"));
 
     auto* left = new QVBoxLayout;
-    left->addWidget(scrolled(new LetterGrid(document_, this), this), 3);
+    left->addWidget(scrolled(new LetterGrid(document_, this), this), 6);
     auto* open = new QLabel(tr("Stays typical or not known"), this);
     open->setProperty("role", QStringLiteral("title"));
     left->addWidget(open);

@@ -27,7 +27,7 @@ enum Column {
     drawn_column
 };
 
-constexpr int edit_width_px = 86;
+constexpr int edit_width_px = 104;
 constexpr double pi = 3.14159265358979323846;
 constexpr double most_slope_deg = 45; // as in the file
 

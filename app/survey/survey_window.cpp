@@ -133,7 +133,9 @@ void SurveyWindow::setDark(bool dark)
 
 void SurveyWindow::drawEngine()
 {
-    document_.apply(tr("Draw the engine from the survey"), [](Sketch& sketch) { drawFromSurvey(sketch); });
+    if (document_.apply(tr("Draw the engine from the survey"),
+                        [](Sketch& sketch) { drawFromSurvey(sketch); }))
+        Q_EMIT drawn();
 }
 
 void SurveyWindow::refresh()

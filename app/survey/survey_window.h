@@ -20,6 +20,7 @@ public:
     void drawEngine();
 
 Q_SIGNALS:
+    void drawn();       ///< the engine, just now
     void formWanted();  ///< the blank form as a file
     void printWanted(); ///< or on paper
 

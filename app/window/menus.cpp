@@ -248,6 +248,7 @@ void MainWindow::connectFileActions()
     on("export", [this] { sheet_->exportSheet(); });
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
+    connect(survey_, &SurveyCommands::drawn, view_, &ElevationView::zoomToFit);
     on("survey", [this] { survey_->show(); });
     on("survey-form", [this] { survey_->exportForm(); });
     on("quit", [this] { close(); });

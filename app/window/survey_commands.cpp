@@ -25,6 +25,7 @@ void SurveyCommands::show()
         survey_->setDark(dark_);
         for (const char* id : {"undo", "redo"})
             survey_->addAction(window_.findChild<QAction*>(QString::fromLatin1(id)));
+        connect(survey_, &survey::SurveyWindow::drawn, this, &SurveyCommands::drawn);
         connect(survey_, &survey::SurveyWindow::formWanted, this, &SurveyCommands::exportForm);
         connect(survey_, &survey::SurveyWindow::printWanted, this, &SurveyCommands::printForm);
     }

@@ -27,6 +27,9 @@ public:
     void printForm();
     survey::BlankForm form() const;
 
+Q_SIGNALS:
+    void drawn(); ///< the engine, from the survey
+
 private:
     Document& document_;
     FileCommands& files_;

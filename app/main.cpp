@@ -13,6 +13,8 @@ bool isCommand(const QByteArray& word)
 {
     return word == "check" || word == "diagnose" || word == "fill" || word == "sheet" || word == "warm-up" ||
            word == "--help" || word == "-h" || word == "--version";
+    return word == "check" || word == "fill" || word == "sheet" || word == "survey-form" ||
+           word == "warm-up" || word == "--help" || word == "-h" || word == "--version";
 }
 
 void nameProgram()

@@ -71,6 +71,7 @@ void Beside::setFindingsShown(bool shown)
 {
     view_->setFindingsShown(shown);
     verdict_->setVisible(shown);
+    QMetaObject::invokeMethod(view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 const Moment* Beside::moment() const
@@ -78,10 +79,10 @@ const Moment* Beside::moment() const
     return index_ < demonstration_.moments.size() ? &demonstration_.moments[index_] : nullptr;
 }
 
-void Beside::showEvent(QShowEvent* event)
+void Beside::resizeEvent(QResizeEvent* event)
 {
-    QWidget::showEvent(event);
-    view_->zoomToFit();
+    QWidget::resizeEvent(event);
+    QMetaObject::invokeMethod(view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 void Beside::follow()

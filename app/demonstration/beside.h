@@ -23,7 +23,8 @@ public:
     const Moment* moment() const;
 
 protected:
-    void showEvent(QShowEvent* event) override;
+    /// It is looked at only, so it always shows all.
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void follow();

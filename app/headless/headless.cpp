@@ -45,6 +45,8 @@ QString usage()
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
         "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour] [--student]\n"
         "                                          draw the sheet; --student: without findings\n"
+        "siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]\n"
+        "                                          a blank page to measure with at the vehicle\n"
         "siphonwright --help | --version\n"
         "\n"
         "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
@@ -86,6 +88,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         return headless::parts(rest, out, err);
     if (command == QLatin1String("sheet"))
         return headless::sheet(rest, out, err);
+    if (command == QLatin1String("survey-form"))
+        return headless::surveyForm(rest, out, err);
     if (command == QLatin1String("warm-up"))
         return headless::warmUp(rest, out, err);
     for (const Command& known : commands)

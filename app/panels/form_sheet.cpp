@@ -102,9 +102,11 @@ void addFilling(Fields<Sketch>& fields)
     fields.heading(FormText::tr("Filling"));
     fields.choice(
         FormText::tr("Full before"),
-        {FormText::tr("the block; new hoses empty"), FormText::tr("nothing; engine drained"),
-         FormText::tr("block and hoses; pre-filled")},
+        {FormText::tr("block; hoses empty"), FormText::tr("nothing; drained"),
+         FormText::tr("block and hoses")},
         [](auto& s) -> auto& { return s.fill.start; });
+    fields.last().tip =
+        FormText::tr("Block and hoses: hoses and heater are filled before they are connected");
     fields.choice(
         FormText::tr("Filled"),
         {FormText::tr("at the filler"), FormText::tr("under vacuum"), FormText::tr("from below")},

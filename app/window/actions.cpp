@@ -60,6 +60,8 @@ constexpr Row table[] = {
                        "Print and export without findings, pockets and margins, with lines for answers; "
                        "off: the answer sheet"),
      When::always, true},
+    {"survey-form", QT_TRANSLATE_NOOP("Actions", "&Blank survey form…"), "",
+     QT_TRANSLATE_NOOP("Actions", "A page to be filled in with a pen at the vehicle, as PDF")},
     {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q",
      QT_TRANSLATE_NOOP("Actions", "Close the program")},
 
@@ -148,6 +150,9 @@ constexpr Row table[] = {
     {"tank", QT_TRANSLATE_NOOP("Actions", "Tank"), "T",
      QT_TRANSLATE_NOOP("Actions", "Place the surge tank with the coolant levels"), When::always, true,
      "tank"},
+
+    {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
+     QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},
 
     {"insert-supply-port", QT_TRANSLATE_NOOP("Actions", "Supply port, low at the front"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a port at the jacket's lowest level"), When::engine},

@@ -22,6 +22,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
 #include <QDockWidget>
@@ -44,6 +45,7 @@ MainWindow::MainWindow(QWidget* parent)
       sheet_(new SheetCommands(document_, *files_, *this)),
       paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
       checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
+      survey_(new SurveyCommands(document_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -222,6 +224,7 @@ void MainWindow::setDark(bool dark)
     commissioning_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
+    survey_->setDark(dark);
     if (rules_)
         rules_->setDark(dark);
 }

@@ -39,6 +39,7 @@ class FileCommands;
 class FirstSteps;
 class PaperCommands;
 class SheetCommands;
+class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
 class MainWindow : public QMainWindow {
@@ -53,6 +54,7 @@ public:
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
+    SurveyCommands& survey() { return *survey_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -101,6 +103,7 @@ private:
     SheetCommands* sheet_;
     PaperCommands* paper_;
     ChecklistCommands* checklist_;
+    SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;

@@ -13,6 +13,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 #include "app/window/teaching.h"
 
 #include "core/sketch/templates.h"
@@ -88,6 +89,7 @@ void MainWindow::buildFileMenu()
          {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
     for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print",
                            "print-checklist", "export-checklist"})
+         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student", "survey-form"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -170,6 +172,8 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+    menu->addAction((*actions_)[QStringLiteral("survey")]);
+    menu->addSeparator();
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();
@@ -258,6 +262,9 @@ void MainWindow::connectFileActions()
     on("export", [this] { sheet_->exportSheet(); });
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
+    connect(survey_, &SurveyCommands::drawn, view_, &ElevationView::zoomToFit);
+    on("survey", [this] { survey_->show(); });
+    on("survey-form", [this] { survey_->exportForm(); });
     on("quit", [this] { close(); });
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });

@@ -22,11 +22,12 @@ struct HangingSpace {
 struct ProposeOptions {
     Id heater;                         ///< empty: the sketch's first
     std::optional<HangingSpace> space; ///< nothing: the heater stays where it is and as it is turned
-    /// Bores to choose from, mm; empty: 15.875 to 25.4 mm (5/8 in to 1 in), and what the hoses are drawn with.
+    /// Bores to choose from, mm; empty: 15.875 to 25.4 mm (5/8 in to 1 in), and what the hoses are drawn
+    /// with.
     std::vector<double> stock_bores_mm;
     std::size_t how_many = 3;
-    /// What a metre of hose weighs in the ranking, per bore: 1 for 3/4 in, in proportion to the bore otherwise
-    /// (own choice; list prices rise about so).
+    /// What a metre of hose weighs in the ranking, per bore: 1 for 3/4 in, in proportion to the bore
+    /// otherwise (own choice; list prices rise about so).
     double price_weight_per_mm_bore = 1 / 19.05;
 };
 
@@ -70,7 +71,7 @@ struct Proposals {
     std::vector<RuleInWay> in_conflict; ///< where there is no proposal: who came farthest fell to these
     /// Stops and cautions that no layout mends, such as a coolant that freezes: they stay.
     std::vector<Finding> beside;
-    std::string missing; ///< what has to be entered before anything can be proposed; empty: nothing
+    std::string missing;    ///< what has to be entered before anything can be proposed; empty: nothing
     std::size_t places = 0; ///< of the heater, with ports and bore, that were tried
     bool stopped = false;
 };

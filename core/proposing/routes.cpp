@@ -200,7 +200,7 @@ std::vector<Vec3> pointsBetween(Vec3 p, Vec3 q, const RouteWish& wish)
 } // namespace
 
 std::vector<HoseWay> waysBetween(const RouteEnd& from, const RouteEnd& to, const RouteWish& wish,
-                             WaysLeftOut& left_out, const std::stop_token& stop)
+                                 WaysLeftOut& left_out, const std::stop_token& stop)
 {
     Gathering gathering{from, to, wish, left_out, {}};
     for (const double radii : legsOf(wish)) {

@@ -11,8 +11,8 @@
 #include <variant>
 #include <vector>
 
-/// How long propose() takes on each sample, beside analyse() of the same, and what it proposes: with the heater
-/// where it is, and with a space of 600 x 200 x 200 mm round it.
+/// How long propose() takes on each sample, beside analyse() of the same, and what it proposes: with the
+/// heater where it is, and with a space of 600 x 200 x 200 mm round it.
 namespace {
 
 using namespace siphonwright;

@@ -143,7 +143,8 @@ void TestPropose::proposalsAreRankedByTheirKey()
     for (std::size_t i = 0; i < found.best_first.size(); ++i) {
         const Proposal& one = found.best_first[i];
         // The key as the header states it: metres x bore / 19.05 mm / square root of l/min.
-        VERIFY_NEAR(one.key, one.length_mm / 1000 * one.bore_mm / 19.05 / std::sqrt(one.flow_l_per_min), 1e-9);
+        VERIFY_NEAR(one.key, one.length_mm / 1000 * one.bore_mm / 19.05 / std::sqrt(one.flow_l_per_min),
+                    1e-9);
         if (i > 0 && found.best_first[i - 1].sound_over_envelope == one.sound_over_envelope)
             QVERIFY(found.best_first[i - 1].key <= one.key);
     }
@@ -236,7 +237,8 @@ void TestPropose::portsWithRolesAreKeptUnlessTheyBreakARule()
 
 void TestPropose::anElbowThatPointsUpIsTurned()
 {
-    // Hoses cannot come down to this elbow without a hump; turned about its stub it still makes a right angle.
+    // Hoses cannot come down to this elbow without a hump; turned about its stub it still makes a right
+    // angle.
     const Sketch sketch = test::sampleOf(QStringLiteral("above-level"));
     const Port& drawn = *sketch.port("port-3");
     QCOMPARE(drawn.stub.elbow->direction.elevation_deg, 90.0);
@@ -279,7 +281,8 @@ void TestPropose::anAreaThatBlocksEverythingIsNamed()
 void TestPropose::rulesThatContradictEachOtherAreNamed()
 {
     Sketch sketch = test::soundLoop();
-    sketch.heaters[0].manual_min_drop_mm.value = 250; // to be had only 50 mm nearer the ground than its rule lets
+    sketch.heaters[0].manual_min_drop_mm.value =
+        250; // to be had only 50 mm nearer the ground than its rule lets
     ProposeOptions options;
     options.space = HangingSpace{{1000, 0, -150}, {1060, 0, 100}};
     const Proposals found = propose(sketch, options);

@@ -19,6 +19,11 @@ struct HangingSpace {
     friend bool operator==(const HangingSpace&, const HangingSpace&) = default;
 };
 
+/// Where a heater usually hangs, to start from: under the jacket and up to 200 mm past its ends, out to 450 mm
+/// beside it, on the side on which it is drawn, down to the ground (or 800 mm under the jacket). Own choice.
+/// Without an engine 300 x 200 x 200 mm either way round the heater.
+HangingSpace spaceUnder(const Sketch& sketch, const Id& heater);
+
 struct ProposeOptions {
     Id heater;                         ///< empty: the sketch's first
     std::optional<HangingSpace> space; ///< nothing: the heater stays where it is and as it is turned

@@ -80,6 +80,7 @@ private Q_SLOTS:
     void theOtherHeaterIsLeftAlone();
     void onlyStockBoresAreTaken();
     void theHeaterStaysInItsSpace();
+    void theUsualSpaceIsUnderTheJacketOnTheHeatersSide();
     void portsWithRolesAreKeptUnlessTheyBreakARule();
     void anElbowThatPointsUpIsTurned();
     void aLoopIsProposedForAHeaterWithoutHoses();
@@ -212,6 +213,22 @@ void TestPropose::theHeaterStaysInItsSpace()
         QVERIFY(std::abs(proposal.heater_at.y) <= 50);
         QVERIFY(proposal.heater_at.z >= 60 && proposal.heater_at.z <= 80);
     }
+}
+
+void TestPropose::theUsualSpaceIsUnderTheJacketOnTheHeatersSide()
+{
+    // Jacket x 0..900, y -150..150, lowest at z 400; ground at z -300.
+    Sketch sketch = test::soundLoop();
+    const HangingSpace both = spaceUnder(sketch, "heater-1");
+    QCOMPARE(both == (HangingSpace{{-200, -600, -300}, {1100, 600, 400}}), true);
+    sketch.heaters[0].position.y = -300;
+    QCOMPARE(spaceUnder(sketch, "heater-1").most.y, -150.0);
+    ProposeOptions options;
+    options.space = spaceUnder(sketch, "heater-1");
+    options.how_many = 1;
+    const Proposals found = propose(sketch, options);
+    QVERIFY(!found.best_first.empty());
+    QCOMPARE(broken(found.best_first.front().sketch), QStringList());
 }
 
 void TestPropose::portsWithRolesAreKeptUnlessTheyBreakARule()

@@ -1,6 +1,6 @@
 #include "core/proposing/propose.h"
 
-#include "core/analysis/margin_text.h"
+#include "core/proposing/proposal_text.h"
 #include "core/proposing/search.h"
 #include "core/proposing/verdict.h"
 
@@ -36,7 +36,8 @@ bool soundOver(const std::optional<SoundGrades>& sound, const Sketch& sketch)
     return sound && sound->low_percent <= -along && sound->high_percent >= along;
 }
 
-Proposal proposalOf(const LaidLoop& loop, const HeaterSite& site, const Verified& verified)
+Proposal proposalOf(const Sketch& drawn, const LaidLoop& loop, const HeaterSite& site,
+                    const Verified& verified)
 {
     Proposal out;
     out.sketch = loop.sketch;
@@ -54,27 +55,18 @@ Proposal proposalOf(const LaidLoop& loop, const HeaterSite& site, const Verified
     out.sound_over_envelope = soundOver(verified.sound, loop.sketch);
     out.sag = verified.sag;
     out.advices = verified.advices;
-    out.text = {
-        "{0} of hose of {1} bore, {2}.",
-        {{loop.length_mm, Unit::mm}, {site.bore_mm, Unit::mm}, {loop.flow_l_per_min, Unit::l_per_min}},
-        {}};
-    if (loop.flow_l_per_min <= 0)
-        out.text.pattern = "{0} of hose of {1} bore; its flow is not computed.";
-    out.margins = textOf(verified.sound);
-    const std::optional<double> sag_mm = out.leastSag_mm();
-    out.margins.quantities.push_back({sag_mm.value_or(droop_limit_mm), Unit::mm});
-    const std::string number = "{" + std::to_string(out.margins.quantities.size() - 1) + "}";
-    out.margins.pattern += sag_mm ? " Its hoses may sag " + number + " before they hold air or coolant."
-                                  : " Its hoses may sag more than " + number + ".";
+    out.text = textOf(out);
+    out.margins = marginsOf(out);
+    out.changes = changesFrom(drawn, out);
     return out;
 }
 
 /// Proves loops until there are enough proposals.
 class Proving {
 public:
-    Proving(LayoutSearch& search, const ProposeOptions& options, const Id& heater,
+    Proving(const Sketch& drawn, LayoutSearch& search, const ProposeOptions& options, const Id& heater,
             const std::stop_token& stop, Proposals& out)
-        : search_(search), options_(options), heater_(heater), stop_(stop), out_(out)
+        : drawn_(drawn), search_(search), options_(options), heater_(heater), stop_(stop), out_(out)
     {}
 
     void proveBest()
@@ -118,10 +110,11 @@ private:
         }
         if (out_.best_first.empty())
             out_.beside = verified.beside;
-        out_.best_first.push_back(proposalOf(loop, site, verified));
+        out_.best_first.push_back(proposalOf(drawn_, loop, site, verified));
         return true;
     }
 
+    const Sketch& drawn_;
     LayoutSearch& search_;
     const ProposeOptions& options_;
     const Id& heater_;
@@ -187,7 +180,7 @@ Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std
         return out;
     }
     LayoutSearch search(sketch, options, heater->id, stop);
-    Proving proving(search, options, heater->id, stop, out);
+    Proving proving(sketch, search, options, heater->id, stop, out);
     searchThrough(search, proving, out, stop);
     out.stopped = stop.stop_requested();
     out.places = search.places;

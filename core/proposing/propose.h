@@ -19,9 +19,9 @@ struct HangingSpace {
     friend bool operator==(const HangingSpace&, const HangingSpace&) = default;
 };
 
-/// Where a heater usually hangs, to start from: under the jacket and up to 200 mm past its ends, out to 450 mm
-/// beside it, on the side on which it is drawn, down to the ground (or 800 mm under the jacket). Own choice.
-/// Without an engine 300 x 200 x 200 mm either way round the heater.
+/// Where a heater usually hangs, to start from: under the jacket and up to 200 mm past its ends, out to 450
+/// mm beside it, on the side on which it is drawn, down to the ground (or 800 mm under the jacket). Own
+/// choice. Without an engine 300 x 200 x 200 mm either way round the heater.
 HangingSpace spaceUnder(const Sketch& sketch, const Id& heater);
 
 struct ProposeOptions {
@@ -56,8 +56,10 @@ struct Proposal {
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag; ///< of both hoses
     std::size_t advices = 0;    ///< findings of advice that it has
-    Message text;               ///< "2.1 m of 3/4 in hose, 1.2 l/min."
-    Message margins;            ///< "Its hoses may sag ... ; sound from ... to ..."
+    Message text;               ///< "1080 mm of hose of 19.1 mm bore, 0.81 l/min."
+    Message margins;            ///< on what grades it is sound, how far its hoses may sag
+    std::vector<Message>
+        changes; ///< besides the routes: "Move Tank heater 120 mm to the left.", "Turn the elbow ..."
 
     std::optional<double> leastSag_mm() const; ///< nothing: more than droop_limit_mm
 };

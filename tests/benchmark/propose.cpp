@@ -1,4 +1,5 @@
 #include "core/proposing/propose.h"
+
 #include "core/sketch/file.h"
 
 #include <algorithm>

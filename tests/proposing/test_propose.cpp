@@ -83,6 +83,7 @@ private Q_SLOTS:
     void theUsualSpaceIsUnderTheJacketOnTheHeatersSide();
     void portsWithRolesAreKeptUnlessTheyBreakARule();
     void anElbowThatPointsUpIsTurned();
+    void aProposalSaysWhatItMoves();
     void aLoopIsProposedForAHeaterWithoutHoses();
     void anAreaThatBlocksEverythingIsNamed();
     void rulesThatContradictEachOtherAreNamed();
@@ -99,7 +100,7 @@ void TestPropose::aProposalForASampleBreaksNoRule()
     const Sketch sketch = test::sampleOf(name);
     ProposeOptions options;
     options.space = spaceAbout(sketch);
-    options.how_many = 2;
+    options.how_many = 1;
     const Proposals found = propose(sketch, options);
     QVERIFY(!found.best_first.empty());
     QVERIFY(found.in_conflict.empty());
@@ -266,6 +267,30 @@ void TestPropose::anElbowThatPointsUpIsTurned()
     const Direction& to = turned.stub.elbow->direction;
     const Vec3 axis = direction(turned.axis.azimuth_deg, turned.axis.elevation_deg);
     VERIFY_NEAR(dot(axis, direction(to.azimuth_deg, to.elevation_deg)), 0.0, 0.002);
+    const std::vector<Message>& changes = found.best_first.front().changes;
+    QCOMPARE(changes.size(), std::size_t{1});
+    QVERIFY(format(changes.front(), UnitSystem::metric)
+                .starts_with("Turn the elbow on Head port so that it leads down"));
+}
+
+void TestPropose::aProposalSaysWhatItMoves()
+{
+    Sketch sketch = test::soundLoop();
+    ProposeOptions options;
+    options.space = HangingSpace{{1100, 20, 70}, {1100, 20, 70}};
+    options.how_many = 1;
+    options.stock_bores_mm = {25.4};
+    const Proposals found = propose(sketch, options);
+    QVERIFY(!found.best_first.empty());
+    const Proposal& best = found.best_first.front();
+    QStringList changes;
+    for (const Message& change : best.changes)
+        changes << QString::fromStdString(format(change, UnitSystem::metric));
+    // The heater was at (1030, 0, 80).
+    QVERIFY(changes.contains(
+        QStringLiteral("Move Heater heater-1 70 mm to the right, 20 mm away from you, 10 mm down.")));
+    QVERIFY(
+        changes.contains(QStringLiteral("Use hose of 25.4 mm bore, with hose ends and valves to match.")));
 }
 
 void TestPropose::aLoopIsProposedForAHeaterWithoutHoses()

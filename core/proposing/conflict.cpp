@@ -10,23 +10,23 @@ namespace siphonwright {
 namespace {
 
 /// What the candidates of a stage are, as its sentences say.
-const char* pattern(Stage stage, bool of_area)
+const char* pattern(SearchStage stage, bool of_area)
 {
     switch (stage) {
-    case Stage::ports:
+    case SearchStage::ports:
         return "No pair of ports is left: {0} fell to \"{a}\".";
-    case Stage::heater:
+    case SearchStage::heater:
         return of_area ? "No place for the heater is left: {0} fell to \"{a}\" ({b})."
                        : "No place for the heater is left: {0} fell to \"{a}\".";
-    case Stage::supply:
+    case SearchStage::supply:
         return of_area ? "No way for the supply hose is left: {0} of those tried fell to \"{a}\" ({b})."
                        : "No way for the supply hose is left: {0} of those tried fell to \"{a}\".";
-    case Stage::return_:
+    case SearchStage::return_:
         return of_area ? "No way for the return hose is left: {0} of those tried fell to \"{a}\" ({b})."
                        : "No way for the return hose is left: {0} of those tried fell to \"{a}\".";
-    case Stage::loop:
+    case SearchStage::loop:
         return "Every hose is sound by itself, but {0} of the loops they make fell to \"{a}\".";
-    case Stage::proof:
+    case SearchStage::proof:
         return "Drawn soundly, but filled, warmed up and tilted {0} of the loops fell to \"{a}\".";
     }
     return "";
@@ -34,7 +34,7 @@ const char* pattern(Stage stage, bool of_area)
 
 } // namespace
 
-void Conflict::add(Stage stage, const Removed& removed, std::size_t times)
+void RuleConflict::add(SearchStage stage, const RemovedBy& removed, std::size_t times)
 {
     for (Entry& entry : entries_)
         if (entry.stage == stage && entry.rule == removed.rule && entry.by == removed.by) {
@@ -45,24 +45,24 @@ void Conflict::add(Stage stage, const Removed& removed, std::size_t times)
     entries_.push_back({stage, std::string(removed.rule), removed.depth, removed.by, times});
 }
 
-void Conflict::add(Stage stage, const Finding& finding)
+void RuleConflict::add(SearchStage stage, const Finding& finding)
 {
     const Rule* rule = ruleById(finding.rule);
     if (rule)
-        add(stage, Removed{rule->id, 0, finding.part});
+        add(stage, RemovedBy{rule->id, 0, finding.part});
 }
 
-bool Conflict::reached(Stage stage) const
+bool RuleConflict::reached(SearchStage stage) const
 {
     return std::any_of(entries_.begin(), entries_.end(),
                        [&](const Entry& entry) { return entry.stage >= stage; });
 }
 
-std::vector<RuleInWay> Conflict::farthest(const Sketch& sketch) const
+std::vector<RuleInWay> RuleConflict::farthest(const Sketch& sketch) const
 {
     if (entries_.empty())
         return {};
-    const Stage last =
+    const SearchStage last =
         std::max_element(entries_.begin(), entries_.end(), [](const Entry& a, const Entry& b) {
             return a.stage < b.stage;
         })->stage;

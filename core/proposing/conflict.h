@@ -9,21 +9,21 @@
 namespace siphonwright {
 
 /// How far a candidate came, in the order in which a layout is put together.
-enum class Stage { ports, heater, return_, supply, loop, proof };
+enum class SearchStage { ports, heater, return_, supply, loop, proof };
 
 /// What removed candidates at each stage.
-class Conflict {
+class RuleConflict {
 public:
-    void add(Stage stage, const Removed& removed, std::size_t times = 1);
-    void add(Stage stage, const Finding& finding);
+    void add(SearchStage stage, const RemovedBy& removed, std::size_t times = 1);
+    void add(SearchStage stage, const Finding& finding);
     /// Is there anything at this stage or past it?
-    bool reached(Stage stage) const;
+    bool reached(SearchStage stage) const;
     /// The rules at the farthest stage: those that removed who came farthest through it first.
     std::vector<RuleInWay> farthest(const Sketch& sketch) const;
 
 private:
     struct Entry {
-        Stage stage;
+        SearchStage stage;
         std::string rule;
         int depth;
         PartRef by;

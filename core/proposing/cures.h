@@ -3,15 +3,17 @@
 #include "core/analysis/analysis.h"
 
 #include <functional>
+#include <initializer_list>
 #include <stop_token>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Ways to cure a finding, before they are tried: what to change, by how much, and the words for it.
 namespace siphonwright {
 
 /// A finding on its drawing.
-struct Case {
+struct FaultCase {
     const Sketch& sketch;
     const Analysis& analysis;
     const Finding& finding;
@@ -22,25 +24,27 @@ struct Case {
 };
 
 /// Changes the sketch by an amount and says so; false where that cannot be done.
-using Change = std::function<bool(Sketch& sketch, double amount, Message& words)>;
+using CureChange = std::function<bool(Sketch& sketch, double amount, Message& words)>;
 
 struct Cure {
     PartRef part; ///< what it changes
-    Change change;
+    CureChange change;
     /// Amounts to try in this order; the first that holds is taken. Empty: mm, the smallest that holds up to
     /// most_mm.
     std::vector<double> amounts;
     double most_mm = 600;
 };
 
-void add(std::vector<Cure>& cures, PartRef part, Change change, std::vector<double> amounts,
-         double most_mm = 600);
+void addCure(std::vector<Cure>& cures, PartRef part, CureChange change, std::vector<double> amounts,
+             double most_mm = 600);
 
 /// Cures by what they change, the least change first.
-void addHoseCures(const Case& of, std::vector<Cure>& cures);   ///< routes: humps, dips, slope, bends, clearance
-void addHeaterCures(const Case& of, std::vector<Cure>& cures); ///< the heater's place and how it is turned
-void addPartCures(const Case& of, std::vector<Cure>& cures);   ///< valves, clips, bores
-void addPortCures(const Case& of, std::vector<Cure>& cures);   ///< other ports, open ends
+void addHoseCures(const FaultCase& of,
+                  std::vector<Cure>& cures); ///< routes: humps, dips, slope, bends, clearance
+void addHeaterCures(const FaultCase& of,
+                    std::vector<Cure>& cures);                    ///< the heater's place and how it is turned
+void addPartCures(const FaultCase& of, std::vector<Cure>& cures); ///< valves, clips, bores
+void addPortCures(const FaultCase& of, std::vector<Cure>& cures); ///< other ports, open ends
 
 /// How closely ways are looked for: over a grid too where the short list gives nothing, or not.
 enum class Ways { short_list, grid_too };

@@ -162,7 +162,7 @@ private:
 /// Tries one cure.
 class Trial {
 public:
-    Trial(const Case& of, const Cure& cure, const CureProof& proof, Bar bar)
+    Trial(const FaultCase& of, const Cure& cure, const CureProof& proof, Bar bar)
         : case_(of), cure_(cure), proof_(proof), bar_(bar)
     {}
 
@@ -230,7 +230,7 @@ private:
         return with;
     }
 
-    const Case& case_;
+    const FaultCase& case_;
     const Cure& cure_;
     const CureProof& proof_;
     Bar bar_;
@@ -250,7 +250,7 @@ std::optional<Fix> fixFor(const Sketch& sketch, const Analysis& analysis, const 
 {
     if (!curable(finding.rule).on_drawing)
         return std::nullopt;
-    const Case of{sketch, analysis, finding, stop};
+    const FaultCase of{sketch, analysis, finding, stop};
     std::vector<Cure> cures;
     addPartCures(of, cures);
     addHoseCures(of, cures);

@@ -25,16 +25,15 @@ struct Curable {
 Curable curable(std::string_view rule);
 
 /// The first of the rule's cures, the least change of the drawing first, that is proven by analysing its
-/// result: there is one finding of this kind less on this part, and no fault as severe or worse has come (what
-/// goes under the heading of a fault that stays is none). Cures that leave nothing of the kind and bring no new
-/// stop and no new caution come first; of a stop or caution an advice may be left. Where the finding needs
-/// filling, warm-up or grades, or the analysis holds a proof, the result is proved. Some milliseconds to tenths
-/// of a second; seconds where every amount has to be filled and warmed up.
+/// result: there is one finding of this kind less on this part, and no fault as severe or worse has come
+/// (what goes under the heading of a fault that stays is none). Cures that leave nothing of the kind and
+/// bring no new stop and no new caution come first; of a stop or caution an advice may be left. Where the
+/// finding needs filling, warm-up or grades, or the analysis holds a proof, the result is proved. Some
+/// milliseconds to tenths of a second; seconds where every amount has to be filled and warmed up.
 ///
-/// Amounts are the smallest, found by halving to 1 mm, rounded up to whole mm, and building_margin_mm more where
-/// that holds too (own choice: nobody builds within 5 mm).
-/// \param analysis of the sketch, with the finding in it
-/// \return nothing where no cure is known or none holds, or when stopped
+/// Amounts are the smallest, found by halving to 1 mm, rounded up to whole mm, and building_margin_mm more
+/// where that holds too (own choice: nobody builds within 5 mm). \param analysis of the sketch, with the
+/// finding in it \return nothing where no cure is known or none holds, or when stopped
 std::optional<Fix> fixFor(const Sketch& sketch, const Analysis& analysis, const Finding& finding,
                           const std::stop_token& stop = {});
 

@@ -1,6 +1,5 @@
-#include "core/proposing/cures.h"
-
 #include "core/layout/wording.h"
+#include "core/proposing/cures.h"
 #include "core/sketch/edits.h"
 #include "core/sketch/find.h"
 
@@ -47,8 +46,8 @@ const char* ending(Along along)
     return ".";
 }
 
-Change moved(const Case& of, const Id& id, Vec3 way, const std::string& words, const std::string& towards,
-             Along along)
+CureChange moved(const FaultCase& of, const Id& id, Vec3 way, const std::string& words,
+                 const std::string& towards, Along along)
 {
     return [=, stop = of.stop](Sketch& sketch, double amount_mm, Message& text) {
         Heater* heater = byId(sketch.heaters, id);
@@ -62,43 +61,43 @@ Change moved(const Case& of, const Id& id, Vec3 way, const std::string& words, c
     };
 }
 
-void addMove(const Case& of, const Heater& heater, Vec3 way, const std::string& words, std::vector<Cure>& cures,
-             const std::string& towards = {}, double most_mm = 600)
+void addMove(const FaultCase& of, const Heater& heater, Vec3 way, const std::string& words,
+             std::vector<Cure>& cures, const std::string& towards = {}, double most_mm = 600)
 {
     for (const Along along : {Along::nothing, Along::next_bends, Along::hoses_anew})
-        add(cures, refOf(heater), moved(of, heater.id, way, words, towards, along), {}, most_mm);
+        addCure(cures, refOf(heater), moved(of, heater.id, way, words, towards, along), {}, most_mm);
 }
 
 /// Plumb in the drawing plane, whatever the engine's mount; or level either way.
-void addTilts(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addTilts(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     constexpr double degrees = 180 / 3.14159265358979323846;
     constexpr double nearly_upright_deg = 45;
     const Vec3 up = of.analysis.layout.plumb.up();
     const double plumb_deg = std::round(std::atan2(up.x, up.z) * degrees * 10) / 10;
     for (const Along along : {Along::nothing, Along::hoses_anew})
-        add(cures, refOf(heater),
-            [along, id = heater.id, stop = of.stop](Sketch& sketch, double tilt_deg, Message& text) {
-                Heater* turned = byId(sketch.heaters, id);
-                if (!turned)
-                    return false;
-                turned->tilt_deg = tilt_deg;
-                const char* how = std::abs(tilt_deg) < nearly_upright_deg ? "Set {a} upright"
-                                  : tilt_deg > 0                          ? "Lay {a} level, its top to the right"
-                                                                          : "Lay {a} level, its top to the left";
-                text = {std::string(how) + ending(along), {}, {nameOfHeater(*turned)}};
-                return takeAlong(sketch, id, along, {}, stop);
-            },
-            {0, plumb_deg, 90, -90});
+        addCure(cures, refOf(heater),
+                [along, id = heater.id, stop = of.stop](Sketch& sketch, double tilt_deg, Message& text) {
+                    Heater* turned = byId(sketch.heaters, id);
+                    if (!turned)
+                        return false;
+                    turned->tilt_deg = tilt_deg;
+                    const char* how = std::abs(tilt_deg) < nearly_upright_deg ? "Set {a} upright"
+                                      : tilt_deg > 0 ? "Lay {a} level, its top to the right"
+                                                     : "Lay {a} level, its top to the left";
+                    text = {std::string(how) + ending(along), {}, {nameOfHeater(*turned)}};
+                    return takeAlong(sketch, id, along, {}, stop);
+                },
+                {0, plumb_deg, 90, -90});
 }
 
 /// To another place near by, with both hoses laid anew: for what no route mends where the heater is.
-void addOtherPlaces(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addOtherPlaces(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     const std::vector<double> steps_mm = {50, 100, 200, 300};
     const Id& id = heater.id;
     const auto to = [&](Vec3 way, const char* words) {
-        add(cures, refOf(heater), moved(of, id, way, words, {}, Along::hoses_anew), steps_mm);
+        addCure(cures, refOf(heater), moved(of, id, way, words, {}, Along::hoses_anew), steps_mm);
     };
     to({0, 0, -1}, "Lower {a} by {0}");
     to({-1, 0, 0}, "Move {a} to the left by {0}");
@@ -108,7 +107,7 @@ void addOtherPlaces(const Case& of, const Heater& heater, std::vector<Cure>& cur
 }
 
 /// The filler or surge tank with its levels.
-Change tankRaised()
+CureChange tankRaised()
 {
     return [](Sketch& sketch, double amount_mm, Message& text) {
         text = {"Raise the filler or surge tank by {0}, and fill to match.", {{amount_mm, Unit::mm}}, {}};
@@ -116,7 +115,7 @@ Change tankRaised()
     };
 }
 
-Change toFrame(const Id& id)
+CureChange toFrame(const Id& id)
 {
     return [=](Sketch& sketch, double, Message& text) {
         Heater* heater = byId(sketch.heaters, id);
@@ -129,7 +128,7 @@ Change toFrame(const Id& id)
 }
 
 /// Across, from the outlet towards the return port.
-void addTowardsReturn(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addTowardsReturn(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const Port* port = hose->from.heater == heater.id ? of.sketch.port(hose->to.port) : nullptr;
@@ -144,7 +143,7 @@ void addTowardsReturn(const Case& of, const Heater& heater, std::vector<Cure>& c
     }
 }
 
-void addSixMoves(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addSixMoves(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     addMove(of, heater, {-1, 0, 0}, "Move {a} to the left by {0}", cures);
     addMove(of, heater, {1, 0, 0}, "Move {a} to the right by {0}", cures);
@@ -156,7 +155,7 @@ void addSixMoves(const Case& of, const Heater& heater, std::vector<Cure>& cures)
 
 } // namespace
 
-void addHeaterCures(const Case& of, std::vector<Cure>& cures)
+void addHeaterCures(const FaultCase& of, std::vector<Cure>& cures)
 {
     const Heater* heater = of.heater();
     if (!heater)
@@ -174,7 +173,7 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
     if (rule == "supply-dip")
         addMove(of, *heater, up * -1.0, "Lower {a} by {0}", cures);
     if (rule == "above-coolant-level" && of.sketch.tank)
-        add(cures, {PartKind::tank, {}, 0}, tankRaised(), {}, 1000);
+        addCure(cures, {PartKind::tank, {}, 0}, tankRaised(), {}, 1000);
     if (rule == "ground-clearance")
         addMove(of, *heater, up, "Raise {a} by {0}", cures);
     if (rule == "heater-under-return") {
@@ -186,21 +185,21 @@ void addHeaterCures(const Case& of, std::vector<Cure>& cures)
     if (isOneOf(rule, {"heater-chamber-traps-air", "heater-position-not-allowed", "chamber-not-full"}))
         addTilts(of, *heater, cures);
     if (rule == "mounted-on-engine")
-        add(cures, refOf(*heater), toFrame(heater->id), {0});
-    if (isOneOf(rule, {"stalled", "reverse-circulation", "outlet-over-limit", "boiling-margin", "cycles-over-4",
-                       "air-locked", "chamber-not-full"})) {
-        add(cures, refOf(*heater),
-                         [id = heater->id, stop = of.stop](Sketch& sketch, double, Message& text) {
-                             text = {"Lay both hoses of {a} anew, straight out of their ends.",
-                                     {},
-                                     {nameOfHeater(*sketch.heater(id))}};
-                             return layBothAnew(sketch, id, stop);
-                         },
-                         {0});
+        addCure(cures, refOf(*heater), toFrame(heater->id), {0});
+    if (isOneOf(rule, {"stalled", "reverse-circulation", "outlet-over-limit", "boiling-margin",
+                       "cycles-over-4", "air-locked", "chamber-not-full"})) {
+        addCure(cures, refOf(*heater),
+                [id = heater->id, stop = of.stop](Sketch& sketch, double, Message& text) {
+                    text = {"Lay both hoses of {a} anew, straight out of their ends.",
+                            {},
+                            {nameOfHeater(*sketch.heater(id))}};
+                    return layBothAnew(sketch, id, stop);
+                },
+                {0});
         // Each amount is proved, so there are few.
         for (const Along along : {Along::next_bends, Along::hoses_anew})
-            add(cures, refOf(*heater), moved(of, heater->id, up * -1.0, "Lower {a} by {0}", {}, along),
-                {50, 100, 200});
+            addCure(cures, refOf(*heater), moved(of, heater->id, up * -1.0, "Lower {a} by {0}", {}, along),
+                    {50, 100, 200});
     }
 }
 

@@ -1,6 +1,5 @@
-#include "core/proposing/cures.h"
-
 #include "core/layout/wording.h"
+#include "core/proposing/cures.h"
 #include "core/proposing/hose_search.h"
 #include "core/proposing/lay.h"
 #include "core/proposing/sites.h"
@@ -37,7 +36,7 @@ std::vector<Placed> placedPoints(const Route& route)
 }
 
 /// Bends in and next to the finding's stretch; without one, the nearest to its place.
-std::vector<std::size_t> pointsAt(const Case& of, const Route& route)
+std::vector<std::size_t> pointsAt(const FaultCase& of, const Route& route)
 {
     const Finding& finding = of.finding;
     std::vector<Placed> placed = placedPoints(route);
@@ -58,7 +57,7 @@ std::vector<std::size_t> pointsAt(const Case& of, const Route& route)
 
 /// Lower all of these bends to one height under the highest of them (sign -1), or raise them over the lowest
 /// (sign 1).
-Change levelled(const Case& of, const Id& hose, std::vector<std::size_t> points, double sign)
+CureChange levelled(const FaultCase& of, const Id& hose, std::vector<std::size_t> points, double sign)
 {
     const Vec3 up = of.analysis.layout.plumb.up();
     return [=](Sketch& sketch, double amount_mm, Message& words) {
@@ -92,8 +91,9 @@ Change levelled(const Case& of, const Id& hose, std::vector<std::size_t> points,
     };
 }
 
-/// Give a whole hose at least this rise (or fall) per length from end to end, by the least moves of its bends.
-Change allTheWay(const Case& of, const ResolvedHose& hose)
+/// Give a whole hose at least this rise (or fall) per length from end to end, by the least moves of its
+/// bends.
+CureChange allTheWay(const FaultCase& of, const ResolvedHose& hose)
 {
     const Plumb plumb = of.analysis.layout.plumb;
     const Id id = hose.id();
@@ -130,15 +130,16 @@ Change allTheWay(const Case& of, const ResolvedHose& hose)
                 ++moved;
             }
         });
-        words = {sign > 0 ? "Lead {a} so that it rises all the way: move {1} of its bends, the farthest by {0}."
-                          : "Lead {a} so that it falls all the way: move {1} of its bends, the farthest by {0}.",
+        words = {sign > 0
+                     ? "Lead {a} so that it rises all the way: move {1} of its bends, the farthest by {0}."
+                     : "Lead {a} so that it falls all the way: move {1} of its bends, the farthest by {0}.",
                  {{most_mm, Unit::mm}, {static_cast<double>(moved), Unit::none}},
                  {nameOfHose(**shared)}};
         return moved > 0;
     };
 }
 
-Change leftOut(const Id& hose)
+CureChange leftOut(const Id& hose)
 {
     return [=](Sketch& sketch, double index, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -167,7 +168,7 @@ std::vector<Towards> sixWays()
             {{0, -1, 0}, "Move this bend of {a} towards you by {0}."}};
 }
 
-Change moved(const Id& hose, std::size_t point, const Towards& towards)
+CureChange moved(const Id& hose, std::size_t point, const Towards& towards)
 {
     return [=](Sketch& sketch, double amount_mm, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -181,7 +182,7 @@ Change moved(const Id& hose, std::size_t point, const Towards& towards)
     };
 }
 
-Change radiusOf(const Id& hose, std::size_t point)
+CureChange radiusOf(const Id& hose, std::size_t point)
 {
     return [=](Sketch& sketch, double, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -190,14 +191,15 @@ Change radiusOf(const Id& hose, std::size_t point)
         const double radius_mm = leastRadius(sketch, **shared);
         const bool wider = radius_mm > (*shared)->points[point].radius_mm;
         shared->edit([&](Hose& changed) { changed.points[point].radius_mm = radius_mm; });
-        words = {wider ? "Open this bend of {a} to a radius of {0}." : "Bend {a} tighter here, to a radius of {0}.",
+        words = {wider ? "Open this bend of {a} to a radius of {0}."
+                       : "Bend {a} tighter here, to a radius of {0}.",
                  {{radius_mm, Unit::mm}},
                  {nameOfHose(**shared)}};
         return true;
     };
 }
 
-Change mouldedElbow(const Id& hose, std::size_t point)
+CureChange mouldedElbow(const Id& hose, std::size_t point)
 {
     return [=](Sketch& sketch, double, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -209,8 +211,9 @@ Change mouldedElbow(const Id& hose, std::size_t point)
     };
 }
 
-/// The hose straight out of one of its ends for a length: its first (or last) bend moves onto the stub's axis.
-Change straightOut(const Case& of, const Id& hose, bool at_start)
+/// The hose straight out of one of its ends for a length: its first (or last) bend moves onto the stub's
+/// axis.
+CureChange straightOut(const FaultCase& of, const Id& hose, bool at_start)
 {
     const double end_radius_mm = leastRadius(of.sketch, *of.sketch.hose(hose));
     return [=](Sketch& sketch, double leg_mm, Message& words) {
@@ -233,7 +236,7 @@ Change straightOut(const Case& of, const Id& hose, bool at_start)
     };
 }
 
-Change toTheSide(const Case& of, const ResolvedHose& hose, Vec3 way)
+CureChange toTheSide(const FaultCase& of, const ResolvedHose& hose, Vec3 way)
 {
     const Id id = hose.id();
     const Vec3 middle = hose->path.line.at((hose->hose_from_mm + hose->hose_to_mm) / 2);
@@ -251,7 +254,7 @@ Change toTheSide(const Case& of, const ResolvedHose& hose, Vec3 way)
     };
 }
 
-Change anew(const Case& of, const Id& hose)
+CureChange anew(const FaultCase& of, const Id& hose)
 {
     const Ways ways = of.finding.severity == Severity::advice ? Ways::short_list : Ways::grid_too;
     return [hose, ways, stop = of.stop](Sketch& sketch, double, Message& words) {
@@ -266,7 +269,7 @@ Change anew(const Case& of, const Id& hose)
 }
 
 /// The elbow on the hose's port turned, and the hose laid anew from there.
-Change elbowTurned(const Case& of, const Id& hose, const Id& port, const Direction& to)
+CureChange elbowTurned(const FaultCase& of, const Id& hose, const Id& port, const Direction& to)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         Port* turned = byId(sketch.ports, port);
@@ -282,127 +285,60 @@ Change elbowTurned(const Case& of, const Id& hose, const Id& port, const Directi
     };
 }
 
-void addTrapCures(const Case& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addTrapCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Id id = hose.id();
     const std::vector<std::size_t> points = pointsAt(of, *hose);
-    const bool hump = isOneOf(of.finding.rule, {"supply-high-point", "return-high-point",
-                                                "above-coolant-level", "air-locked", "air-weakens-flow",
-                                                "not-cleared-by-running"});
+    const bool hump =
+        isOneOf(of.finding.rule, {"supply-high-point", "return-high-point", "above-coolant-level",
+                                  "air-locked", "air-weakens-flow", "not-cleared-by-running"});
     const double sign = hump ? -1 : 1;
     if (!points.empty()) {
-        add(cures, pointRef(id, points.front()), levelled(of, id, points, sign), {}, 600);
+        addCure(cures, pointRef(id, points.front()), levelled(of, id, points, sign), {}, 600);
         std::vector<double> indices(points.begin(), points.end());
-        add(cures, pointRef(id, points.front()), leftOut(id), indices);
+        addCure(cures, pointRef(id, points.front()), leftOut(id), indices);
     }
-    add(cures, {PartKind::hose, id, 0}, allTheWay(of, hose), {0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12});
+    addCure(cures, {PartKind::hose, id, 0}, allTheWay(of, hose), {0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12});
 }
 
-void addElbowCures(const Case& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addElbowCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Hose& drawn = *hose->hose;
     for (const HoseEnd* end : {&drawn.from, &drawn.to})
         if (const Port* port = of.sketch.port(end->port))
             for (const std::optional<Direction>& turn : elbowTurns(*port, of.analysis.layout.plumb.up()))
                 if (turn)
-                    add(cures, refOf(*port), elbowTurned(of, drawn.id, port->id, *turn), {0});
+                    addCure(cures, refOf(*port), elbowTurned(of, drawn.id, port->id, *turn), {0});
 }
 
-void addMoves(const Case& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addMoves(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     for (const std::size_t point : pointsAt(of, *hose))
         for (const Towards& towards : sixWays())
-            add(cures, pointRef(hose.id(), point), moved(hose.id(), point, towards), {}, 300);
+            addCure(cures, pointRef(hose.id(), point), moved(hose.id(), point, towards), {}, 300);
 }
 
-void addBendCures(const Case& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addBendCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Id id = hose.id();
     if (of.finding.part.kind == PartKind::hose_point) {
         const std::size_t point = of.finding.part.index;
-        add(cures, of.finding.part, radiusOf(id, point), {0});
+        addCure(cures, of.finding.part, radiusOf(id, point), {0});
         for (const Towards& towards : sixWays())
-            add(cures, of.finding.part, moved(id, point, towards), {}, 300);
-        add(cures, of.finding.part, leftOut(id), {static_cast<double>(point)});
+            addCure(cures, of.finding.part, moved(id, point, towards), {}, 300);
+        addCure(cures, of.finding.part, leftOut(id), {static_cast<double>(point)});
         if (of.finding.rule == "bend-too-tight")
-            add(cures, of.finding.part, mouldedElbow(id, point), {0});
+            addCure(cures, of.finding.part, mouldedElbow(id, point), {0});
     } else {
         const bool at_start = of.finding.along_mm.value_or(0) < hose->path.line.length() / 2;
-        add(cures, {PartKind::hose_end, id, at_start ? std::size_t{0} : std::size_t{1}},
-                         straightOut(of, id, at_start),
-                         {40, 60, 80, 100, 130, 160, 200, 250});
+        addCure(cures, {PartKind::hose_end, id, at_start ? std::size_t{0} : std::size_t{1}},
+                straightOut(of, id, at_start), {40, 60, 80, 100, 130, 160, 200, 250});
     }
 }
 
 } // namespace
 
-const ResolvedHose* Case::hose() const
-{
-    const Id& id = finding.hose.empty() ? finding.part.id : finding.hose;
-    return analysis.layout.hose(id);
-}
-
-const Heater* Case::heater() const
-{
-    if (const Heater* own = sketch.heater(finding.part.id))
-        return own;
-    const ResolvedHose* on = hose();
-    if (!on)
-        return nullptr;
-    const Heater* at_start = sketch.heater((*on)->hose->from.heater);
-    return at_start ? at_start : sketch.heater((*on)->hose->to.heater);
-}
-
-void add(std::vector<Cure>& cures, PartRef part, Change change, std::vector<double> amounts, double most_mm)
-{
-    Cure& cure = cures.emplace_back();
-    cure.part = std::move(part);
-    cure.change = std::move(change);
-    cure.amounts = std::move(amounts);
-    cure.most_mm = most_mm;
-}
-
-bool isOneOf(const std::string& rule, std::initializer_list<std::string_view> rules)
-{
-    return std::find(rules.begin(), rules.end(), rule) != rules.end();
-}
-
-bool layAnew(Sketch& sketch, const Id& hose, Ways ways, const std::stop_token& stop)
-{
-    Shared<Hose>* shared = byId(sketch.hoses, hose);
-    if (!shared)
-        return false;
-    const Id heater = (*shared)->from.heater.empty() ? (*shared)->to.heater : (*shared)->from.heater;
-    PartRules rules(sketch, heater);
-    HoseWish wish;
-    wish.how_many = 1;
-    for (const bool fine : {false, true}) {
-        if (fine && ways == Ways::short_list)
-            break;
-        wish.fine = fine;
-        const FoundHoses found = soundHoses(sketch, **shared, rules, wish, stop);
-        if (found.hoses.empty())
-            continue;
-        *shared = Shared<Hose>(found.hoses.front());
-        return true;
-    }
-    return false;
-}
-
-bool layBothAnew(Sketch& sketch, const Id& heater, const std::stop_token& stop)
-{
-    bool any = false;
-    const std::vector<Shared<Hose>> hoses = sketch.hoses;
-    for (const Shared<Hose>& hose : hoses)
-        if (hose->from.heater == heater || hose->to.heater == heater) {
-            if (!layAnew(sketch, hose->id, Ways::short_list, stop))
-                return false;
-            any = true;
-        }
-    return any;
-}
-
-void addHoseCures(const Case& of, std::vector<Cure>& cures)
+void addHoseCures(const FaultCase& of, std::vector<Cure>& cures)
 {
     const ResolvedHose* hose = of.hose();
     if (!hose || (*hose)->path.line.empty())
@@ -421,13 +357,14 @@ void addHoseCures(const Case& of, std::vector<Cure>& cures)
         std::vector<double> indices;
         for (std::size_t i = 0; i < (*hose)->hose->points.size(); ++i)
             indices.push_back(static_cast<double>(i));
-        add(cures, refOf(*(*hose)->hose), leftOut(hose->id()), indices);
+        addCure(cures, refOf(*(*hose)->hose), leftOut(hose->id()), indices);
     }
     if (rule == "no-slack")
         for (const Vec3 way : {Vec3{0, -1, 0}, Vec3{0, 1, 0}, Vec3{1, 0, 0}, Vec3{-1, 0, 0}})
-            add(cures, refOf(*(*hose)->hose), toTheSide(of, *hose, way), {}, 300);
-    if (traps || isOneOf(rule, {"keep-clear", "bend-too-tight", "bend-does-not-fit", "hose-long", "no-slack"})) {
-        add(cures, refOf(*(*hose)->hose), anew(of, hose->id()), {0});
+            addCure(cures, refOf(*(*hose)->hose), toTheSide(of, *hose, way), {}, 300);
+    if (traps ||
+        isOneOf(rule, {"keep-clear", "bend-too-tight", "bend-does-not-fit", "hose-long", "no-slack"})) {
+        addCure(cures, refOf(*(*hose)->hose), anew(of, hose->id()), {0});
         addElbowCures(of, *hose, cures);
     }
 }

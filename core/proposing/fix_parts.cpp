@@ -1,6 +1,5 @@
-#include "core/proposing/cures.h"
-
 #include "core/layout/wording.h"
+#include "core/proposing/cures.h"
 #include "core/proposing/lay.h"
 #include "core/sketch/find.h"
 #include "core/sketch/templates.h"
@@ -18,7 +17,7 @@ PartRef hoseRef(const Id& hose)
 }
 
 /// A valve at the port whose end the finding lies at.
-Change valveAdded(const Case& of, const ResolvedHose& hose)
+CureChange valveAdded(const FaultCase& of, const ResolvedHose& hose)
 {
     const bool at_start = of.finding.along_mm.value_or(0) <= hose->path.line.length() / 2;
     const HoseEnd end = at_start ? hose->hose->from : hose->hose->to;
@@ -41,7 +40,7 @@ Change valveAdded(const Case& of, const ResolvedHose& hose)
     };
 }
 
-Change opened(const PartRef& part)
+CureChange opened(const PartRef& part)
 {
     return [=](Sketch& sketch, double, Message& words) {
         if (Port* port = byId(sketch.ports, part.id)) {
@@ -58,7 +57,7 @@ Change opened(const PartRef& part)
     };
 }
 
-Change takenOut(const PartRef& part)
+CureChange takenOut(const PartRef& part)
 {
     return [=](Sketch& sketch, double, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, part.id);
@@ -76,7 +75,7 @@ Change takenOut(const PartRef& part)
 }
 
 /// The clips that one span needs, evenly; once more as long as another span is too long.
-Change clipped(const Case& of, const Id& hose)
+CureChange clipped(const FaultCase& of, const Id& hose)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         std::vector<double> added;
@@ -137,8 +136,9 @@ void widenBends(const Sketch& sketch, Hose& hose)
             point.radius_mm = std::max(point.radius_mm, least_mm);
 }
 
-/// These hoses on another bore, ends and parts in proportion, their bends opened where the larger hose needs it.
-Change onStockBore(const Case& of, std::vector<Id> hoses, bool anew)
+/// These hoses on another bore, ends and parts in proportion, their bends opened where the larger hose needs
+/// it.
+CureChange onStockBore(const FaultCase& of, std::vector<Id> hoses, bool anew)
 {
     return [=, stop = of.stop](Sketch& sketch, double bore_mm, Message& words) {
         for (const Id& id : hoses) {
@@ -165,14 +165,14 @@ Change onStockBore(const Case& of, std::vector<Id> hoses, bool anew)
 }
 
 /// The hose end or in-line part that a finding names, with a bore in keeping with its hose.
-Change widened(const Case& of, const ResolvedHose& hose)
+CureChange widened(const FaultCase& of, const ResolvedHose& hose)
 {
     return [part = of.finding.part, id = hose.id(), bore_mm = hose->bore_mm](Sketch& sketch, double share,
-                                                                            Message& words) {
+                                                                             Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, id);
         const bool end = part.kind == PartKind::hose_end && part.index < 2;
-        const bool fitted = part.kind == PartKind::inline_part && shared &&
-                            part.index < (*shared)->parts.size();
+        const bool fitted =
+            part.kind == PartKind::inline_part && shared && part.index < (*shared)->parts.size();
         if (!shared || (!end && !fitted))
             return false;
         const double wide_mm = bore_mm * share;
@@ -181,7 +181,8 @@ Change widened(const Case& of, const ResolvedHose& hose)
                                  : changed.parts[part.index].bore_mm;
             own_mm = std::max(own_mm, wide_mm);
         });
-        words = {end ? "Use a hose end with a bore of {0} on {a}." : "Use a part with a bore of {0} in {a} here.",
+        words = {end ? "Use a hose end with a bore of {0} on {a}."
+                     : "Use a part with a bore of {0} in {a} here.",
                  {{wide_mm, Unit::mm}},
                  {nameOfHose(**shared)}};
         return true;
@@ -197,24 +198,24 @@ std::vector<Id> hosesOf(const Sketch& sketch, const Id& heater)
     return out;
 }
 
-void addBoreCures(const Case& of, std::vector<Cure>& cures)
+void addBoreCures(const FaultCase& of, std::vector<Cure>& cures)
 {
     const std::string& rule = of.finding.rule;
     const ResolvedHose* hose = of.hose();
     if (rule == "bore-under-manual" && hose) {
         for (std::size_t i = 0; i < (*hose)->hose->parts.size(); ++i)
             if ((*hose)->hose->parts[i].kind == InlineKind::reducer)
-                add(cures, {PartKind::inline_part, hose->id(), i},
-                                 takenOut({PartKind::inline_part, hose->id(), i}),
-                                 {0});
+                addCure(cures, {PartKind::inline_part, hose->id(), i},
+                        takenOut({PartKind::inline_part, hose->id(), i}), {0});
         for (const bool anew : {false, true})
-            add(cures, hoseRef(hose->id()), onStockBore(of, {hose->id()}, anew),
-                             stockBores((*hose)->bore_mm, true));
+            addCure(cures, hoseRef(hose->id()), onStockBore(of, {hose->id()}, anew),
+                    stockBores((*hose)->bore_mm, true));
     }
     if (isOneOf(rule, {"bore-restriction", "part-takes-loss"}) && hose) {
-        add(cures, of.finding.part, widened(of, *hose), {end_bore_share, 0.9, 1.0});
+        addCure(cures, of.finding.part, widened(of, *hose), {end_bore_share, 0.9, 1.0});
         if (rule == "bore-restriction")
-            add(cures, hoseRef(hose->id()), onStockBore(of, {hose->id()}, false), stockBores((*hose)->bore_mm, false));
+            addCure(cures, hoseRef(hose->id()), onStockBore(of, {hose->id()}, false),
+                    stockBores((*hose)->bore_mm, false));
     }
     const Heater* heater = of.heater();
     if (heater && isOneOf(rule, {"outlet-over-limit", "boiling-margin", "bore-starves-flow", "cycles-over-4",
@@ -229,24 +230,24 @@ void addBoreCures(const Case& of, std::vector<Cure>& cures)
         larger.resize(std::min<std::size_t>(larger.size(), 2)); // each is proved
         for (const bool anew : {false, true})
             if (!hoses.empty())
-                add(cures, hoseRef(hoses.front()), onStockBore(of, hoses, anew), larger);
+                addCure(cures, hoseRef(hoses.front()), onStockBore(of, hoses, anew), larger);
     }
 }
 
 } // namespace
 
-void addPartCures(const Case& of, std::vector<Cure>& cures)
+void addPartCures(const FaultCase& of, std::vector<Cure>& cures)
 {
     const std::string& rule = of.finding.rule;
     const ResolvedHose* hose = of.hose();
     if (rule == "valve-missing" && hose)
-        add(cures, hoseRef(hose->id()), valveAdded(of, *hose), {100, 130, 160, 200, 250});
+        addCure(cures, hoseRef(hose->id()), valveAdded(of, *hose), {100, 130, 160, 200, 250});
     if (rule == "valve-closed")
-        add(cures, of.finding.part, opened(of.finding.part), {0});
+        addCure(cures, of.finding.part, opened(of.finding.part), {0});
     if (rule == "check-valve-stays-shut")
-        add(cures, of.finding.part, takenOut(of.finding.part), {0});
+        addCure(cures, of.finding.part, takenOut(of.finding.part), {0});
     if (rule == "unsupported-span" && hose)
-        add(cures, hoseRef(hose->id()), clipped(of, hose->id()), {0});
+        addCure(cures, hoseRef(hose->id()), clipped(of, hose->id()), {0});
     addBoreCures(of, cures);
 }
 

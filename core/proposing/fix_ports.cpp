@@ -1,6 +1,5 @@
-#include "core/proposing/cures.h"
-
 #include "core/layout/wording.h"
+#include "core/proposing/cures.h"
 #include "core/sketch/edits.h"
 #include "core/sketch/find.h"
 
@@ -18,7 +17,7 @@ bool isFree(const Sketch& sketch, const Port& port)
 }
 
 /// A hose on another port, laid anew, the roles changed with it.
-Change onOtherPort(const Case& of, const Id& hose, const Id& from_port, const Id& to_port)
+CureChange onOtherPort(const FaultCase& of, const Id& hose, const Id& from_port, const Id& to_port)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -39,7 +38,7 @@ Change onOtherPort(const Case& of, const Id& hose, const Id& from_port, const Id
 }
 
 /// A port's role without a hose: another one takes it.
-Change roleTo(const Id& from_port, const Id& to_port)
+CureChange roleTo(const Id& from_port, const Id& to_port)
 {
     return [=](Sketch& sketch, double, Message& words) {
         Port* left = byId(sketch.ports, from_port);
@@ -54,7 +53,7 @@ Change roleTo(const Id& from_port, const Id& to_port)
 }
 
 /// A spare port loses a role that no hose needs.
-Change roleGone(const Id& port)
+CureChange roleGone(const Id& port)
 {
     return [=](Sketch& sketch, double, Message& words) {
         Port* spare = byId(sketch.ports, port);
@@ -77,7 +76,7 @@ std::vector<const Port*> freePorts(const Sketch& sketch, PortRole wanted)
     return out;
 }
 
-void addOtherPorts(const Case& of, const Port& port, std::vector<Cure>& cures)
+void addOtherPorts(const FaultCase& of, const Port& port, std::vector<Cure>& cures)
 {
     bool carries = false;
     for (const Shared<Hose>& hose : of.sketch.hoses) {
@@ -86,18 +85,18 @@ void addOtherPorts(const Case& of, const Port& port, std::vector<Cure>& cures)
         carries = true;
         const PortRole wanted = hose->role == HoseRole::supply ? PortRole::supply : PortRole::return_;
         for (const Port* other : freePorts(of.sketch, wanted))
-            add(cures, refOf(port), onOtherPort(of, hose->id, port.id, other->id), {0});
+            addCure(cures, refOf(port), onOtherPort(of, hose->id, port.id, other->id), {0});
     }
     if (carries)
         return;
     if (port.role == PortRole::supply || port.role == PortRole::return_)
-        add(cures, refOf(port), roleGone(port.id), {0});
+        addCure(cures, refOf(port), roleGone(port.id), {0});
     for (const Port* other : freePorts(of.sketch, PortRole::spare))
-        add(cures, refOf(port), roleTo(port.id, other->id), {0});
+        addCure(cures, refOf(port), roleTo(port.id, other->id), {0});
 }
 
 /// Rules on pairs of ports name one of them; the other may give way as well.
-void addPartnersPorts(const Case& of, const Port& port, std::vector<Cure>& cures)
+void addPartnersPorts(const FaultCase& of, const Port& port, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const Port* at_start = of.sketch.port(hose->from.port);
@@ -109,8 +108,8 @@ void addPartnersPorts(const Case& of, const Port& port, std::vector<Cure>& cures
 }
 
 /// An open end onto a free port of its role, or onto its nozzle.
-Change connected(const Case& of, const Id& hose, std::size_t end, const HoseEnd& onto, const std::string& name,
-                 bool anew)
+CureChange connected(const FaultCase& of, const Id& hose, std::size_t end, const HoseEnd& onto,
+                     const std::string& name, bool anew)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         if (!connect(sketch, hose, end, onto))
@@ -127,17 +126,17 @@ Change connected(const Case& of, const Id& hose, std::size_t end, const HoseEnd&
 bool nozzleFree(const Sketch& sketch, const Id& heater, NozzleKind nozzle)
 {
     const auto on = [&](const HoseEnd& end) { return end.heater == heater && end.nozzle == nozzle; };
-    return std::none_of(sketch.hoses.begin(), sketch.hoses.end(), [&](const Shared<Hose>& hose) {
-        return on(hose->from) || on(hose->to);
-    });
+    return std::none_of(sketch.hoses.begin(), sketch.hoses.end(),
+                        [&](const Shared<Hose>& hose) { return on(hose->from) || on(hose->to); });
 }
 
-void addConnections(const Case& of, const Hose& hose, std::size_t end, std::vector<Cure>& cures)
+void addConnections(const FaultCase& of, const Hose& hose, std::size_t end, std::vector<Cure>& cures)
 {
     const bool engine_side = (hose.role == HoseRole::supply) == (end == 0);
     const auto offer = [&](const HoseEnd& onto, const std::string& name) {
         for (const bool anew : {false, true})
-            add(cures, {PartKind::hose_end, hose.id, end}, connected(of, hose.id, end, onto, name, anew), {0});
+            addCure(cures, {PartKind::hose_end, hose.id, end}, connected(of, hose.id, end, onto, name, anew),
+                    {0});
     };
     if (engine_side) {
         const PortRole wanted = hose.role == HoseRole::supply ? PortRole::supply : PortRole::return_;
@@ -158,7 +157,7 @@ void addConnections(const Case& of, const Hose& hose, std::size_t end, std::vect
 }
 
 /// A heater without a hose gets one from a free port.
-Change hoseAdded(const Case& of, const Id& heater, HoseRole role, const Id& port)
+CureChange hoseAdded(const FaultCase& of, const Id& heater, HoseRole role, const Id& port)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         HoseEnd at_port;
@@ -180,7 +179,7 @@ Change hoseAdded(const Case& of, const Id& heater, HoseRole role, const Id& port
 }
 
 /// Both hoses of a heater that has none.
-Change loopAdded(const Case& of, const Id& heater, const Id& supply, const Id& back)
+CureChange loopAdded(const FaultCase& of, const Id& heater, const Id& supply, const Id& back)
 {
     return [=, first = hoseAdded(of, heater, HoseRole::supply, supply),
             second = hoseAdded(of, heater, HoseRole::return_, back)](Sketch& sketch, double, Message& words) {
@@ -196,7 +195,7 @@ Change loopAdded(const Case& of, const Id& heater, const Id& supply, const Id& b
 }
 
 /// A hose on nothing, on a port and on the heater.
-Change bothConnected(const Case& of, const Id& hose, HoseRole role, const Id& port, const Id& heater)
+CureChange bothConnected(const FaultCase& of, const Id& hose, HoseRole role, const Id& port, const Id& heater)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         HoseEnd at_port;
@@ -216,18 +215,18 @@ Change bothConnected(const Case& of, const Id& hose, HoseRole role, const Id& po
     };
 }
 
-void addBothEnds(const Case& of, const Hose& hose, std::vector<Cure>& cures)
+void addBothEnds(const FaultCase& of, const Hose& hose, std::vector<Cure>& cures)
 {
     const PortRole wanted = hose.role == HoseRole::supply ? PortRole::supply : PortRole::return_;
     const NozzleKind nozzle = hose.role == HoseRole::supply ? NozzleKind::inlet : NozzleKind::outlet;
     for (const Heater& heater : of.sketch.heaters)
         for (const Port* port : freePorts(of.sketch, wanted))
             if (nozzleFree(of.sketch, heater.id, nozzle))
-                add(cures, refOf(hose), bothConnected(of, hose.id, hose.role, port->id, heater.id), {0});
+                addCure(cures, refOf(hose), bothConnected(of, hose.id, hose.role, port->id, heater.id), {0});
 }
 
 /// A heater without hoses, or with a hose of its own on the wrong nozzle.
-void addWholeLoops(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addWholeLoops(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const std::size_t heater_end = hose->role == HoseRole::supply ? 1 : 0;
@@ -238,10 +237,10 @@ void addWholeLoops(const Case& of, const Heater& heater, std::vector<Cure>& cure
         return;
     for (const Port* supply : freePorts(of.sketch, PortRole::supply))
         for (const Port* back : freePorts(of.sketch, PortRole::return_))
-            add(cures, refOf(heater), loopAdded(of, heater.id, supply->id, back->id), {0});
+            addCure(cures, refOf(heater), loopAdded(of, heater.id, supply->id, back->id), {0});
 }
 
-void addMissingHoses(const Case& of, const Heater& heater, std::vector<Cure>& cures)
+void addMissingHoses(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const HoseRole role : {HoseRole::supply, HoseRole::return_}) {
         if (!nozzleFree(of.sketch, heater.id,
@@ -249,13 +248,13 @@ void addMissingHoses(const Case& of, const Heater& heater, std::vector<Cure>& cu
             continue;
         const PortRole wanted = role == HoseRole::supply ? PortRole::supply : PortRole::return_;
         for (const Port* port : freePorts(of.sketch, wanted))
-            add(cures, refOf(heater), hoseAdded(of, heater.id, role, port->id), {0});
+            addCure(cures, refOf(heater), hoseAdded(of, heater.id, role, port->id), {0});
     }
 }
 
 } // namespace
 
-void addPortCures(const Case& of, std::vector<Cure>& cures)
+void addPortCures(const FaultCase& of, std::vector<Cure>& cures)
 {
     const Finding& finding = of.finding;
     if (const Port* port = of.sketch.port(finding.part.id)) {

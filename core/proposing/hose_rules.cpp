@@ -13,24 +13,29 @@ struct Asked {
 };
 constexpr std::array hose_rules = {
     Asked{"heater-under-return", false}, Asked{"bend-does-not-fit", false}, Asked{"bend-too-tight", false},
-    Asked{"supply-high-point", false},   Asked{"return-high-point", false},
-    Asked{"return-dip", false},          Asked{"supply-rises", false},
-    Asked{"return-slope", false},        Asked{"no-slack", false},
-    Asked{"above-coolant-level", true},  Asked{"ground-clearance", true},
-    Asked{"bore-under-manual", false},   Asked{"bore-restriction", false},
-    Asked{"keep-clear", true},
+    Asked{"supply-high-point", false},   Asked{"return-high-point", false}, Asked{"return-dip", false},
+    Asked{"supply-rises", false},        Asked{"return-slope", false},      Asked{"no-slack", false},
+    Asked{"above-coolant-level", true},  Asked{"ground-clearance", true},   Asked{"bore-under-manual", false},
+    Asked{"bore-restriction", false},    Asked{"keep-clear", true},
 };
 constexpr std::array heater_rules = {
-    Asked{"heater-position-not-allowed", false}, Asked{"heater-chamber-traps-air", false},
-    Asked{"mounted-on-engine", false},           Asked{"heater-drop", false},
-    Asked{"above-coolant-level", false},         Asked{"ground-clearance", false},
+    Asked{"heater-position-not-allowed", false},
+    Asked{"heater-chamber-traps-air", false},
+    Asked{"mounted-on-engine", false},
+    Asked{"heater-drop", false},
+    Asked{"above-coolant-level", false},
+    Asked{"ground-clearance", false},
     Asked{"keep-clear", false},
 };
 constexpr std::array port_rules = {
-    Asked{"supply-cut-off-by-thermostat", false}, Asked{"parallel-path", false},
-    Asked{"shared-port", false},                  Asked{"supply-port-low", false},
-    Asked{"return-port-high", false},             Asked{"ports-too-close", false},
-    Asked{"return-near-thermostat", false},       Asked{"sensor-near-return", false},
+    Asked{"supply-cut-off-by-thermostat", false},
+    Asked{"parallel-path", false},
+    Asked{"shared-port", false},
+    Asked{"supply-port-low", false},
+    Asked{"return-port-high", false},
+    Asked{"ports-too-close", false},
+    Asked{"return-near-thermostat", false},
+    Asked{"sensor-near-return", false},
 };
 
 /// The finding of stop or caution that a rule gives; nothing if it gives none.
@@ -58,15 +63,15 @@ PartRef areaOf(const Finding& finding, const Sketch& sketch)
     return {};
 }
 
-std::optional<Removed> firstBroken(std::span<const Asked> rules, const Sketch& sketch, const Layout& layout,
-                                   const Sketch* bare, const Layout* bare_layout)
+std::optional<RemovedBy> firstBroken(std::span<const Asked> rules, const Sketch& sketch, const Layout& layout,
+                                     const Sketch* bare, const Layout* bare_layout)
 {
     int depth = 0;
     for (const Asked& asked : rules) {
         const bool leave_heaters = asked.without_heaters && bare;
         if (const std::optional<Finding> found =
                 broken(asked.rule, leave_heaters ? *bare : sketch, leave_heaters ? *bare_layout : layout))
-            return Removed{asked.rule, depth, areaOf(*found, sketch)};
+            return RemovedBy{asked.rule, depth, areaOf(*found, sketch)};
         ++depth;
     }
     return std::nullopt;
@@ -82,12 +87,12 @@ PartRules::PartRules(const Sketch& sketch, const Id& heater) : sketch_(sketch), 
     bare_.heaters.clear();
 }
 
-std::optional<Removed> PartRules::heaterBreaks() const
+std::optional<RemovedBy> PartRules::heaterBreaks() const
 {
     return firstBroken(heater_rules, sketch_, resolve(sketch_, plumb_), nullptr, nullptr);
 }
 
-std::optional<Removed> PartRules::hoseBreaks(const Shared<Hose>& hose)
+std::optional<RemovedBy> PartRules::hoseBreaks(const Shared<Hose>& hose)
 {
     sketch_.hoses.assign(1, hose);
     const Layout layout = resolve(sketch_, plumb_);
@@ -97,7 +102,7 @@ std::optional<Removed> PartRules::hoseBreaks(const Shared<Hose>& hose)
     return firstBroken(hose_rules, sketch_, layout, &bare_, &bare);
 }
 
-std::optional<Removed> PartRules::portsBreak(const Sketch& sketch)
+std::optional<RemovedBy> PartRules::portsBreak(const Sketch& sketch)
 {
     return firstBroken(port_rules, sketch, resolve(sketch, plumbOf(sketch)), nullptr, nullptr);
 }

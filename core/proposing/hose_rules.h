@@ -13,7 +13,7 @@
 namespace siphonwright {
 
 /// What removed a candidate.
-struct Removed {
+struct RemovedBy {
     std::string_view rule;
     int depth = 0; ///< how far it came: rules are asked in one order
     PartRef by;    ///< the area it is too near to; else nothing
@@ -26,12 +26,12 @@ public:
     PartRules(const Sketch& sketch, const Id& heater);
 
     /// The first rule that a heater's place breaks; nothing where it is sound.
-    std::optional<Removed> heaterBreaks() const;
+    std::optional<RemovedBy> heaterBreaks() const;
     /// The first rule that a hose on this heater breaks on the level, in the order: room for its bends,
     /// humps, dips, rise, levels, slack, ground, bores, areas. Rules on clips and valves are not asked.
-    std::optional<Removed> hoseBreaks(const Shared<Hose>& hose);
+    std::optional<RemovedBy> hoseBreaks(const Shared<Hose>& hose);
     /// The same for pairs of ports: height, place, distance and what they are part of.
-    static std::optional<Removed> portsBreak(const Sketch& sketch);
+    static std::optional<RemovedBy> portsBreak(const Sketch& sketch);
 
     const Plumb& plumb() const { return plumb_; }
 

@@ -22,7 +22,7 @@ std::vector<RoutePoint> pointsOf(const HoseWay& way, double radius_mm)
     return points;
 }
 
-void count(std::vector<FoundHoses::Tally>& list, const Removed& removed, std::size_t ways = 1)
+void count(std::vector<FoundHoses::Tally>& list, const RemovedBy& removed, std::size_t ways = 1)
 {
     const auto known = std::find_if(list.begin(), list.end(), [&](const FoundHoses::Tally& tally) {
         return tally.removed.rule == removed.rule && tally.removed.by == removed.by;
@@ -39,14 +39,13 @@ void countLeftOut(FoundHoses& found, const WaysLeftOut& left_out, HoseRole role)
     if (left_out.no_room_for_bend > 0)
         count(found.removed, {"bend-does-not-fit", -1, {}}, left_out.no_room_for_bend);
     if (left_out.wrong_way > 0)
-        count(found.removed,
-              {role == HoseRole::supply ? "supply-high-point" : "return-high-point", -1, {}},
+        count(found.removed, {role == HoseRole::supply ? "supply-high-point" : "return-high-point", -1, {}},
               left_out.wrong_way);
 }
 
 /// A hose that leaves a level stub starts a little downwards from a port and upwards from a heater, so that
-/// neither a clip nor the ground a vehicle stands on makes it fall the wrong way. Own choice: 4 degrees, which
-/// a hose takes up at its stub.
+/// neither a clip nor the ground a vehicle stands on makes it fall the wrong way. Own choice: 4 degrees,
+/// which a hose takes up at its stub.
 RouteEnd leaning(RouteEnd end, bool at_port, Vec3 up)
 {
     constexpr double level = 0.1;
@@ -80,7 +79,8 @@ FoundHoses soundHoses(const Sketch& sketch, const Hose& like, PartRules& rules, 
     RouteWish route;
     route.role = like.role;
     route.radius_mm = leastRadius(sketch, like);
-    route.half_outside_mm = like.bore_mm.value.value_or(usual_bore_mm) / 2 + like.wall_mm + like.insulation_mm;
+    route.half_outside_mm =
+        like.bore_mm.value.value_or(usual_bore_mm) / 2 + like.wall_mm + like.insulation_mm;
     route.up = rules.plumb().up();
     route.areas = &sketch.areas;
     route.fine = wish.fine;
@@ -101,7 +101,7 @@ FoundHoses soundHoses(const Sketch& sketch, const Hose& like, PartRules& rules, 
         hose.points = pointsOf(way, route.radius_mm);
         hose.parts.clear();
         hose.clips_mm.clear();
-        if (const std::optional<Removed> removed = rules.hoseBreaks(Shared<Hose>(hose))) {
+        if (const std::optional<RemovedBy> removed = rules.hoseBreaks(Shared<Hose>(hose))) {
             if (wish.diagnose)
                 count(out.removed, *removed);
             continue;
@@ -112,9 +112,8 @@ FoundHoses soundHoses(const Sketch& sketch, const Hose& like, PartRules& rules, 
     }
     if (wish.diagnose)
         countLeftOut(out, left_out, like.role);
-    std::stable_sort(out.removed.begin(), out.removed.end(), [](const auto& a, const auto& b) {
-        return a.removed.depth > b.removed.depth;
-    });
+    std::stable_sort(out.removed.begin(), out.removed.end(),
+                     [](const auto& a, const auto& b) { return a.removed.depth > b.removed.depth; });
     return out;
 }
 

@@ -25,7 +25,7 @@ struct FoundHoses {
     std::size_t looked_at = 0;
     /// What removed the ways that came farthest through the rules, with how many; in the order of how far.
     struct Tally {
-        Removed removed;
+        RemovedBy removed;
         std::size_t ways = 0;
     };
     std::vector<Tally> removed; ///< only where asked to diagnose

@@ -10,7 +10,8 @@ namespace siphonwright {
 
 /// Proposals keep off limits by so much, own choice: nobody builds within 5 mm.
 constexpr double building_margin_mm = 5;
-/// Own choice, after common practice (no published source): ends and valves leave five sixths of a hose's bore.
+/// Own choice, after common practice (no published source): ends and valves leave five sixths of a hose's
+/// bore.
 constexpr double end_bore_share = 5.0 / 6;
 /// Between two clips, own choice: what is left of the rule's 300 mm lets a clip step aside of a valve.
 constexpr double clip_spacing_mm = 260;

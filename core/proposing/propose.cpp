@@ -1,6 +1,6 @@
 #include "core/proposing/propose.h"
 
-#include "core/analysis/margin_text.h"
+#include "core/proposing/proposal_text.h"
 #include "core/proposing/search.h"
 #include "core/proposing/verdict.h"
 
@@ -11,14 +11,14 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::size_t loops_a_batch = 12;   ///< sites with a loop before the best of them are proved
+constexpr std::size_t loops_a_batch = 12; ///< sites with a loop before the best of them are proved
 constexpr std::size_t places_refined = 2;
-constexpr std::size_t proofs_a_batch = 8;   ///< by key, and as many by flow
+constexpr std::size_t proofs_a_batch = 8; ///< by key, and as many by flow
 constexpr std::size_t sites_searched_finely = 24;
 
-/// Are two layouts different enough to be shown side by side? Own choice: other ports, bore or turn, the heater
-/// 100 mm away, or 15 % more hose.
-bool differ(const Laid& loop, const HeaterSite& site, const Proposal& other)
+/// Are two layouts different enough to be shown side by side? Own choice: other ports, bore or turn, the
+/// heater 100 mm away, or 15 % more hose.
+bool differ(const LaidLoop& loop, const HeaterSite& site, const Proposal& other)
 {
     constexpr double apart_mm = 100;
     constexpr double longer_share = 0.15;
@@ -36,7 +36,8 @@ bool soundOver(const std::optional<SoundGrades>& sound, const Sketch& sketch)
     return sound && sound->low_percent <= -along && sound->high_percent >= along;
 }
 
-Proposal proposalOf(const Laid& loop, const HeaterSite& site, const Verified& verified)
+Proposal proposalOf(const Sketch& drawn, const LaidLoop& loop, const HeaterSite& site,
+                    const Verified& verified)
 {
     Proposal out;
     out.sketch = loop.sketch;
@@ -54,26 +55,18 @@ Proposal proposalOf(const Laid& loop, const HeaterSite& site, const Verified& ve
     out.sound_over_envelope = soundOver(verified.sound, loop.sketch);
     out.sag = verified.sag;
     out.advices = verified.advices;
-    out.text = {"{0} of hose of {1} bore, {2}.",
-                {{loop.length_mm, Unit::mm}, {site.bore_mm, Unit::mm}, {loop.flow_l_per_min, Unit::l_per_min}},
-                {}};
-    if (loop.flow_l_per_min <= 0)
-        out.text.pattern = "{0} of hose of {1} bore; its flow is not computed.";
-    out.margins = textOf(verified.sound);
-    const std::optional<double> sag_mm = out.leastSag_mm();
-    out.margins.quantities.push_back({sag_mm.value_or(droop_limit_mm), Unit::mm});
-    const std::string number = "{" + std::to_string(out.margins.quantities.size() - 1) + "}";
-    out.margins.pattern += sag_mm ? " Its hoses may sag " + number + " before they hold air or coolant."
-                                  : " Its hoses may sag more than " + number + ".";
+    out.text = textOf(out);
+    out.margins = marginsOf(out);
+    out.changes = changesFrom(drawn, out);
     return out;
 }
 
 /// Proves loops until there are enough proposals.
 class Proving {
 public:
-    Proving(Search& search, const ProposeOptions& options, const Id& heater, const std::stop_token& stop,
-            Proposals& out)
-        : search_(search), options_(options), heater_(heater), stop_(stop), out_(out)
+    Proving(const Sketch& drawn, LayoutSearch& search, const ProposeOptions& options, const Id& heater,
+            const std::stop_token& stop, Proposals& out)
+        : drawn_(drawn), search_(search), options_(options), heater_(heater), stop_(stop), out_(out)
     {}
 
     void proveBest()
@@ -101,7 +94,7 @@ private:
     /// \return whether it was proved now
     bool prove(std::size_t index)
     {
-        const Laid& loop = search_.laid[index];
+        const LaidLoop& loop = search_.laid[index];
         const HeaterSite& site = search_.sites[loop.site];
         if (std::find(done_.begin(), done_.end(), index) != done_.end() ||
             !std::all_of(out_.best_first.begin(), out_.best_first.end(),
@@ -112,16 +105,17 @@ private:
         if (stop_.stop_requested())
             return true;
         if (verified.broken) {
-            search_.conflict.add(Stage::proof, *verified.broken);
+            search_.conflict.add(SearchStage::proof, *verified.broken);
             return true;
         }
         if (out_.best_first.empty())
             out_.beside = verified.beside;
-        out_.best_first.push_back(proposalOf(loop, site, verified));
+        out_.best_first.push_back(proposalOf(drawn_, loop, site, verified));
         return true;
     }
 
-    Search& search_;
+    const Sketch& drawn_;
+    LayoutSearch& search_;
     const ProposeOptions& options_;
     const Id& heater_;
     const std::stop_token& stop_;
@@ -129,7 +123,7 @@ private:
     std::vector<std::size_t> done_;
 };
 
-void searchThrough(Search& search, Proving& proving, Proposals& out, const std::stop_token& stop)
+void searchThrough(LayoutSearch& search, Proving& proving, Proposals& out, const std::stop_token& stop)
 {
     search.spread();
     const std::size_t spread = search.sites.size();
@@ -185,8 +179,8 @@ Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std
         out.missing = "a supply port and a return port are not entered";
         return out;
     }
-    Search search(sketch, options, heater->id, stop);
-    Proving proving(search, options, heater->id, stop, out);
+    LayoutSearch search(sketch, options, heater->id, stop);
+    Proving proving(sketch, search, options, heater->id, stop, out);
     searchThrough(search, proving, out, stop);
     out.stopped = stop.stop_requested();
     out.places = search.places;

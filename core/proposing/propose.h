@@ -19,14 +19,20 @@ struct HangingSpace {
     friend bool operator==(const HangingSpace&, const HangingSpace&) = default;
 };
 
+/// Where a heater usually hangs, to start from: under the jacket and up to 200 mm past its ends, out to 450
+/// mm beside it, on the side on which it is drawn, down to the ground (or 800 mm under the jacket). Own
+/// choice. Without an engine 300 x 200 x 200 mm either way round the heater.
+HangingSpace spaceUnder(const Sketch& sketch, const Id& heater);
+
 struct ProposeOptions {
     Id heater;                         ///< empty: the sketch's first
     std::optional<HangingSpace> space; ///< nothing: the heater stays where it is and as it is turned
-    /// Bores to choose from, mm; empty: 15.875 to 25.4 mm (5/8 in to 1 in), and what the hoses are drawn with.
+    /// Bores to choose from, mm; empty: 15.875 to 25.4 mm (5/8 in to 1 in), and what the hoses are drawn
+    /// with.
     std::vector<double> stock_bores_mm;
     std::size_t how_many = 3;
-    /// What a metre of hose weighs in the ranking, per bore: 1 for 3/4 in, in proportion to the bore otherwise
-    /// (own choice; list prices rise about so).
+    /// What a metre of hose weighs in the ranking, per bore: 1 for 3/4 in, in proportion to the bore
+    /// otherwise (own choice; list prices rise about so).
     double price_weight_per_mm_bore = 1 / 19.05;
 };
 
@@ -50,8 +56,10 @@ struct Proposal {
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag; ///< of both hoses
     std::size_t advices = 0;    ///< findings of advice that it has
-    Message text;               ///< "2.1 m of 3/4 in hose, 1.2 l/min."
-    Message margins;            ///< "Its hoses may sag ... ; sound from ... to ..."
+    Message text;               ///< "1080 mm of hose of 19.1 mm bore, 0.81 l/min."
+    Message margins;            ///< on what grades it is sound, how far its hoses may sag
+    std::vector<Message>
+        changes; ///< besides the routes: "Move Tank heater 120 mm to the left.", "Turn the elbow ..."
 
     std::optional<double> leastSag_mm() const; ///< nothing: more than droop_limit_mm
 };
@@ -70,7 +78,7 @@ struct Proposals {
     std::vector<RuleInWay> in_conflict; ///< where there is no proposal: who came farthest fell to these
     /// Stops and cautions that no layout mends, such as a coolant that freezes: they stay.
     std::vector<Finding> beside;
-    std::string missing; ///< what has to be entered before anything can be proposed; empty: nothing
+    std::string missing;    ///< what has to be entered before anything can be proposed; empty: nothing
     std::size_t places = 0; ///< of the heater, with ports and bore, that were tried
     bool stopped = false;
 };

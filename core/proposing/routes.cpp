@@ -11,7 +11,7 @@ namespace siphonwright {
 namespace {
 
 /// Straight out of a stub, in bend radii: 1.02 lets a square bend follow at once.
-constexpr std::array legs_in_radii = {0.45, 0.7, 1.02, 1.5, 2.2, 3.2, 4.5, 6.5};
+constexpr std::array legs_in_radii = {0.45, 0.6, 0.8, 1.02, 1.25, 1.6, 2.1, 2.8, 4.2, 6.5};
 constexpr std::array fine_legs_in_radii = {0.45, 0.6, 0.8, 1.02, 1.25, 1.55, 1.9, 2.3, 2.8, 3.5, 4.5, 6.5};
 
 std::span<const double> legsOf(const RouteWish& wish)
@@ -200,7 +200,7 @@ std::vector<Vec3> pointsBetween(Vec3 p, Vec3 q, const RouteWish& wish)
 } // namespace
 
 std::vector<HoseWay> waysBetween(const RouteEnd& from, const RouteEnd& to, const RouteWish& wish,
-                             WaysLeftOut& left_out, const std::stop_token& stop)
+                                 WaysLeftOut& left_out, const std::stop_token& stop)
 {
     Gathering gathering{from, to, wish, left_out, {}};
     for (const double radii : legsOf(wish)) {

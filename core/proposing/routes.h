@@ -36,10 +36,11 @@ struct WaysLeftOut {
     std::size_t wrong_way = 0; ///< a return that falls, or a supply that rises and falls again
 };
 
-/// All ways of one kind, shortest first: straight out of both stubs by 0.45 to 6.5 bend radii, then straight across (one or two points), or by one point between (three): square round, past the
-/// corners of areas, and with `fine` over a grid. No two bends want the same straight; a return never falls, a
-/// supply falls and may rise once after that (which only holds coolant when drained).
+/// All ways of one kind, shortest first: straight out of both stubs by 0.45 to 6.5 bend radii, then straight
+/// across (one or two points), or by one point between (three): square round, past the corners of areas, and
+/// with `fine` over a grid. No two bends want the same straight; a return never falls, a supply falls and may
+/// rise once after that (which only holds coolant when drained).
 std::vector<HoseWay> waysBetween(const RouteEnd& from, const RouteEnd& to, const RouteWish& wish,
-                             WaysLeftOut& left_out, const std::stop_token& stop = {});
+                                 WaysLeftOut& left_out, const std::stop_token& stop = {});
 
 } // namespace siphonwright

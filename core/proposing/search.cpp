@@ -67,21 +67,22 @@ Sketch withHoses(const HeaterSite& site, const Sketch& drawn, const Hose& supply
     return out;
 }
 
-Search::Search(const Sketch& sketch, const ProposeOptions& options, Id heater, std::stop_token stop)
+LayoutSearch::LayoutSearch(const Sketch& sketch, const ProposeOptions& options, Id heater,
+                           std::stop_token stop)
     : sketch_(sketch),
       options_(options),
       heater_(std::move(heater)),
       stop_(std::move(stop)),
       cleared_(cleared(sketch, heater_))
 {
-    std::vector<Removed> removed;
+    std::vector<RemovedBy> removed;
     pairs_ = portPairs(sketch, heater_, removed);
-    for (const Removed& by : removed)
-        conflict.add(Stage::ports, by);
+    for (const RemovedBy& by : removed)
+        conflict.add(SearchStage::ports, by);
     bores_ = boresFor(sketch, options, *sketch.heater(heater_));
 }
 
-void Search::addSites(const std::vector<Vec3>& at)
+void LayoutSearch::addSites(const std::vector<Vec3>& at)
 {
     const std::vector<double> turns =
         options_.space ? std::vector<double>{0, 90, 180, -90} : std::vector<double>{0};
@@ -95,13 +96,14 @@ void Search::addSites(const std::vector<Vec3>& at)
                 for (const double bore_mm : bores_) {
                     if (asked && !sound)
                         continue;
-                    HeaterSite site = siteAt(cleared_, sketch_, heater_, place, turned_deg, ports, bore_mm, options_);
+                    HeaterSite site =
+                        siteAt(cleared_, sketch_, heater_, place, turned_deg, ports, bore_mm, options_);
                     if (!asked) {
                         const auto removed = PartRules(site.sketch, heater_).heaterBreaks();
                         asked = true;
                         sound = !removed;
                         if (removed)
-                            conflict.add(Stage::heater, *removed);
+                            conflict.add(SearchStage::heater, *removed);
                     }
                     ++places;
                     if (sound)
@@ -110,14 +112,14 @@ void Search::addSites(const std::vector<Vec3>& at)
         }
 }
 
-void Search::spread()
+void LayoutSearch::spread()
 {
     addSites(placesIn(sketch_, options_, *sketch_.heater(heater_)));
     std::stable_sort(sites.begin(), sites.end(),
                      [](const HeaterSite& a, const HeaterSite& b) { return a.least_price < b.least_price; });
 }
 
-bool Search::layAt(std::size_t index, bool fine)
+bool LayoutSearch::layAt(std::size_t index, bool fine)
 {
     const HeaterSite& site = sites[index];
     PartRules rules(site.sketch, heater_);
@@ -140,13 +142,13 @@ bool Search::layAt(std::size_t index, bool fine)
     for (const auto& [i, j] : shortestPairs(supply, back)) {
         if (stop_.stop_requested() || kept >= options_.how_many)
             break;
-        Laid loop;
+        LaidLoop loop;
         loop.site = index;
         loop.first_of_site = !any;
         loop.sketch = withHoses(site, sketch_, supply.hoses[i], back.hoses[j]);
         loop.level = analyse(loop.sketch);
         if (const std::optional<Finding> broken = breaksLive(loop.level)) {
-            conflict.add(Stage::loop, *broken);
+            conflict.add(SearchStage::loop, *broken);
             continue;
         }
         loop.length_mm = supply.lengths_mm[i] + back.lengths_mm[j];
@@ -163,7 +165,7 @@ bool Search::layAt(std::size_t index, bool fine)
     return any;
 }
 
-std::size_t Search::lay(std::size_t next, std::size_t enough, bool fine)
+std::size_t LayoutSearch::lay(std::size_t next, std::size_t enough, bool fine)
 {
     std::size_t with_loop = 0;
     while (next < sites.size() && with_loop < enough && !stop_.stop_requested())
@@ -171,13 +173,14 @@ std::size_t Search::lay(std::size_t next, std::size_t enough, bool fine)
     return next;
 }
 
-void Search::refine(std::size_t best)
+void LayoutSearch::refine(std::size_t best)
 {
-    std::vector<Laid*> order;
-    for (Laid& loop : laid)
+    std::vector<LaidLoop*> order;
+    for (LaidLoop& loop : laid)
         if (loop.first_of_site)
             order.push_back(&loop);
-    std::stable_sort(order.begin(), order.end(), [](const Laid* a, const Laid* b) { return a->key < b->key; });
+    std::stable_sort(order.begin(), order.end(),
+                     [](const LaidLoop* a, const LaidLoop* b) { return a->key < b->key; });
     std::vector<HeaterSite> round;
     for (std::size_t i = 0; i < std::min(best, order.size()); ++i)
         round.push_back(sites[order[i]->site]);
@@ -195,26 +198,26 @@ void Search::refine(std::size_t best)
     }
 }
 
-void Search::diagnose()
+void LayoutSearch::diagnose()
 {
-    const auto ask = [&](const std::vector<std::size_t>& failed, Stage stage) {
+    const auto ask = [&](const std::vector<std::size_t>& failed, SearchStage stage) {
         HoseWish wish;
         wish.how_many = 1;
         wish.diagnose = ways_diagnosed;
         for (std::size_t i = 0; i < std::min(sites_diagnosed, failed.size()); ++i) {
             const HeaterSite& site = sites[failed[i]];
             PartRules rules(site.sketch, heater_);
-            const Hose& like = stage == Stage::supply ? site.supply : site.return_;
+            const Hose& like = stage == SearchStage::supply ? site.supply : site.return_;
             for (const FoundHoses::Tally& tally : soundHoses(site.sketch, like, rules, wish, stop_).removed)
                 conflict.add(stage, tally.removed, tally.ways);
         }
     };
-    if (conflict.reached(Stage::loop))
+    if (conflict.reached(SearchStage::loop))
         return;
     if (!without_supply_.empty())
-        ask(without_supply_, Stage::supply);
+        ask(without_supply_, SearchStage::supply);
     else
-        ask(without_return_, Stage::return_);
+        ask(without_return_, SearchStage::return_);
 }
 
 } // namespace siphonwright

@@ -10,7 +10,7 @@
 namespace siphonwright {
 
 /// A loop whose rules hold on the level, not yet proved.
-struct Laid {
+struct LaidLoop {
     std::size_t site = 0; ///< index of its site
     bool first_of_site = true;
     Sketch sketch;
@@ -22,9 +22,9 @@ struct Laid {
     double key = 0;
 };
 
-class Search {
+class LayoutSearch {
 public:
-    Search(const Sketch& sketch, const ProposeOptions& options, Id heater, std::stop_token stop);
+    LayoutSearch(const Sketch& sketch, const ProposeOptions& options, Id heater, std::stop_token stop);
 
     /// All sites, cheapest first; nothing left where ports or heater find no place.
     void spread();
@@ -37,8 +37,8 @@ public:
     void diagnose();
 
     std::vector<HeaterSite> sites;
-    std::vector<Laid> laid;
-    Conflict conflict;
+    std::vector<LaidLoop> laid;
+    RuleConflict conflict;
     std::size_t places = 0;
 
 private:

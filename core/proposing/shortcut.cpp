@@ -41,8 +41,7 @@ Shortcut::Shortcut(const Sketch& sketch, const Hose& hose, const RouteEnd& from,
     tank_alone.tank = sketch.tank;
     const CoolantLevels levels = resolve(tank_alone, plumb_).levels;
     const std::optional<double> over_mm = cautionOf("above-coolant-level", sketch);
-    const std::optional<double>& level_mm =
-        levels.cold_min_mm ? levels.cold_min_mm : levels.cold_full_mm;
+    const std::optional<double>& level_mm = levels.cold_min_mm ? levels.cold_min_mm : levels.cold_full_mm;
     if (over_mm && level_mm)
         highest_mm_ = *level_mm + *over_mm;
     if (switchedOff("keep-clear", sketch))

@@ -1,8 +1,7 @@
 #pragma once
 
-#include "core/proposing/routes.h"
-
 #include "core/geometry/plumb.h"
+#include "core/proposing/routes.h"
 
 #include <optional>
 

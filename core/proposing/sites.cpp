@@ -46,7 +46,8 @@ Sketch withRoles(const Sketch& cleared, const Id& supply, const Id& return_)
     return out;
 }
 
-void pairUp(const Sketch& cleared, bool spare_too, std::vector<PortPair>& pairs, std::vector<Removed>& removed)
+void pairUp(const Sketch& cleared, bool spare_too, std::vector<PortPair>& pairs,
+            std::vector<RemovedBy>& removed)
 {
     const Vec3 up = plumbOf(cleared).up();
     for (const Port& supply : cleared.ports)
@@ -62,7 +63,7 @@ void pairUp(const Sketch& cleared, bool spare_too, std::vector<PortPair>& pairs,
             });
             tried.hoses.clear();
             tried.heaters.clear();
-            if (const std::optional<Removed> by = PartRules::portsBreak(tried)) {
+            if (const std::optional<RemovedBy> by = PartRules::portsBreak(tried)) {
                 removed.push_back(*by);
                 continue;
             }
@@ -175,11 +176,12 @@ Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const
     const Layout layout = resolve(placed, plumb);
     const HeaterHeights& own = layout.heaters.front();
     Heights out{space.least.z, space.most.z};
-    const std::optional<double> drop_mm =
-        heater.manual_min_drop_mm.known() ? heater.manual_min_drop_mm.value : cautionOf("heater-drop", sketch);
+    const std::optional<double> drop_mm = heater.manual_min_drop_mm.known()
+                                              ? heater.manual_min_drop_mm.value
+                                              : cautionOf("heater-drop", sketch);
     if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
-        out.most_mm = std::min(out.most_mm,
-                               plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) / plumb.up().z);
+        out.most_mm = std::min(out.most_mm, plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) /
+                                                         plumb.up().z);
     const std::optional<double> over_mm = cautionOf("ground-clearance", sketch);
     if (over_mm && sketch.ground_z_mm)
         out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) + *over_mm -
@@ -196,7 +198,8 @@ std::vector<double> heightsIn(Heights left)
     const double wide_mm = left.most_mm - left.least_mm;
     const double off_mm = std::min(building_margin_mm, wide_mm / 2);
     const double room_mm = wide_mm - 2 * off_mm;
-    const int count = room_mm > 1 ? std::clamp(static_cast<int>(std::ceil(room_mm / apart_mm)) + 1, 2, most) : 1;
+    const int count =
+        room_mm > 1 ? std::clamp(static_cast<int>(std::ceil(room_mm / apart_mm)) + 1, 2, most) : 1;
     std::vector<double> out;
     for (int i = 0; i < count; ++i)
         out.push_back(left.least_mm + off_mm + (count > 1 ? room_mm * i / (count - 1) : room_mm / 2));
@@ -230,7 +233,7 @@ std::vector<std::optional<Direction>> elbowTurns(const Port& port, Vec3 up)
     return out;
 }
 
-std::vector<PortPair> portPairs(const Sketch& sketch, const Id& heater, std::vector<Removed>& removed)
+std::vector<PortPair> portPairs(const Sketch& sketch, const Id& heater, std::vector<RemovedBy>& removed)
 {
     const Sketch start = cleared(sketch, heater);
     std::vector<PortPair> pairs;
@@ -250,12 +253,12 @@ std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options
                 bores.push_back(*hose->bore_mm.value);
     }
     std::erase_if(bores, [&](double bore_mm) {
-        return !(std::isfinite(bore_mm) && bore_mm > 0) || bore_mm < heater.manual_min_bore_mm.value.value_or(0);
+        return !(std::isfinite(bore_mm) && bore_mm > 0) ||
+               bore_mm < heater.manual_min_bore_mm.value.value_or(0);
     });
     std::sort(bores.begin(), bores.end());
     constexpr double same_mm = 0.3;
-    bores.erase(std::unique(bores.begin(), bores.end(),
-                            [](double a, double b) { return b - a < same_mm; }),
+    bores.erase(std::unique(bores.begin(), bores.end(), [](double a, double b) { return b - a < same_mm; }),
                 bores.end());
     return bores;
 }
@@ -307,7 +310,7 @@ double priceWeight(const ProposeOptions& options, double bore_mm)
 }
 
 HeaterSite siteAt(const Sketch& cleared, const Sketch& drawn, const Id& heater, Vec3 place, double turned_deg,
-            const PortPair& ports, double bore_mm, const ProposeOptions& options)
+                  const PortPair& ports, double bore_mm, const ProposeOptions& options)
 {
     HeaterSite site;
     site.sketch = withRoles(cleared, ports.supply, ports.return_);

@@ -10,9 +10,8 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::array<std::string_view, 5> beyond = {"antifreeze-over-60", "freeze-margin",
-                                                    "antifreeze-kind-unknown", "low-coolant",
-                                                    "target-not-reached"};
+constexpr std::array<std::string_view, 5> beyond = {
+    "antifreeze-over-60", "freeze-margin", "antifreeze-kind-unknown", "low-coolant", "target-not-reached"};
 
 bool breaks(const Finding& finding)
 {

@@ -44,15 +44,15 @@ bool complete(const Message& message)
 {
     std::size_t marks = 0;
     for (std::size_t i = 0; i < message.quantities.size(); ++i)
-        marks += message.pattern.find("{" + std::string(1, static_cast<char>('0' + i)) + "}") !=
-                         std::string::npos
-                     ? 1
-                     : 0;
+        marks +=
+            message.pattern.find("{" + std::string(1, static_cast<char>('0' + i)) + "}") != std::string::npos
+                ? 1
+                : 0;
     for (std::size_t i = 0; i < message.words.size(); ++i)
-        marks += message.pattern.find("{" + std::string(1, static_cast<char>('a' + i)) + "}") !=
-                         std::string::npos
-                     ? 1
-                     : 0;
+        marks +=
+            message.pattern.find("{" + std::string(1, static_cast<char>('a' + i)) + "}") != std::string::npos
+                ? 1
+                : 0;
     const auto braces = std::count(message.pattern.begin(), message.pattern.end(), '{');
     return !message.pattern.empty() && marks == message.quantities.size() + message.words.size() &&
            static_cast<std::size_t>(braces) == marks;
@@ -153,16 +153,17 @@ void TestFix::everyFaultOfABadJobIsCuredOrListed()
         all.without += tried.without;
     }
     QCOMPARE(all.wrong, QStringList());
-    // The manual asks for 1 in hose and the ports are 5/8 in; the heater on its side has to be set upright first,
-    // which is the cure of another fault of it.
+    // The manual asks for 1 in hose and the ports are 5/8 in; the heater on its side has to be set upright
+    // first, which is the cure of another fault of it.
     QCOMPARE(all.without,
              QStringList({QStringLiteral("return hose under a pipe: bore-restriction"),
                           QStringLiteral("heater on its side, outlet at the bottom: return-dip"),
                           QStringLiteral("heater on its side, outlet at the bottom: bore-restriction")}));
 }
 
-/// Cases with nothing to draw against: hoses whose ends are on nothing and that have no bends, a heater built with
-/// its outlet under its chamber's top, a straight so short that no bend fits it, limits that leave no place.
+/// Cases with nothing to draw against: hoses whose ends are on nothing and that have no bends, a heater built
+/// with its outlet under its chamber's top, a straight so short that no bend fits it, limits that leave no
+/// place.
 const std::set<std::string> nothing_to_draw = {
     "return-slope: under 1 in 50",
     "return-slope: 1 in 1000",
@@ -175,12 +176,12 @@ const std::set<std::string> nothing_to_draw = {
     "heater-chamber-traps-air: element bared",
     "heater-chamber-traps-air: element level not entered",
     "heater-chamber-traps-air: crown of a side outlet under the top",
-    "heater-drop: over 6 in but under the manual's 200 mm", // the ground is in the way
-    "ground-clearance: under the ground",                   // the jacket is in the way
-    "ground-clearance: engine mounted nose-high",           // likewise
-    "return-port-rear: just before the middle, front right", // the heater is under the other end
+    "heater-drop: over 6 in but under the manual's 200 mm",            // the ground is in the way
+    "ground-clearance: under the ground",                              // the jacket is in the way
+    "ground-clearance: engine mounted nose-high",                      // likewise
+    "return-port-rear: just before the middle, front right",           // the heater is under the other end
     "bank-not-crossed: on one bank of a jacket set off to the viewer", // so are all ports
-    "no-slack: just under 3 % longer",                       // 270 mm, level, from stub to stub
+    "no-slack: just under 3 % longer",                                 // 270 mm, level, from stub to stub
     "no-slack: straight",
     "no-slack: bends of just under 45 degrees",
 };
@@ -243,8 +244,8 @@ void TestFix::whatCannotBeDrawnHasNoFixAndSaysWhy()
 
 void TestFix::theFixIsTheSmallestAndAMarginMore()
 {
-    // The heater's top is at z 230, the jacket's lowest point at 400: 170 mm. With 190 mm asked for it has to go
-    // down by 20 mm; 5 mm more is the margin. The ground is 230 mm under it, of which the rule leaves 30.
+    // The heater's top is at z 230, the jacket's lowest point at 400: 170 mm. With 190 mm asked for it has to
+    // go down by 20 mm; 5 mm more is the margin. The ground is 230 mm under it, of which the rule leaves 30.
     Sketch sketch = test::soundLoop();
     sketch.heaters[0].manual_min_drop_mm.value = 190;
     const Analysis analysis = analyse(sketch);

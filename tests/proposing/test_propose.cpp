@@ -80,8 +80,10 @@ private Q_SLOTS:
     void theOtherHeaterIsLeftAlone();
     void onlyStockBoresAreTaken();
     void theHeaterStaysInItsSpace();
+    void theUsualSpaceIsUnderTheJacketOnTheHeatersSide();
     void portsWithRolesAreKeptUnlessTheyBreakARule();
     void anElbowThatPointsUpIsTurned();
+    void aProposalSaysWhatItMoves();
     void aLoopIsProposedForAHeaterWithoutHoses();
     void anAreaThatBlocksEverythingIsNamed();
     void rulesThatContradictEachOtherAreNamed();
@@ -98,7 +100,7 @@ void TestPropose::aProposalForASampleBreaksNoRule()
     const Sketch sketch = test::sampleOf(name);
     ProposeOptions options;
     options.space = spaceAbout(sketch);
-    options.how_many = 2;
+    options.how_many = 1;
     const Proposals found = propose(sketch, options);
     QVERIFY(!found.best_first.empty());
     QVERIFY(found.in_conflict.empty());
@@ -143,7 +145,8 @@ void TestPropose::proposalsAreRankedByTheirKey()
     for (std::size_t i = 0; i < found.best_first.size(); ++i) {
         const Proposal& one = found.best_first[i];
         // The key as the header states it: metres x bore / 19.05 mm / square root of l/min.
-        VERIFY_NEAR(one.key, one.length_mm / 1000 * one.bore_mm / 19.05 / std::sqrt(one.flow_l_per_min), 1e-9);
+        VERIFY_NEAR(one.key, one.length_mm / 1000 * one.bore_mm / 19.05 / std::sqrt(one.flow_l_per_min),
+                    1e-9);
         if (i > 0 && found.best_first[i - 1].sound_over_envelope == one.sound_over_envelope)
             QVERIFY(found.best_first[i - 1].key <= one.key);
     }
@@ -213,6 +216,22 @@ void TestPropose::theHeaterStaysInItsSpace()
     }
 }
 
+void TestPropose::theUsualSpaceIsUnderTheJacketOnTheHeatersSide()
+{
+    // Jacket x 0..900, y -150..150, lowest at z 400; ground at z -300.
+    Sketch sketch = test::soundLoop();
+    const HangingSpace both = spaceUnder(sketch, "heater-1");
+    QCOMPARE(both == (HangingSpace{{-200, -600, -300}, {1100, 600, 400}}), true);
+    sketch.heaters[0].position.y = -300;
+    QCOMPARE(spaceUnder(sketch, "heater-1").most.y, -150.0);
+    ProposeOptions options;
+    options.space = spaceUnder(sketch, "heater-1");
+    options.how_many = 1;
+    const Proposals found = propose(sketch, options);
+    QVERIFY(!found.best_first.empty());
+    QCOMPARE(broken(found.best_first.front().sketch), QStringList());
+}
+
 void TestPropose::portsWithRolesAreKeptUnlessTheyBreakARule()
 {
     Sketch sketch = test::soundLoop();
@@ -236,7 +255,8 @@ void TestPropose::portsWithRolesAreKeptUnlessTheyBreakARule()
 
 void TestPropose::anElbowThatPointsUpIsTurned()
 {
-    // Hoses cannot come down to this elbow without a hump; turned about its stub it still makes a right angle.
+    // Hoses cannot come down to this elbow without a hump; turned about its stub it still makes a right
+    // angle.
     const Sketch sketch = test::sampleOf(QStringLiteral("above-level"));
     const Port& drawn = *sketch.port("port-3");
     QCOMPARE(drawn.stub.elbow->direction.elevation_deg, 90.0);
@@ -247,6 +267,30 @@ void TestPropose::anElbowThatPointsUpIsTurned()
     const Direction& to = turned.stub.elbow->direction;
     const Vec3 axis = direction(turned.axis.azimuth_deg, turned.axis.elevation_deg);
     VERIFY_NEAR(dot(axis, direction(to.azimuth_deg, to.elevation_deg)), 0.0, 0.002);
+    const std::vector<Message>& changes = found.best_first.front().changes;
+    QCOMPARE(changes.size(), std::size_t{1});
+    QVERIFY(format(changes.front(), UnitSystem::metric)
+                .starts_with("Turn the elbow on Head port so that it leads down"));
+}
+
+void TestPropose::aProposalSaysWhatItMoves()
+{
+    Sketch sketch = test::soundLoop();
+    ProposeOptions options;
+    options.space = HangingSpace{{1100, 20, 70}, {1100, 20, 70}};
+    options.how_many = 1;
+    options.stock_bores_mm = {25.4};
+    const Proposals found = propose(sketch, options);
+    QVERIFY(!found.best_first.empty());
+    const Proposal& best = found.best_first.front();
+    QStringList changes;
+    for (const Message& change : best.changes)
+        changes << QString::fromStdString(format(change, UnitSystem::metric));
+    // The heater was at (1030, 0, 80).
+    QVERIFY(changes.contains(
+        QStringLiteral("Move Heater heater-1 70 mm to the right, 20 mm away from you, 10 mm down.")));
+    QVERIFY(
+        changes.contains(QStringLiteral("Use hose of 25.4 mm bore, with hose ends and valves to match.")));
 }
 
 void TestPropose::aLoopIsProposedForAHeaterWithoutHoses()
@@ -279,7 +323,8 @@ void TestPropose::anAreaThatBlocksEverythingIsNamed()
 void TestPropose::rulesThatContradictEachOtherAreNamed()
 {
     Sketch sketch = test::soundLoop();
-    sketch.heaters[0].manual_min_drop_mm.value = 250; // to be had only 50 mm nearer the ground than its rule lets
+    sketch.heaters[0].manual_min_drop_mm.value =
+        250; // to be had only 50 mm nearer the ground than its rule lets
     ProposeOptions options;
     options.space = HangingSpace{{1000, 0, -150}, {1060, 0, 100}};
     const Proposals found = propose(sketch, options);

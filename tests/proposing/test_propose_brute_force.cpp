@@ -14,9 +14,10 @@
 
 using namespace siphonwright;
 
-/// propose() against trying everything: scenes with areas at random in the way of the sound loop, in which every
-/// way on a coarse grid of the same kind (straight out of both stubs, across, or by one point between) is drawn
-/// and given to analyse(), and the loops they make to prove(). Wherever that finds one, propose() must.
+/// propose() against trying everything: scenes with areas at random in the way of the sound loop, in which
+/// every way on a coarse grid of the same kind (straight out of both stubs, across, or by one point between)
+/// is drawn and given to analyse(), and the loops they make to prove(). Wherever that finds one, propose()
+/// must.
 namespace {
 
 /// Knuth's 64-bit linear congruential generator (The Art of Computer Programming 2, 3.3.4).
@@ -44,7 +45,9 @@ Area box(Random& random, int n)
     area.what = random.below(3) == 0 ? Hazard::exhaust : Hazard::belt;
     const Vec2 least{random.between(50, 1000), random.between(-220, 500)};
     const Vec2 wide{random.between(60, 320), random.between(60, 260)};
-    area.outline = {least, {least.x + wide.x, least.z}, {least.x + wide.x, least.z + wide.z},
+    area.outline = {least,
+                    {least.x + wide.x, least.z},
+                    {least.x + wide.x, least.z + wide.z},
                     {least.x, least.z + wide.z}};
     const double near_mm = random.between(-500, 100);
     area.y_from_mm = near_mm;

@@ -8,15 +8,6 @@
 
 namespace {
 
-/// Commands of the command line; everything else is a file to open in the window.
-bool isCommand(const QByteArray& word)
-{
-    return word == "check" || word == "diagnose" || word == "fill" || word == "sheet" || word == "warm-up" ||
-           word == "--help" || word == "-h" || word == "--version";
-    return word == "check" || word == "fill" || word == "sheet" || word == "survey-form" ||
-           word == "warm-up" || word == "--help" || word == "-h" || word == "--version";
-}
-
 void nameProgram()
 {
     QCoreApplication::setOrganizationName(QStringLiteral("Siphonwright"));

@@ -57,10 +57,9 @@ struct Command {
     const char* name;
     int (*run)(const QStringList& arguments, QTextStream& out, QTextStream& err);
 };
-constexpr Command commands[] = {{"check", headless::check},
-                                {"fill", headless::fill},
-                                {"parts", headless::parts},
-                                {"sheet", headless::sheet},
+constexpr Command commands[] = {{"check", headless::check},   {"diagnose", headless::diagnose},
+                                {"fill", headless::fill},     {"parts", headless::parts},
+                                {"sheet", headless::sheet},   {"survey-form", headless::surveyForm},
                                 {"warm-up", headless::warmUp}};
 
 } // namespace
@@ -77,21 +76,6 @@ bool isHeadless(const QString& word)
 int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
     const QString command = arguments.value(0);
-    const QStringList rest = arguments.mid(1);
-    if (command == QLatin1String("check"))
-        return headless::check(rest, out, err);
-    if (command == QLatin1String("diagnose"))
-        return headless::diagnose(rest, out, err);
-    if (command == QLatin1String("fill"))
-        return headless::fill(rest, out, err);
-    if (command == QLatin1String("parts"))
-        return headless::parts(rest, out, err);
-    if (command == QLatin1String("sheet"))
-        return headless::sheet(rest, out, err);
-    if (command == QLatin1String("survey-form"))
-        return headless::surveyForm(rest, out, err);
-    if (command == QLatin1String("warm-up"))
-        return headless::warmUp(rest, out, err);
     for (const Command& known : commands)
         if (command == QLatin1String(known.name))
             return known.run(arguments.mid(1), out, err);

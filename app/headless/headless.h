@@ -17,12 +17,8 @@ enum ExitCode {
 bool isHeadless(const QString& word);
 
 /// The command line without a window: `check FILE... [--json] [--bands]`, `sheet FILE --output OUT
-/// [--paper ...]`, `fill FILE [--json]`, `diagnose FILE [--json]`, `warm-up FILE [--hours H] [--ambient T]
-/// [--csv OUT]`, `--help`,
-/// [--paper ...]`, `fill FILE [--json]`, `parts FILE [--prices LIST] [--csv OUT]`, `warm-up FILE [--hours H]
-/// [--ambient T] [--csv OUT]`, `--help`,
-/// `--version`. `arguments` are those after the program's name. Results go to `out`, problems to `err`. Needs
-/// a QGuiApplication for fonts, but no display.
+/// [--paper ...]`, and so on as `--help` lists them. `arguments` are those after the program's name. Results
+/// go to `out`, problems to `err`. Needs a QGuiApplication for fonts, but no display.
 int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err);
 
 } // namespace siphonwright

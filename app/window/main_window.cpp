@@ -73,7 +73,7 @@ MainWindow::MainWindow(QWidget* parent)
     connectFileActions();
     connectEditActions();
     connectViewActions();
-    connectWarmUpActions();
+    connectJobActions();
     connectInsertActions();
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);

@@ -69,6 +69,7 @@ private:
     void buildEditMenu();
     void buildViewMenu();
     void buildInsertMenu();
+    void buildJobMenu();
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
@@ -77,7 +78,7 @@ private:
     void connectFileActions();
     void connectEditActions();
     void connectViewActions();
-    void connectWarmUpActions();
+    void connectJobActions();
     void connectInsertActions();
     void exportWarmUp();
     void fillRecent(QMenu& menu);

@@ -1,8 +1,8 @@
-#include "app/sizing/sizing_panel.h"
 #include "app/commissioning/commissioning_panel.h"
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
-#include "app/warming/grade_table.h"
 #include "app/warming/chart_view.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
@@ -70,6 +70,7 @@ void MainWindow::buildMenus()
     buildEditMenu();
     buildViewMenu();
     buildInsertMenu();
+    buildJobMenu();
     addMenu(tr("&Demonstrate"), {QStringLiteral("demonstrate"), QString(), QStringLiteral("demo-findings"),
                                  QStringLiteral("demo-ask"), QStringLiteral("demo-beside"),
                                  QStringLiteral("demo-full-screen"), QString(), QStringLiteral("demo-moment"),
@@ -85,11 +86,7 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id :
-         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student"})
-    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print",
-                           "print-checklist", "export-checklist"})
-         {"save", "save-as", "export", "export-warm-up", "preview", "print", "sheet-student", "survey-form"})
+    for (const char* id : {"save", "save-as", "export", "preview", "print", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -137,43 +134,19 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
-                                        QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"),
-                                        QStringLiteral("zoom-out"),
-                                        QString(),
-                                        QStringLiteral("grid"),
-                                        QStringLiteral("snapping"),
-                                        QString(),
-                                        QStringLiteral("running-figures"),
-                                        QStringLiteral("tint-hoses"),
-                                        QString(),
-                                        QStringLiteral("metric"),
-                                        QStringLiteral("inch"),
-                                        QString(),
-                                        QStringLiteral("warm-up"),
-                                        QStringLiteral("by-bore"),
-                                        QStringLiteral("on-grades"),
-                                        QStringLiteral("sizing"),
-                                        QStringLiteral("commissioning"),
-                                        QStringLiteral("keep-curve"),
-                                        QStringLiteral("drop-curves"),
-                                        QString(),
-                                        QStringLiteral("parts"),
-                                        QStringLiteral("estimate"),
-                                        QString(),
-                                        QStringLiteral("rules"),
-                                        QStringLiteral("assumptions"),
-                                        QString(),
-                                        QStringLiteral("dark")});
+    QMenu* menu =
+        addMenu(tr("&View"),
+                {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
+                 QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
+                 QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
+                 QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
+                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
-    menu->addAction((*actions_)[QStringLiteral("survey")]);
-    menu->addSeparator();
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();
@@ -181,6 +154,18 @@ void MainWindow::buildInsertMenu()
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+}
+
+/// In the order of the work: survey, size, proof, paper, commissioning.
+void MainWindow::buildJobMenu()
+{
+    addMenu(tr("&Job"),
+            {QStringLiteral("survey"), QStringLiteral("survey-form"), QString(), QStringLiteral("sizing"),
+             QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"), QStringLiteral("on-grades"),
+             QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"),
+             QString(), QStringLiteral("parts"), QStringLiteral("estimate"), QString(),
+             QStringLiteral("commissioning"), QStringLiteral("print-checklist"),
+             QStringLiteral("export-checklist")});
 }
 
 void MainWindow::buildHelpMenu()
@@ -262,9 +247,6 @@ void MainWindow::connectFileActions()
     on("export", [this] { sheet_->exportSheet(); });
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
-    connect(survey_, &SurveyCommands::drawn, view_, &ElevationView::zoomToFit);
-    on("survey", [this] { survey_->show(); });
-    on("survey-form", [this] { survey_->exportForm(); });
     on("quit", [this] { close(); });
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });
@@ -292,8 +274,6 @@ void MainWindow::connectViewActions()
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
     on("fit", [this] { view_->zoomToFit(); });
-    on("parts", [this] { paper_->show(paper::PaperWindow::Tab::parts); });
-    on("estimate", [this] { paper_->show(paper::PaperWindow::Tab::estimate); });
     on("rules", [this] { showRules(); });
     on("assumptions", [this] { showAssumptions(); });
     on("fit-selection", [this] { view_->zoomToSelection(); });
@@ -318,7 +298,7 @@ void MainWindow::connectViewActions()
     toggle("tint-hoses", settings::tint, &ElevationView::setTinted);
 }
 
-void MainWindow::connectWarmUpActions()
+void MainWindow::connectJobActions()
 {
     const auto on = [this](const char* id, auto act) {
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
@@ -328,6 +308,11 @@ void MainWindow::connectWarmUpActions()
         dock->show();
         dock->raise();
     };
+    connect(survey_, &SurveyCommands::drawn, view_, &ElevationView::zoomToFit);
+    on("survey", [this] { survey_->show(); });
+    on("survey-form", [this] { survey_->exportForm(); });
+    on("parts", [this] { paper_->show(paper::PaperWindow::Tab::parts); });
+    on("estimate", [this] { paper_->show(paper::PaperWindow::Tab::estimate); });
     on("warm-up", [this, raise] {
         raise(warm_up_);
         warm_up_->chart().setFocus();

@@ -4,8 +4,8 @@
 #include "core/sketch/quote.h"
 #include "core/sketch/record.h"
 #include "core/sketch/shared.h"
-#include "core/sketch/survey.h"
 #include "core/sketch/supply.h"
+#include "core/sketch/survey.h"
 
 #include <optional>
 #include <string>

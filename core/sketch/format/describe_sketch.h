@@ -4,10 +4,10 @@
 #include "core/sketch/format/describe_heater.h"
 #include "core/sketch/format/describe_hose.h"
 #include "core/sketch/format/describe_job.h"
-#include "core/sketch/format/describe_survey.h"
-#include "core/sketch/format/describe_supply.h"
 #include "core/sketch/format/describe_quote.h"
 #include "core/sketch/format/describe_record.h"
+#include "core/sketch/format/describe_supply.h"
+#include "core/sketch/format/describe_survey.h"
 
 namespace siphonwright {
 

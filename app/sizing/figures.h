@@ -33,7 +33,7 @@ Figures supplyFigures(const Sketch& sketch);
 Figures coolantFigures(const Sketch& sketch, const Layout& layout);
 Figures waterFigures(const Sketch& sketch);
 
-/// The table over stock powers, from the proof.
-Figures powerFigures(const Sketch& sketch, const std::vector<PowerRow>& rows);
+/// The table over stock powers, from the proof; `running` says which loops are left out of it.
+Figures powerFigures(const Sketch& sketch, const Running& running, const std::vector<PowerRow>& rows);
 
 } // namespace siphonwright::sizing

@@ -2,6 +2,7 @@
 #include "app/sizing/figures.h"
 #include "app/warming/words.h"
 
+#include "core/layout/wording.h"
 #include "core/paperwork/sizing.h"
 
 #include <algorithm>
@@ -21,6 +22,15 @@ QString energyText(const Energy& energy, const Sketch& sketch)
         return kWh;
     const double cost = *energy.cost;
     return FigureText::tr("%1, %2").arg(kWh, QString::number(rounded(cost), 'f', cost < large ? 2 : 0));
+}
+
+/// As the quote has it; empty where there is none.
+QString currencyOf(const Sketch& sketch)
+{
+    if (!sketch.quote)
+        return {};
+    const Currency& currency = (*sketch.quote)->currency;
+    return QString::fromStdString(currency.code.empty() ? currency.symbol : currency.code);
 }
 
 /// Heaters that all take the same power.
@@ -100,7 +110,7 @@ Figure rowOf(const PowerRow& row, const Sketch& sketch)
 
 } // namespace
 
-Figures powerFigures(const Sketch& sketch, const std::vector<PowerRow>& rows)
+Figures powerFigures(const Sketch& sketch, const Running& running, const std::vector<PowerRow>& rows)
 {
     Figures out;
     if (rows.empty())
@@ -121,6 +131,12 @@ Figures powerFigures(const Sketch& sketch, const std::vector<PowerRow>& rows)
                             "are our own choice.")
                       : FigureText::tr("No loop is closed yet: the engine as one lump, held where a usual "
                                        "thermostat would. Sizes are our own choice."));
+    if (rows.front().by_warm_up)
+        for (const LoopRun& loop : running.loops)
+            if (const Heater* heater = sketch.heater(loop.heater); heater && !loop.missing.empty())
+                out.warnings << warning(FigureText::tr("%1 is left out of the table: %2")
+                                            .arg(QString::fromStdString(nameOfHeater(*heater)),
+                                                 QString::fromStdString(loop.missing)));
     if (std::any_of(rows.begin(), rows.end(), [](const PowerRow& row) { return row.drawn; }))
         out.notes << FigureText::tr("● is what is drawn.");
     explainPeaks(out, rows, sketch);
@@ -128,6 +144,8 @@ Figures powerFigures(const Sketch& sketch, const std::vector<PowerRow>& rows)
         out.notes << FigureText::tr("Cost of a night: hours plugged in are not entered.");
     else if (!rows.front().night->cost)
         out.notes << FigureText::tr("Price of a kWh: not entered.");
+    else if (const QString currency = currencyOf(sketch); !currency.isEmpty())
+        out.notes << FigureText::tr("Costs in %1.").arg(currency);
     if (rows.front().night && !rows.front().season)
         out.notes << FigureText::tr("Season: no nights are entered.");
     if (rows.front().season)

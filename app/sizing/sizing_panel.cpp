@@ -5,8 +5,6 @@
 #include "app/sizing/figure_table.h"
 #include "app/sizing/season_edit.h"
 
-#include "core/paperwork/electrical_load.h"
-
 #include <QBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
@@ -184,7 +182,7 @@ void SizingPanel::refreshPowers()
     const std::optional<Proof>& proof = document_.proof();
     const bool in = proof && proof->powers_in && document_.proofIsCurrent();
     if (proof && !proof->by_power.empty())
-        powers_->show(powerFigures(document_.sketch(), proof->by_power));
+        powers_->show(powerFigures(document_.sketch(), proof->running, proof->by_power));
     else if (in)
         powers_->show({});
     powers_->setEnabled(in);

@@ -46,9 +46,4 @@ struct ElectricalLoad {
 
 ElectricalLoad electricalLoadOf(const Sketch& sketch);
 
-/// Stands beside the figures wherever they are shown.
-constexpr std::string_view electrical_caution =
-    "Load figures only. A licensed electrician and the local electrical code decide on circuit, conductors, "
-    "protection and grounding; the heater's manual rules. Disconnect and lock out before any work.";
-
 } // namespace siphonwright

@@ -82,7 +82,7 @@ public:
         const std::optional<double>& night_h = sketch_.supply.hours_per_night;
         row.followed_h = std::max({day_h, sketch_.plan.hours, night_h.value_or(0)});
         if (const auto warm = follow(sketch_, layout_, filling_, assumed_, row.followed_h))
-            byWarmUp(row, warm->result);
+            byWarmUp(row, *warm);
         else
             byOneLump(row);
     }
@@ -125,15 +125,19 @@ private:
         return power_W * full_s + hold_W * (end_s - full_s);
     }
 
-    void byWarmUp(PowerRow& row, const WarmUp& result) const
+    void byWarmUp(PowerRow& row, const EngineWarmUp& warm) const
     {
+        const WarmUp& result = warm.result;
+        double running_W = 0; // of the loops that can be computed
+        for (const WarmUpLoop& loop : warm.inputs->loops)
+            running_W += loop.heater.power_W();
         row.by_warm_up = true;
         if (result.target_s)
             row.target_h = *result.target_s / s_per_h;
         row.final_degC = blockOverLast_degC(result, 2);
         constexpr double last_s = 6 * s_per_h;
         row.duty = std::clamp(
-            (result.energy_J - energyAt_J(result, result.end_s - last_s)) / (row.power_W * last_s), 0.0, 1.0);
+            (result.energy_J - energyAt_J(result, result.end_s - last_s)) / (running_W * last_s), 0.0, 1.0);
         row.boils = result.status == WarmUpStatus::boiling;
         for (const LoopOutcome& outcome : result.loops) {
             if (outcome.peak_outlet_degC)

@@ -79,6 +79,7 @@ private Q_SLOTS:
     void aProofAddsToWhatIsFoundOnTheLevelAndChangesNothing();
     void aProofIsTheSameEveryTime();
     void aStoppedProofIsNone();
+    void theTableOverStockPowersComesWhereItIsAskedFor();
     void aFindingSaysWhichFactsNobodyHasConfirmed();
     void aFactThatIsMeasuredIsNotAskedFor();
     void levelsRestOnTheTanksPlaceOnlyWhereTheyTurnAboutIt();
@@ -136,6 +137,27 @@ void TestProof::aStoppedProofIsNone()
     source.request_stop();
     QVERIFY(!prove(sketch, analyse(sketch), {}, source.get_token()));
     QVERIFY(prove(sketch, analyse(sketch)));
+}
+
+void TestProof::theTableOverStockPowersComesWhereItIsAskedFor()
+{
+    const Sketch sketch = soundLoop();
+    const Analysis level = analyse(sketch);
+    const std::optional<Proof> without = prove(sketch, level);
+    QVERIFY(without->by_power.empty() && !without->powers_in);
+    ProofOptions options;
+    options.powers = true;
+    int with_powers = 0;
+    options.so_far = [&](const Proof& proof) { with_powers += proof.powers_in ? 1 : 0; };
+    const std::optional<Proof> with = prove(sketch, level, options);
+    QVERIFY(with->powers_in && with_powers > 0);
+    // The heater as drawn does what the warm-up beside it says.
+    const auto drawn = std::find_if(with->by_power.begin(), with->by_power.end(),
+                                    [](const PowerRow& row) { return row.drawn; });
+    QVERIFY(drawn != with->by_power.end() && drawn->target_h && with->warm_up.result.target_s);
+    VERIFY_NEAR(*drawn->target_h, *with->warm_up.result.target_s / 3600, 1e-9);
+    // And nothing else of the proof hangs on it.
+    QCOMPARE(with->found.size(), without->found.size());
 }
 
 void TestProof::aFindingSaysWhichFactsNobodyHasConfirmed()

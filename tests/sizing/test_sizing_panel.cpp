@@ -243,6 +243,7 @@ void TestSizingPanel::theDrawnHeatersRowIsMarkedAndComesFromTheProof()
     }
     QCOMPARE(marked, 1);
     QVERIFY(said("sizing-powers-notes").contains(QStringLiteral("● is what is drawn")));
+    QVERIFY(!said("sizing-powers-notes").contains(QStringLiteral("Costs in"))); // no currency is entered
     // A change makes it a table of the drawing as it was, until it is computed again.
     type(QStringLiteral("Target"), QStringLiteral("40"));
     QVERIFY(!powers->isEnabled());

@@ -69,7 +69,9 @@ Message wordsFor(const NextReading& next, const Suspect& first, const Suspect& s
     const double low = std::min(next.if_first, next.if_second);
     const double high = std::max(next.if_first, next.if_second);
     Message out;
-    out.pattern = "In " + put(out, {next.wait_s / 60, Unit::none}) + " min ";
+    // A level and a voltage say the same at any time.
+    const bool at_once = channel == Channel::coolant_level || channel == Channel::voltage;
+    out.pattern = at_once ? "Now " : "In " + put(out, {next.wait_s / 60, Unit::none}) + " min ";
     const char* felt = feltAt(channel);
     if (felt && low < cold_degC && high > warm_degC && high < burns_degC) {
         const Suspect& cold = next.if_first < next.if_second ? first : second;

@@ -250,7 +250,12 @@ void ReadingChart::setUnits(UnitSystem units)
 
 void ReadingChart::show(Outcome outcome, bool of_before)
 {
-    const bool drawable = !outcome.hours.empty() && outcome.as_drawn.missing.empty();
+    const std::vector<Reading>& readings = outcome.judged.evidence.readings;
+    const bool any = std::any_of(readings.begin(), readings.end(), [](const Reading& one) {
+        return std::any_of(shown_channels.begin(), shown_channels.end(),
+                           [&](Channel channel) { return readOn(one, channel).has_value(); });
+    });
+    const bool drawable = any && !outcome.hours.empty() && outcome.as_drawn.missing.empty();
     outcome_ = drawable ? std::optional(std::move(outcome)) : std::nullopt;
     of_before_ = of_before;
     setVisible(outcome_.has_value());

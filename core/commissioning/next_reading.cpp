@@ -41,7 +41,7 @@ std::string put(Message& message, Quantity quantity)
 double expected(const Course& course, std::size_t time, Channel channel)
 {
     if (channel == Channel::current)
-        return course.shareOn(time) >= 0.5 ? currentWhileOn_A(course, time) : 0;
+        return course.shareOn(time) >= 0.5 ? currentWhileOn(course, time) : 0;
     return course.meanOf(time, channel);
 }
 
@@ -92,7 +92,7 @@ Message wordsFor(const NextReading& next, const Suspect& first, const Suspect& s
 /// How far one reading is from a course, in standard deviations, squared.
 double offBy(const Course& course, std::size_t time, Channel channel, double read)
 {
-    const double mean = channel == Channel::current && read > 0.2 ? currentWhileOn_A(course, time)
+    const double mean = channel == Channel::current && read > 0.2 ? currentWhileOn(course, time)
                                                                   : expected(course, time, channel);
     const double model = channel == Channel::current ? 0 : course.spreadOf(time, channel);
     const double spread = std::hypot(model, spreadOf(channel, mean));

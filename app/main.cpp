@@ -8,13 +8,6 @@
 
 namespace {
 
-/// Commands of the command line; everything else is a file to open in the window.
-bool isCommand(const QByteArray& word)
-{
-    return word == "check" || word == "diagnose" || word == "fill" || word == "sheet" || word == "warm-up" ||
-           word == "--help" || word == "-h" || word == "--version";
-}
-
 void nameProgram()
 {
     QCoreApplication::setOrganizationName(QStringLiteral("Siphonwright"));
@@ -27,7 +20,7 @@ void nameProgram()
 int main(int argc, char** argv)
 {
     nameProgram();
-    if (argc > 1 && isCommand(argv[1])) {
+    if (argc > 1 && siphonwright::isHeadless(QString::fromLocal8Bit(argv[1]))) {
         // Fonts and pictures need a platform, but no display.
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QApplication app(argc, argv);

@@ -251,8 +251,7 @@ void DemonstrationBar::remade()
 {
     const QSignalBlocker quiet(scrub_);
     scrub_->show(&player_.demonstration());
-    votes_->setAnswer(
-        QString::fromStdString(format(player_.demonstration().verdict, unitsOf(document_.sketch()))));
+    votes_->setAnswer(wordsOf(player_.demonstration().verdict, unitsOf(document_.sketch())));
 }
 
 void DemonstrationBar::moved()
@@ -271,7 +270,8 @@ void DemonstrationBar::moved()
     QString words = wordsOf(*moment, unitsOf(document_.sketch()));
     if (last && !missing.isEmpty())
         words += QLatin1Char(' ') + tr("The heater cannot be switched on yet: %1.").arg(missing);
-    words_->setText(words);
+    // A figure stays on one line with its unit.
+    words_->setText(words.replace(QStringLiteral(" °"), QStringLiteral("\u00a0°")));
     clock_->setText(clockOf(*moment));
 }
 

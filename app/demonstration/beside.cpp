@@ -11,7 +11,8 @@ Beside::Beside(const Player& player, QWidget* parent)
       player_(player),
       view_(new ElevationView(document_, selection_, this)),
       name_(new QLabel(this)),
-      words_(new QLabel(this))
+      words_(new QLabel(this)),
+      verdict_(new QLabel(this))
 {
     setObjectName(QStringLiteral("beside"));
     auto* column = new QVBoxLayout(this);
@@ -26,9 +27,15 @@ Beside::Beside(const Player& player, QWidget* parent)
     column->addWidget(name_);
     column->addWidget(view_, 1);
     column->addWidget(words_);
+    verdict_->setObjectName(QStringLiteral("beside-verdict"));
+    verdict_->setAccessibleName(tr("Whether the drawing beside circulates"));
+    verdict_->setProperty("role", QStringLiteral("title"));
+    verdict_->setWordWrap(true);
+    verdict_->setMargin(6);
+    column->addWidget(verdict_);
     view_->setAttribute(Qt::WA_TransparentForMouseEvents);
     view_->setFocusPolicy(Qt::NoFocus);
-    view_->setFindingsShown(false);
+    setFindingsShown(false);
     view_->setAccessibleName(tr("The drawing beside"));
     connect(&player_, &Player::moved, this, &Beside::follow);
     connect(&player_, &Player::remade, this, [this] {
@@ -42,6 +49,7 @@ QStringList Beside::open(const QString& path)
     const QStringList problems = document_.open(path);
     if (!problems.isEmpty())
         return problems;
+    document_.startProving();
     remake();
     const QString title = QString::fromStdString(document_.sketch().sheet.supplementary_title);
     name_->setText(title.isEmpty() ? QFileInfo(path).completeBaseName() : title);
@@ -54,6 +62,16 @@ void Beside::remake()
 {
     engine_runs_ = player_.engineRuns();
     demonstration_ = demonstrate(document_.sketch(), document_.analysis().layout, engine_runs_);
+    const UnitSystem units =
+        document_.sketch().units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+    verdict_->setText(wordsOf(demonstration_.verdict, units));
+}
+
+void Beside::setFindingsShown(bool shown)
+{
+    view_->setFindingsShown(shown);
+    verdict_->setVisible(shown);
+    QMetaObject::invokeMethod(view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 const Moment* Beside::moment() const
@@ -61,10 +79,10 @@ const Moment* Beside::moment() const
     return index_ < demonstration_.moments.size() ? &demonstration_.moments[index_] : nullptr;
 }
 
-void Beside::showEvent(QShowEvent* event)
+void Beside::resizeEvent(QResizeEvent* event)
 {
-    QWidget::showEvent(event);
-    view_->zoomToFit();
+    QWidget::resizeEvent(event);
+    QMetaObject::invokeMethod(view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 void Beside::follow()

@@ -16,12 +16,15 @@ public:
 
     /// Problems come back, and nothing is shown then.
     QStringList open(const QString& path);
+    /// Findings, and whether it circulates.
+    void setFindingsShown(bool shown);
     ElevationView& view() { return *view_; }
     /// What is shown there now; null before a file was opened.
     const Moment* moment() const;
 
 protected:
-    void showEvent(QShowEvent* event) override;
+    /// It is looked at only, so it always shows all.
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void follow();
@@ -36,6 +39,7 @@ private:
     bool engine_runs_ = true;
     QLabel* name_;
     QLabel* words_;
+    QLabel* verdict_;
 };
 
 } // namespace siphonwright::demonstration

@@ -116,6 +116,7 @@ Demonstration demonstrate(const Sketch& sketch, const Layout& layout, bool engin
     if (!showFilling(job))
         return std::move(job.out);
     if (engine_runs) {
+        job.filled_first = job.filled;
         showEngineRunning(job);
         showToppingUp(job);
     }

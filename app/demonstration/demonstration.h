@@ -30,8 +30,8 @@ struct Demonstration {
     std::string missing; ///< what cannot be shown and why; all else is empty if filling cannot be
     std::vector<Phase> phases;
     std::vector<Moment> moments;
-    Message verdict;         ///< whether it circulates, in a sentence or two
-    bool circulates = false; ///< every loop of it
+    std::vector<Message> verdict; ///< whether it circulates; of several heaters, by name, one after the other
+    bool circulates = false;      ///< every loop of it
 
     std::size_t phaseAt(std::size_t moment) const;
     Place placeOf(std::size_t moment) const;

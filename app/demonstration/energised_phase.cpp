@@ -21,6 +21,14 @@ std::string minutes(double s)
                       : std::to_string(whole / 60) + " h " + std::to_string(whole % 60) + " min";
 }
 
+std::string nameOf(const Job& job, const Id& heater)
+{
+    for (std::size_t i = 0; i < job.loops.size(); ++i)
+        if (job.loops[i].heater->id == heater)
+            return job.heaterName(i);
+    return heater;
+}
+
 Quantity perMinute(const Job& job, double flow_kg_per_s, double at_degC)
 {
     const double density = job.running.coolant ? job.running.coolant->density(at_degC) : 1000;
@@ -28,9 +36,8 @@ Quantity perMinute(const Job& job, double flow_kg_per_s, double at_degC)
 }
 
 /// What the loop does at a moment of the series.
-Message stateWords(const Job& job, std::size_t loop, const LoopSample& now, double block_degC)
+Message stateWords(const Job& job, const std::string& name, const LoopSample& now, double block_degC)
 {
-    const std::string name = job.heaterName(loop);
     const Quantity block{std::round(block_degC), Unit::degC};
     const Quantity back{std::round(now.return_degC), Unit::degC};
     const Quantity outlet{std::round(now.outlet_degC), Unit::degC};
@@ -50,6 +57,19 @@ Message stateWords(const Job& job, std::size_t loop, const LoopSample& now, doub
         {name}};
 }
 
+/// The same where several heaters have to be told of in one breath.
+Message shortWords(const Job& job, const std::string& name, const LoopSample& now)
+{
+    const Quantity outlet{std::round(now.outlet_degC), Unit::degC};
+    const Quantity back{std::round(now.return_degC), Unit::degC};
+    if (std::abs(now.flow_kg_per_s) < least_flow_kg_per_s)
+        return {"{a}: nothing goes round, it is at {0}, its return at {1}.", {outlet, back}, {name}};
+    const Quantity flow = perMinute(job, now.flow_kg_per_s, now.outlet_degC);
+    if (now.flow_kg_per_s < 0)
+        return {"{a}: {0} a minute backward, it is at {1}.", {flow, outlet}, {name}};
+    return {"{a}: {0} a minute, out at {1}, to the engine at {2}.", {flow, outlet, back}, {name}};
+}
+
 struct Happening {
     double at_s = 0;
     Message words;
@@ -60,10 +80,7 @@ std::vector<Happening> happeningsOf(const Job& job, const EngineWarmUp& warm)
     std::vector<Happening> out;
     for (std::size_t i = 0; i < warm.heaters.size() && i < warm.result.loops.size(); ++i) {
         const LoopOutcome& loop = warm.result.loops[i];
-        std::string name = warm.heaters[i];
-        for (std::size_t k = 0; k < job.loops.size(); ++k)
-            if (job.loops[k].heater->id == warm.heaters[i])
-                name = job.heaterName(k);
+        const std::string name = nameOf(job, warm.heaters[i]);
         int by_thermostat = 0;
         for (const HeaterSwitch& one : loop.switches) {
             // Off and on again is told once; after that it only goes on so.
@@ -125,38 +142,73 @@ double hottest(const std::vector<WarmUpSample>& series, double at_least_degC)
     return at_least_degC;
 }
 
+/// Whether one loop circulates; `who` is "It", or the heater's name where there are several.
+Message verdictOn(const Job& job, const Running& past_air, const LoopRun& run, const EngineWarmUp& warm,
+                  const std::string& who)
+{
+    const Circulation& steady = run.circulation;
+    if (!run.missing.empty())
+        return {"{a}: it cannot be said, {b}.", {}, {who, run.missing}};
+    if (steady.status == CirculationStatus::circulates) {
+        const LoopOutcome* outcome = warm.loopOf(run.heater);
+        const Quantity flow = perMinute(job, steady.flow_kg_per_s, past_air.block_degC);
+        if (outcome && outcome->return_warm_s)
+            return {"{a} circulates: about {0} a minute, and the return is warm after {b}.",
+                    {flow},
+                    {who, minutes(*outcome->return_warm_s)}};
+        return {"{a} circulates: about {0} a minute.", {flow}, {who}};
+    }
+    if (run.without_air && run.without_air->status == CirculationStatus::circulates)
+        return {"{a} does not circulate: the air that stays locks it.", {}, {who}};
+    if (steady.status == CirculationStatus::reverse)
+        return {"{a} runs backward.", {}, {who}};
+    if (steady.status == CirculationStatus::closed)
+        return {"{a} does not circulate: a valve is shut.", {}, {who}};
+    return {"{a} does not circulate.", {}, {who}};
+}
+
+/// Every loop; what does not circulate first.
 void judge(Job& job, const Running& past_air, const EngineWarmUp& warm)
 {
     job.out.circulates = !past_air.loops.empty();
+    const bool several = past_air.loops.size() > 1;
+    std::vector<Message> sound;
     for (const LoopRun& run : past_air.loops) {
-        const Circulation& steady = run.circulation;
-        const bool circulates = run.missing.empty() && steady.status == CirculationStatus::circulates;
-        if (!circulates)
-            job.out.circulates = false;
-        if (!job.out.verdict.pattern.empty() && circulates)
-            continue; // the worst is said
-        if (!run.missing.empty()) {
-            job.out.verdict = {"It cannot be said: {a}.", {}, {run.missing}};
-        } else if (circulates) {
-            const LoopOutcome* outcome = warm.loopOf(run.heater);
-            const Quantity flow = perMinute(job, steady.flow_kg_per_s, past_air.block_degC);
-            job.out.verdict =
-                outcome && outcome->return_warm_s
-                    ? Message{"It circulates: about {0} a minute, and the return is warm after {a}.",
-                              {flow},
-                              {minutes(*outcome->return_warm_s)}}
-                    : Message{"It circulates: about {0} a minute.", {flow}, {}};
-        } else if (run.without_air && run.without_air->status == CirculationStatus::circulates) {
-            job.out.verdict = {"It does not circulate: the air that stays locks it.", {}, {}};
-        } else {
-            job.out.verdict = {steady.status == CirculationStatus::reverse ? "It runs backward."
-                               : steady.status == CirculationStatus::closed
-                                   ? "It does not circulate: a valve is shut."
-                                   : "It does not circulate.",
-                               {},
-                               {}};
+        const bool circulates =
+            run.missing.empty() && run.circulation.status == CirculationStatus::circulates;
+        job.out.circulates = job.out.circulates && circulates;
+        (circulates ? sound : job.out.verdict)
+            .push_back(verdictOn(job, past_air, run, warm, several ? nameOf(job, run.heater) : "It"));
+    }
+    job.out.verdict.insert(job.out.verdict.end(), sound.begin(), sound.end());
+    // What only the engine's run has freed is locked again after the next draining.
+    if (job.filled_first.network) {
+        Running before = job.running;
+        passAir(before, job.sketch, job.layout, airIn(job.filled_first, job.plan));
+        for (const LoopRun& run : before.loops) {
+            const LoopRun* after = past_air.loopOf(run.heater);
+            if (run.circulation.status != CirculationStatus::circulates && after &&
+                after->circulation.status == CirculationStatus::circulates)
+                job.out.verdict.push_back({"Without the engine's run air would lock {a}.",
+                                           {},
+                                           {several ? nameOf(job, run.heater) : "it"}});
         }
     }
+}
+
+/// What every loop does, in the warm-up's order; of several shortly, by the heater's name.
+std::vector<Message> statesOf(const Job& job, const EngineWarmUp& warm, const WarmUpSample& sample)
+{
+    std::vector<Message> states;
+    const std::size_t count = std::min(warm.heaters.size(), sample.loops.size());
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::string name = nameOf(job, warm.heaters[i]);
+        states.push_back(count > 1 ? shortWords(job, name, sample.loops[i])
+                                   : stateWords(job, name, sample.loops[i], sample.block_degC));
+    }
+    if (count > 1)
+        states.push_back({"The block is at {0}.", {{std::round(sample.block_degC), Unit::degC}}, {}});
+    return states;
 }
 
 } // namespace
@@ -195,14 +247,8 @@ void showEnergised(Job& job)
         Moment& moment = job.add(PhaseKind::energised, frame);
         moment.clock_s = sample.time_s;
         moment.event = event;
-        std::size_t first = 0;
-        while (first + 1 < job.loops.size() && job.loops[first].heater->id != warm.heaters.front())
-            ++first;
-        moment.words = said;
-        if (!sample.loops.empty()) {
-            const Message state = stateWords(job, first, sample.loops.front(), sample.block_degC);
-            (sample.time_s < said_until_s ? moment.more : moment.words) = state;
-        }
+        moment.words = sample.time_s < said_until_s ? said : Message{};
+        moment.more = statesOf(job, warm, sample);
         fillIn(moment, warm, sample, cold_degC, hot_degC, drift);
     }
 }

@@ -78,6 +78,18 @@ bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     return painter.end();
 }
 
+/// Where there are fewer than six moments: room to write.
+void paintNoteLines(QPainter& painter, const QRectF& area, const drawing::Style& style)
+{
+    constexpr double line_mm = 8;
+    drawing::paintWeightedText(painter, area.topLeft() + QPointF(2, 5), tr("Notes"), drawing::Anchor::left,
+                               style.palette.ink, 2.4, drawing::Weight::strong);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(style.palette.faint, 0.18));
+    for (double y = area.top() + 2 * line_mm; y < area.bottom(); y += line_mm)
+        painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+}
+
 /// The heading, then two columns of three.
 void paintHandout(QPainter& painter, const QRectF& page, const Sketch& sketch, const Analysis& analysis,
                   const Demonstration& demonstration, const drawing::Style& style)
@@ -96,9 +108,13 @@ void paintHandout(QPainter& painter, const QRectF& page, const Sketch& sketch, c
     const std::vector<std::size_t> six = sixMoments(demonstration);
     const double width = (inside.width() - gap_mm) / 2;
     const double height = (inside.height() - heading_mm - 2 * gap_mm) / 3;
-    for (std::size_t i = 0; i < six.size(); ++i) {
+    for (std::size_t i = 0; i < 6; ++i) {
         const QRectF area(inside.left() + double(i % 2) * (width + gap_mm),
                           inside.top() + heading_mm + double(i / 2) * (height + gap_mm), width, height);
+        if (i >= six.size()) {
+            paintNoteLines(painter, area, style);
+            continue;
+        }
         drawing::Style own = style;
         own.lettering_mm = 1.8;
         Moment numbered = demonstration.moments[six[i]];
@@ -163,16 +179,32 @@ QStringList exportMoment(const QString& path, const Sketch& sketch, const Analys
     return file.commit() ? QStringList() : cannotWrite(path, file.errorString());
 }
 
+std::vector<std::size_t> sequenceOf(const Demonstration& demonstration, std::size_t every)
+{
+    constexpr std::size_t fewer_with_heater_on = 5;
+    std::vector<std::size_t> chosen;
+    for (std::size_t i = 0; i < demonstration.moments.size(); ++i) {
+        const Moment& moment = demonstration.moments[i];
+        const std::size_t step = std::max<std::size_t>(1, every) *
+                                 (moment.phase == PhaseKind::energised ? fewer_with_heater_on : 1);
+        if (i % step == 0 || moment.event || i + 1 == demonstration.moments.size())
+            chosen.push_back(i);
+    }
+    return chosen;
+}
+
 QStringList exportSequence(const QString& folder, const Sketch& sketch, const Analysis& analysis,
                            const Demonstration& demonstration, const drawing::Style& style, std::size_t every)
 {
+    const QFileInfo there(folder);
+    if (there.exists() && !there.isDir())
+        return {tr("%1 is a file; the pictures need a folder.").arg(folder)};
     if (!QDir().mkpath(folder))
         return {tr("The folder %1 cannot be made.").arg(folder)};
+    if (!QFileInfo(folder).isWritable())
+        return {tr("The folder %1 cannot be written to.").arg(folder)};
     int number = 0;
-    for (std::size_t i = 0; i < demonstration.moments.size(); ++i) {
-        const bool last = i + 1 == demonstration.moments.size();
-        if (i % std::max<std::size_t>(1, every) != 0 && !demonstration.moments[i].event && !last)
-            continue;
+    for (const std::size_t i : sequenceOf(demonstration, every)) {
         const QString path =
             QDir(folder).filePath(QStringLiteral("moment-%1.png").arg(++number, 4, 10, QLatin1Char('0')));
         const QStringList problems = exportMoment(path, sketch, analysis, demonstration.moments[i], style);

@@ -17,7 +17,11 @@ void paintCaptioned(QPainter& painter, const QRectF& area, const Sketch& sketch,
 QStringList exportMoment(const QString& path, const Sketch& sketch, const Analysis& analysis,
                          const Moment& moment, const drawing::Style& style);
 
-/// moment-0001.png and so on into a folder, every so manieth moment and every one at which something happens.
+/// Every so manieth moment, a fifth of that with the heater on (hours pass there), and every one at which
+/// something happens; the last one too.
+std::vector<std::size_t> sequenceOf(const Demonstration& demonstration, std::size_t every = 1);
+
+/// Those as moment-0001.png and so on into a folder, which is made if it is not there.
 QStringList exportSequence(const QString& folder, const Sketch& sketch, const Analysis& analysis,
                            const Demonstration& demonstration, const drawing::Style& style,
                            std::size_t every = 1);

@@ -1,5 +1,6 @@
-#include "app/demonstration/event_words.h"
 #include "app/demonstration/phases.h"
+
+#include "core/running/fill_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,17 +12,6 @@ namespace {
 constexpr double hose_moments = 180; ///< that the filling of hoses and chambers is shown in
 constexpr int most_between = 60;
 constexpr double jacket_moments = 40; ///< likewise of the jacket
-
-Message beginning(const FillRequest& request, const Job& job)
-{
-    if (request.method == FillMethod::under_vacuum)
-        return {"Everything is pumped down to a vacuum, and coolant is let in.", {}, {}};
-    if (request.method == FillMethod::from_below)
-        return {"Coolant is pumped in from below, at {a}.", {}, {job.heaterName(request.feed_loop)}};
-    if (!request.then_open.empty())
-        return {"The engine is full, the valves are shut and the new hoses empty.", {}, {}};
-    return {"Coolant is poured in at the filler.", {}, {}};
-}
 
 double hosesOf(const FillFrame& frame)
 {
@@ -35,9 +25,10 @@ double hosesOf(const FillFrame& frame)
 class Telling {
 public:
     /// What had happened `before` is not told.
-    Telling(Job& job, const FillResult& filled, std::size_t before) : job_(job), filled_(filled)
+    Telling(Job& job, const FillResult& filled, std::size_t before)
+        : job_(job), filled_(filled), lines_(linesOf(filled, job.plan))
     {
-        while (next_ < filled.events.size() && filled.events[next_].order < before)
+        while (next_ < lines_.size() && (lines_[next_].order < before || !lines_[next_].begins))
             ++next_;
         const double hoses_ml = filled.end.network->hoses_and_chambers_ml;
         hose_step_ml_ = hoses_ml / hose_moments;
@@ -56,13 +47,12 @@ public:
         kept_ = std::make_shared<const FillFrame>(frame);
         bool told = false;
         while (happened(frame)) {
-            const FillEvent& event = filled_.events[next_++];
-            if (std::optional<Message> words = wordsFor(event, *filled_.end.network, frame, job_.loops);
-                words && std::find(said_.begin(), said_.end(), *words) == said_.end()) {
-                said_.push_back(*words);
-                job_.add(PhaseKind::fill, kept_, std::move(words));
-                told = true;
-            }
+            const FillLine& line = lines_[next_++];
+            if (!line.begins || std::find(said_.begin(), said_.end(), line.text) != said_.end())
+                continue;
+            said_.push_back(line.text);
+            job_.add(PhaseKind::fill, kept_, line.text);
+            told = true;
         }
         if (!told)
             job_.add(PhaseKind::fill, kept_);
@@ -96,11 +86,12 @@ private:
 
     bool happened(const FillFrame& frame) const
     {
-        return next_ < filled_.events.size() && filled_.events[next_].order < frame.events;
+        return next_ < lines_.size() && lines_[next_].order < frame.events;
     }
 
     Job& job_;
     const FillResult& filled_;
+    std::vector<FillLine> lines_;
     std::shared_ptr<const FillFrame> kept_;
     std::size_t next_ = 0;
     std::vector<Message> said_; ///< once is enough
@@ -124,8 +115,8 @@ Message ending(const Job& job, const FillResult& filled)
                                  : Quantity{filled.coolant_ml / 1000, Unit::litre};
     constexpr double a_spoon_ml = 1;
     if (!largest || air_ml < a_spoon_ml)
-        return {"Filled: {0} of coolant in hoses and heater, and no air stays.", {coolant}, {}};
-    return {"Filled: {0} of coolant in hoses and heater. {1} of air stays, most of it in {a}.",
+        return {"Done: {0} of coolant in hoses and heater, and no air stays.", {coolant}, {}};
+    return {"Done: {0} of coolant in hoses and heater. {1} of air stays, most of it in {a}.",
             {coolant, {air_ml, Unit::ml}},
             {job.hoseName(largest->loop, largest->part)}};
 }
@@ -173,8 +164,7 @@ bool showFilling(Job& job)
     filled.frames.back().events = filled.events.empty() ? 0 : filled.events.back().order + 1;
     job.begin(PhaseKind::fill, shown_moment_s);
     const std::size_t first = firstShown(filled);
-    job.add(PhaseKind::fill, std::make_shared<const FillFrame>(filled.frames[first]),
-            beginning(*plan.request, job));
+    job.add(PhaseKind::fill, std::make_shared<const FillFrame>(filled.frames[first]), beginningOf(plan));
     Telling telling(job, filled, filled.frames[first].events);
     for (std::size_t i = first; i < filled.frames.size(); ++i)
         telling.frame(filled.frames[i], i + 1 == filled.frames.size());

@@ -41,10 +41,18 @@ QString titleOf(PhaseKind phase)
 
 QString wordsOf(const Moment& moment, UnitSystem units)
 {
-    const QString words = QString::fromStdString(format(moment.words, units));
-    return moment.more.pattern.empty()
-               ? words
-               : words + QLatin1Char(' ') + QString::fromStdString(format(moment.more, units));
+    std::vector<Message> all{moment.words};
+    all.insert(all.end(), moment.more.begin(), moment.more.end());
+    return wordsOf(all, units);
+}
+
+QString wordsOf(const std::vector<Message>& sentences, UnitSystem units)
+{
+    QStringList words;
+    for (const Message& sentence : sentences)
+        if (!sentence.pattern.empty())
+            words << QString::fromStdString(format(sentence, units));
+    return words.join(QLatin1Char(' '));
 }
 
 QString clockOf(const Moment& moment)

@@ -6,6 +6,7 @@
 #include "core/quantity/quantity.h"
 
 #include <optional>
+#include <vector>
 
 /// One moment of a demonstration, and the one function that paints it: screen, files and command line alike.
 namespace siphonwright::demonstration {
@@ -20,9 +21,9 @@ enum class PhaseKind {
 struct Moment {
     PhaseKind phase = PhaseKind::fill;
     drawing::Contents contents;
-    Message words;      ///< what is happening now, in plain words
-    Message more;       ///< said after them; may be empty
-    bool event = false; ///< something happens here that was not so the moment before
+    Message words;             ///< what is happening now, in plain words
+    std::vector<Message> more; ///< said after them
+    bool event = false;        ///< something happens here that was not so the moment before
     double clock_s = 0; ///< since the phase began: of the process when energised, of the show otherwise
     double poured_ml = 0;
 };
@@ -36,6 +37,7 @@ void paintMoment(QPainter& painter, const Sketch& sketch, const Analysis& analys
 QString titleOf(PhaseKind phase);
 /// The moment's words in the sketch's units.
 QString wordsOf(const Moment& moment, UnitSystem units);
+QString wordsOf(const std::vector<Message>& sentences, UnitSystem units);
 /// "1 h 20 min"; empty where the clock means nothing.
 QString clockOf(const Moment& moment);
 

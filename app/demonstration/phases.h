@@ -22,6 +22,7 @@ struct Job {
     std::vector<HeaterLoop> loops; ///< by Cell::loop
     Running running;               ///< without air
     Filled filled;
+    Filled filled_first; ///< before the engine ran; nothing unless it did
     double level_mm = 0;
     Demonstration out;
 

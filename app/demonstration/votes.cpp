@@ -13,6 +13,12 @@ Votes::Votes(QWidget* parent)
     : QFrame(parent), reveal_(new QPushButton(tr("Reveal"), this)), answer_(new QLabel(this))
 {
     setObjectName(QStringLiteral("votes"));
+    // Raised, so that a hand that counts finds them.
+    setStyleSheet(
+        QStringLiteral("QFrame#votes QToolButton { border: 1px solid palette(mid); border-radius: 4px; "
+                       "min-width: 1.3em; padding: 1px 5px; }"
+                       "QFrame#votes QToolButton:pressed { background: palette(midlight); }"
+                       "QLabel#votes-yes, QLabel#votes-no { font-weight: 700; }"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(10, 4, 10, 4);
     row->setSpacing(6);

@@ -48,6 +48,7 @@ void Prover::work(const std::stop_token& end)
         }
         ProofOptions options;
         options.bands = true;
+        options.powers = true;
         options.so_far = [&](const Proof& proof) {
             {
                 const std::lock_guard lock(mutex_);

@@ -224,10 +224,17 @@ void labelEngine(Ink& ink)
     for (const Shared<Area>& area : ink.sketch.areas) {
         const QRectF box = polygonOf(area->outline).boundingRect();
         const double under = box.bottom() + ink.paper(1.5 + ink.style.lettering_mm);
+        const double middle = box.center().y() + ink.paper(ink.style.lettering_mm) / 2;
         ink.label({{{box.center().x(), box.top() - ink.paper(1.5)}, Anchor::centre},
                    {{box.center().x(), under}, Anchor::centre},
                    {{box.left(), box.top() - ink.paper(1.5)}, Anchor::left},
-                   {{box.right(), under}, Anchor::right}},
+                   {{box.right(), under}, Anchor::right},
+                   {{box.right() - box.width() / 4, under}, Anchor::right},
+                   {{box.left(), under}, Anchor::left},
+                   {{box.left() - ink.paper(1.5), middle}, Anchor::right},
+                   {{box.right() + ink.paper(1.5), middle}, Anchor::left},
+                   {{box.center().x(), under}, Anchor::right},
+                   {{box.center().x(), under + 1.6 * ink.paper(ink.style.lettering_mm)}, Anchor::centre}},
                   QString::fromStdString(area->name), ink.palette.keep_clear);
     }
 }

@@ -93,18 +93,19 @@ void Ink::reserve(const QRectF& area)
 
 void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour)
 {
-    waiting_.push_back(Waiting{std::move(spots), text, colour});
+    waiting_.push_back(Waiting{std::move(spots), text, colour, {}});
 }
 
-void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour)
+void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
+                     const std::optional<Led>& led)
 {
-    waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour});
+    waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour, led});
 }
 
 void Ink::writeLabels()
 {
     for (const Waiting& one : waiting_)
-        labelNow(one.spots, one.text, one.colour);
+        labelNow(one.spots, one.text, one.colour, one.led);
     waiting_.clear();
 }
 
@@ -142,7 +143,24 @@ double Ink::covered_mm2(const QRectF& area) const
     return sum * style.scale * style.scale;
 }
 
-bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
+/// A leader line from the text's nearest edge, ending with a dot in what it is of (ISO 128).
+void Ink::leadTo(const Led& led, const QRectF& text, const QColor& colour) const
+{
+    const QPointF from(std::clamp(led.to.x(), text.left(), text.right()),
+                       std::clamp(led.to.y(), text.top(), text.bottom()));
+    const QPointF way = led.to - from;
+    if (std::hypot(way.x(), way.y()) <= led.beside)
+        return;
+    constexpr double dot_mm = 0.45;
+    painter.setPen(pen(colour, thin_mm));
+    line(from, led.to);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawEllipse(led.to, paper(dot_mm), paper(dot_mm));
+}
+
+bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour,
+                   const std::optional<Led>& led)
 {
     if (!style.labels || text.isEmpty())
         return false;
@@ -158,6 +176,8 @@ bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QC
             if (!isFree(box, !over_lines))
                 continue;
             reserve(box);
+            if (led)
+                leadTo(*led, box, colour);
             // Where there is no place beside the lines, the text takes the ground with it to stay readable;
             // one along a hose does not, since it would hide the hose.
             if (over_lines && spot.angle_deg == 0) {

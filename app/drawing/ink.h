@@ -27,6 +27,12 @@ struct Spot {
     double angle_deg = 0;
 };
 
+/// What a label is of: where, and within what distance it stands beside it and needs no line.
+struct Led {
+    QPointF to;
+    double beside = 0;
+};
+
 class Ink {
 public:
     Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& how);
@@ -60,11 +66,14 @@ public:
     double covered_mm2(const QRectF& area) const;
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
-    bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
+    /// A label of something that it may come to stand far from is led to it by a thin line.
+    bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour,
+                  const std::optional<Led>& led = {});
     /// The same when everything is drawn and has reserved its place.
     void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
     /// Likewise, with the choice of place before all labels that wait.
-    void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour);
+    void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
+                    const std::optional<Led>& led = {});
     void writeLabels();
 
 private:
@@ -72,7 +81,9 @@ private:
         std::vector<Spot> spots;
         QString text;
         QColor colour;
+        std::optional<Led> led;
     };
+    void leadTo(const Led& led, const QRectF& text, const QColor& colour) const;
     std::vector<QRectF> taken_;
     std::vector<QRectF> lines_;
     std::vector<Waiting> waiting_;

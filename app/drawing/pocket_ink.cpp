@@ -103,7 +103,7 @@ void paintFound(Ink& ink, const PocketFound& pocket)
             spots.push_back({at + QPointF(-gap * out, y), Anchor::right});
         }
     }
-    ink.labelFirst(std::move(spots), wordsOf(ink, pocket), ink.palette.ink);
+    ink.labelFirst(std::move(spots), wordsOf(ink, pocket), ink.palette.ink, Led{at, 2 * gap});
 }
 
 } // namespace

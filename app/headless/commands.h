@@ -22,7 +22,9 @@ struct Checked {
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int diagnose(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int fill(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int parts(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
+int surveyForm(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err);
 
 /// The value of "--name value" or "--name=value" at `i`; moves past it.

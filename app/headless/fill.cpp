@@ -1,3 +1,4 @@
+#include "app/demonstration/export.h"
 #include "app/document/document.h"
 #include "app/headless/air_json.h"
 #include "app/headless/commands.h"
@@ -25,6 +26,7 @@ QString tr(const char* text)
 struct FillCommand {
     QString file;
     bool json = false;
+    QString frames; ///< folder for pictures; empty: none are wanted
 };
 
 /// A file that was filled.
@@ -40,9 +42,17 @@ std::optional<FillCommand> understood(const QStringList& arguments, QTextStream&
 {
     FillCommand command;
     bool options = true;
-    for (const QString& argument : arguments) {
+    for (qsizetype i = 0; i < arguments.size(); ++i) {
+        const QString argument = arguments[i];
         if (options && argument == QLatin1String("--")) {
             options = false;
+        } else if (const auto folder =
+                       options ? valueOf(arguments, i, QStringLiteral("--frames")) : std::nullopt) {
+            command.frames = *folder;
+            if (folder->isEmpty()) {
+                err << tr("--frames needs a folder for the pictures.") << '\n';
+                return std::nullopt;
+            }
         } else if (options && argument == QLatin1String("--json")) {
             command.json = true;
         } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
@@ -71,8 +81,14 @@ QString words(double value, Unit unit, UnitSystem units)
 
 QString startWords(const FillPlan& plan, UnitSystem units)
 {
-    const QString start = plan.start == FillStart::block_full ? tr("block full, new hoses empty")
-                                                              : tr("engine and hoses empty");
+    const QString start = plan.start == FillStart::block_full   ? tr("block full, new hoses empty")
+                          : plan.start == FillStart::hoses_full ? tr("block full, hoses and heater filled "
+                                                                     "before they are connected")
+                                                                : tr("engine and hoses empty");
+    if (plan.start == FillStart::hoses_full)
+        return plan.hose_air_ml.value_or(0) > 0 ? tr("Start: %1; %2 of air in each hose.")
+                                                      .arg(start, words(*plan.hose_air_ml, Unit::ml, units))
+                                                : tr("Start: %1; no air in them.").arg(start);
     const QString by = plan.by == FillBy::vacuum  ? tr("filled under vacuum")
                        : plan.by == FillBy::below ? tr("filled from below")
                                                   : tr("filled at the filler");
@@ -128,7 +144,7 @@ Json lineJson(const FillLine& line)
             {"text", format(line.text, UnitSystem::metric)}};
 }
 
-void writeJson(const FillCommand& command, const FilledFile& file, QTextStream& out)
+void writeJson(const FillCommand& command, const FilledFile& file, std::size_t pictures, QTextStream& out)
 {
     Json entry;
     entry["file"] = command.file.toStdString();
@@ -138,7 +154,25 @@ void writeJson(const FillCommand& command, const FilledFile& file, QTextStream& 
     entry["events"] = std::move(events);
     entry["air"] = airJson(file.filling());
     entry["fill"] = fillJson(file.filling());
+    if (pictures > 0)
+        entry["frames"] = {{"folder", command.frames.toStdString()}, {"pictures", pictures}};
     out << QString::fromStdString(entry.dump(2, ' ', false, Json::error_handler_t::replace)) << '\n';
+}
+
+constexpr std::size_t every_third = 3; ///< moment, as the window writes them
+
+/// The pictures of a whole demonstration; what went wrong.
+QStringList writeFrames(const QString& folder, const FilledFile& file, UnitSystem units, std::size_t& written)
+{
+    const demonstration::Demonstration shown = demonstration::demonstrate(file.sketch, file.analysis.layout);
+    if (shown.moments.empty())
+        return {tr("There is nothing to draw: %1.").arg(QString::fromStdString(shown.missing))};
+    drawing::Style style;
+    style.units = units;
+    const QStringList problems =
+        demonstration::exportSequence(folder, file.sketch, file.analysis, shown, style, every_third);
+    written = demonstration::sequenceOf(shown, every_third).size();
+    return problems;
 }
 
 FilledFile filled(Sketch sketch)
@@ -148,7 +182,10 @@ FilledFile filled(Sketch sketch)
     ProofOptions options;
     options.bands = false;
     file.analysis = proved(file.sketch, options);
-    const FillPlanOf plan = fillRequestOf(file.sketch, file.analysis.layout, Assumptions(file.sketch));
+    FillPlanOf plan = fillRequestOf(file.sketch, file.analysis.layout, Assumptions(file.sketch));
+    constexpr std::size_t frames = 200; // so that the lines know what is sealed
+    if (plan.request)
+        plan.request->frames = frames;
     file.lines = linesOf(plan.request ? fillAsPlanned(*plan.request) : FillResult{}, plan);
     return file;
 }
@@ -168,12 +205,22 @@ int fill(const QStringList& arguments, QTextStream& out, QTextStream& err)
         return not_understood;
     const FilledFile file = filled(document.sketch());
     const UnitSystem units = file.sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
+    std::size_t pictures = 0;
+    if (!command->frames.isEmpty()) {
+        for (const QString& problem : writeFrames(command->frames, file, units, pictures)) {
+            err << command->file << ": " << problem << '\n';
+            return not_understood;
+        }
+    }
     if (command->json) {
-        writeJson(*command, file, out);
+        writeJson(*command, file, pictures, out);
     } else {
         out << command->file << '\n';
         writeLines(file, units, out);
         writeEnd(file, units, out);
+        if (pictures > 0)
+            out << QStringLiteral("  ") << tr("%1 pictures written to %2.").arg(pictures).arg(command->frames)
+                << '\n';
     }
     return file.analysis.stopped() ? job_stopped : nothing_stops;
 }

@@ -5,6 +5,9 @@
 #include <QCoreApplication>
 #include <QTextStream>
 
+#include <algorithm>
+#include <iterator>
+
 namespace siphonwright {
 
 namespace headless {
@@ -33,32 +36,49 @@ QString usage()
         "                                          judge sketches; --bands: over all that is assumed\n"
         "siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]\n"
         "                                          how the engine warms up\n"
-        "siphonwright fill FILE [--json]           tell how it fills and what air stays\n"
+        "siphonwright fill FILE [--json] [--frames DIR]\n"
+        "                                          tell how it fills and what air stays; --frames: as\n"
+        "                                          numbered pictures, moment-0001.png and so on\n"
+        "siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]\n"
+        "                                          list the parts, cuts and what is not priced\n"
         "siphonwright diagnose FILE [--json]       judge its readings and say what explains them\n"
         "siphonwright sheet FILE --output OUT.pdf|.svg|.png\n"
-        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]\n"
+        "             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour] [--student]\n"
+        "                                          draw the sheet; --student: without findings\n"
+        "siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]\n"
+        "                                          a blank page to measure with at the vehicle\n"
         "siphonwright --help | --version\n"
         "\n"
         "Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or\n"
         "written, or an argument is wrong.\n");
 }
 
+struct Command {
+    const char* name;
+    int (*run)(const QStringList& arguments, QTextStream& out, QTextStream& err);
+};
+constexpr Command commands[] = {{"check", headless::check},   {"diagnose", headless::diagnose},
+                                {"fill", headless::fill},     {"parts", headless::parts},
+                                {"sheet", headless::sheet},   {"survey-form", headless::surveyForm},
+                                {"warm-up", headless::warmUp}};
+
 } // namespace
+
+bool isHeadless(const QString& word)
+{
+    const bool is_command = std::any_of(std::begin(commands), std::end(commands), [&](const Command& known) {
+        return word == QLatin1String(known.name);
+    });
+    return is_command || word == QLatin1String("--help") || word == QLatin1String("-h") ||
+           word == QLatin1String("--version");
+}
 
 int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
     const QString command = arguments.value(0);
-    const QStringList rest = arguments.mid(1);
-    if (command == QLatin1String("check"))
-        return headless::check(rest, out, err);
-    if (command == QLatin1String("diagnose"))
-        return headless::diagnose(rest, out, err);
-    if (command == QLatin1String("fill"))
-        return headless::fill(rest, out, err);
-    if (command == QLatin1String("sheet"))
-        return headless::sheet(rest, out, err);
-    if (command == QLatin1String("warm-up"))
-        return headless::warmUp(rest, out, err);
+    for (const Command& known : commands)
+        if (command == QLatin1String(known.name))
+            return known.run(arguments.mid(1), out, err);
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
         out << usage();
         return nothing_stops;

@@ -41,6 +41,8 @@ std::optional<SheetCommand> understood(const QStringList& arguments, QTextStream
             command.options.orientation = QPageLayout::Portrait;
         } else if (argument == QLatin1String("--colour")) {
             command.options.colour = true;
+        } else if (argument == QLatin1String("--student")) {
+            command.options.student = true;
         } else if (argument.startsWith(QLatin1String("--")) || !command.file.isEmpty()) {
             err << tr("sheet does not know what to do with \"%1\".").arg(argument) << '\n';
             return std::nullopt;

@@ -171,6 +171,29 @@ Json outcomeJson(const Checked& file, const Id& heater, const LoopOutcome* outco
     return entry;
 }
 
+/// What the grade ends of the envelope do to one heater's loop.
+Json onGradesJson(const Checked& file, const Id& heater)
+{
+    Json list = Json::array();
+    for (const GradeRun& end : file.analysis.proof->at_ends) {
+        const LoopRun* run = end.running.loopOf(heater);
+        const LoopOutcome* outcome = end.warm_up.loopOf(heater);
+        const bool computed = run && run->missing.empty();
+        const bool flowing = computed && flows(run->circulation);
+        list.push_back(
+            {{"along_percent", number(end.grade.along_percent)},
+             {"across_percent", number(end.grade.across_percent)},
+             {"state", computed ? wordFor(run->circulation.status) : "not_computed"},
+             {"flow_kg_per_s", flowing ? number(run->circulation.flow_kg_per_s) : Json(nullptr)},
+             {"outlet_degC", flowing ? number(run->circulation.heater_outlet_degC) : Json(nullptr)},
+             {"peak_outlet_degC", outcome ? number(outcome->peak_outlet_degC) : Json(nullptr)},
+             {"cycles_per_hour", outcome ? number(outcome->cycles_per_hour) : Json(nullptr)},
+             {"time_to_target_h", number(inHours(end.warm_up.result.target_s))},
+             {"final_block_degC", outcome ? number(end.warm_up.result.block_at_end_degC) : Json(nullptr)}});
+    }
+    return list;
+}
+
 } // namespace
 
 Json loopsJson(const Checked& file)
@@ -200,6 +223,7 @@ Json warmUpJson(const Checked& file)
         entry["target_degC"] = warm.inputs ? number(warm.inputs->target_degC) : Json(nullptr);
         entry["hours"] = warm.inputs ? number(warm.inputs->duration_s / s_per_h) : Json(nullptr);
         entry.update(outcomeJson(file, run.heater, outcome, warm));
+        entry["on_grades"] = onGradesJson(file, run.heater);
         list.push_back(std::move(entry));
     }
     return list;

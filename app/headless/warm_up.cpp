@@ -143,6 +143,8 @@ public:
         for (std::size_t i = 0; i < warm_.result.loops.size() && i < warm_.heaters.size(); ++i)
             if (const Heater* heater = sketch_.heater(warm_.heaters[i]))
                 writeOutcome(warm_.result.loops[i], *heater);
+        if (const std::optional<Message> on_grades = textOf(analysis_.proof->at_ends))
+            line(format(*on_grades, units_));
         for (const Finding& finding : runningFindings(analysis_))
             writeFinding(finding, units_, 2, out_);
         writeMissing();

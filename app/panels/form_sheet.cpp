@@ -102,12 +102,24 @@ void addFilling(Fields<Sketch>& fields)
     fields.heading(FormText::tr("Filling"));
     fields.choice(
         FormText::tr("Full before"),
-        {FormText::tr("the block; new hoses empty"), FormText::tr("nothing; engine drained")},
+        {FormText::tr("block; hoses empty"), FormText::tr("nothing; drained"),
+         FormText::tr("block and hoses")},
         [](auto& s) -> auto& { return s.fill.start; });
+    fields.last().tip =
+        FormText::tr("Block and hoses: hoses and heater are filled before they are connected");
     fields.choice(
         FormText::tr("Filled"),
         {FormText::tr("at the filler"), FormText::tr("under vacuum"), FormText::tr("from below")},
         [](auto& s) -> auto& { return s.fill.by; });
+    fields
+        .quantity(
+            FormText::tr("Air in each pre-filled hose"), Unit::ml,
+            [](auto& s) -> auto& { return s.fill.hose_air_ml; })
+        .least = 0;
+    fields.last().most = 10'000;
+    fields.last().tip =
+        FormText::tr("Gets in where the hose is pushed on. Counts only for hoses filled before "
+                     "they are connected; empty: none.");
     fields
         .quantity(
             FormText::tr("Coolant short by"), Unit::ml, [](auto& s) -> auto& { return s.fill.short_by_ml; })

@@ -1,10 +1,11 @@
 #include "app/panels/profile_panel.h"
 
-#include "app/drawing/elevation.h"
 #include "app/panels/field.h"
 
+#include <QComboBox>
 #include <QMouseEvent>
-#include <QPainter>
+#include <QScrollBar>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <cmath>
@@ -13,40 +14,37 @@ namespace siphonwright::panels {
 
 namespace {
 
-constexpr double left_margin = 62;
-constexpr double right_margin = 12;
-constexpr double top_margin = 10;
-constexpr double bottom_margin = 20;
-constexpr double gap = 26;
 constexpr int samples_per_hose = 240;
-
-drawing::Palette inkFor(bool dark)
-{
-    return dark ? drawing::Palette::dark() : drawing::Palette::light();
-}
-
-/// 1, 2 or 5 times a power of ten, in the unit people read, at least `least` millimetres.
-double niceStep(double least_mm, UnitSystem units)
-{
-    const double unit = units == UnitSystem::inch ? 25.4 : 1;
-    const double power = std::pow(10, std::floor(std::log10(least_mm / unit)));
-    for (const double factor : {1.0, 2.0, 5.0, 10.0})
-        if (factor * power * unit >= least_mm)
-            return factor * power * unit;
-    return 10 * power * unit;
-}
 
 } // namespace
 
 ProfilePanel::ProfilePanel(Document& document, Selection& selection, QWidget* parent)
-    : QWidget(parent), document_(document), selection_(selection)
+    : QWidget(parent),
+      document_(document),
+      selection_(selection),
+      times_(new QComboBox(this)),
+      scroll_(new QScrollBar(Qt::Vertical, this))
 {
+    times_->addItem(tr("Fit"), 0);
+    for (const int times : {1, 2, 5, 10})
+        times_->addItem(tr("%1×").arg(times), times);
+    times_->setAccessibleName(tr("How many times larger heights are drawn than lengths"));
+    times_->setToolTip(tr("Draw heights larger than lengths, so that a small hump is seen"));
+    times_->setObjectName(QStringLiteral("profile-exaggeration"));
+    scroll_->setAccessibleName(tr("Heights in sight"));
+    scroll_->hide();
+    connect(times_, &QComboBox::currentIndexChanged, this,
+            [this] { setExaggeration(times_->currentData().toInt()); });
+    connect(scroll_, &QScrollBar::valueChanged, this, [this](int hidden_mm) {
+        looked_at_mm_ = highest_mm_ - hidden_mm - roomForHeights() / px_per_mm_ / 2;
+        update();
+    });
     setMouseTracking(true);
     setAccessibleName(tr("Run profile"));
     setToolTip(tr("Height along the hoses, seen from where the coolant comes from"));
     connect(&document_, &Document::changed, this, &ProfilePanel::sample);
     connect(&document_, &Document::analysed, this, &ProfilePanel::sample);
-    connect(&selection_, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
+    connect(&selection_, &Selection::hoverChanged, this, &ProfilePanel::follow);
     connect(&selection_, &Selection::partChanged, this, qOverload<>(&QWidget::update));
     sample();
 }
@@ -59,6 +57,7 @@ void ProfilePanel::setDark(bool dark)
 
 void ProfilePanel::sample()
 {
+    const std::vector<Strip> before = std::move(strips_);
     strips_.clear();
     const Layout& layout = document_.analysis().layout;
     lowest_mm_ = 1e300;
@@ -87,6 +86,10 @@ void ProfilePanel::sample()
     const double room = std::max(5.0, 0.06 * (highest_mm_ - lowest_mm_));
     lowest_mm_ -= room;
     highest_mm_ += room;
+    const bool other_hoses = !std::equal(before.begin(), before.end(), strips_.begin(), strips_.end(),
+                                         [](const Strip& a, const Strip& b) { return a.hose == b.hose; });
+    if (other_hoses)
+        looked_at_mm_ = worthSeeing();
     arrange();
 }
 
@@ -103,7 +106,102 @@ void ProfilePanel::arrange()
         strip.width = room * strip.length_mm / total;
         left += strip.width + gap;
     }
+    arrangeHeights();
     update();
+}
+
+double ProfilePanel::roomForHeights() const
+{
+    return std::max(1.0, height() - top_margin - bottom_margin);
+}
+
+/// Where the eye should be: at the greatest hump of all, else at the highest crown.
+double ProfilePanel::worthSeeing() const
+{
+    const HighPoint* greatest = nullptr;
+    for (const Strip& strip : strips_) {
+        const ResolvedHose* hose = document_.analysis().layout.hose(strip.hose);
+        for (const HighPoint& crest : hose->profile.high_points)
+            if (!greatest || crest.height_mm > greatest->height_mm)
+                greatest = &crest;
+    }
+    return greatest ? greatest->crown_mm : highest_mm_;
+}
+
+void ProfilePanel::arrangeHeights()
+{
+    const double room = roomForHeights();
+    const double shown_mm = highest_mm_ - lowest_mm_;
+    const double along = strips_.empty() ? 0 : strips_.front().width / strips_.front().length_mm;
+    px_per_mm_ = exaggeration_ > 0 && along > 0 ? exaggeration_ * along : room / shown_mm;
+    const int beyond = int(std::ceil(shown_mm - room / px_per_mm_));
+    scroll_->setVisible(exaggeration_ > 0 && beyond > 0);
+    scroll_->setPageStep(int(room / px_per_mm_));
+    scroll_->setSingleStep(std::max(1, int(20 / px_per_mm_)));
+    scroll_->setRange(0, std::max(0, beyond));
+    lookAt(looked_at_mm_);
+    const int bar = scroll_->sizeHint().width();
+    scroll_->setGeometry(width() - bar, int(top_margin), bar, int(room));
+    const QSize box = times_->sizeHint();
+    times_->setGeometry(width() - box.width() - 2, 1, box.width(),
+                        std::min(box.height(), int(top_margin) - 2));
+}
+
+/// Brings a height into the middle, as far as there is more over and under it.
+void ProfilePanel::lookAt(double height_mm)
+{
+    looked_at_mm_ = height_mm;
+    const QSignalBlocker quiet(scroll_);
+    scroll_->setValue(int(highest_mm_ - height_mm - roomForHeights() / px_per_mm_ / 2));
+}
+
+/// What is pointed at, here or on the elevation, stays in sight.
+void ProfilePanel::follow()
+{
+    const auto at = positionOf(selection_.hoverHose(), selection_.hoverAlong());
+    const double margin = roomForHeights() / 5;
+    if (at && scroll_->isVisible() &&
+        (at->y() < top_margin + margin || at->y() > height() - bottom_margin - margin)) {
+        const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
+        lookAt(
+            heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong()).centre_mm);
+    }
+    update();
+}
+
+void ProfilePanel::setExaggeration(int times)
+{
+    if (times == exaggeration_ || times_->findData(times) < 0)
+        return;
+    exaggeration_ = times;
+    updateGeometry();
+    times_->setCurrentIndex(times_->findData(times));
+    looked_at_mm_ = worthSeeing();
+    arrangeHeights();
+    update();
+    Q_EMIT exaggerationChanged(times);
+}
+
+QString ProfilePanel::scaleWords() const
+{
+    if (strips_.empty())
+        return {};
+    const double times = px_per_mm_ * strips_.front().length_mm / strips_.front().width;
+    return exaggeration_ == 1
+               ? tr("Heights to the scale of the lengths")
+               : tr("Heights %1 times the lengths")
+                     .arg(QString::fromStdString(
+                         format(std::round(times * 10) / 10, Unit::none, unitsOf(document_.sketch()))));
+}
+
+void ProfilePanel::wheelEvent(QWheelEvent* event)
+{
+    if (!scroll_->isVisible()) {
+        event->ignore();
+        return;
+    }
+    scroll_->setValue(scroll_->value() - int(event->angleDelta().y() / 120.0 * 3 * scroll_->singleStep()));
+    event->accept();
 }
 
 void ProfilePanel::resizeEvent(QResizeEvent* event)
@@ -114,8 +212,10 @@ void ProfilePanel::resizeEvent(QResizeEvent* event)
 
 double ProfilePanel::y(double height_mm) const
 {
-    const double room = std::max(1.0, height() - top_margin - bottom_margin);
-    return top_margin + room * (highest_mm_ - height_mm) / (highest_mm_ - lowest_mm_);
+    const double hidden_mm = scroll_->maximum() > 0 ? scroll_->value() : 0;
+    // What is less than the panel's height stands in its middle.
+    const double spare = std::max(0.0, roomForHeights() - px_per_mm_ * (highest_mm_ - lowest_mm_)) / 2;
+    return top_margin + spare + px_per_mm_ * (highest_mm_ - hidden_mm - height_mm);
 }
 
 std::optional<QPointF> ProfilePanel::positionOf(const Id& hose, double along_mm) const
@@ -154,153 +254,6 @@ void ProfilePanel::mousePressEvent(QMouseEvent* event)
 void ProfilePanel::leaveEvent(QEvent*)
 {
     selection_.hover({}, 0);
-}
-
-void ProfilePanel::paintEvent(QPaintEvent*)
-{
-    const drawing::Palette ink = inkFor(dark_);
-    QPainter painter(this);
-    painter.fillRect(rect(), ink.ground);
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (strips_.empty()) {
-        painter.setPen(ink.faint);
-        painter.drawText(rect(), Qt::AlignCenter, tr("The profile appears when a hose is drawn."));
-        return;
-    }
-    paintScale(painter);
-    paintLevel(painter);
-    for (const Strip& strip : strips_)
-        paintStrip(painter, strip);
-    paintHover(painter);
-}
-
-void ProfilePanel::paintScale(QPainter& painter) const
-{
-    const drawing::Palette ink = inkFor(dark_);
-    const UnitSystem units = unitsOf(document_.sketch());
-    const double per_mm = (height() - top_margin - bottom_margin) / (highest_mm_ - lowest_mm_);
-    const double step = niceStep(26 / std::max(per_mm, 1e-6), units);
-    for (double level = std::ceil(lowest_mm_ / step) * step; level <= highest_mm_; level += step) {
-        painter.setPen(QPen(ink.grid_strong, 1));
-        painter.drawLine(QPointF(left_margin - 4, y(level)), QPointF(width() - right_margin, y(level)));
-        painter.setPen(ink.faint);
-        painter.drawText(QRectF(0, y(level) - 8, left_margin - 8, 16), Qt::AlignRight | Qt::AlignVCenter,
-                         QString::fromStdString(format(level, Unit::mm, units)));
-    }
-    for (const Strip& strip : strips_) {
-        const double along = niceStep(90 / (strip.width / strip.length_mm), units);
-        for (double at = along; at < strip.length_mm; at += along) {
-            const double x = strip.x(at);
-            if (x > strip.left + strip.width - 40)
-                break;
-            painter.setPen(QPen(ink.grid_strong, 1));
-            painter.drawLine(QPointF(x, height() - bottom_margin), QPointF(x, height() - bottom_margin + 4));
-            painter.setPen(ink.faint);
-            painter.drawText(QRectF(x - 45, height() - bottom_margin + 3, 90, 15), Qt::AlignCenter,
-                             QString::fromStdString(format(at, Unit::mm, units)));
-        }
-    }
-}
-
-void ProfilePanel::paintLevel(QPainter& painter) const
-{
-    const auto& level = document_.analysis().layout.levels.cold_min_mm;
-    if (!level)
-        return;
-    const drawing::Palette ink = inkFor(dark_);
-    painter.setPen(QPen(ink.level, 1.2, Qt::DashDotLine));
-    painter.drawLine(QPointF(left_margin, y(*level)), QPointF(width() - right_margin, y(*level)));
-    painter.drawText(QRectF(left_margin, y(*level), width() - left_margin - right_margin - 4, 16),
-                     Qt::AlignRight, tr("cold minimum"));
-}
-
-QPainterPath ProfilePanel::between(const Strip& strip, double from_mm, double to_mm, double level_mm,
-                                   bool over) const
-{
-    QPolygonF upper;
-    QPolygonF lower;
-    for (const Sample& at : strip.samples) {
-        if (at.along_mm < from_mm || at.along_mm > to_mm)
-            continue;
-        const double top = over ? at.heights.crown_mm : std::min(level_mm, at.heights.crown_mm);
-        const double bottom = over ? std::max(level_mm, at.heights.invert_mm) : at.heights.invert_mm;
-        if (top < bottom)
-            continue;
-        upper << QPointF(strip.x(at.along_mm), y(top));
-        lower.prepend(QPointF(strip.x(at.along_mm), y(bottom)));
-    }
-    QPainterPath path;
-    path.addPolygon(upper + lower);
-    path.closeSubpath();
-    return path;
-}
-
-void ProfilePanel::paintStrip(QPainter& painter, const Strip& strip) const
-{
-    const drawing::Palette ink = inkFor(dark_);
-    const bool supply = strip.role == HoseRole::supply;
-    const QColor colour = supply ? ink.supply : ink.return_;
-    const bool selected = selection_.part().id == strip.hose;
-    QColor wash = colour;
-    wash.setAlpha(selected ? 70 : 40);
-    painter.fillPath(between(strip, 0, strip.length_mm, -1e300, true), wash);
-
-    if (const ResolvedHose* hose = document_.analysis().layout.hose(strip.hose)) {
-        for (const HighPoint& crest : hose->profile.high_points) {
-            painter.setPen(QPen(ink.stop, 1));
-            painter.setBrush(ink.air);
-            painter.drawPath(between(strip, crest.from_mm, crest.to_mm, crest.sill_mm, true));
-        }
-        for (const Dip& dip : hose->profile.dips) {
-            painter.setPen(QPen(ink.held, 1));
-            painter.setBrush(QBrush(ink.held, Qt::BDiagPattern));
-            painter.drawPath(between(strip, dip.from_mm, dip.to_mm, dip.rim_mm, false));
-        }
-    }
-    QPolygonF crown;
-    QPolygonF invert;
-    for (const Sample& at : strip.samples) {
-        crown << QPointF(strip.x(at.along_mm), y(at.heights.crown_mm));
-        invert << QPointF(strip.x(at.along_mm), y(at.heights.invert_mm));
-    }
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(colour, selected ? 2 : 1.4, supply ? Qt::SolidLine : Qt::DashLine));
-    painter.drawPolyline(crown);
-    painter.drawPolyline(invert);
-    const Hose* hose = document_.sketch().hose(strip.hose);
-    const QString name = hose && !hose->name.empty() ? QString::fromStdString(hose->name)
-                         : supply                    ? tr("Supply hose")
-                                                     : tr("Return hose");
-    painter.setPen(colour);
-    painter.drawText(QRectF(strip.left + 4, 0, strip.width, 16), Qt::AlignLeft | Qt::AlignVCenter, name);
-}
-
-void ProfilePanel::paintHover(QPainter& painter) const
-{
-    const auto at = positionOf(selection_.hoverHose(), selection_.hoverAlong());
-    const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
-    if (!at || !hose)
-        return;
-    const drawing::Palette ink = inkFor(dark_);
-    const UnitSystem units = unitsOf(document_.sketch());
-    painter.setPen(QPen(ink.accent, 1));
-    painter.drawLine(QPointF(at->x(), top_margin), QPointF(at->x(), height() - bottom_margin));
-    painter.setBrush(ink.accent);
-    painter.drawEllipse(*at, 3, 3);
-    const BoreHeights heights =
-        heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong());
-    const QString text = tr("%1 along, crown %2, bottom %3")
-                             .arg(QString::fromStdString(format(selection_.hoverAlong(), Unit::mm, units)),
-                                  QString::fromStdString(format(heights.crown_mm, Unit::mm, units)),
-                                  QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
-    const double text_width = painter.fontMetrics().horizontalAdvance(text) + 12;
-    const double x = std::clamp(at->x() + 8, 0.0, std::max(0.0, width() - text_width));
-    const QRectF box(x, height() - bottom_margin - 20, text_width, 18);
-    painter.setPen(ink.accent);
-    painter.setBrush(ink.ground);
-    painter.drawRoundedRect(box, 3, 3);
-    painter.setPen(ink.text);
-    painter.drawText(box, Qt::AlignCenter, text);
 }
 
 } // namespace siphonwright::panels

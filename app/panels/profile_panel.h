@@ -5,6 +5,9 @@
 #include <QPainterPath>
 #include <QWidget>
 
+class QComboBox;
+class QScrollBar;
+
 namespace siphonwright::panels {
 
 /// Height along the hose: crown and bottom of the bore of every hose, side by side in one height scale, with
@@ -16,8 +19,15 @@ public:
     ProfilePanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
     void setDark(bool dark);
+
+    /// How many times larger heights are drawn than lengths: 1, 2, 5 or 10; 0 fits them into the panel.
+    void setExaggeration(int times);
+    int exaggeration() const { return exaggeration_; }
+    /// What the drawing is stretched by now, in words: "Heights 5 times the lengths".
+    QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
-    QSize minimumSizeHint() const override { return {240, 90}; }
+    /// Heights drawn larger need room to be seen in.
+    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : 90}; }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
     std::optional<QPointF> positionOf(const Id& hose, double along_mm) const;
@@ -27,7 +37,11 @@ public:
     };
     std::optional<Place> placeAt(const QPointF& at) const;
 
+Q_SIGNALS:
+    void exaggerationChanged(int times);
+
 protected:
+    void wheelEvent(QWheelEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
@@ -35,6 +49,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    static constexpr double left_margin = 62;
+    static constexpr double right_margin = 22; ///< with the scroll bar
+    static constexpr double top_margin = 24;   ///< under the hoses' names and the scale
+    static constexpr double bottom_margin = 20;
+    static constexpr double gap = 26;
+
     struct Sample {
         double along_mm;
         BoreHeights heights;
@@ -53,8 +73,14 @@ private:
 
     void sample();
     void arrange();
+    void arrangeHeights();
+    void follow();
+    void lookAt(double height_mm);
+    double worthSeeing() const;
+    double roomForHeights() const;
     double y(double height_mm) const;
     QPainterPath between(const Strip& strip, double from_mm, double to_mm, double level_mm, bool over) const;
+    void paintNames(QPainter& painter) const;
     void paintScale(QPainter& painter) const;
     void paintStrip(QPainter& painter, const Strip& strip) const;
     void paintHover(QPainter& painter) const;
@@ -64,8 +90,13 @@ private:
     Selection& selection_;
     bool dark_ = false;
     std::vector<Strip> strips_;
-    double lowest_mm_ = 0;
+    double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;
+    int exaggeration_ = 0;
+    double px_per_mm_ = 1;    ///< of heights
+    double looked_at_mm_ = 0; ///< height in the middle where not all fit
+    QComboBox* times_;
+    QScrollBar* scroll_; ///< over the heights that do not fit, mm from the highest
 };
 
 } // namespace siphonwright::panels

@@ -25,6 +25,7 @@ struct Block {
     int number = 0;
     double before_mm = 0;
     double indent_mm = 0;
+    bool ruled = false; ///< empty lines to write on
 };
 
 double lineHeight(double lettering_mm)
@@ -53,6 +54,16 @@ std::vector<Block> setIn(const std::vector<Section>& sections, const std::vector
             const double in = item.severity ? indent : 1.4 * lettering_mm;
             blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
                               item.severity, item.number, (item.severity ? 0.55 : 0.2) * lettering_mm, in});
+            // Room for a hand, whatever the lettering.
+            constexpr double written_line_mm = 8;
+            for (int line = 0; line < item.blank_lines; ++line)
+                blocks.push_back({{QString()},
+                                  Weight::regular,
+                                  std::nullopt,
+                                  0,
+                                  written_line_mm - lineHeight(lettering_mm),
+                                  0,
+                                  true});
         }
         if (shown[i] < section.items.size())
             blocks.push_back(
@@ -114,9 +125,14 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
     return true;
 }
 
-void paintBlock(const Page& page, const Block& block, QPointF at, double lettering_mm)
+void paintBlock(const Page& page, const Block& block, QPointF at, double width_mm, double lettering_mm)
 {
     double baseline = at.y() + 1.25 * lettering_mm;
+    if (block.ruled) {
+        page.painter.setPen(QPen(page.palette.faint, 0.18));
+        page.painter.drawLine(QPointF(at.x(), baseline), QPointF(at.x() + width_mm, baseline));
+        return;
+    }
     if (block.severity)
         drawing::paintBalloon(page.painter, page.palette,
                               {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
@@ -133,6 +149,20 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double letteri
     }
 }
 
+std::vector<Section> sectionsOf(const Page& page)
+{
+    if (page.options.student)
+        return {complaintSection(page.sketch), questionsSection(), cautionsSection()};
+    return {findingsSection(page.sketch, page.analysis),
+            notJudgedSection(page.analysis),
+            resultsSection(page.sketch, page.analysis),
+            marginsSection(page.sketch, page.analysis),
+            choicesSection(page.sketch),
+            assumptionsSection(page.sketch),
+            partsSection(page.sketch, page.analysis),
+            cautionsSection()};
+}
+
 } // namespace
 
 void paintNotes(const Page& page, const QRectF& box, int columns)
@@ -140,14 +170,7 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.setPen(QPen(page.palette.ink, 0.35));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
-    const std::vector<Section> sections = {findingsSection(page.sketch, page.analysis),
-                                           notJudgedSection(page.analysis),
-                                           resultsSection(page.sketch, page.analysis),
-                                           marginsSection(page.sketch, page.analysis),
-                                           choicesSection(page.sketch),
-                                           assumptionsSection(page.sketch),
-                                           partsSection(page.sketch, page.analysis),
-                                           cautionsSection()};
+    const std::vector<Section> sections = sectionsOf(page);
     std::vector<std::size_t> shown;
     for (const Section& section : sections)
         shown.push_back(section.items.size());
@@ -164,7 +187,7 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
         places = flow(blocks, box, columns, column_mm, lettering_mm);
     }
     for (std::size_t i = 0; i < blocks.size(); ++i)
-        paintBlock(page, blocks[i], places[i], lettering_mm);
+        paintBlock(page, blocks[i], places[i], column_mm, lettering_mm);
 }
 
 } // namespace siphonwright::sheet

@@ -2,6 +2,7 @@
 #include "app/drawing/running_words.h"
 #include "app/sheet/words.h"
 
+#include "core/analysis/running_text.h"
 #include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
@@ -151,6 +152,8 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
     // What is last is left out first where room is short.
     if (analysis.proof) {
         add(targetRow(sketch, analysis, units));
+        if (const std::optional<Message> on_grades = textOf(analysis.proof->at_ends))
+            add(QString::fromStdString(format(*on_grades, units)) + QLatin1Char('.'));
         add(assumedRow(sketch, analysis, units));
     }
     for (const LoopRun& run : analysis.running.loops) {

@@ -37,7 +37,8 @@ void paintCaption(const Page& page, const QRectF& box, int denominator)
 {
     const double baseline = box.top() + 5;
     double x = box.left() + 4;
-    const QString name = tr("Side elevation 1:%1").arg(denominator);
+    const QString name = page.options.student ? tr("Student sheet: side elevation 1:%1").arg(denominator)
+                                              : tr("Side elevation 1:%1").arg(denominator);
     drawing::paintWeightedText(page.painter, {x, baseline}, name, Anchor::left, page.palette.ink, normal_mm,
                                Weight::strong);
     if (!page.sketch.engine)
@@ -68,8 +69,11 @@ void paintView(const Page& page, const Plan& plan)
     style.scale = 1.0 / plan.denominator;
     style.lettering_mm = plan.view.width() > 220 ? normal_mm : small_mm;
     style.units = page.units;
-    style.running = page.options.running;
-    style.tint = page.options.tint;
+    const bool tells = !page.options.student;
+    style.running = page.options.running && tells;
+    style.tint = page.options.tint && tells;
+    style.findings = tells;
+    style.balloons = tells;
     page.painter.save();
     page.painter.setClipRect(plan.view);
     page.painter.translate(plan.origin);

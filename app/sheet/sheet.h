@@ -20,6 +20,9 @@ struct Options {
     bool colour = false;
     bool running = true; ///< how the loops run, beside each heater
     bool tint = false;   ///< hoses by temperature
+    /// For a class that is to find the fault: no findings, balloons, pockets, margins or results, but the
+    /// notes and room to write.
+    bool student = false;
 };
 
 QSizeF pageSize(const Options& options); ///< mm, turned

@@ -203,6 +203,26 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     return section;
 }
 
+Section complaintSection(const Sketch& sketch)
+{
+    Section section{tr("What is known"), {}, {}, 1, true};
+    for (const QString& line :
+         QString::fromStdString(sketch.notes).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+        section.items.push_back({line.trimmed(), std::nullopt, 0, 0});
+    return section;
+}
+
+Section questionsSection()
+{
+    return {tr("To be answered"),
+            {{tr("Where does air stay when this is filled, and about how much?"), std::nullopt, 0, 3},
+             {tr("Does it circulate, and which way?"), std::nullopt, 0, 2},
+             {tr("What would you change, and why?"), std::nullopt, 0, 4}},
+            {},
+            3,
+            true};
+}
+
 Section cautionsSection()
 {
     Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9, true};

@@ -12,6 +12,7 @@ struct Item {
     QString text;
     std::optional<Severity> severity; ///< with a balloon of this shape
     int number = 0;
+    int blank_lines = 0; ///< to write on, under it
 };
 
 struct Section {
@@ -34,5 +35,9 @@ Section assumptionsSection(const Sketch& sketch);
 Section choicesSection(const Sketch& sketch);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);
 Section cautionsSection();
+/// The drawing's own notes: for a class, the complaint.
+Section complaintSection(const Sketch& sketch);
+/// What a class is asked, with lines to write on.
+Section questionsSection();
 
 } // namespace siphonwright::sheet

@@ -122,6 +122,7 @@ void DemonstrationCommands::begin()
     bar_->show();
     player_->begin();
     view_.setFocus();
+    QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
     Q_EMIT activeChanged();
 }
 
@@ -151,11 +152,15 @@ void DemonstrationCommands::show()
 void DemonstrationCommands::hideFindings(bool hidden)
 {
     view_.setFindingsShown(!hidden);
+    if (beside_)
+        beside_->setFindingsShown(!hidden);
     actions_[QStringLiteral("demo-findings")]->setChecked(hidden);
     if (hidden)
         put_away_ = putAway(telltales_);
     else
         bringBack(put_away_);
+    // Panels come and go with the findings; the drawing takes the room that is left.
+    QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }
 
 void DemonstrationCommands::setFullScreen(bool on)
@@ -218,6 +223,7 @@ void DemonstrationCommands::openBeside(const QString& path)
         return;
     }
     beside_ = beside;
+    beside_->setFindingsShown(!bar_->findingsHidden());
     beside_->view().setDark(dark_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
     stage_->addWidget(beside_);

@@ -8,7 +8,9 @@
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
 #include "app/rules/rule_browser.h"
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
@@ -17,8 +19,10 @@
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/look.h"
+#include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
 #include <QDockWidget>
@@ -39,7 +43,9 @@ MainWindow::MainWindow(QWidget* parent)
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
       sheet_(new SheetCommands(document_, *files_, *this)),
+      paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
       checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
+      survey_(new SurveyCommands(document_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -67,7 +73,7 @@ MainWindow::MainWindow(QWidget* parent)
     connectFileActions();
     connectEditActions();
     connectViewActions();
-    connectWarmUpActions();
+    connectJobActions();
     connectInsertActions();
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);
@@ -90,7 +96,10 @@ MainWindow::MainWindow(QWidget* parent)
     document_.startProving();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow()
+{
+    delete paper_;
+}
 
 QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
                                   QWidget* panel)
@@ -108,6 +117,9 @@ void MainWindow::buildPanels()
     findings_ = new panels::FindingsPanel(document_, selection_);
     details_ = new panels::DetailsPanel(document_, selection_);
     profile_ = new panels::ProfilePanel(document_, selection_);
+    profile_->setExaggeration(settings::profile_heights.get());
+    connect(profile_, &panels::ProfilePanel::exaggerationChanged, this,
+            [](int times) { settings::profile_heights.set(times); });
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     auto* findings = addPanel(tr("Findings"), QStringLiteral("findings"), Qt::RightDockWidgetArea, findings_);
     auto* details = addPanel(tr("Details"), QStringLiteral("details"), Qt::RightDockWidgetArea, details_);
@@ -115,12 +127,20 @@ void MainWindow::buildPanels()
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
     warm_up_ = new warming::WarmUpPanel(document_, selection_);
     by_bore_ = new warming::BoreTable(document_);
+    on_grades_ = new warming::GradeTable(document_);
     auto* warm_up = addPanel(tr("Warm-up"), QStringLiteral("warm-up"), Qt::BottomDockWidgetArea, warm_up_);
     auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    auto* on_grades =
+        addPanel(tr("On grades"), QStringLiteral("on-grades"), Qt::BottomDockWidgetArea, on_grades_);
     tabifyDockWidget(profile, warm_up);
     tabifyDockWidget(warm_up, by_bore);
+    tabifyDockWidget(by_bore, on_grades);
+    sizing_ = new sizing::SizingPanel(document_, selection_);
+    auto* sizing =
+        addPanel(tr("Heater size and supply"), QStringLiteral("sizing"), Qt::BottomDockWidgetArea, sizing_);
+    tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
-    for (QDockWidget* dock : {profile, warm_up, by_bore})
+    for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})
         dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
     profile->raise();
     // As high as the window, and away until it is wanted: the elevation needs the room while one draws.
@@ -131,7 +151,7 @@ void MainWindow::buildPanels()
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
-    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore})
+    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
@@ -204,6 +224,7 @@ void MainWindow::setDark(bool dark)
     commissioning_->setDark(dark);
     grade_->setDark(dark);
     demonstration_->setDark(dark);
+    survey_->setDark(dark);
     if (rules_)
         rules_->setDark(dark);
 }

@@ -16,8 +16,12 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace sizing {
+class SizingPanel;
+}
 namespace warming {
 class BoreTable;
+class GradeTable;
 class WarmUpPanel;
 } // namespace warming
 namespace commissioning {
@@ -33,7 +37,9 @@ class ChecklistCommands;
 class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
+class PaperCommands;
 class SheetCommands;
+class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
 class MainWindow : public QMainWindow {
@@ -47,6 +53,8 @@ public:
     ElevationView& view() { return *view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
+    PaperCommands& paper() { return *paper_; }
+    SurveyCommands& survey() { return *survey_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -61,6 +69,7 @@ private:
     void buildEditMenu();
     void buildViewMenu();
     void buildInsertMenu();
+    void buildJobMenu();
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
@@ -69,7 +78,7 @@ private:
     void connectFileActions();
     void connectEditActions();
     void connectViewActions();
-    void connectWarmUpActions();
+    void connectJobActions();
     void connectInsertActions();
     void exportWarmUp();
     void fillRecent(QMenu& menu);
@@ -93,7 +102,9 @@ private:
     ElevationView* view_;
     FileCommands* files_;
     SheetCommands* sheet_;
+    PaperCommands* paper_;
     ChecklistCommands* checklist_;
+    SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
@@ -101,6 +112,8 @@ private:
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
     warming::BoreTable* by_bore_ = nullptr;
+    warming::GradeTable* on_grades_ = nullptr;
+    sizing::SizingPanel* sizing_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise

@@ -1,6 +1,8 @@
 #include "app/commissioning/commissioning_panel.h"
+#include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
+#include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
@@ -8,8 +10,10 @@
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
+#include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/survey_commands.h"
 #include "app/window/teaching.h"
 
 #include "core/sketch/templates.h"
@@ -66,6 +70,7 @@ void MainWindow::buildMenus()
     buildEditMenu();
     buildViewMenu();
     buildInsertMenu();
+    buildJobMenu();
     addMenu(tr("&Demonstrate"), {QStringLiteral("demonstrate"), QString(), QStringLiteral("demo-findings"),
                                  QStringLiteral("demo-ask"), QStringLiteral("demo-beside"),
                                  QStringLiteral("demo-full-screen"), QString(), QStringLiteral("demo-moment"),
@@ -81,8 +86,7 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "export-warm-up", "preview", "print",
-                           "print-checklist", "export-checklist"})
+    for (const char* id : {"save", "save-as", "export", "preview", "print", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -130,30 +134,13 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
-                                        QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"),
-                                        QStringLiteral("zoom-out"),
-                                        QString(),
-                                        QStringLiteral("grid"),
-                                        QStringLiteral("snapping"),
-                                        QString(),
-                                        QStringLiteral("running-figures"),
-                                        QStringLiteral("tint-hoses"),
-                                        QString(),
-                                        QStringLiteral("metric"),
-                                        QStringLiteral("inch"),
-                                        QString(),
-                                        QStringLiteral("warm-up"),
-                                        QStringLiteral("by-bore"),
-                                        QStringLiteral("commissioning"),
-                                        QStringLiteral("keep-curve"),
-                                        QStringLiteral("drop-curves"),
-                                        QString(),
-                                        QStringLiteral("rules"),
-                                        QStringLiteral("assumptions"),
-                                        QString(),
-                                        QStringLiteral("dark")});
+    QMenu* menu =
+        addMenu(tr("&View"),
+                {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
+                 QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
+                 QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
+                 QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
+                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -167,6 +154,18 @@ void MainWindow::buildInsertMenu()
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+}
+
+/// In the order of the work: survey, size, proof, paper, commissioning.
+void MainWindow::buildJobMenu()
+{
+    addMenu(tr("&Job"),
+            {QStringLiteral("survey"), QStringLiteral("survey-form"), QString(), QStringLiteral("sizing"),
+             QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"), QStringLiteral("on-grades"),
+             QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"),
+             QString(), QStringLiteral("parts"), QStringLiteral("estimate"), QString(),
+             QStringLiteral("commissioning"), QStringLiteral("print-checklist"),
+             QStringLiteral("export-checklist")});
 }
 
 void MainWindow::buildHelpMenu()
@@ -249,6 +248,8 @@ void MainWindow::connectFileActions()
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });
     on("quit", [this] { close(); });
+    connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
+            [this](bool students) { sheet_->setForStudents(students); });
     QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
     colour->setChecked(settings::colour.get());
     connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });
@@ -297,7 +298,7 @@ void MainWindow::connectViewActions()
     toggle("tint-hoses", settings::tint, &ElevationView::setTinted);
 }
 
-void MainWindow::connectWarmUpActions()
+void MainWindow::connectJobActions()
 {
     const auto on = [this](const char* id, auto act) {
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
@@ -307,11 +308,24 @@ void MainWindow::connectWarmUpActions()
         dock->show();
         dock->raise();
     };
+    connect(survey_, &SurveyCommands::drawn, view_, &ElevationView::zoomToFit);
+    on("survey", [this] { survey_->show(); });
+    on("survey-form", [this] { survey_->exportForm(); });
+    on("parts", [this] { paper_->show(paper::PaperWindow::Tab::parts); });
+    on("estimate", [this] { paper_->show(paper::PaperWindow::Tab::estimate); });
     on("warm-up", [this, raise] {
         raise(warm_up_);
         warm_up_->chart().setFocus();
     });
     on("by-bore", [this, raise] { raise(by_bore_); });
+    on("on-grades", [this, raise] { raise(on_grades_); });
+    on("sizing", [this, raise] {
+        raise(sizing_);
+        // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
+        constexpr int readable_px = 300;
+        if (sizing_->height() < readable_px)
+            resizeDocks({static_cast<QDockWidget*>(sizing_->parentWidget())}, {readable_px}, Qt::Vertical);
+    });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });
     on("export-checklist", [this] { checklist_->exportPages(); });

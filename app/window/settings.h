@@ -27,7 +27,8 @@ inline const Setting<bool> grid{"drawing/grid", true};
 inline const Setting<bool> snapping{"drawing/snapping", true};
 inline const Setting<bool> running{"drawing/running", true};
 inline const Setting<bool> tint{"drawing/tint", false};
-inline const Setting<int> paper{"sheet/paper", -1}; ///< -1: after the drawing's units
+inline const Setting<int> profile_heights{"profile/heights", 0}; ///< as ProfilePanel::setExaggeration()
+inline const Setting<int> paper{"sheet/paper", -1};              ///< -1: after the drawing's units
 inline const Setting<bool> colour{"sheet/colour", false};
 inline const Setting<QString> folder{"files/folder", {}};
 inline const Setting<QStringList> recent{"files/recent", {}};

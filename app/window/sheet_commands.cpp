@@ -29,6 +29,7 @@ sheet::Options SheetCommands::options() const
     options.colour = settings::colour.get();
     options.running = settings::running.get();
     options.tint = settings::tint.get();
+    options.student = for_students_;
     return options;
 }
 

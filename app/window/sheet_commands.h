@@ -22,6 +22,9 @@ public:
     void exportTo(const QString& path);
     void preview();
     void print();
+    /// Without findings, for a class that is to find the fault; never remembered, so that no customer gets
+    /// it.
+    void setForStudents(bool on) { for_students_ = on; }
 
     /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
     sheet::Options options() const;
@@ -33,6 +36,7 @@ private:
     Document& document_;
     FileCommands& files_;
     QWidget& window_;
+    bool for_students_ = false;
 };
 
 } // namespace siphonwright

@@ -3,11 +3,29 @@
 #include <QCoreApplication>
 #include <QDialog>
 #include <QFile>
+#include <QTextBlock>
 #include <QTextBrowser>
+#include <QTextCursor>
+#include <QTextDocument>
 #include <QUrl>
 #include <QVBoxLayout>
 
 namespace siphonwright {
+
+namespace {
+
+/// Room over headings and between paragraphs, which Markdown brings none of.
+void spaceOut(QTextDocument& document)
+{
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+        QTextBlockFormat format = block.blockFormat();
+        format.setTopMargin(format.headingLevel() > 0 ? 18 : format.topMargin());
+        format.setBottomMargin(format.headingLevel() > 0 ? 6 : 4);
+        QTextCursor(block).setBlockFormat(format);
+    }
+}
+
+} // namespace
 
 void showTeaching(QWidget& window, const std::function<void(const QString&)>& open_sample)
 {
@@ -26,6 +44,7 @@ void showTeaching(QWidget& window, const std::function<void(const QString&)>& op
     dialog->setWindowTitle(QCoreApplication::translate("Teaching", "Teaching air locks"));
     auto* text = new QTextBrowser(dialog);
     text->setMarkdown(QString::fromUtf8(page.readAll()));
+    spaceOut(*text->document());
     text->setOpenLinks(false);
     QObject::connect(text, &QTextBrowser::anchorClicked, &window, [open_sample](const QUrl& link) {
         if (link.scheme() == QLatin1String("sample"))

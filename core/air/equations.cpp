@@ -59,7 +59,7 @@ double Stepper::gasMissing(const Task& task, std::size_t region) const
         if (task.joined.region[gasTo(network_.throats[j], state)] == region)
             gas += passed;
     }
-    const double pressure = unknown_[task.joined.pressure_at[region]] + atmosphere;
+    const double pressure = unknown_[task.joined.pressure_at[region]] + open_mm_ + atmosphere;
     return (pressure * gas_volume_[region] - gas) / atmosphere;
 }
 
@@ -113,7 +113,7 @@ void Stepper::addRegion(const Task& task, std::size_t row, std::size_t region)
 {
     const Joined& joined = task.joined;
     const double atmosphere = task.start.atmosphere_mm;
-    const double share = (unknown_[joined.pressure_at[region]] + atmosphere) / atmosphere;
+    const double share = (unknown_[joined.pressure_at[region]] + open_mm_ + atmosphere) / atmosphere;
     add(row, joined.pressure_at[region], gas_volume_[region] / atmosphere);
     for (std::size_t i = region; i < network_.cells.size(); ++i) {
         if (joined.region[i] == region)

@@ -1,6 +1,7 @@
 #include "core/air/fill.h"
 
 #include "core/air/open_valve.h"
+#include "core/air/prefill.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,6 +21,8 @@ std::string problemIn(const FillRequest& request, const FillNetwork& network)
         if (!(std::isfinite(positive) && positive > 0))
             return "density and pressures must be over zero";
     }
+    if (!(std::isfinite(request.prefilled_air_ml) && request.prefilled_air_ml >= 0))
+        return "the air in pre-filled hoses must not be under zero";
     if (request.method == FillMethod::under_vacuum && !(request.vacuum_Pa < request.atmosphere_Pa))
         return "the vacuum must lie under the atmosphere";
     if (request.method == FillMethod::from_below && request.feed_loop >= request.loops.size())
@@ -35,7 +38,7 @@ std::string problemIn(const FillRequest& request, const FillNetwork& network)
 FillState emptyState(const FillRequest& request, const FillNetwork& network)
 {
     const double mm_per_Pa = 1000 / (request.density_kg_per_m3 * standard_gravity);
-    const bool vacuum = request.method == FillMethod::under_vacuum;
+    const bool vacuum = request.method == FillMethod::under_vacuum && !request.prefilled;
     FillState state;
     state.atmosphere_mm = request.atmosphere_Pa * mm_per_Pa;
     state.open_pressure_mm = vacuum ? (request.vacuum_Pa - request.atmosphere_Pa) * mm_per_Pa : 0;
@@ -63,11 +66,17 @@ FillState emptyState(const FillRequest& request, const FillNetwork& network)
     return state;
 }
 
+FillState stateAtStart(const FillRequest& request, const FillNetwork& network)
+{
+    FillState empty = emptyState(request, network);
+    return request.prefilled ? prefilledState(request, network, std::move(empty)) : empty;
+}
+
 /// One filling from first to last.
 class Filling {
 public:
     Filling(const FillRequest& request, const FillNetwork& network)
-        : request_(request), network_(network), run_(network, emptyState(request, network))
+        : request_(request), network_(network), run_(network, stateAtStart(request, network))
     {}
 
     /// A frame at every `frame_ml` poured; none for 0.
@@ -76,6 +85,11 @@ public:
         frame_ml_ = frame_ml;
         frames_ = &frames;
         keepFrame();
+        if (request_.prefilled) {
+            const FillStatus status = connect();
+            keepFrame();
+            return status;
+        }
         FillStatus status = pour(feed());
         for (const ValvePlace& place : request_.then_open) {
             if (status == FillStatus::filled)
@@ -135,6 +149,18 @@ private:
         return end == RunEnd::goal     ? FillStatus::filled
                : end == RunEnd::failed ? FillStatus::does_not_settle
                                        : FillStatus::level_not_reached;
+    }
+
+    FillStatus connect()
+    {
+        if (frame_ml_ > 0)
+            watchOpening();
+        const bool settled = connectPrefilled(request_, network_, run_);
+        run_.watch({});
+        if (!settled)
+            return FillStatus::does_not_settle;
+        keepFrame();
+        return pour(0);
     }
 
     FillStatus open(const ValvePlace& place)

@@ -40,6 +40,10 @@ struct FillRequest {
     /// Valves shut at the start, opened in this order once the jacket is full to the target level, which is
     /// topped up after each. The usual retrofit: a full block and empty new hoses.
     std::vector<ValvePlace> then_open;
+    /// Hoses and chambers are full of coolant when they are connected to a jacket full to the target level;
+    /// `method` then counts no more. See prefill.h.
+    bool prefilled = false;
+    double prefilled_air_ml = 0;     ///< that gets into each hose where it is pushed on
     std::size_t feed_loop = 0;       ///< for from_below: whose chamber is fed
     double density_kg_per_m3 = 1068; ///< of the coolant while filling
     double atmosphere_Pa = 101325;

@@ -8,6 +8,8 @@ namespace siphonwright {
 namespace {
 
 constexpr int most_rounds = 4000;         ///< in one run
+constexpr long most_effort = 120'000;     ///< in all runs; ten times what usual loops take
+constexpr long effort_in_vain = 10;       ///< of a step without a solution; of any other 1
 constexpr std::size_t most_changes = 400; ///< at one place
 constexpr int most_halvings = 40;
 constexpr double same_place = 1e-9; ///< of the scale
@@ -78,7 +80,11 @@ bool FillRun::solve(double amount)
         }
         joined_known_ = true;
     }
-    return stepper_.solve(state_, joined_, push_, amount, trial_);
+    if (effort_ > most_effort)
+        return false;
+    const bool solved = stepper_.solve(state_, joined_, push_, amount, trial_);
+    effort_ += solved ? 1 : effort_in_vain;
+    return solved;
 }
 
 /// As much of `amount` as has a solution; 0 if none has.

@@ -43,7 +43,7 @@ enum class RunEnd { limit, goal, failed };
 /// only if another throat has changed since; otherwise 2e-7 of the whole is stepped over and looked at again.
 /// Gas that rises into lower pressure takes more room there than it leaves, and where the liquid that it
 /// lifts runs back onto it more follows: no step then has a solution, and gas surges in one go until one has.
-/// Never endless: changes and steps are counted.
+/// Never endless: changes, steps and the effort for them are counted.
 class FillRun {
 public:
     using Goal = std::function<double(const FillState&)>; ///< over zero until it is reached
@@ -115,6 +115,7 @@ private:
     double last_change_at_ = 0;
     double last_over_at_ = 0;
     int turns_ = 0;
+    long effort_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;
     std::vector<Change> changes_; ///< at the present place along the push

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace siphonwright {
 namespace {
@@ -9,6 +10,8 @@ namespace {
 constexpr int most_rounds = 60;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
+/// What rounding leaves of a residual, as parts of the largest number in it.
+constexpr double rounding = 16 * std::numeric_limits<double>::epsilon();
 /// So far outside its cell a level may be while a change is looked for; and on the way to a solution.
 constexpr double near_mm = 2;
 constexpr double far_mm = 100;
@@ -24,14 +27,16 @@ bool joinsLiquid(Mode mode)
 double Stepper::pressureOf(const Task& task, std::size_t region) const
 {
     if (task.joined.open[region])
-        return task.start.open_pressure_mm + task.push.open_mm * task.amount;
+        return 0;
     const std::size_t at = task.joined.pressure_at[region];
-    return at == Joined::none ? 0 : unknown_[at];
+    return at == Joined::none ? -open_mm_ : unknown_[at];
 }
 
 void Stepper::firstGuess(const Task& task)
 {
     const Joined& joined = task.joined;
+    const double open_before_mm = task.start.open_pressure_mm;
+    open_mm_ = open_before_mm + task.push.open_mm * task.amount;
     unknown_.assign(joined.unknowns, 0);
     for (std::size_t i = network_.cells.size(); i-- > 0;) {
         if (!joined.live[i])
@@ -39,14 +44,15 @@ void Stepper::firstGuess(const Task& task)
         const CellState& cell = task.start.cells[i];
         const std::size_t pressure = joined.pressure_at[joined.region[i]];
         if (pressure != Joined::none)
-            unknown_[pressure] = cell.full ? cell.head_mm - cell.level_mm : cell.pressure_mm;
+            unknown_[pressure] =
+                (cell.full ? cell.head_mm - cell.level_mm : cell.pressure_mm) - open_before_mm;
         const std::size_t head = joined.head_at[joined.reach[i]];
         if (head != Joined::none && (!cell.full || unknown_[head] == 0))
-            unknown_[head] = cell.head_mm;
+            unknown_[head] = cell.head_mm - open_before_mm;
     }
     for (const std::size_t pressure : joined.pressure_at) {
         if (pressure != Joined::none)
-            unknown_[pressure] = std::max(unknown_[pressure], -0.999 * task.start.atmosphere_mm);
+            unknown_[pressure] = std::max(unknown_[pressure], -0.999 * task.start.atmosphere_mm - open_mm_);
     }
 }
 
@@ -161,10 +167,10 @@ bool Stepper::retreat(const Task& task, double& residual)
         bool sound = std::isfinite(now);
         for (std::size_t i = 0; i < network_.cells.size() && sound; ++i) {
             if (task.joined.has_gas[i])
-                sound = unknown_[task.joined.pressure_at[i]] > -task.start.atmosphere_mm &&
+                sound = unknown_[task.joined.pressure_at[i]] + open_mm_ > -task.start.atmosphere_mm &&
                         gas_volume_[i] > -most_overfull_ml;
         }
-        if (sound && (now <= close_enough || now < residual || halving == 11)) {
+        if (sound && (now <= closeEnough() || now < residual || halving == 11)) {
             residual = now;
             return true;
         }
@@ -173,6 +179,16 @@ bool Stepper::retreat(const Task& task, double& residual)
             unknown_[i] += share * change_[i];
     }
     return false;
+}
+
+/// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
+double Stepper::closeEnough() const
+{
+    double largest_ml = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i)
+        largest_ml =
+            std::max(largest_ml, std::abs(liquid_[i].liquid_ml) + std::abs(liquid_[i].ml_per_mm * level_[i]));
+    return std::max(close_enough, rounding * largest_ml);
 }
 
 bool Stepper::newton(const Task& task)
@@ -184,14 +200,14 @@ bool Stepper::newton(const Task& task)
     for (int round = 0; round < most_rounds; ++round) {
         if (unknown_.empty())
             return true;
-        const bool was_close = residual <= close_enough;
+        const bool was_close = residual <= closeEnough();
         setMatrix(task);
         if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
             return false;
         if (was_close || residual <= 1e-3 * close_enough)
-            return residual <= close_enough;
+            return residual <= closeEnough();
     }
-    return residual <= close_enough;
+    return residual <= closeEnough();
 }
 
 void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
@@ -204,8 +220,8 @@ void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
     cell.level_mm = level_[i];
     cell.liquid_ml = liquid_[i].liquid_ml;
     cell.full = !joined.live[i];
-    cell.pressure_mm = joined.live[i] ? pressureOf(task, region) : 0;
-    cell.head_mm = head != Joined::none ? unknown_[head]
+    cell.pressure_mm = joined.live[i] ? pressureOf(task, region) + open_mm_ : 0;
+    cell.head_mm = head != Joined::none ? unknown_[head] + open_mm_
                    : joined.live[i]     ? cell.level_mm + cell.pressure_mm
                                         : before.head_mm;
     // Not clipped at 0: what rounding puts over the top comes back with the next gas.
@@ -220,7 +236,7 @@ void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
 void Stepper::write(const Task& task, FillState& end)
 {
     end = task.start;
-    end.open_pressure_mm += task.push.open_mm * task.amount;
+    end.open_pressure_mm = open_mm_;
     end.poured_ml += task.push.pour_ml * task.amount;
     through_.assign(network_.throats.size(), 0);
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {

@@ -83,6 +83,7 @@ private:
     void addGurgling(const Task& task, std::size_t row, const Throat& throat);
     void setMatrix(const Task& task);
     bool eliminate();
+    double closeEnough() const;
     bool newton(const Task& task);
     double largestMove(const Task& task) const;
     bool retreat(const Task& task, double& residual);
@@ -96,6 +97,8 @@ private:
     double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
 
     const FillNetwork& network_;
+    double open_mm_ = 0; ///< pressure of what is open, after the step
+    /// Heads and pressures over that of what is open: under vacuum little would be left of their digits.
     std::vector<double> unknown_;
     std::vector<double> change_;
     std::vector<double> residual_;

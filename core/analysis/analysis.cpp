@@ -84,7 +84,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
         const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
         judgement = judge(sketch, level, results);
-        append(judgement.findings, findingsOn(sketch, grade, level));
+        append(judgement.findings, findingsOn(sketch, grade, level, &on_level));
     }
     out.findings = faultsOf(std::move(judgement.findings));
     out.not_judged = std::move(judgement.not_judged);
@@ -110,7 +110,9 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     out.filled_clean = hosesFilledClean(sketch, level.layout, level.findings, out.filling, stop);
     out.warm_up = runWarmUp(sketch, level.layout, out.running, assumed);
     done_so_far();
-    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop);
+    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
+    out.at_ends = runAtEnds(sketch, level.layout, level.running, assumed, stop);
+    append(out.on_grade, warmingAtEnds(sketch, level.layout, out.at_ends, out.found));
     out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses) {
         if (stop.stop_requested())
@@ -123,6 +125,11 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     const bool bands_follow = options.bands && out.warm_up.inputs;
     out.complete = !bands_follow;
     done_so_far();
+    if (options.powers) {
+        out.by_power = powerTable(sketch, level.layout, out.filling, assumed, stop);
+        out.powers_in = !stop.stop_requested();
+        done_so_far();
+    }
     if (bands_follow) {
         out.bands = runningBands(sketch, level.layout, stop);
         out.complete = true;

@@ -5,6 +5,7 @@
 #include "core/checks/rules.h"
 #include "core/geometry/droop.h"
 #include "core/layout/layout.h"
+#include "core/paperwork/power_table.h"
 #include "core/sketch/sketch.h"
 
 #include <functional>
@@ -31,11 +32,14 @@ struct Proof {
     std::vector<BleedCure> bleeds; ///< that would each cure a loop
     EngineWarmUp warm_up;
     std::vector<BoreRow> by_bore;
+    std::vector<PowerRow> by_power; ///< where it was asked for
+    bool powers_in = false;         ///< by_power is as full as it gets
     std::vector<HeaterBands> bands; ///< empty until there are any
     std::vector<Finding> found;     ///< by the rules that need filling or warm-up, each by itself
     std::vector<NotJudged> not_judged;
     std::vector<Margin> margins;
     std::vector<Unconfirmed> unconfirmed;
+    std::vector<GradeRun> at_ends; ///< of the grade envelope
     std::vector<Finding> on_grade; ///< found on a grade alone, each by itself
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag; ///< of hoses with inner points, in the sketch's order
@@ -65,6 +69,7 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous = nullptr, Grade
 
 struct ProofOptions {
     bool bands = false;
+    bool powers = false; ///< the table over stock powers, some tenths of a second
     /// Called with the proof as far as it is, each time a part of it is done: warm-up first, then table and
     /// grades, bands last.
     std::function<void(const Proof&)> so_far;

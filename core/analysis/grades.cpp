@@ -7,30 +7,56 @@
 #include <cmath>
 #include <initializer_list>
 #include <iterator>
+#include <map>
 #include <string>
+#include <tuple>
 
 namespace siphonwright {
 namespace {
 
 constexpr double halved_to_percent = 0.01;
 
-/// Findings of the rules that turn. Filling and circulation take a hundred times as long as the others, so
-/// they are computed only where they are asked for.
+/// Filling and circulation take a hundred times as long as the rest, so they are computed only where they are
+/// asked for.
 enum class Flow { left_out, solved };
-std::vector<Finding> turning(const Sketch& sketch, Grade grade, const Layout& level, Flow flow)
-{
-    const Layout tilted = resolve(sketch, plumbOf(sketch, grade), &level);
-    if (flow == Flow::left_out)
-        return judge(sketch, tilted, {}, RuleSet::over_grades).findings;
-    const Assumptions assumed(sketch);
-    Running running = runSteady(sketch, tilted, assumed);
-    const Filling filling = fillOf(sketch, tilted, &running, assumed);
-    passAir(running, sketch, tilted, filling);
-    Results results;
-    results.running = &running;
-    results.filling = &filling;
-    return judge(sketch, tilted, results, RuleSet::over_grades).findings;
-}
+
+/// Findings of the rules that turn, each grade computed once: what is halved for one fault serves the next.
+class Turned {
+public:
+    Turned(const Sketch& sketch, const Layout& level, const Running* on_level)
+        : sketch_(sketch), level_(level), on_level_(on_level), assumed_(sketch)
+    {}
+
+    const std::vector<Finding>& at(Grade grade, Flow flow)
+    {
+        const auto [known, is_new] =
+            found_.try_emplace({grade.along_percent, grade.across_percent, flow == Flow::solved});
+        if (is_new)
+            known->second = judged(grade, flow);
+        return known->second;
+    }
+
+private:
+    std::vector<Finding> judged(Grade grade, Flow flow) const
+    {
+        const Layout tilted = resolve(sketch_, plumbOf(sketch_, grade), &level_);
+        if (flow == Flow::left_out)
+            return judge(sketch_, tilted, {}, RuleSet::over_grades).findings;
+        Running running = runSteady(sketch_, tilted, assumed_, on_level_);
+        const Filling filling = fillOf(sketch_, tilted, &running, assumed_);
+        passAir(running, sketch_, tilted, filling);
+        Results results;
+        results.running = &running;
+        results.filling = &filling;
+        return judge(sketch_, tilted, results, RuleSet::over_grades).findings;
+    }
+
+    const Sketch& sketch_;
+    const Layout& level_;
+    const Running* on_level_;
+    const Assumptions assumed_;
+    std::map<std::tuple<double, double, bool>, std::vector<Finding>> found_;
+};
 
 /// The severity with which a thing is found in a list; nothing if it is not.
 std::optional<Severity> severityIn(const std::vector<Finding>& list, const Finding& thing)
@@ -129,14 +155,24 @@ bool holds(const std::vector<Finding>& list, const Finding& thing)
     return found && *found >= thing.severity;
 }
 
+/// Lower a finding on a grade by one severity; false if that leaves nothing to say beside those on the level.
+bool saysMore(const std::vector<Finding>& on_level, Finding& finding)
+{
+    const std::optional<Severity> lower = oneLower(finding.severity);
+    const std::optional<Severity> before = severityIn(on_level, finding);
+    if (!lower || (before && *before >= *lower))
+        return false;
+    finding.severity = *lower;
+    return true;
+}
+
 Flow flowFor(const Finding& thing)
 {
     return ruleById(thing.rule)->needs == Needs::layout ? Flow::left_out : Flow::solved;
 }
 
 /// Where between a grade on which a thing is not found so severely and one on which it is it begins.
-Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing, Grade without, Grade with,
-                 const std::stop_token& stop)
+Grade firstGrade(Turned& turned, const Finding& thing, Grade without, Grade with, const std::stop_token& stop)
 {
     const auto apart = [&] {
         return std::hypot(with.along_percent - without.along_percent,
@@ -145,13 +181,13 @@ Grade firstGrade(const Sketch& sketch, const Layout& level, const Finding& thing
     while (apart() > halved_to_percent && !stop.stop_requested()) {
         const Grade middle{(with.along_percent + without.along_percent) / 2,
                            (with.across_percent + without.across_percent) / 2};
-        (holds(turning(sketch, middle, level, flowFor(thing)), thing) ? with : without) = middle;
+        (holds(turned.at(middle, flowFor(thing)), thing) ? with : without) = middle;
     }
     return with;
 }
 
 /// A thing as it is reported: with the figures of the far end of the first way that shows it.
-Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing, const std::vector<Way>& ways,
+Finding onGrade(Turned& turned, const Finding& thing, const std::vector<Way>& ways,
                 const std::stop_token& stop)
 {
     const auto shows = [&](const Step& step) { return holds(step.findings, thing); };
@@ -163,57 +199,75 @@ Finding onGrade(const Sketch& sketch, const Layout& level, const Finding& thing,
         return sameThing(finding, thing) && finding.severity >= thing.severity;
     });
     const Grade without = first == way->begin() ? Grade{} : std::prev(first)->grade;
-    sayGrade(out, firstGrade(sketch, level, thing, without, first->grade, stop), last->grade);
+    sayGrade(out, firstGrade(turned, thing, without, first->grade, stop), last->grade);
     return out;
 }
 
 } // namespace
 
-std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level)
+std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout& level,
+                                const Running* on_level)
 {
-    const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
+    Turned turned(sketch, level, on_level);
     std::vector<Finding> out;
-    for (Finding& finding : turning(sketch, grade, level, Flow::solved)) {
-        const std::optional<Severity> lower = oneLower(finding.severity);
-        const std::optional<Severity> before = severityIn(on_level, finding);
-        if (!lower || (before && *before >= *lower))
-            continue;
-        finding.severity = *lower;
-        sayGrade(finding, grade, std::nullopt);
-        out.push_back(std::move(finding));
-    }
+    for (Finding finding : turned.at(grade, Flow::solved))
+        if (saysMore(turned.at({}, Flow::solved), finding)) {
+            sayGrade(finding, grade, std::nullopt);
+            out.push_back(std::move(finding));
+        }
     return out;
 }
 
 std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
-                                        const std::stop_token& stop)
+                                        const std::stop_token& stop, const Running* on_level)
 {
-    const std::vector<Finding> on_level = turning(sketch, {}, level, Flow::solved);
+    Turned turned(sketch, level, on_level);
     std::vector<Way> ways = waysOut(sketch.site);
     for (Way& way : ways)
         for (Step& step : way) {
             if (stop.stop_requested())
                 return {};
-            step.findings = turning(sketch, step.grade, level, Flow::solved);
+            step.findings = turned.at(step.grade, Flow::solved);
         }
     std::vector<Finding> out;
     for (const Finding& thing : worstOf(ways)) {
-        const std::optional<Severity> lower = oneLower(thing.severity);
-        const std::optional<Severity> before = severityIn(on_level, thing);
-        if (!lower || (before && *before >= *lower))
+        Finding lowered = thing;
+        if (!saysMore(turned.at({}, Flow::solved), lowered))
             continue;
         if (stop.stop_requested())
             return {};
-        out.push_back(onGrade(sketch, level, thing, ways, stop));
-        out.back().severity = *lower;
+        out.push_back(onGrade(turned, thing, ways, stop));
+        out.back().severity = lowered.severity;
+    }
+    return out;
+}
+
+std::vector<Finding> warmingAtEnds(const Sketch& sketch, const Layout& level,
+                                   const std::vector<GradeRun>& ends, const std::vector<Finding>& on_level)
+{
+    std::vector<Finding> out;
+    for (const GradeRun& end : ends) {
+        const Layout tilted = resolve(sketch, plumbOf(sketch, end.grade), &level);
+        Results results;
+        results.running = &end.running;
+        results.filling = &end.filling;
+        results.warm_up = &end.warm_up;
+        for (Finding& finding : judge(sketch, tilted, results, RuleSet::over_grades).findings) {
+            if (ruleById(finding.rule)->needs != Needs::warm_up || !saysMore(on_level, finding) ||
+                holds(out, finding))
+                continue;
+            sayGrade(finding, end.grade, std::nullopt);
+            out.push_back(std::move(finding));
+        }
     }
     return out;
 }
 
 std::optional<SoundGrades> soundGrades(const Sketch& sketch, const Layout& level, const std::stop_token& stop)
 {
+    Turned turned(sketch, level, nullptr);
     const auto sound = [&](double along_percent) {
-        const std::vector<Finding> found = turning(sketch, {along_percent, 0}, level, Flow::left_out);
+        const std::vector<Finding>& found = turned.at({along_percent, 0}, Flow::left_out);
         return std::none_of(found.begin(), found.end(), [](const Finding& finding) {
             return finding.severity > Severity::advice && ruleById(finding.rule)->tilt == Tilt::traps;
         });

@@ -3,6 +3,7 @@
 #include "core/layout/wording.h"
 #include "core/running/loop_figures.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -36,6 +37,81 @@ std::string put(Message& message, Quantity quantity)
 }
 
 } // namespace
+
+namespace {
+
+/// The lowest and the highest of some figures.
+class Range {
+public:
+    void take(double value)
+    {
+        low_ = any_ ? std::min(low_, value) : value;
+        high_ = any_ ? std::max(high_, value) : value;
+        any_ = true;
+    }
+    bool any() const { return any_; }
+    double high() const { return high_; }
+    /// "{0} to {1}", or "{0}" where both are as good as one.
+    std::string in(Message& message, Unit unit, double to) const
+    {
+        const double low = rounded(low_, to);
+        const double high = rounded(high_, to);
+        const std::string first = put(message, {low, unit});
+        return low == high ? first : first + " to " + put(message, {high, unit});
+    }
+
+private:
+    bool any_ = false;
+    double low_ = 0;
+    double high_ = 0;
+};
+
+} // namespace
+
+std::optional<Message> textOf(const std::vector<GradeRun>& ends)
+{
+    Range flow;
+    Range peak;
+    Range cycles;
+    Range target;
+    bool always_forward = true;
+    bool always_reached = true;
+    for (const GradeRun& end : ends) {
+        for (const LoopRun& run : end.running.loops)
+            if (run.missing.empty()) {
+                const bool runs = run.circulation.status == CirculationStatus::circulates;
+                always_forward = always_forward && runs;
+                if (runs)
+                    flow.take(flowByVolume_l_per_min(run.circulation));
+            }
+        for (const LoopOutcome& outcome : end.warm_up.result.loops) {
+            if (outcome.peak_outlet_degC)
+                peak.take(*outcome.peak_outlet_degC);
+            cycles.take(outcome.cycles_per_hour);
+        }
+        const std::optional<double>& target_s = end.warm_up.result.target_s;
+        if (target_s)
+            target.take(*target_s / s_per_h);
+        always_reached = always_reached && target_s;
+    }
+    if (!cycles.any())
+        return std::nullopt;
+    Message out;
+    out.pattern = "At the ends of the grades judged: ";
+    if (!always_forward)
+        out.pattern += flow.any() ? "not everywhere forward, else " : "no flow forward";
+    if (flow.any())
+        out.pattern += "flow " + flow.in(out, Unit::l_per_min, 0.01);
+    if (peak.any())
+        out.pattern += ", outlet " + put(out, {peak.high(), Unit::degC}) + " at most";
+    out.pattern += ", " + put(out, {cycles.high(), Unit::none}) + " cycles in the worst hour";
+    if (const std::optional<WarmUpInputs>& inputs = ends.front().warm_up.inputs) {
+        const std::string degC = put(out, {inputs->target_degC, Unit::degC});
+        out.pattern += always_reached ? ", " + degC + " after " + target.in(out, Unit::hour, 0.1)
+                                      : ", " + degC + " not everywhere reached";
+    }
+    return out;
+}
 
 Message textOf(const LoopRun& run, const Sketch& sketch)
 {

@@ -1,3 +1,5 @@
+#include "core/checks/clearance.h"
+
 #include "core/checks/facts.h"
 #include "core/checks/judges.h"
 #include "core/geometry/prism.h"
@@ -65,26 +67,6 @@ Finding* judgeOverGround(Judge& judge, double over_mm, const PartRef& part, cons
     return &finding;
 }
 
-/// Own choice, after common practice: what is hot and what moves with the engine or the wheels.
-double usualClearance(Hazard what)
-{
-    switch (what) {
-    case Hazard::exhaust:
-    case Hazard::turbo:
-        return 150;
-    case Hazard::heat_shield:
-        return 75;
-    case Hazard::belt:
-    case Hazard::fan:
-    case Hazard::shaft:
-    case Hazard::steering:
-    case Hazard::suspension:
-    case Hazard::other:
-        break;
-    }
-    return 50;
-}
-
 bool depthKnown(const Area& area)
 {
     return area.y_from_mm && area.y_to_mm;
@@ -100,8 +82,7 @@ Prism prismOf(const Area& area)
 
 Limits limitsFor(const Judge& judge, const Area& area)
 {
-    const double clearance_mm =
-        area.clearance_mm.value_or(judge.limits.caution.value_or(usualClearance(area.what)));
+    const double clearance_mm = clearanceOf(area, judge.limits);
     if (!depthKnown(area))
         return {clearance_mm, std::nullopt, std::nullopt};
     return {judge.limits.advice, clearance_mm, judge.limits.stop};
@@ -231,3 +212,31 @@ void keepClear(Judge& judge)
 }
 
 } // namespace siphonwright::judges
+
+namespace siphonwright {
+
+double usualClearance(Hazard what)
+{
+    switch (what) {
+    case Hazard::exhaust:
+    case Hazard::turbo:
+        return 150;
+    case Hazard::heat_shield:
+        return 75;
+    case Hazard::belt:
+    case Hazard::fan:
+    case Hazard::shaft:
+    case Hazard::steering:
+    case Hazard::suspension:
+    case Hazard::other:
+        break;
+    }
+    return 50;
+}
+
+double clearanceOf(const Area& area, const Limits& keep_clear)
+{
+    return area.clearance_mm.value_or(keep_clear.caution.value_or(usualClearance(area.what)));
+}
+
+} // namespace siphonwright

@@ -3,8 +3,11 @@
 #include "core/physics/latin_hypercube.h"
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
 #include <numeric>
+#include <system_error>
+#include <thread>
 
 namespace siphonwright {
 namespace {
@@ -84,6 +87,34 @@ Band bandOf(const Column& column, const std::vector<std::vector<double>>& points
     return band;
 }
 
+/// The function at every point, or as many as were done when it was stopped; `done` counts them.
+std::vector<Outputs> sampled(const std::vector<UncertainFigure>& assumptions,
+                             const std::vector<std::vector<double>>& points, const SampleFunction& function,
+                             unsigned threads, const std::stop_token& stop, std::atomic<std::size_t>& done)
+{
+    std::vector<Outputs> results(points.size());
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        std::vector<double> values(assumptions.size());
+        for (std::size_t i = next++; i < points.size() && !stop.stop_requested(); i = next++) {
+            for (std::size_t k = 0; k < values.size(); ++k)
+                values[k] = valueAt(assumptions[k], points[i][k]);
+            results[i] = function(values);
+            ++done;
+        }
+    };
+    std::vector<std::jthread> beside;
+    try {
+        for (unsigned i = 1; i < threads; ++i)
+            beside.emplace_back(work);
+    } catch (const std::system_error&) {
+        // No more threads to be had: those there are do the work.
+    }
+    work();
+    beside.clear(); // joins them
+    return results;
+}
+
 } // namespace
 
 double valueAt(const UncertainFigure& a, double u)
@@ -134,24 +165,19 @@ Bands bandsOf(const std::vector<UncertainFigure>& assumptions, const SampleFunct
     if (!bands.message.pattern.empty())
         return bands;
     const auto points = latinHypercube(options.samples, assumptions.size(), options.seed);
-    std::vector<Outputs> results;
-    std::vector<double> values(assumptions.size());
-    std::size_t outputs = 0;
-    for (const std::vector<double>& point : points) {
-        if (stop.stop_requested()) {
-            bands.status = BandStatus::stopped;
-            bands.message = {"The bands were stopped.", {}, {}};
-            bands.samples_done = results.size();
-            return bands;
-        }
-        for (std::size_t k = 0; k < values.size(); ++k)
-            values[k] = valueAt(assumptions[k], point[k]);
-        results.push_back(function(values));
-        outputs = std::max(outputs, results.back().size());
+    std::atomic<std::size_t> done = 0;
+    const std::vector<Outputs> results = sampled(assumptions, points, function, options.threads, stop, done);
+    bands.samples_done = done;
+    if (bands.samples_done < points.size()) {
+        bands.status = BandStatus::stopped;
+        bands.message = {"The bands were stopped.", {}, {}};
+        return bands;
     }
+    std::size_t outputs = 0;
+    for (const Outputs& one : results)
+        outputs = std::max(outputs, one.size());
     for (std::size_t output = 0; output < outputs; ++output)
         bands.outputs.push_back(bandOf(columnOf(results, output), points, assumptions.size()));
-    bands.samples_done = results.size();
     bands.status = BandStatus::done;
     return bands;
 }

@@ -43,6 +43,8 @@ using SampleFunction = std::function<Outputs(const std::vector<double>& values)>
 struct BandOptions {
     std::size_t samples = 200;     ///< 20 to 100000. P5 and P95 of 200 are the tenth lowest and highest or so
     std::uint64_t seed = 20240607; ///< any will do; it is fixed so that results repeat
+    /// Samples computed at a time; the function has to bear it. Results do not depend on it.
+    unsigned threads = 1;
 };
 
 /// What an assumption has to do with an output.

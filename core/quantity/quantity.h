@@ -35,6 +35,11 @@ enum class Unit {
     slope, ///< rise over length: 0.02 prints as "1 in 50"
     hour,
     l_per_min, ///< a flow by volume
+    ohm,
+    ohm_per_km, ///< resistance of a conductor by its length
+    mm2,        ///< section of a conductor: square millimetres in either system
+    ppm,        ///< parts by mass in a million; of what is dissolved in water: mg/l
+    W_per_K,    ///< heat lost for each kelvin over the air
 };
 
 enum class UnitSystem { metric, inch };

@@ -14,11 +14,13 @@ constexpr double ml_per_fluid_ounce = ml_per_gallon / 128;
 constexpr double kg_per_pound = 0.45359237;
 constexpr double kPa_per_psi = kg_per_pound * 9.80665 / (mm_per_inch * mm_per_inch) * 1000;
 constexpr double m_per_s_per_mph = 1609.344 / 3600;
+/// Ohms per km for one ohm per 1000 ft.
+constexpr double per_km_of_per_kft = 1 / 0.3048;
 constexpr double absolute_zero_degC = -273.15;
 
 constexpr Shown inches = {" in", mm_per_inch, 0, 4};
 
-constexpr std::array<UnitForm, 23> forms = {{
+constexpr std::array<UnitForm, 28> forms = {{
     {Unit::none, "", {"", 1, 0, 3}, {"", 1, 0, 3}, "a plain number such as 3 or 1.5"},
     {Unit::mm, "mm", {" mm"}, inches, "a length such as 19 mm, 1.9 cm, 3/4 in or 2 ft 3 1/2 in"},
     {Unit::head, "mm_head", {" mm"}, {" in", mm_per_inch, 0, 2}, "a head such as 9 mm or 0.35 in"},
@@ -54,6 +56,15 @@ constexpr std::array<UnitForm, 23> forms = {{
      {" l/min", 1, 0, 2},
      {" gal/min", ml_per_gallon / 1000, 0, 2},
      "a flow such as 3.5 l/min or 0.9 gal/min"},
+    {Unit::ohm, "ohm", {" Ω", 1, 0, 3}, {" Ω", 1, 0, 3}, "a resistance such as 0.35 Ω"},
+    {Unit::ohm_per_km,
+     "ohm/km",
+     {" Ω/km", 1, 0, 3},
+     {" Ω/kft", per_km_of_per_kft, 0, 3},
+     "a resistance by length such as 4.61 Ω/km or 1.24 Ω/kft"},
+    {Unit::mm2, "mm2", {" mm²", 1, 0, 2}, {" mm²", 1, 0, 2}, "a section such as 2.5 mm²"},
+    {Unit::ppm, "ppm", {" ppm"}, {" ppm"}, "a share such as 40 ppm or 40 mg/l"},
+    {Unit::W_per_K, "W/K", {" W/K"}, {" W/°F", 9.0 / 5}, "a loss such as 18 W/K or 10 W/°F"},
 }};
 
 constexpr bool inEnumOrder()
@@ -157,6 +168,18 @@ constexpr std::array words = {
     WordRow{Unit::l_per_min, "l/min", {1}},
     WordRow{Unit::l_per_min, "gal/min", {ml_per_gallon / 1000}},
     WordRow{Unit::l_per_min, "gpm", {ml_per_gallon / 1000}},
+    WordRow{Unit::ohm, "Ω", {1}},
+    WordRow{Unit::ohm, "ohm", {1}},
+    WordRow{Unit::ohm_per_km, "Ω/km", {1}},
+    WordRow{Unit::ohm_per_km, "Ω/kft", {per_km_of_per_kft}},
+    WordRow{Unit::mm2, "mm²", {1}},
+    WordRow{Unit::mm2, "mm2", {1}},
+    WordRow{Unit::mm2, "sqmm", {1}},
+    WordRow{Unit::ppm, "ppm", {1}},
+    WordRow{Unit::ppm, "mg/l", {1}},
+    WordRow{Unit::W_per_K, "w/k", {1}},
+    WordRow{Unit::W_per_K, "w/°f", {9.0 / 5}},
+    WordRow{Unit::W_per_K, "w/degf", {9.0 / 5}},
 };
 
 } // namespace

@@ -9,7 +9,7 @@ namespace {
 
 /// A throat, as a sentence calls it.
 struct ThroatWords {
-    std::string name;     ///< "the crest of Supply hose"
+    std::string name;     ///< "the hump in Supply hose"
     std::string to_left;  ///< where what passes leftward gets to
     std::string to_right; ///< and rightward
 };
@@ -23,9 +23,9 @@ std::string kindOf(const Throat& throat)
 {
     switch (throat.kind) {
     case ThroatKind::crest:
-        return "the crest of ";
+        return "the hump in ";
     case ThroatKind::hollow:
-        return "the hollow of ";
+        return "the dip in ";
     case ThroatKind::reducer:
         return "the change of bore in ";
     case ThroatKind::valve:
@@ -56,15 +56,49 @@ ThroatWords wordsFor(const Throat& throat, const HeaterLoop& loop)
     return {nameOfPort(port), "into " + hose, "into the engine"};
 }
 
-std::string patternOf(FillEventKind kind)
+constexpr double worth_saying_ml = 0.5;
+
+bool sealedBeside(const Throat& throat, const FillFrame& then)
+{
+    for (const std::size_t side : {throat.left, throat.right}) {
+        const CellView& cell = then.cells.at(side);
+        if (side > 0 && cell.sealed && cell.gas_ml > worth_saying_ml)
+            return true;
+    }
+    return false;
+}
+
+std::string spilling(ThroatKind kind, bool sealed)
+{
+    if (kind == ThroatKind::opening || kind == ThroatKind::valve)
+        return "Coolant runs through {a}, {0} up, {b}.";
+    return sealed ? "Coolant spills over {a}, {0} up, {b}; the air behind it is sealed."
+                  : "Coolant spills over {a}, {0} up, {b}.";
+}
+
+std::string sealing(ThroatKind kind, bool sealed)
+{
+    switch (kind) {
+    case ThroatKind::crest:
+        return "Coolant fills {a} to its crown, {0} up.";
+    case ThroatKind::opening:
+        return sealed ? "Coolant covers {a}, {0} up: air that is still behind it is sealed."
+                      : "Coolant covers {a}, {0} up.";
+    default:
+        return sealed ? "Coolant closes {a}, {0} up: the air beyond it is sealed."
+                      : "Coolant closes {a}, {0} up: air no longer passes there.";
+    }
+}
+
+std::string patternOf(FillEventKind kind, ThroatKind at, bool sealed)
 {
     switch (kind) {
     case FillEventKind::spills:
-        return "Coolant spills over {a}, {0} up, {b}.";
+        return spilling(at, sealed);
     case FillEventKind::stops_spilling:
         return "Coolant no longer runs over {a}.";
     case FillEventKind::seals:
-        return "Coolant closes {a}, {0} up: air no longer passes there.";
+        return sealing(at, sealed);
     case FillEventKind::opens:
         return "{a} lets air pass again, {0} up.";
     case FillEventKind::bubbles:
@@ -76,14 +110,31 @@ std::string patternOf(FillEventKind kind)
     case FillEventKind::element_covered:
         return "Coolant covers the element of {a}, {0} up.";
     case FillEventKind::valve_opened:
-        return "{a} is opened, {0} up.";
+        // A hose filled before that is connected over the coolant opens at its end.
+        return at == ThroatKind::opening ? "The hose is pushed onto {a}, {0} up, over the coolant."
+                                         : "{a} is opened, {0} up.";
     case FillEventKind::vacuum_released:
-        return "Air is let in again over the coolant.";
+        return "The vacuum is let go: what air is left shrinks to a fraction.";
     }
     return {};
 }
 
-/// "the crest" at the start of a sentence.
+/// What a class watches happen; the rest ends something or opens again.
+bool isSeenToBegin(const FillEvent& event, const FillNetwork& network)
+{
+    switch (event.kind) {
+    case FillEventKind::stops_spilling:
+    case FillEventKind::opens:
+    case FillEventKind::stops_bubbling:
+        return false;
+    case FillEventKind::spills:
+        return network.throats.at(event.throat).kind != ThroatKind::hollow;
+    default:
+        return true;
+    }
+}
+
+/// "the hump" at the start of a sentence.
 std::string capitalised(std::string words)
 {
     if (words.rfind("the ", 0) == 0)
@@ -97,14 +148,18 @@ Message textOfBleed(const FillEvent& event, const FillNetwork& network, const Fi
     const HeaterLoop& loop = plan.loops.at(bleed.loop);
     const LoopPart on = plan.request->loops.at(bleed.loop).bleeds.at(bleed.bleed).on;
     const ResolvedHose& hose = on == LoopPart::supply ? *loop.supply : *loop.return_;
-    return {patternOf(event.kind), {{bleed.height_mm, Unit::mm}}, {nameOfHose(*hose->hose)}};
+    return {patternOf(event.kind, ThroatKind::crest, false),
+            {{bleed.height_mm, Unit::mm}},
+            {nameOfHose(*hose->hose)}};
 }
 
 Message textOfElement(const FillEvent& event, const FillNetwork& network, const FillPlanOf& plan)
 {
     const ElementTop& element = network.elements.at(event.throat);
     const HeaterLoop& loop = plan.loops.at(network.cells.at(element.cell).loop);
-    return {patternOf(event.kind), {{element.height_mm, Unit::mm}}, {nameOfHeater(*loop.heater)}};
+    return {patternOf(event.kind, ThroatKind::crest, false),
+            {{element.height_mm, Unit::mm}},
+            {nameOfHeater(*loop.heater)}};
 }
 
 std::string heaterName(const Id& id, const Sketch& sketch)
@@ -128,25 +183,48 @@ bool worthSaying(const FillEvent& event, const FillNetwork& network)
 
 } // namespace
 
-Message textOf(const FillEvent& event, const FillNetwork& network, const FillPlanOf& plan)
+Message beginningOf(const FillPlanOf& plan)
+{
+    if (!plan.request)
+        return {"Filling is not computed: {a}.", {}, {plan.missing}};
+    const FillRequest& request = *plan.request;
+    const Quantity air{request.prefilled_air_ml, Unit::ml};
+    if (request.prefilled && request.prefilled_air_ml > 0)
+        return {"The engine is full; hoses and heater were filled before they were connected, and {0} of air "
+                "got into each hose.",
+                {air},
+                {}};
+    if (request.prefilled)
+        return {"The engine is full; hoses and heater were filled before they were connected.", {}, {}};
+    if (request.method == FillMethod::under_vacuum)
+        return {"Everything is pumped down to a vacuum, and coolant is let in.", {}, {}};
+    if (request.method == FillMethod::from_below)
+        return {"Coolant is pumped in from below, at {a}.",
+                {},
+                {nameOfHeater(*plan.loops.at(request.feed_loop).heater)}};
+    if (!request.then_open.empty())
+        return {"The engine is full, the valves are shut and the new hoses empty.", {}, {}};
+    return {"Coolant is poured in at the filler.", {}, {}};
+}
+
+Message textOf(const FillEvent& event, const FillNetwork& network, const FillPlanOf& plan,
+               const FillFrame* then)
 {
     if (event.kind == FillEventKind::vacuum_released)
-        return {patternOf(event.kind), {}, {}};
+        return {patternOf(event.kind, ThroatKind::crest, false), {}, {}};
     if (event.kind == FillEventKind::bleed_closes)
         return textOfBleed(event, network, plan);
     if (event.kind == FillEventKind::element_covered)
         return textOfElement(event, network, plan);
     const Throat& throat = network.throats.at(event.throat);
     const ThroatWords words = wordsFor(throat, plan.loops.at(throat.loop));
+    const bool sealed = then && sealedBeside(throat, *then);
+    const std::string pattern = patternOf(event.kind, throat.kind, sealed);
     const bool over_floor = event.kind == FillEventKind::spills || event.kind == FillEventKind::valve_opened;
-    const bool leads = event.kind == FillEventKind::opens || event.kind == FillEventKind::valve_opened;
-    Message text{
-        patternOf(event.kind),
-        {{over_floor ? throat.floor_mm : throat.crown_mm, Unit::mm}},
-        {leads ? capitalised(words.name) : words.name, event.to_right ? words.to_right : words.to_left}};
-    if (event.kind == FillEventKind::spills && throat.kind == ThroatKind::opening)
-        text.pattern = "Coolant runs through {a}, {0} up, {b}.";
-    return text;
+    const bool leads = pattern.rfind("{a}", 0) == 0;
+    return {pattern,
+            {{over_floor ? throat.floor_mm : throat.crown_mm, Unit::mm}},
+            {leads ? capitalised(words.name) : words.name, event.to_right ? words.to_right : words.to_left}};
 }
 
 std::vector<FillLine> linesOf(const FillResult& filled, const FillPlanOf& plan)
@@ -154,10 +232,16 @@ std::vector<FillLine> linesOf(const FillResult& filled, const FillPlanOf& plan)
     std::vector<FillLine> lines;
     if (!filled.end.network || !plan.request)
         return lines;
+    const FillNetwork& network = *filled.end.network;
+    std::size_t frame = 0;
     for (const FillEvent& event : filled.events) {
-        if (!worthSaying(event, *filled.end.network))
+        while (frame < filled.frames.size() && filled.frames[frame].events <= event.order)
+            ++frame;
+        const FillFrame* then = frame < filled.frames.size() ? &filled.frames[frame] : nullptr;
+        if (!worthSaying(event, network))
             continue;
-        FillLine line{event.poured_ml, event.level_mm, textOf(event, *filled.end.network, plan)};
+        FillLine line{event.poured_ml, event.level_mm, event.order, isSeenToBegin(event, network),
+                      textOf(event, network, plan, then)};
         const bool said = std::any_of(lines.begin(), lines.end(), [&](const FillLine& before) {
             return before.poured_ml == line.poured_ml && before.text == line.text;
         });

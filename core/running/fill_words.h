@@ -13,17 +13,24 @@ namespace siphonwright {
 
 /// A sentence for the moment at which it becomes true.
 struct FillLine {
-    double poured_ml = 0; ///< since the start
-    double level_mm = 0;  ///< of the jacket, along plumb
+    double poured_ml = 0;  ///< since the start
+    double level_mm = 0;   ///< of the jacket, along plumb
+    std::size_t order = 0; ///< of its event
+    bool begins = false;   ///< it is seen to begin; the others are of what ends or opens again
     Message text;
 };
 
-/// "Coolant spills over the crest of Supply hose, 412 mm up, toward the heater." Heights are along plumb from
-/// the drawing's zero. `plan` is what the event's fill was asked for, `network` what it was cut into.
-Message textOf(const FillEvent& event, const FillNetwork& network, const FillPlanOf& plan);
+/// How it begins: "The engine is full, the valves are shut and the new hoses empty."
+Message beginningOf(const FillPlanOf& plan);
+
+/// "Coolant spills over the hump in Supply hose, 412 mm up, toward Tank heater; the air behind it is sealed."
+/// Heights are along plumb from the drawing's zero. `plan` is what the event's fill was asked for, `network`
+/// what it was cut into, `then` a state soon after it; without one nothing is said of what is sealed.
+Message textOf(const FillEvent& event, const FillNetwork& network, const FillPlanOf& plan,
+               const FillFrame* then = nullptr);
 
 /// All of a fill, in order, but for what passes at a change of bore; what would be said twice at one moment
-/// (a bleed on a crest) is said once.
+/// (a bleed on a crest) is said once. Frames, where the fill kept some, tell what is sealed.
 std::vector<FillLine> linesOf(const FillResult& filled, const FillPlanOf& plan);
 
 /// How filling ended: "Filled to 640 mm: 2.1 l in hoses and chambers."

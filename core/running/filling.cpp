@@ -224,6 +224,8 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     FillRequest request;
     request.plumb = layout.plumb;
     request.method = methodOf(sketch.fill.by);
+    request.prefilled = sketch.fill.start == FillStart::hoses_full;
+    request.prefilled_air_ml = sketch.fill.hose_air_ml.value_or(0);
     constexpr double over_mm = 1000; // over the jacket there is the tank
     const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre] * *coolant_l) * 1000;
     request.jacket = {{layout.jacket->lowest_mm, 0},
@@ -232,7 +234,8 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     request.target_level_mm = levelWithout(request.jacket, *level_mm, sketch.fill.short_by_ml);
     for (const HeaterLoop& loop : out.loops)
         request.loops.push_back(fillLoopOf(loop));
-    if (sketch.fill.start == FillStart::block_full)
+    // What is pumped in from below comes through the valves.
+    if (sketch.fill.start == FillStart::block_full && sketch.fill.by != FillBy::below)
         shutForStart(request);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     constexpr double filling_degC = 20;

@@ -56,6 +56,16 @@ struct EngineWarmUp {
     const LoopOutcome* loopOf(const Id& heater) const;
 };
 
+/// The engine as loops and sizing see it, or what it lacks.
+struct BlockOf {
+    std::optional<EngineBlock> block;
+    std::string missing; ///< "neither the engine's mass nor its displacement is entered"
+};
+BlockOf engineBlockOf(const Sketch& sketch, const Assumptions& assumed);
+
+/// Coolant in a heater's chamber: as entered, else its cylinder.
+double chamberLitres(const Heater& heater);
+
 /// Everything but the run itself.
 EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Running& running,
                            const Assumptions& assumed);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <thread>
 #include <utility>
 
 namespace siphonwright {
@@ -105,6 +106,8 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
     };
     BandOptions options;
     options.samples = samples;
+    constexpr unsigned most_threads = 4;
+    options.threads = std::clamp(std::thread::hardware_concurrency(), 1U, most_threads);
     const Bands bands = bandsOf(figuresOf(uncertain), sample, options, stop);
     if (bands.status != BandStatus::done)
         return {};

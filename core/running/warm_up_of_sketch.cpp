@@ -32,14 +32,6 @@ Thermostat thermostatOf(const Heater& heater, const Assumptions& assumed)
     return out;
 }
 
-double chamberLitres(const Heater& heater)
-{
-    constexpr double pi = 3.14159265358979323846;
-    const double cylinder_ml = pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
-                               (heater.chamber_top_mm - heater.chamber_bottom_mm) / 1000;
-    return heater.chamber_volume_ml.value.value_or(cylinder_ml) / 1000;
-}
-
 WarmUpHeater heaterOf(const Heater& heater, const Assumptions& assumed)
 {
     WarmUpHeater out;
@@ -56,42 +48,6 @@ WarmUpHeater heaterOf(const Heater& heater, const Assumptions& assumed)
     out.coolant_L = chamberLitres(heater);
     out.metal_J_per_K = assumed[Assumed::chamber_metal];
     out.own_convection_W_per_K = assumed[Assumed::chamber_convection];
-    return out;
-}
-
-/// The engine that the loops share; `missing` says what it lacks.
-std::optional<EngineBlock> blockOf(const Sketch& sketch, const Assumptions& assumed, std::string& missing)
-{
-    const Engine& engine = *sketch.engine;
-    EngineBlock out;
-    if (!engine.mass_kg.known() && !engine.displacement_l.known()) {
-        missing = "neither the engine's mass nor its displacement is entered";
-        return std::nullopt;
-    }
-    const double mass_kg = engine.mass_kg.known()
-                               ? *engine.mass_kg.value
-                               : *engine.displacement_l.value * assumed[Assumed::mass_per_litre];
-    const bool aluminium = engine.material.value == Material::aluminium;
-    out.metal_J_per_K = mass_kg * assumed[aluminium ? Assumed::aluminium_heat : Assumed::iron_heat];
-    out.coolant_L = *litresInEngine(sketch, assumed);
-    if (engine.outline.size() < 3) {
-        missing = "the engine's outline is not entered";
-        return std::nullopt;
-    }
-    const auto [left, right] = std::minmax_element(engine.outline.begin(), engine.outline.end(),
-                                                   [](Vec2 a, Vec2 b) { return a.x < b.x; });
-    const auto [low, high] = std::minmax_element(engine.outline.begin(), engine.outline.end(),
-                                                 [](Vec2 a, Vec2 b) { return a.z < b.z; });
-    const double wind = sketch.site.wind_m_per_s.value.value_or(0) * assumed[Assumed::engine_wind_share];
-    const double width_mm = std::abs(engine.jacket_y_to_mm - engine.jacket_y_from_mm) + 2 * beside_jacket_mm;
-    const std::optional<double> loss_W_per_K =
-        blockLoss_W_per_K(right->x - left->x, width_mm, high->z - low->z, std::max(0.0, wind));
-    if (!loss_W_per_K) {
-        missing = "the engine's outline has no size";
-        return std::nullopt;
-    }
-    out.loss_W_per_K = *loss_W_per_K * assumed[Assumed::block_loss];
-    out.conduction_W_per_K = assumed[Assumed::block_conduction];
     return out;
 }
 
@@ -144,6 +100,51 @@ void addLoops(EngineWarmUp& out, WarmUpInputs& inputs, const Sketch& sketch, con
 
 } // namespace
 
+double chamberLitres(const Heater& heater)
+{
+    constexpr double pi = 3.14159265358979323846;
+    const double cylinder_ml = pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
+                               (heater.chamber_top_mm - heater.chamber_bottom_mm) / 1000;
+    return heater.chamber_volume_ml.value.value_or(cylinder_ml) / 1000;
+}
+
+BlockOf engineBlockOf(const Sketch& sketch, const Assumptions& assumed)
+{
+    if (!sketch.engine)
+        return {std::nullopt, "there is no engine yet"};
+    const Engine& engine = *sketch.engine;
+    EngineBlock out;
+    if (!engine.mass_kg.known() && !engine.displacement_l.known()) {
+        return {std::nullopt, "neither the engine's mass nor its displacement is entered"};
+    }
+    const double mass_kg = engine.mass_kg.known()
+                               ? *engine.mass_kg.value
+                               : *engine.displacement_l.value * assumed[Assumed::mass_per_litre];
+    const bool aluminium = engine.material.value == Material::aluminium;
+    out.metal_J_per_K = mass_kg * assumed[aluminium ? Assumed::aluminium_heat : Assumed::iron_heat];
+    const std::optional<double> litres = litresInEngine(sketch, assumed);
+    if (!litres)
+        return {std::nullopt, "neither the engine's coolant volume nor its displacement is entered"};
+    out.coolant_L = *litres;
+    if (engine.outline.size() < 3) {
+        return {std::nullopt, "the engine's outline is not entered"};
+    }
+    const auto [left, right] = std::minmax_element(engine.outline.begin(), engine.outline.end(),
+                                                   [](Vec2 a, Vec2 b) { return a.x < b.x; });
+    const auto [low, high] = std::minmax_element(engine.outline.begin(), engine.outline.end(),
+                                                 [](Vec2 a, Vec2 b) { return a.z < b.z; });
+    const double wind = sketch.site.wind_m_per_s.value.value_or(0) * assumed[Assumed::engine_wind_share];
+    const double width_mm = std::abs(engine.jacket_y_to_mm - engine.jacket_y_from_mm) + 2 * beside_jacket_mm;
+    const std::optional<double> loss_W_per_K =
+        blockLoss_W_per_K(right->x - left->x, width_mm, high->z - low->z, std::max(0.0, wind));
+    if (!loss_W_per_K) {
+        return {std::nullopt, "the engine's outline has no size"};
+    }
+    out.loss_W_per_K = *loss_W_per_K * assumed[Assumed::block_loss];
+    out.conduction_W_per_K = assumed[Assumed::block_conduction];
+    return {out, {}};
+}
+
 const LoopOutcome* EngineWarmUp::loopOf(const Id& heater) const
 {
     const auto found = std::find(heaters.begin(), heaters.end(), heater);
@@ -163,12 +164,13 @@ EngineWarmUp prepareWarmUp(const Sketch& sketch, const Layout& layout, const Run
         out.missing = "the ambient temperature is not entered";
         return out;
     }
-    const std::optional<EngineBlock> block = blockOf(sketch, assumed, out.missing);
-    if (!block) {
+    const BlockOf block = engineBlockOf(sketch, assumed);
+    if (!block.block) {
+        out.missing = block.missing;
         out.missing_of = {PartKind::engine, {}, 0};
         return out;
     }
-    inputs.block = *block;
+    inputs.block = *block.block;
     inputs.air_degC = *sketch.site.ambient_degC.value;
     inputs.start_degC = sketch.plan.start_degC.value_or(inputs.air_degC);
     inputs.target_degC = sketch.plan.target_degC;

@@ -23,6 +23,7 @@ public:
 private:
     void value(const Field& /*field*/, bool /*truth*/) {}
     void value(const Field& field, int number) { judgeWhole(field, number, report_); }
+    void value(const Field& field, std::int64_t number) { judgeCount(field, number, report_); }
     void value(const Field& field, double number) { judgeNumber(field, number, report_); }
     void value(const Field& field, const std::string& text) { judgeText(field, text, report_); }
 

@@ -53,6 +53,7 @@ public:
 
     void value(const JsonNode& node, const Field& field, bool& into);
     void value(const JsonNode& node, const Field& field, int& into);
+    void value(const JsonNode& node, const Field& field, std::int64_t& into);
     void value(const JsonNode& node, const Field& field, double& into);
     void value(const JsonNode& node, const Field& field, std::string& into);
     void value(const JsonNode& node, const Field& field, Arrangement& into);
@@ -192,6 +193,16 @@ void Reader::value(const JsonNode& node, const Field& field, int& into)
         return report_.add(shown(node), allowedWhole(field));
     if (judgeWhole(field, static_cast<int>(*number), report_))
         into = static_cast<int>(*number);
+}
+
+void Reader::value(const JsonNode& node, const Field& field, std::int64_t& into)
+{
+    constexpr double largest_exact = 9'007'199'254'740'992; // 2^53
+    const auto* number = std::get_if<double>(&node.value);
+    if (number == nullptr || std::trunc(*number) != *number || std::abs(*number) > largest_exact)
+        return report_.add(shown(node), allowedCount(field));
+    if (judgeCount(field, static_cast<std::int64_t>(*number), report_))
+        into = static_cast<std::int64_t>(*number);
 }
 
 void Reader::value(const JsonNode& node, const Field& field, double& into)

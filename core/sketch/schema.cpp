@@ -47,6 +47,7 @@ public:
 private:
     void rules(const Field& /*field*/, bool /*example*/) { text("type", "boolean"); }
     void rules(const Field& field, int example);
+    void rules(const Field& field, std::int64_t example);
     void rules(const Field& field, double example);
     void rules(const Field& field, const std::string& example);
 
@@ -159,6 +160,13 @@ void SchemaMaker::rules(const Field& field, int /*example*/)
     for (std::size_t i = 0; i < field.whole_count; ++i)
         json_.number(field.whole_numbers.at(i));
     json_.endList();
+}
+
+void SchemaMaker::rules(const Field& field, std::int64_t /*example*/)
+{
+    text("type", "integer");
+    number("minimum", field.least);
+    number("maximum", field.most);
 }
 
 void SchemaMaker::rules(const Field& field, double /*example*/)

@@ -1,8 +1,11 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/quote.h"
 #include "core/sketch/record.h"
 #include "core/sketch/shared.h"
+#include "core/sketch/supply.h"
+#include "core/sketch/survey.h"
 
 #include <optional>
 #include <string>
@@ -336,7 +339,9 @@ struct WarmUpPlan {
     friend bool operator==(const WarmUpPlan&, const WarmUpPlan&) = default;
 };
 
-enum class FillStart { block_full, all_empty }; ///< block full and new hoses empty is the usual retrofit
+/// Block full and new hoses empty is the usual retrofit. Pre-filled: hoses and heater chamber are filled with
+/// coolant before they are connected to the full block.
+enum class FillStart { block_full, all_empty, hoses_full };
 enum class FillBy { filler, vacuum, below };
 
 /// How the job is filled.
@@ -345,6 +350,8 @@ struct FillPlan {
     FillBy by = FillBy::filler;
     double short_by_ml = 0;     ///< less coolant than would reach the level
     Fact<double> pump_head_kPa; ///< of the engine's pump between the loop's two ports; not entered: assumed
+    /// Pre-filled: air that gets into each hose where it is pushed on; not entered: none.
+    std::optional<double> hose_air_ml;
     friend bool operator==(const FillPlan&, const FillPlan&) = default;
 };
 
@@ -368,6 +375,10 @@ struct Sketch {
     std::vector<AssumptionChange> assumptions;
     WarmUpPlan plan;
     FillPlan fill;
+    std::optional<Survey> survey;
+    Supply supply;
+    CoolantPlan coolant_plan;
+    std::optional<Shared<Quote>> quote; ///< nothing: no estimate was begun
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

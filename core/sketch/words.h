@@ -39,8 +39,12 @@ SIPHONWRIGHT_WORDS(BendKind, metal_elbow, "hose", "moulded_elbow", "metal_elbow"
 SIPHONWRIGHT_WORDS(InlineKind, reducer, "isolation_valve", "bleed", "drain", "lift_check_valve",
                    "swing_check_valve", "reducer");
 SIPHONWRIGHT_WORDS(Glycol, unknown, "none", "ethylene", "propylene", "unknown");
-SIPHONWRIGHT_WORDS(FillStart, all_empty, "block_full", "all_empty");
+SIPHONWRIGHT_WORDS(FillStart, hoses_full, "block_full", "all_empty", "hoses_full");
 SIPHONWRIGHT_WORDS(FillBy, below, "filler", "vacuum", "below");
+SIPHONWRIGHT_WORDS(SurveyFrom, floor, "frame_rail", "floor");
+SIPHONWRIGHT_WORDS(SurveyFacing, down, "front", "rear", "left", "right", "up", "down");
+SIPHONWRIGHT_WORDS(ConductorMaterial, aluminium, "copper", "aluminium");
+SIPHONWRIGHT_WORDS(PriceUnit, gallon, "each", "m", "ft", "l", "qt", "gal");
 SIPHONWRIGHT_WORDS(Hazard, other, "exhaust", "turbo", "heat_shield", "belt", "fan", "shaft", "steering",
                    "suspension", "other");
 

@@ -41,6 +41,19 @@ bool leftOut(const Fact<T>& fact)
 {
     return fact == Fact<T>{};
 }
+/// Plans of which nothing is entered: files made before there were any stay as they are.
+bool leftOut(const Supply& supply)
+{
+    return supply == Supply{};
+}
+bool leftOut(const WaterQuality& water)
+{
+    return water == WaterQuality{};
+}
+bool leftOut(const CoolantPlan& plan)
+{
+    return plan == CoolantPlan{};
+}
 /// A checklist nobody has begun.
 bool leftOut(const Checklist& checklist)
 {
@@ -75,6 +88,7 @@ public:
 private:
     void value(const Field& /*field*/, bool truth) { json_.boolean(truth); }
     void value(const Field& /*field*/, int number) { json_.number(number); }
+    void value(const Field& /*field*/, std::int64_t number) { json_.number(static_cast<double>(number)); }
     void value(const Field& /*field*/, double number) { json_.number(number); }
     void value(const Field& /*field*/, const std::string& text) { json_.string(text); }
 

@@ -157,6 +157,14 @@ void TestDemonstrating::a_second_drawing_follows_the_same_clock()
     QCOMPARE(beside->moment()->clock_s, player().moment()->clock_s);
     player().toStart();
     QCOMPARE(beside->moment()->phase, PhaseKind::fill);
+    // It shows what the first one shows: findings and verdict, unless they are hidden.
+    auto* verdict = beside->findChild<QLabel*>(QStringLiteral("beside-verdict"));
+    QVERIFY(verdict && verdict->isVisible());
+    QVERIFY2(verdict->text().startsWith(QStringLiteral("It circulates")), qPrintable(verdict->text()));
+    action("demo-findings")->trigger();
+    QVERIFY(!verdict->isVisible());
+    action("demo-findings")->trigger();
+    QVERIFY(verdict->isVisible());
     action("demonstrate")->trigger();
     QVERIFY(!window_->demonstration().beside());
 }

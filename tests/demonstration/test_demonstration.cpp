@@ -28,6 +28,8 @@ private Q_SLOTS:
     void every_bore_is_full_of_liquid_and_gas_together();
     void a_sound_loop_keeps_no_air_and_circulates();
     void air_that_is_not_cleared_keeps_the_return_cold();
+    void of_several_heaters_each_is_told_by_name();
+    void prefilled_hoses_begin_full_and_circulate();
     void scrubbing_there_and_back_gives_the_same_picture();
     void the_clock_plays_to_the_end_and_stops();
     void the_heater_goes_by_at_the_chosen_speed();
@@ -167,11 +169,41 @@ void TestDemonstration::air_that_is_not_cleared_keeps_the_return_cold()
 {
     open("supply-hump");
     QVERIFY(shown_.circulates); // the engine's pump clears this hump
+    QVERIFY(wordsOf(shown_.verdict, UnitSystem::metric)
+                .endsWith(QStringLiteral("Without the engine's run air would lock it.")));
     shown_ = demonstrate(document_->sketch(), document_->analysis().layout, false);
     QVERIFY(!shown_.circulates);
     QVERIFY(said(QStringLiteral("Nothing goes round")));
     const drawing::LoopTemperatures& end = *shown_.moments.back().contents.loops.front().temperatures;
     QVERIFY(end.return_port < end.outlet - 10);
+}
+
+void TestDemonstration::of_several_heaters_each_is_told_by_name()
+{
+    open("generator-two-heaters");
+    QCOMPARE(shown_.verdict.size(), std::size_t(2));
+    const QString verdict = wordsOf(shown_.verdict, UnitSystem::metric);
+    const QString last = wordsOf(shown_.moments.back(), UnitSystem::metric);
+    for (const char* name : {"Tank heater A, near side", "Tank heater B, far side"}) {
+        QVERIFY2(verdict.contains(QLatin1String(name) + QStringLiteral(" circulates")), qPrintable(verdict));
+        QVERIFY2(last.contains(QLatin1String(name) + QLatin1Char(':')), qPrintable(last));
+    }
+}
+
+void TestDemonstration::prefilled_hoses_begin_full_and_circulate()
+{
+    QCOMPARE(document_->open(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/supply-hump.siphon")),
+             QStringList());
+    document_->apply(QStringLiteral("pre-filled"),
+                     [](Sketch& sketch) { sketch.fill.start = FillStart::hoses_full; });
+    shown_ = demonstrate(document_->sketch(), document_->analysis().layout, false);
+    QVERIFY(!shown_.moments.empty());
+    QVERIFY(wordsOf(shown_.moments.front(), UnitSystem::metric)
+                .contains(QStringLiteral("filled before they were connected")));
+    for (const CellView& cell : shown_.moments.front().contents.frame->cells)
+        VERIFY_NEAR(cell.gas_ml, 0, 1e-6);
+    QVERIFY(said(QStringLiteral("no air stays")));
+    QVERIFY(shown_.circulates); // filled from empty it does not, see above
 }
 
 void TestDemonstration::scrubbing_there_and_back_gives_the_same_picture()

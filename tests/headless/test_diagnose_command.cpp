@@ -66,8 +66,8 @@ void TestDiagnoseCommand::jsonHasAnEntryForEveryHeaterAndItsFaults()
     const QJsonArray heaters = entry[QStringLiteral("heaters")].toArray();
     QCOMPARE(heaters.size(), 2);
     QCOMPARE(faultsOf(heaters[0][QStringLiteral("groups")][0]), QStringList{QStringLiteral("phase-missing")});
-    QVERIFY(faultsOf(heaters[1][QStringLiteral("groups")][0]).contains(
-        QStringLiteral("return-valve-closed:hose-4")));
+    QVERIFY(faultsOf(heaters[1][QStringLiteral("groups")][0])
+                .contains(QStringLiteral("return-valve-closed:hose-4")));
     for (const QJsonValue& heater : heaters) {
         double sum = 0;
         for (const QJsonValue& group : heater[QStringLiteral("groups")].toArray())

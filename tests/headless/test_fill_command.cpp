@@ -1,6 +1,8 @@
 #include "app/headless/headless.h"
 
+#include <QDir>
 #include <QFile>
+#include <QImage>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -52,6 +54,8 @@ private Q_SLOTS:
     void jsonHoldsEventsAirAndFill();
     void aCheckCarriesAirAndFill();
     void aFillThatIsNotComputedSaysWhatIsMissing();
+    void framesAreNumberedPictures();
+    void aFolderThatCannotBeWrittenIsRefused();
     void wrongArgumentsEndWithTwo();
 };
 
@@ -127,6 +131,41 @@ void TestFillCommand::aFillThatIsNotComputedSaysWhatIsMissing()
     QVERIFY(entry[QStringLiteral("fill")][QStringLiteral("level_mm")].isNull());
     QVERIFY(entry[QStringLiteral("fill")][QStringLiteral("missing")].toString().contains(
         QStringLiteral("coolant level")));
+}
+
+void TestFillCommand::framesAreNumberedPictures()
+{
+    const QTemporaryDir folder;
+    const QString pictures = folder.filePath(QStringLiteral("made/here"));
+    const Run result = run({QStringLiteral("fill"), sample("air-lock-lesson-1"), QStringLiteral("--json"),
+                            QStringLiteral("--frames"), pictures});
+    QVERIFY2(result.err.isEmpty(), qPrintable(result.err));
+    const QJsonObject root = QJsonDocument::fromJson(result.out.toUtf8()).object();
+    const int count = root[QStringLiteral("frames")][QStringLiteral("pictures")].toInt();
+    const QStringList names = QDir(pictures).entryList(QDir::Files, QDir::Name);
+    QVERIFY(count > 40);
+    QCOMPARE(names.size(), count);
+    for (qsizetype i = 0; i < names.size(); ++i)
+        QCOMPARE(names[i], QStringLiteral("moment-%1.png").arg(i + 1, 4, 10, QLatin1Char('0')));
+    const QImage first(QDir(pictures).filePath(names.first()));
+    const QImage last(QDir(pictures).filePath(names.last()));
+    QCOMPARE(first.size(), QSize(1920, 1080));
+    QVERIFY(first != last);
+}
+
+void TestFillCommand::aFolderThatCannotBeWrittenIsRefused()
+{
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("a-file")));
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    for (const QString& wrong : {file.fileName(), file.fileName() + QStringLiteral("/inside")}) {
+        const Run result =
+            run({QStringLiteral("fill"), QStringLiteral("--frames=") + wrong, sample("sound-bus")});
+        QCOMPARE(result.code, 2);
+        QVERIFY2(result.err.contains(wrong), qPrintable(result.err));
+        QVERIFY(result.err.contains(QStringLiteral("folder")));
+    }
+    QCOMPARE(run({QStringLiteral("fill"), sample("sound-bus"), QStringLiteral("--frames")}).code, 2);
 }
 
 void TestFillCommand::wrongArgumentsEndWithTwo()

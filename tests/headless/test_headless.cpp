@@ -256,7 +256,14 @@ void TestHeadless::jsonSaysHowTheEngineWarmsUp()
         QVERIFY2(figure[QStringLiteral("low")].isNull() && figure[QStringLiteral("high")].isNull(), key);
     }
     verifyKeys(warm, {"heater", "missing", "return_warm_min", "infrared_surface_degC", "boiling_margin_K",
-                      "switches", "ambient_degC", "start_degC", "target_degC", "hours"});
+                      "switches", "ambient_degC", "start_degC", "target_degC", "hours", "on_grades"});
+    const QJsonArray on_grades = warm[QStringLiteral("on_grades")].toArray();
+    QCOMPARE(on_grades.size(), 4);
+    verifyKeys(on_grades[0].toObject(),
+               {"along_percent", "across_percent", "state", "flow_kg_per_s", "outlet_degC",
+                "peak_outlet_degC", "cycles_per_hour", "time_to_target_h", "final_block_degC"});
+    QCOMPARE(on_grades[0][QStringLiteral("along_percent")].toDouble(), -3.0);
+    QVERIFY(on_grades[0][QStringLiteral("peak_outlet_degC")].isDouble());
     const QJsonArray switches = warm[QStringLiteral("switches")].toArray();
     QVERIFY(!switches.isEmpty());
     QCOMPARE(switches[0][QStringLiteral("on")].toBool(), true);

@@ -105,7 +105,13 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(-0.0009, Unit::slope, metric, "level");
     row(1, Unit::slope, metric, "steep");
     row(-1, Unit::slope, metric, "falls steeply");
-    row(0.98, Unit::slope, metric, "steep"); // not "1 in 1"
+    row(0.98, Unit::slope, metric, "steep");           // not "1 in 1"
+    row(4.0682, Unit::ohm_per_km, inch, "1.24 Ω/kft"); // NEC chapter 9 table 8, 10 AWG stranded
+    row(4.61, Unit::ohm_per_km, metric, "4.61 Ω/km");
+    row(0.3458, Unit::ohm, metric, "0.346 Ω");
+    row(2.5, Unit::mm2, inch, "2.5 mm²");
+    row(40, Unit::ppm, metric, "40 ppm");
+    row(18, Unit::W_per_K, inch, "10 W/°F");
     row(nan_value, Unit::mm, inch, "–");
     row(infinite, Unit::slope, metric, "–");
     row(-infinite, Unit::degC, inch, "–");
@@ -302,6 +308,12 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding_data()
     row(Unit::l_per_min, UnitSystem::metric, 0.005);
     row(Unit::l_per_min, UnitSystem::inch, 0.005 * 3.785411784); // US gallon, NIST SP 811
     row(Unit::hour, UnitSystem::metric, 0.005);
+    row(Unit::ohm, UnitSystem::metric, 0.0005);
+    row(Unit::ohm_per_km, UnitSystem::metric, 0.0005);
+    row(Unit::ohm_per_km, UnitSystem::inch, 0.0005 / 0.3048); // ft 0.3048 m, NIST SP 811
+    row(Unit::mm2, UnitSystem::metric, 0.005);
+    row(Unit::ppm, UnitSystem::metric, 0.05);
+    row(Unit::W_per_K, UnitSystem::inch, 0.05 * 1.8);
 }
 
 void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()
@@ -358,8 +370,9 @@ void TestQuantity::messagesFillInQuantitiesAndWords()
 void TestQuantity::namesAreStableAndDifferent()
 {
     const std::vector<std::string_view> expected = {
-        "",    "mm", "mm_head", "ml", "l",   "kg", "degC", "K",     "W",     "kWh", "V",    "A",
-        "kPa", "Pa", "m/s",     "%",  "deg", "m",  "bore", "ratio", "slope", "h",   "l/min"};
+        "",      "mm", "mm_head", "ml",  "l",      "kg",  "degC", "K",  "W",    "kWh",
+        "V",     "A",  "kPa",     "Pa",  "m/s",    "%",   "deg",  "m",  "bore", "ratio",
+        "slope", "h",  "l/min",   "ohm", "ohm/km", "mm2", "ppm",  "W/K"};
     for (std::size_t i = 0; i < expected.size(); ++i)
         QVERIFY(nameOf(static_cast<Unit>(i)) == expected[i]);
 }

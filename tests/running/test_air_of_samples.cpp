@@ -4,6 +4,7 @@
 #include "core/running/narrowing.h"
 #include "core/sketch/file.h"
 
+#include <QDir>
 #include <QFile>
 #include <QTest>
 
@@ -64,6 +65,7 @@ private Q_SLOTS:
         rows({"sound-bus", "vee-crossing", "generator-two-heaters", "air-lock-lesson-3"});
     }
     void aSoundSampleKeepsNoAirThatCloses();
+    void everySampleFillsUnderVacuumAndFromBelowOnAnyGrade();
     void aBrokenSampleIsAirLocked_data()
     {
         rows({"supply-hump", "above-level", "air-lock-lesson-1", "air-lock-lesson-2", "air-lock-fault-1",
@@ -186,6 +188,28 @@ void TestAirOfSamples::theLossPastANarrowedBoreIsAsWorkedByHand()
     VERIFY_NEAR(narrowingHead_mm(20, 0.5, 0.0314159265, 1000), 1.01972, 1e-4);
     VERIFY_NEAR(narrowingHead_mm(20, 1, 0.0314159265, 1000), 0, 1e-12);
     VERIFY_NEAR(narrowingHead_mm(20, 0.5, 0, 1000), 0, 1e-12);
+}
+
+/// Under vacuum pressures are nine metres of coolant; levels must still be found to the last digit.
+void TestAirOfSamples::everySampleFillsUnderVacuumAndFromBelowOnAnyGrade()
+{
+    const QDir folder(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
+    int filled = 0;
+    for (const QString& file : folder.entryList({QStringLiteral("*.siphon")})) {
+        Sketch sketch = sample(file.chopped(7));
+        const Assumptions assumed(sketch);
+        for (const FillBy by : {FillBy::vacuum, FillBy::below})
+            for (const double along_percent : {-11.0, -5.0, 1.0}) {
+                sketch.fill.by = by;
+                const Layout layout = resolve(sketch, plumbOf(sketch, {along_percent, 0}));
+                const Filling filling = fillOf(sketch, layout, nullptr, assumed);
+                QVERIFY2(filling.missing.empty(),
+                         qPrintable(file + QString::number(along_percent) + QLatin1Char(' ') +
+                                    QString::fromStdString(filling.missing)));
+                ++filled;
+            }
+    }
+    QVERIFY(filled >= 60);
 }
 
 QTEST_APPLESS_MAIN(TestAirOfSamples)

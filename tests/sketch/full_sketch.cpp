@@ -102,6 +102,41 @@ Area fullArea()
     return {"area-1", "Turbo", Hazard::turbo, {{0, 500}, {120, 500}, {60, 640}}, -80, 90, 150};
 }
 
+Survey fullSurvey()
+{
+    const auto at = [](double height_mm, double along_mm) {
+        return SurveyPoint{height_mm, SurveyFrom::floor, along_mm, -35};
+    };
+    Survey survey;
+    survey.by = "Technician";
+    survey.date = "2024-02-28";
+    survey.jacket_lowest = at(900, 50);
+    survey.jacket_highest = at(1380, 40);
+    survey.supply_port =
+        SurveyPort{at(920, 60), PortKind::core_plug, "M18 x 1.5", 14, SurveyFacing::left, -10};
+    survey.return_port =
+        SurveyPort{at(1300, 850), PortKind::head_port, "1/2-14", 15.5, SurveyFacing::rear, 5};
+    survey.thermostat = at(1410, -20);
+    survey.tank_cap = at(1620, -300);
+    survey.mark_cold_min = at(1500, -300);
+    survey.mark_cold_full = at(1530, -301);
+    survey.mark_hot = at(1555, -302);
+    survey.block_length_mm = 900;
+    survey.rail_over_floor_mm = 640;
+    survey.ride_drop_mm = 70;
+    survey.ports_apart_mm = 870;
+    survey.floor_slope_deg = 0.5;
+    survey.rail_slope_deg = -1.5;
+    survey.engine_slope_deg = 3;
+    survey.thermostat_side = ThermostatSide::inlet;
+    survey.supply_V = 230;
+    survey.glycol = Glycol::propylene;
+    survey.glycol_percent = 45;
+    survey.coolant_colour = "green";
+    survey.notes = "Parked at the gate.";
+    return survey;
+}
+
 SheetDetails fullSheet()
 {
     return {"Coolant heater, bus 12",
@@ -117,6 +152,33 @@ SheetDetails fullSheet()
             "Layout",
             "Route 7",
             "Bus 12"};
+}
+
+Quote fullQuote()
+{
+    Quote quote;
+    quote.number = "E-0012";
+    quote.revision = "C";
+    quote.date = "2024-03-01";
+    quote.validity_days = 45;
+    quote.company = "Invented workshop\n1 Yard Lane";
+    quote.customer = "Invented yard of buses\n7 Depot Road";
+    quote.exclusions = "Electrical outlet";
+    quote.currency = {"XTS", "¤", 3};
+    quote.tax_thousandths = 8875;
+    quote.mark_up_thousandths = 25'000;
+    quote.labour_rate_minor = 95'000;
+    quote.labour = {{"drain", "", 125, 75, true}, {"own-1", "Move the horn", 50, 40, true}};
+    quote.vehicles = 3;
+    quote.travel_minor = 60'000;
+    quote.consumables_minor = 0;
+    quote.disposal_minor = 12'500;
+    quote.prices = {"Invented list", "2024-01-01", {{"clamp-27", "Hose clamp", PriceUnit::foot, 2950}}};
+    quote.rolls = {{19.05, 7620}};
+    quote.cut_allowance_mm = 12.5;
+    quote.charge_whole_rolls = true;
+    quote.alternates = {{"With 2000 W", "heater-1", 2000, "heater-2000", 250'000}};
+    return quote;
 }
 
 } // namespace
@@ -150,7 +212,12 @@ Sketch fullSketch()
     sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
     sketch.assumptions = {{"hose-end-loss", 1.2, "Own measurement"}};
     sketch.plan = {-20, 40, 8};
-    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}};
+    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}, 15};
+    sketch.survey = fullSurvey();
+    sketch.supply = {240,  3,  "10 AWG", ConductorMaterial::aluminium, 35,
+                     0.31, 10, 4,        {{-12.5, 30}, {-25, 12}}};
+    sketch.coolant_plan = {50, 38, 22, {12, 15, 90, 180, 7.4}};
+    sketch.quote = Shared<Quote>(fullQuote());
     return sketch;
 }
 

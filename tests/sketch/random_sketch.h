@@ -59,6 +59,13 @@ private:
 
     void value(const Field& /*field*/, bool& into) { into = upTo(1) == 0; }
     void value(const Field& field, int& into) { into = field.whole_numbers.at(upTo(field.whole_count - 1)); }
+    void value(const Field& field, std::int64_t& into)
+    {
+        into = std::uniform_int_distribution<std::int64_t>(static_cast<std::int64_t>(field.least),
+                                                           static_cast<std::int64_t>(field.most))(random_);
+        if (upTo(2) == 0)
+            into = static_cast<std::int64_t>(upTo(1) == 0 ? field.least : field.most);
+    }
     void value(const Field& field, double& into)
     {
         const std::array special{field.least, field.most, 0.0, -0.0, 0.1, 1e-300, -5e-324, 19.05, 1.0 / 3};

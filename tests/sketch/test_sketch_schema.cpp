@@ -48,6 +48,7 @@ private:
         if (!(field.least < field.most))
             fault(field, "has no range");
     }
+    void look(const Field& field, std::int64_t /*value*/) { look(field, 0.0); }
     void look(const Field& field, int /*value*/)
     {
         if (field.whole_count == 0)

@@ -159,6 +159,10 @@ void TestBands::sameSeedGivesTheSameBitsAndAnotherOthers()
     };
     QVERIFY(p95(1) == p95(1));
     QVERIFY(p95(1) != p95(2));
+    BandOptions four_at_a_time;
+    four_at_a_time.seed = 1;
+    four_at_a_time.threads = 4;
+    QVERIFY(bandsOf(evenOnes(2), function, four_at_a_time).outputs[0].p95 == p95(1));
     // Four points of one side by the same rules in another language: integers, and divisions by powers of
     // two.
     const auto points = latinHypercube(4, 1, 1);

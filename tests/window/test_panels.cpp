@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalSpy>
 
 using namespace siphonwright;
@@ -29,6 +30,7 @@ private Q_SLOTS:
     void findings_read_in_the_chosen_units();
     void a_chosen_row_leads_to_its_rule();
     void pointing_at_the_profile_points_along_the_hose();
+    void heights_in_the_profile_are_exaggerated_as_chosen();
 
 private:
     panels::QuantityEdit* line(const QWidget& panel, const QString& label) const
@@ -214,6 +216,34 @@ void TestPanels::pointing_at_the_profile_points_along_the_hose()
     QTRY_COMPARE(selection_->hoverHose(), hose);
     // A pixel of an 800 pixel widget is a few millimetres.
     VERIFY_NEAR(selection_->hoverAlong(), 200, 5);
+}
+
+void TestPanels::heights_in_the_profile_are_exaggerated_as_chosen()
+{
+    openSample("supply-hump");
+    panels::ProfilePanel panel(*document_, *selection_);
+    panel.resize(900, 160);
+    panel.show();
+    const ResolvedHose& hose = document_->analysis().layout.hoses.front();
+    const double far_mm = hose->path.line.length();
+    const auto heightAt = [&](double along_mm) {
+        return heightsAt(hose->path, document_->analysis().layout.plumb, along_mm).centre_mm;
+    };
+    for (const int times : {1, 2, 5, 10}) {
+        panel.setExaggeration(times);
+        QCOMPARE(panel.exaggeration(), times);
+        const QPointF a = *panel.positionOf(hose.id(), 0);
+        const QPointF b = *panel.positionOf(hose.id(), far_mm);
+        const double along = (b.x() - a.x()) / far_mm;
+        const double up = (a.y() - b.y()) / (heightAt(far_mm) - heightAt(0));
+        VERIFY_NEAR(up / along, times, 1e-9);
+        QVERIFY(times == 1 || panel.scaleWords().contains(QString::number(times)));
+    }
+    QVERIFY(panel.findChild<QScrollBar*>()->isVisible());
+    panel.setExaggeration(3); // none of the choices
+    QCOMPARE(panel.exaggeration(), 10);
+    panel.setExaggeration(0);
+    QVERIFY(!panel.findChild<QScrollBar*>()->isVisible());
 }
 
 QTEST_MAIN(TestPanels)

@@ -121,6 +121,9 @@ void describe(V& v, T& plan)
     v(Field{"short_by_ml", "Less coolant than would reach the level"}.within(0, 1e6, "ml"), plan.short_by_ml);
     v(Field{"pump_head_kPa", "Head of the engine's pump between the loop's two ports"}.within(0, 500, "kPa"),
       plan.pump_head_kPa);
+    v(Field{"hose_air_ml", "Air that gets into each pre-filled hose where it is pushed on; left out: none"}
+          .within(0, 10'000, "ml"),
+      plan.hose_air_ml);
 }
 
 } // namespace siphonwright

@@ -4,7 +4,10 @@
 #include "core/sketch/format/describe_heater.h"
 #include "core/sketch/format/describe_hose.h"
 #include "core/sketch/format/describe_job.h"
+#include "core/sketch/format/describe_quote.h"
 #include "core/sketch/format/describe_record.h"
+#include "core/sketch/format/describe_supply.h"
+#include "core/sketch/format/describe_survey.h"
 
 namespace siphonwright {
 
@@ -33,6 +36,10 @@ void describe(V& v, T& sketch)
     v(Field{"assumptions", "Assumed figures replaced for this job"}, sketch.assumptions);
     v(Field{"plan", "What a warm-up is computed for"}, sketch.plan);
     v(Field{"fill", "How the job is filled"}, sketch.fill);
+    v(Field{"survey", "Left out: nothing was measured before drawing"}, sketch.survey);
+    v(Field{"supply", "Electrical supply; left out: nothing entered"}, sketch.supply);
+    v(Field{"coolant_plan", "The coolant that is wanted; left out: nothing entered"}, sketch.coolant_plan);
+    v(Field{"quote", "For parts list and estimate; left out: none begun"}, sketch.quote);
 }
 
 } // namespace siphonwright

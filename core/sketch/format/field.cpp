@@ -24,6 +24,11 @@ std::string allowedWhole(const Field& field)
     return text;
 }
 
+std::string allowedCount(const Field& field)
+{
+    return "a whole number, " + allowedNumber(field);
+}
+
 std::string allowedText(const Field& field)
 {
     return "text of " + jsonNumber(static_cast<double>(field.shortest_text)) + " to " +
@@ -51,6 +56,15 @@ bool judgeWhole(const Field& field, int value, Report& report)
     if (std::find(field.whole_numbers.begin(), end, value) != end)
         return true;
     report.add(jsonNumber(value), allowedWhole(field));
+    return false;
+}
+
+bool judgeCount(const Field& field, std::int64_t value, Report& report)
+{
+    // The limits are whole and under 2^53, so they are exact in either type.
+    if (value >= static_cast<std::int64_t>(field.least) && value <= static_cast<std::int64_t>(field.most))
+        return true;
+    report.add(std::to_string(value), allowedCount(field));
     return false;
 }
 

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstddef>
+#include <cstdint>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -75,6 +76,7 @@ struct Field {
 /// What may stand there, in words: "0.5 to 300 mm", "one of 1, 3".
 std::string allowedNumber(const Field& field);
 std::string allowedWhole(const Field& field);
+std::string allowedCount(const Field& field); ///< "a whole number, 0 to 10"
 std::string allowedText(const Field& field);
 std::string allowedItems(const Field& field);
 template <class Words>
@@ -89,6 +91,7 @@ std::string allowedWords(const Words& words)
 /// Report a value outside its limits; true if it is within them. Numbers that are not finite never are.
 bool judgeNumber(const Field& field, double value, Report& report);
 bool judgeWhole(const Field& field, int value, Report& report);
+bool judgeCount(const Field& field, std::int64_t value, Report& report);
 bool judgeText(const Field& field, std::string_view value, Report& report);
 bool judgeItems(const Field& field, std::size_t count, Report& report);
 

@@ -1,0 +1,201 @@
+#include "app/drawing/elevation.h"
+#include "app/panels/field.h"
+#include "app/panels/profile_panel.h"
+
+#include <QComboBox>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+/// How the run profile is painted.
+namespace siphonwright::panels {
+
+namespace {
+
+drawing::Palette inkFor(bool dark)
+{
+    return dark ? drawing::Palette::dark() : drawing::Palette::light();
+}
+
+/// 1, 2 or 5 times a power of ten, in the unit people read, at least `least` millimetres.
+double niceStep(double least_mm, UnitSystem units)
+{
+    const double unit = units == UnitSystem::inch ? 25.4 : 1;
+    const double power = std::pow(10, std::floor(std::log10(least_mm / unit)));
+    for (const double factor : {1.0, 2.0, 5.0, 10.0})
+        if (factor * power * unit >= least_mm)
+            return factor * power * unit;
+    return 10 * power * unit;
+}
+
+} // namespace
+
+void ProfilePanel::paintEvent(QPaintEvent*)
+{
+    const drawing::Palette ink = inkFor(dark_);
+    QPainter painter(this);
+    painter.fillRect(rect(), ink.ground);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (strips_.empty()) {
+        painter.setPen(ink.faint);
+        painter.drawText(rect(), Qt::AlignCenter, tr("The profile appears when a hose is drawn."));
+        return;
+    }
+    painter.setClipRect(QRectF(0, top_margin - 4, width(), height() - top_margin + 4));
+    paintScale(painter);
+    paintLevel(painter);
+    for (const Strip& strip : strips_)
+        paintStrip(painter, strip);
+    paintHover(painter);
+    painter.setClipping(false);
+    paintNames(painter);
+}
+
+/// The hoses' names over their strips, and what heights are stretched by.
+void ProfilePanel::paintNames(QPainter& painter) const
+{
+    const drawing::Palette ink = inkFor(dark_);
+    const QString scale = scaleWords();
+    const double scale_left = times_->x() - 8 - painter.fontMetrics().horizontalAdvance(scale);
+    for (const Strip& strip : strips_) {
+        const Hose* hose = document_.sketch().hose(strip.hose);
+        const bool supply = strip.role == HoseRole::supply;
+        const QString name = hose && !hose->name.empty() ? QString::fromStdString(hose->name)
+                             : supply                    ? tr("Supply hose")
+                                                         : tr("Return hose");
+        const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
+        painter.setPen(supply ? ink.supply : ink.return_);
+        painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18), Qt::AlignLeft | Qt::AlignVCenter,
+                         painter.fontMetrics().elidedText(name, Qt::ElideRight, int(room)));
+    }
+    painter.setPen(ink.faint);
+    painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18),
+                     Qt::AlignRight | Qt::AlignVCenter, scale);
+}
+
+void ProfilePanel::paintScale(QPainter& painter) const
+{
+    const drawing::Palette ink = inkFor(dark_);
+    const UnitSystem units = unitsOf(document_.sketch());
+    const double step = niceStep(26 / std::max(px_per_mm_, 1e-6), units);
+    for (double level = std::ceil(lowest_mm_ / step) * step; level <= highest_mm_; level += step) {
+        if (y(level) < top_margin - 4 || y(level) > height() - bottom_margin + 1)
+            continue;
+        painter.setPen(QPen(ink.grid_strong, 1));
+        painter.drawLine(QPointF(left_margin - 4, y(level)), QPointF(width() - right_margin, y(level)));
+        painter.setPen(ink.faint);
+        painter.drawText(QRectF(0, y(level) - 8, left_margin - 8, 16), Qt::AlignRight | Qt::AlignVCenter,
+                         QString::fromStdString(format(level, Unit::mm, units)));
+    }
+    for (const Strip& strip : strips_) {
+        const double along = niceStep(90 / (strip.width / strip.length_mm), units);
+        for (double at = along; at < strip.length_mm; at += along) {
+            const double x = strip.x(at);
+            if (x > strip.left + strip.width - 40)
+                break;
+            painter.setPen(QPen(ink.grid_strong, 1));
+            painter.drawLine(QPointF(x, height() - bottom_margin), QPointF(x, height() - bottom_margin + 4));
+            painter.setPen(ink.faint);
+            painter.drawText(QRectF(x - 45, height() - bottom_margin + 3, 90, 15), Qt::AlignCenter,
+                             QString::fromStdString(format(at, Unit::mm, units)));
+        }
+    }
+}
+
+void ProfilePanel::paintLevel(QPainter& painter) const
+{
+    const auto& level = document_.analysis().layout.levels.cold_min_mm;
+    if (!level)
+        return;
+    const drawing::Palette ink = inkFor(dark_);
+    painter.setPen(QPen(ink.level, 1.2, Qt::DashDotLine));
+    painter.drawLine(QPointF(left_margin, y(*level)), QPointF(width() - right_margin, y(*level)));
+    painter.drawText(QRectF(left_margin, y(*level), width() - left_margin - right_margin - 4, 16),
+                     Qt::AlignRight, tr("cold minimum"));
+}
+
+QPainterPath ProfilePanel::between(const Strip& strip, double from_mm, double to_mm, double level_mm,
+                                   bool over) const
+{
+    QPolygonF upper;
+    QPolygonF lower;
+    for (const Sample& at : strip.samples) {
+        if (at.along_mm < from_mm || at.along_mm > to_mm)
+            continue;
+        const double top = over ? at.heights.crown_mm : std::min(level_mm, at.heights.crown_mm);
+        const double bottom = over ? std::max(level_mm, at.heights.invert_mm) : at.heights.invert_mm;
+        if (top < bottom)
+            continue;
+        upper << QPointF(strip.x(at.along_mm), y(top));
+        lower.prepend(QPointF(strip.x(at.along_mm), y(bottom)));
+    }
+    QPainterPath path;
+    path.addPolygon(upper + lower);
+    path.closeSubpath();
+    return path;
+}
+
+void ProfilePanel::paintStrip(QPainter& painter, const Strip& strip) const
+{
+    const drawing::Palette ink = inkFor(dark_);
+    const bool supply = strip.role == HoseRole::supply;
+    const QColor colour = supply ? ink.supply : ink.return_;
+    const bool selected = selection_.part().id == strip.hose;
+    QColor wash = colour;
+    wash.setAlpha(selected ? 70 : 40);
+    painter.fillPath(between(strip, 0, strip.length_mm, -1e300, true), wash);
+
+    if (const ResolvedHose* hose = document_.analysis().layout.hose(strip.hose)) {
+        for (const HighPoint& crest : hose->profile.high_points) {
+            painter.setPen(QPen(ink.stop, 1));
+            painter.setBrush(ink.air);
+            painter.drawPath(between(strip, crest.from_mm, crest.to_mm, crest.sill_mm, true));
+        }
+        for (const Dip& dip : hose->profile.dips) {
+            painter.setPen(QPen(ink.held, 1));
+            painter.setBrush(QBrush(ink.held, Qt::BDiagPattern));
+            painter.drawPath(between(strip, dip.from_mm, dip.to_mm, dip.rim_mm, false));
+        }
+    }
+    QPolygonF crown;
+    QPolygonF invert;
+    for (const Sample& at : strip.samples) {
+        crown << QPointF(strip.x(at.along_mm), y(at.heights.crown_mm));
+        invert << QPointF(strip.x(at.along_mm), y(at.heights.invert_mm));
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colour, selected ? 2 : 1.4, supply ? Qt::SolidLine : Qt::DashLine));
+    painter.drawPolyline(crown);
+    painter.drawPolyline(invert);
+}
+
+void ProfilePanel::paintHover(QPainter& painter) const
+{
+    const auto at = positionOf(selection_.hoverHose(), selection_.hoverAlong());
+    const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
+    if (!at || !hose)
+        return;
+    const drawing::Palette ink = inkFor(dark_);
+    const UnitSystem units = unitsOf(document_.sketch());
+    painter.setPen(QPen(ink.accent, 1));
+    painter.drawLine(QPointF(at->x(), top_margin), QPointF(at->x(), height() - bottom_margin));
+    painter.setBrush(ink.accent);
+    painter.drawEllipse(*at, 3, 3);
+    const BoreHeights heights =
+        heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong());
+    const QString text = tr("%1 along, crown %2, bottom %3")
+                             .arg(QString::fromStdString(format(selection_.hoverAlong(), Unit::mm, units)),
+                                  QString::fromStdString(format(heights.crown_mm, Unit::mm, units)),
+                                  QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
+    const double text_width = painter.fontMetrics().horizontalAdvance(text) + 12;
+    const double x = std::clamp(at->x() + 8, 0.0, std::max(0.0, width() - text_width));
+    const QRectF box(x, height() - bottom_margin - 20, text_width, 18);
+    painter.setPen(ink.accent);
+    painter.setBrush(ink.ground);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setPen(ink.text);
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
+} // namespace siphonwright::panels

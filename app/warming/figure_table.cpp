@@ -1,0 +1,98 @@
+#include "app/warming/figure_table.h"
+
+#include "app/panels/field.h"
+#include "app/warming/words.h"
+
+#include "core/checks/rules.h"
+#include "core/running/coolant_of.h"
+
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QTableWidget>
+
+namespace siphonwright::warming {
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Warming", text);
+}
+
+std::optional<double> exceeded(const char* rule, const Sketch& sketch, double measured)
+{
+    const Rule* found = ruleById(rule);
+    if (!found || switchedOff(rule, sketch))
+        return std::nullopt;
+    const auto over = verdict(measured, found->sense, limitsOf(*found, sketch));
+    return over ? std::optional(over->limit) : std::nullopt;
+}
+
+/// "▲ 88.1 °C, over 82.2 °C": sign and word, not colour alone.
+QString judged(const QString& text, std::optional<double> limit, const QString& limit_text)
+{
+    return limit ? tr("▲ %1, over %2").arg(text, limit_text) : text;
+}
+
+} // namespace
+
+QTableWidget* figureTable(const QStringList& headings, QWidget* parent)
+{
+    auto* table = new QTableWidget(0, static_cast<int>(headings.size()), parent);
+    table->setHorizontalHeaderLabels(headings);
+    table->verticalHeader()->hide();
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setFrameShape(QFrame::NoFrame);
+    table->setShowGrid(false);
+    table->setTabKeyNavigation(false);
+    return table;
+}
+
+void showRow(QTableWidget& table, int row, const QStringList& cells, bool stands_out, const QString& tip)
+{
+    for (int column = 0; column < table.columnCount(); ++column) {
+        auto* item = new QTableWidgetItem(cells[column]);
+        QFont font = table.font();
+        font.setBold(stands_out || cells[column].startsWith(QStringLiteral("▲")));
+        item->setFont(font);
+        item->setToolTip(tip);
+        table.setItem(row, column, item);
+    }
+}
+
+FigureWords::FigureWords(const Sketch& sketch) : sketch_(sketch), units_(panels::unitsOf(sketch)) {}
+
+QString FigureWords::flow(double flow_kg_per_s, double outlet_degC, bool runs_forward) const
+{
+    const CoolantOf coolant = coolantOf(sketch_, Assumptions(sketch_));
+    const double kg_per_l = coolant.fluid ? coolant.fluid->at(outlet_degC).density_kg_per_m3 / 1000 : 1;
+    const QString text = valueText(flow_kg_per_s * 60 / kg_per_l, Unit::l_per_min, units_);
+    return runs_forward ? text : tr("▲ %1, does not run forward").arg(text);
+}
+
+QString FigureWords::outlet(const std::optional<double>& degC) const
+{
+    if (!degC)
+        return tr("–");
+    const auto limit = exceeded("outlet-over-limit", sketch_, *degC);
+    return judged(valueText(*degC, Unit::degC, units_), limit,
+                  valueText(limit.value_or(0), Unit::degC, units_));
+}
+
+QString FigureWords::cycles(double per_hour) const
+{
+    const auto limit = exceeded("cycles-over-4", sketch_, per_hour);
+    return judged(QString::number(per_hour), limit, QString::number(limit.value_or(0)));
+}
+
+QString FigureWords::target(const std::optional<double>& hours) const
+{
+    return hours ? tr("after %1").arg(timeText(*hours)) : tr("▲ not in %1").arg(timeText(sketch_.plan.hours));
+}
+
+} // namespace siphonwright::warming

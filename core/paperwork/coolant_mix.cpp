@@ -1,0 +1,116 @@
+#include "core/paperwork/coolant_mix.h"
+
+#include "core/physics/coolant.h"
+#include "core/running/running.h"
+
+namespace siphonwright {
+namespace {
+
+std::optional<CoolantBase> baseOf(Glycol glycol)
+{
+    if (glycol == Glycol::ethylene)
+        return CoolantBase::ethylene_glycol;
+    if (glycol == Glycol::propylene)
+        return CoolantBase::propylene_glycol;
+    return std::nullopt;
+}
+
+Freezing freezingOf(const Sketch& sketch, double percent)
+{
+    Freezing out;
+    out.percent = percent;
+    const std::optional<CoolantBase> base = baseOf(sketch.coolant.glycol);
+    // Plain water freezes at 0 degC whatever would be added.
+    if (base || percent == 0)
+        out.freezes_degC = freezingPoint(base.value_or(CoolantBase::ethylene_glycol), percent);
+    if (out.freezes_degC && sketch.site.coldest_ambient_degC.known())
+        out.margin_K = *sketch.site.coldest_ambient_degC.value - *out.freezes_degC;
+    return out;
+}
+
+/// In steps of 1 %: finer is not mixed.
+void findLeastPercent(CoolantMix& out, const Sketch& sketch)
+{
+    const std::optional<CoolantBase> base = baseOf(sketch.coolant.glycol);
+    if (!base || !sketch.site.coldest_ambient_degC.known())
+        return;
+    const double wanted_degC = *sketch.site.coldest_ambient_degC.value - margin_wanted_K;
+    for (int percent = 0; percent <= int(most_glycol_percent); ++percent)
+        if (const std::optional<double> freezes = freezingPoint(*base, percent);
+            freezes && *freezes <= wanted_degC) {
+            out.least_percent = percent;
+            return;
+        }
+    out.colder_than_60_percent = true;
+}
+
+void addVolumes(CoolantMix& out, const Sketch& sketch, const Layout& layout)
+{
+    for (const ResolvedHose& hose : layout.hoses)
+        out.hoses_l += hose->volume_ml / 1000;
+    for (const Heater& heater : sketch.heaters)
+        out.chambers_l += chamberLitres(heater);
+}
+
+void addPresent(CoolantMix& out, const Sketch& sketch, const Assumptions& assumed)
+{
+    const std::optional<double> engine_l = litresInEngine(sketch, assumed);
+    out.whole_system = sketch.coolant_plan.system_l.has_value();
+    out.all_empty = sketch.fill.start == FillStart::all_empty;
+    if (!out.whole_system && !engine_l) {
+        out.missing = "neither the coolant of the whole system nor that of the engine is entered";
+        out.missing_of = {PartKind::engine, {}, 0};
+        return;
+    }
+    out.present_l = out.whole_system ? *sketch.coolant_plan.system_l : *engine_l;
+    const bool water = sketch.coolant.glycol == Glycol::none;
+    if (!water && !sketch.coolant.volume_percent.known())
+        out.missing = "the share of antifreeze in the coolant is not entered";
+    else
+        out.present = freezingOf(sketch, water ? 0 : *sketch.coolant.volume_percent.value);
+}
+
+WaterRow judged(std::string_view name, std::optional<double> measured, double least, double most, Unit unit)
+{
+    WaterRow row{name, unit, measured, least, most, WaterVerdict::not_entered};
+    if (measured)
+        row.verdict = *measured >= least && *measured <= most ? WaterVerdict::within : WaterVerdict::outside;
+    return row;
+}
+
+} // namespace
+
+std::array<WaterRow, 5> waterRows(const WaterQuality& water)
+{
+    return {judged("chloride", water.chloride_ppm, 0, 40, Unit::ppm),
+            judged("sulphate", water.sulphate_ppm, 0, 100, Unit::ppm),
+            judged("hardness as CaCO3", water.hardness_ppm, 0, 170, Unit::ppm),
+            judged("total solids", water.solids_ppm, 0, 340, Unit::ppm),
+            judged("pH", water.pH, 5.5, 9.0, Unit::none)};
+}
+
+CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
+{
+    CoolantMix out;
+    out.water = waterRows(sketch.coolant_plan.water);
+    addVolumes(out, sketch, layout);
+    addPresent(out, sketch, assumed);
+    findLeastPercent(out, sketch);
+    const std::optional<double>& wanted = sketch.coolant_plan.wanted_percent;
+    if (wanted)
+        out.wanted = freezingOf(sketch, *wanted);
+    if (!wanted || !out.missing.empty())
+        return out;
+    MixRequest request;
+    request.present_l = out.all_empty ? 0 : out.present_l;
+    request.present_percent = out.all_empty ? 0 : out.present.percent;
+    request.empty_l = out.new_l() + (out.all_empty ? out.present_l : 0);
+    request.wanted_percent = *wanted;
+    request.drainable_l = sketch.coolant_plan.drainable_l;
+    out.plan = planMix(request);
+    if (out.plan->outcome != MixOutcome::invalid)
+        out.reached = freezingOf(sketch, out.plan->percent);
+    return out;
+}
+
+} // namespace siphonwright

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/proposing/propose.h"
+
+#include <optional>
+#include <stop_token>
+
+/// Whether a whole layout breaks a rule: on the level, filled and warm, and over the grades.
+namespace siphonwright {
+
+/// The worst finding of stop or caution that a layout could mend; nothing where it breaks no rule.
+std::optional<Finding> breaksLive(const Analysis& analysis);
+
+/// The rest of the proof, cheapest first: filled, warmed up, over the envelope; then the margins. The same
+/// functions as prove(), without its table by bore and bands, which decide nothing here.
+struct Verified {
+    std::optional<Finding> broken; ///< nothing: it holds
+    std::vector<Finding> beside;   ///< stops and cautions beyond layout
+    std::optional<SoundGrades> sound;
+    std::vector<SagMargin> sag;
+    std::size_t advices = 0;
+};
+Verified verify(const Sketch& sketch, const Analysis& level, const Id& heater, const std::stop_token& stop);
+
+} // namespace siphonwright

@@ -142,7 +142,7 @@ private:
         }
         const double hours = outcome_.hours.back();
         const double wide = hours * 62 / std::max(area_.width(), 1.0);
-        double every = 24;
+        double every = 24 * std::max(1.0, std::ceil(wide / 24));
         for (const double nice : {0.25, 0.5, 1.0, 2.0, 4.0, 6.0, 12.0})
             if (nice >= wide) {
                 every = nice;
@@ -193,7 +193,8 @@ private:
     {
         const Evidence& evidence = outcome_.judged.evidence;
         for (std::size_t i = 0; i < evidence.readings.size(); ++i)
-            if (const std::optional<double>& value = readOn(evidence.readings[i], channel))
+            if (const std::optional<double>& value = readOn(evidence.readings[i], channel);
+                value && evidence.times_s[i] / 3600 <= outcome_.hours.back())
                 paintMark(painter_, channel, {x(evidence.times_s[i] / 3600), y(*value)}, ink_);
     }
 

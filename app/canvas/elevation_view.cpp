@@ -211,6 +211,12 @@ void ElevationView::showFinding(int index)
     update();
 }
 
+void ElevationView::showPlace(Vec2 at)
+{
+    state_->canvas.viewport.reveal(at, state_->canvas.area);
+    update();
+}
+
 /// Let the tool act, then show what came of it.
 void ElevationView::act(const std::function<void(Tool&)>& action)
 {

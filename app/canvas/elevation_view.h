@@ -54,6 +54,8 @@ public Q_SLOTS:
     void deleteSelected();
     /// Bring a finding's place into view.
     void showFinding(int index);
+    /// Bring a place into sight.
+    void showPlace(Vec2 at);
 
 Q_SIGNALS:
     void toolChanged();

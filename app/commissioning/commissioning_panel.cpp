@@ -55,6 +55,7 @@ CommissioningPanel::CommissioningPanel(Document& document, Selection& selection,
     connect(&document_, &Document::changed, this, &CommissioningPanel::refresh);
     connect(steps_, &StepList::printWanted, this, &CommissioningPanel::printWanted);
     connect(steps_, &StepList::exportWanted, this, &CommissioningPanel::exportWanted);
+    connect(diagnosis_, &DiagnosisView::placeWanted, this, &CommissioningPanel::placeWanted);
     connect(steps_, &StepList::stepWanted, this, [this](const QString& id) {
         if (const WorkStep* step = stepById(id.toStdString())) {
             step_->show(*step);

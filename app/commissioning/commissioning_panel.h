@@ -33,6 +33,7 @@ public:
 Q_SIGNALS:
     void printWanted();
     void exportWanted();
+    void placeWanted(siphonwright::Vec2 at); ///< to be seen on the drawing
 
 protected:
     void showEvent(QShowEvent* event) override;

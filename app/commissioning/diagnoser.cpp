@@ -14,7 +14,8 @@ void addCurves(Outcome& out)
     const Evidence& evidence = out.judged.evidence;
     constexpr int points = 60;
     constexpr double least_s = 3600;
-    const double last_s = std::max(least_s, evidence.times_s.back() * 1.15);
+    constexpr double longest_s = 240 * 3600.0; // later readings are off the chart
+    const double last_s = std::clamp(evidence.times_s.back() * 1.15, least_s, longest_s);
     CourseRequest request = evidence.request();
     request.times_s.clear();
     for (int i = 0; i <= points; ++i) {

@@ -19,7 +19,8 @@ constexpr int target_px = 44;
 
 QString percent(double share)
 {
-    return QStringLiteral("%1 %").arg(std::round(100 * share));
+    // Only the faults listed are weighed: never all of it.
+    return share > 0.99 ? QStringLiteral("> 99 %") : QStringLiteral("%1 %").arg(std::round(100 * share));
 }
 
 } // namespace
@@ -126,8 +127,11 @@ QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem u
     button->setObjectName(QStringLiteral("show:") + QString::fromStdString(suspect.fault.id));
     button->setAccessibleName(tr("Show on the drawing: %1").arg(title));
     button->setMinimumSize(first ? 104 : 64, target_px);
-    connect(button, &QPushButton::clicked, this,
-            [this, part = suspect.fault.part] { selection_.select(part); });
+    connect(button, &QPushButton::clicked, this, [this, part = suspect.fault.part, at = suspect.fault.at] {
+        selection_.select(part);
+        if (at)
+            Q_EMIT placeWanted({at->x, at->z});
+    });
     row->addWidget(button);
     return line;
 }

@@ -20,6 +20,9 @@ public:
     /// \param outcome null: none yet
     void show(const Outcome* outcome, bool computing, UnitSystem units);
 
+Q_SIGNALS:
+    void placeWanted(siphonwright::Vec2 at);
+
 private:
     void clear();
     void addGroup(const SuspectGroup& group, UnitSystem units);

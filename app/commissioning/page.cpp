@@ -91,8 +91,8 @@ private:
             block.step = &step;
             block.title = drawing::wrapped(tr("%1. %2").arg(number++).arg(text(step.title)), room - 52,
                                            title_lettering_mm, Weight::strong);
-            block.caution = drawing::wrapped(tr("Caution: %1").arg(text(step.caution)), room, lettering_mm,
-                                             Weight::strong);
+            block.caution = drawing::wrapped(tr("Caution: %1").arg(text(step.caution)), room - 52,
+                                             lettering_mm, Weight::strong);
             for (const Message& line : textOf(step, sketch_, analysis_))
                 block.numbers += drawing::wrapped(text(line, units), room, lettering_mm);
             if (const Tick* tick = tickOf(sketch_.checklist, step.id))
@@ -144,9 +144,10 @@ private:
             if (!one.empty())
                 of << QString::fromStdString(one);
         const QStringList fitted =
-            drawing::wrapped(of.join(QStringLiteral(" · ")), width(), title_lettering_mm);
+            drawing::wrapped(of.join(QStringLiteral(" · ")), width() - 52, title_lettering_mm);
         if (!fitted.isEmpty())
             write(painter, {margin_mm, margin_mm + 9.5}, fitted.first(), title_lettering_mm);
+        write(painter, {right - 47, margin_mm + 9.5}, tr("done by, time"), lettering_mm);
         painter.setPen(QPen(Qt::black, 0.35));
         painter.drawLine(QPointF(margin_mm, margin_mm + 12), QPointF(right, margin_mm + 12));
         const double foot = size_.height() - margin_mm;

@@ -142,7 +142,7 @@ private:
         }
         const double hours = outcome_.hours.back();
         const double wide = hours * 62 / std::max(area_.width(), 1.0);
-        double every = 24;
+        double every = 24 * std::max(1.0, std::ceil(wide / 24));
         for (const double nice : {0.25, 0.5, 1.0, 2.0, 4.0, 6.0, 12.0})
             if (nice >= wide) {
                 every = nice;
@@ -193,7 +193,8 @@ private:
     {
         const Evidence& evidence = outcome_.judged.evidence;
         for (std::size_t i = 0; i < evidence.readings.size(); ++i)
-            if (const std::optional<double>& value = readOn(evidence.readings[i], channel))
+            if (const std::optional<double>& value = readOn(evidence.readings[i], channel);
+                value && evidence.times_s[i] / 3600 <= outcome_.hours.back())
                 paintMark(painter_, channel, {x(evidence.times_s[i] / 3600), y(*value)}, ink_);
     }
 
@@ -250,7 +251,12 @@ void ReadingChart::setUnits(UnitSystem units)
 
 void ReadingChart::show(Outcome outcome, bool of_before)
 {
-    const bool drawable = !outcome.hours.empty() && outcome.as_drawn.missing.empty();
+    const std::vector<Reading>& readings = outcome.judged.evidence.readings;
+    const bool any = std::any_of(readings.begin(), readings.end(), [](const Reading& one) {
+        return std::any_of(shown_channels.begin(), shown_channels.end(),
+                           [&](Channel channel) { return readOn(one, channel).has_value(); });
+    });
+    const bool drawable = any && !outcome.hours.empty() && outcome.as_drawn.missing.empty();
     outcome_ = drawable ? std::optional(std::move(outcome)) : std::nullopt;
     of_before_ = of_before;
     setVisible(outcome_.has_value());

@@ -106,7 +106,7 @@ void StepView::layOut()
     column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(10);
     for (QWidget* one :
-         std::initializer_list<QWidget*>{title_, caution_, numbers_, state_, reason_, all_the_same_, untick_})
+         std::initializer_list<QWidget*>{title_, caution_, state_, numbers_, reason_, all_the_same_, untick_})
         column->addWidget(one);
     column->addStretch(1);
     auto* scroll = new QScrollArea(this);

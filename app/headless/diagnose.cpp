@@ -144,18 +144,21 @@ private:
                 break;
             const Suspect& first = group.members.front();
             line(4, QStringLiteral("%1  %2")
-                        .arg(percent(group.probability), 5)
+                        .arg(percent(group.probability), 6)
                         .arg(words(first.fault.title, units_)));
             for (std::size_t i = 1; i < group.members.size(); ++i)
-                line(11, tr("or: %1").arg(words(group.members[i].fault.title, units_)));
-            line(11, words(first.why, units_));
-            line(11, words(first.check, units_));
+                line(12, tr("or: %1").arg(words(group.members[i].fault.title, units_)));
+            line(12, words(first.why, units_));
+            line(12, words(first.check, units_));
         }
         if (diagnosis.next)
             line(4, tr("Next: %1").arg(words(diagnosis.next->words, units_)));
     }
 
-    static QString percent(double share) { return tr("%1 %").arg(std::round(100 * share)); }
+    static QString percent(double share)
+    {
+        return share > 0.99 ? tr("> 99 %") : tr("%1 %").arg(std::round(100 * share));
+    }
 
     const Sketch& sketch_;
     UnitSystem units_;

@@ -333,6 +333,8 @@ void MainWindow::connectJobActions()
             &ChecklistCommands::print);
     connect(commissioning_, &commissioning::CommissioningPanel::exportWanted, checklist_,
             &ChecklistCommands::exportPages);
+    connect(commissioning_, &commissioning::CommissioningPanel::placeWanted, view_,
+            &ElevationView::showPlace);
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

@@ -89,7 +89,7 @@ double logNormal(const std::vector<Point>& points, const Course& course)
 double logCurrent(const Course& course, std::size_t time, double read_A)
 {
     const double share = std::clamp(course.shareOn(time), least_share_on, 1 - least_share_on);
-    const double on_A = currentWhileOn_A(course, time);
+    const double on_A = currentWhileOn(course, time);
     const double off = std::log(1 - share) + logNormal(read_A, off_spread_A);
     if (!(on_A > 0))
         return off;
@@ -117,7 +117,7 @@ double startsSpread(const Course& course)
 
 } // namespace
 
-double currentWhileOn_A(const Course& course, std::size_t time)
+double currentWhileOn(const Course& course, std::size_t time)
 {
     double sum = 0;
     double count = 0;
@@ -154,8 +154,8 @@ double separationAt(const Course& a, const Course& b, std::size_t time, Channel 
     if (channel == Channel::current) {
         constexpr double sure = 4; // one that draws and one that does not: own choice
         const double by_share = sure * std::abs(a.shareOn(time) - b.shareOn(time));
-        const double a_A = currentWhileOn_A(a, time);
-        const double b_A = currentWhileOn_A(b, time);
+        const double a_A = currentWhileOn(a, time);
+        const double b_A = currentWhileOn(b, time);
         const double both_on = std::min(a.shareOn(time), b.shareOn(time));
         const double by_size =
             both_on > 0 ? both_on * std::abs(a_A - b_A) / spreadOf(channel, std::max(a_A, b_A)) : 0;

@@ -23,8 +23,8 @@ double separation(const Evidence& evidence, const Course& a, const Course& b);
 /// instrument: by how much a reading there would tell them apart.
 double separationAt(const Course& a, const Course& b, std::size_t time, Channel channel);
 
-/// Mean of what the members draw while they draw something; 0 where none does.
-double currentWhileOn_A(const Course& course, std::size_t time);
+/// Mean of what the members draw while they draw something, A; 0 where none does.
+double currentWhileOn(const Course& course, std::size_t time);
 
 /// Mean squared misfit of the temperatures read, each over its own standard deviation: about 1 where a course
 /// explains them; 0 where none was read.

@@ -41,7 +41,7 @@ std::string put(Message& message, Quantity quantity)
 double expected(const Course& course, std::size_t time, Channel channel)
 {
     if (channel == Channel::current)
-        return course.shareOn(time) >= 0.5 ? currentWhileOn_A(course, time) : 0;
+        return course.shareOn(time) >= 0.5 ? currentWhileOn(course, time) : 0;
     return course.meanOf(time, channel);
 }
 
@@ -69,7 +69,9 @@ Message wordsFor(const NextReading& next, const Suspect& first, const Suspect& s
     const double low = std::min(next.if_first, next.if_second);
     const double high = std::max(next.if_first, next.if_second);
     Message out;
-    out.pattern = "In " + put(out, {next.wait_s / 60, Unit::none}) + " min ";
+    // A level and a voltage say the same at any time.
+    const bool at_once = channel == Channel::coolant_level || channel == Channel::voltage;
+    out.pattern = at_once ? "Now " : "In " + put(out, {next.wait_s / 60, Unit::none}) + " min ";
     const char* felt = feltAt(channel);
     if (felt && low < cold_degC && high > warm_degC && high < burns_degC) {
         const Suspect& cold = next.if_first < next.if_second ? first : second;
@@ -90,7 +92,7 @@ Message wordsFor(const NextReading& next, const Suspect& first, const Suspect& s
 /// How far one reading is from a course, in standard deviations, squared.
 double offBy(const Course& course, std::size_t time, Channel channel, double read)
 {
-    const double mean = channel == Channel::current && read > 0.2 ? currentWhileOn_A(course, time)
+    const double mean = channel == Channel::current && read > 0.2 ? currentWhileOn(course, time)
                                                                   : expected(course, time, channel);
     const double model = channel == Channel::current ? 0 : course.spreadOf(time, channel);
     const double spread = std::hypot(model, spreadOf(channel, mean));

@@ -148,6 +148,8 @@ void judgeCycles(JudgedReadings& out, const Sketch& sketch)
     const std::optional<double> limit = strictest("cycles-over-4", sketch);
     if (!out.cycles_per_hour) {
         out.cycles_words = {"Cycles: not judged, no switching off was noted.", {}, {}};
+    } else if (*out.cycles_per_hour < 1) {
+        out.cycles_words = {"Cycles: not judged, it was not seen to turn on again.", {}, {}};
     } else if (limit && *out.cycles_per_hour > *limit) {
         out.cycles_fit = Fit::over_limit;
         out.cycles_words = {"On {0} times within an hour, over the limit of {1}.",

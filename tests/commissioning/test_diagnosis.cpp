@@ -72,6 +72,7 @@ private Q_SLOTS:
     void probabilitiesSumToOneAndRepeatToTheBit();
     void withoutReadingsOrTheTimeOfEnergisingItSaysSo();
     void readingsOfAnotherHeaterAreNotTaken();
+    void nonsenseReadingsGiveFiniteProbabilities();
     void aStopEndsIt();
 };
 
@@ -282,6 +283,28 @@ void TestDiagnosis::readingsOfAnotherHeaterAreNotTaken()
     sketch.readings = {{clock(30), "heater-2", {}, {}, 40, {}, {}, {}, {}, {}, {}, {}}};
     QVERIFY(evidenceOf(sketch, "heater-1").readings.empty());
     QVERIFY(!evidenceOf(sketch, "heater-1").missing.empty());
+}
+
+void TestDiagnosis::nonsenseReadingsGiveFiniteProbabilities()
+{
+    // The limits of the format, a far future, and nothing read at all.
+    Reading most{"9999-12-31T23:59:59Z", "heater-1", 1000, 1000, 1000, 1000, 1000, 1e5, 1e5, 1e4, false, ""};
+    Reading least{clock(0), "heater-1", -100, -100, -100, -100, -100, 0, 0, -1e4, true, ""};
+    Reading nothing;
+    nothing.time = clock(1);
+    for (const std::vector<Reading>& readings :
+         {std::vector{most}, std::vector{least}, std::vector{nothing}, std::vector{least, nothing, most},
+          std::vector<Reading>(1000, least)}) {
+        const Diagnosis found = diagnose(withReadings(sampleJob("sound-bus"), "heater-1", readings));
+        double sum = 0;
+        for (const SuspectGroup& group : found.groups) {
+            QVERIFY(std::isfinite(group.probability) && group.probability >= 0);
+            sum += group.probability;
+        }
+        if (found.missing.empty())
+            VERIFY_NEAR(sum, 1, 1e-9);
+        QVERIFY(found.evidence.readings.size() <= most_readings);
+    }
 }
 
 void TestDiagnosis::aStopEndsIt()

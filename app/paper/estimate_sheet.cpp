@@ -75,8 +75,9 @@ void layLines(FlowTable& table, const Job& job, LineGroup group, const QString& 
         if (job.kind == Kind::internal)
             cells << amount(line.list_minor, job.quote) << amount(line.list_amount_minor, job.quote);
         cells << amount(line.price_minor, job.quote)
-              << (line.amount_minor ? amount(line.amount_minor, job.quote)
-                                    : QStringLiteral("▲ ") + words(line.missing));
+              << (line.amount_minor
+                      ? amount(line.amount_minor, job.quote)
+                      : QStringLiteral("▲ ") + (line.task.empty() ? words(line.missing) : tr("no rate")));
         table.row(cells);
     }
 }

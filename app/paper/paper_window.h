@@ -7,6 +7,7 @@
 class QComboBox;
 class QLabel;
 class QTabWidget;
+class QVBoxLayout;
 
 namespace siphonwright::paper {
 
@@ -38,7 +39,7 @@ protected:
 
 private:
     void refresh();
-    void layButtons(class QVBoxLayout& column);
+    void layButtons(QVBoxLayout& column);
 
     Document& document_;
     QTabWidget* tabs_;

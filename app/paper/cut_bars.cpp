@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace siphonwright::paper {
@@ -31,18 +32,37 @@ void CutBars::show(const std::vector<BorePlan>& plans, UnitSystem units)
     update();
 }
 
-double CutBars::textHeight(const BorePlan& bore, double width) const
+double CutBars::textHeight(const QString& text, double width) const
 {
-    const QRectF room(0, 0, width, 1000);
-    return QFontMetricsF(font()).boundingRect(room, Qt::TextWordWrap, planText(bore, units_)).height();
+    return QFontMetricsF(font()).boundingRect(QRectF(0, 0, width, 1000), Qt::TextWordWrap, text).height();
+}
+
+CutInk CutBars::ink(double width) const
+{
+    CutInk ink;
+    ink.ink = palette().color(QPalette::Text);
+    ink.faint = palette().color(QPalette::PlaceholderText);
+    ink.fill = palette().color(QPalette::Mid);
+    ink.lettering = lettering_px;
+    ink.label_width = label_px;
+    ink.bar_width = std::max(50.0, width - label_px - 4);
+    ink.bar_height = bar_px;
+    return ink;
 }
 
 int CutBars::heightForWidth(int width) const
 {
+    const CutInk bars = ink(width);
+    const std::int64_t longest = longestRoll(plans_);
     double height = 0;
-    for (const BorePlan& bore : plans_)
-        height +=
-            textHeight(bore, width) + 4 + static_cast<double>(rollsAlike(bore).size()) * row_px + gap_px;
+    for (const BorePlan& bore : plans_) {
+        height += textHeight(planText(bore, units_), width) + 4 + gap_px;
+        for (const RollsAlike& alike : rollsAlike(bore)) {
+            height += row_px;
+            if (!lengthsFit(alike, bore, longest, units_, bars))
+                height += textHeight(cutsText(alike, bore, units_), bars.bar_width) + 4;
+        }
+    }
     return static_cast<int>(std::ceil(height));
 }
 
@@ -61,24 +81,22 @@ void CutBars::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    CutInk ink;
-    ink.ink = palette().color(QPalette::Text);
-    ink.faint = palette().color(QPalette::PlaceholderText);
-    ink.fill = palette().color(QPalette::Mid);
-    ink.lettering = lettering_px;
-    ink.label_width = label_px;
-    ink.bar_width = std::max(50.0, width() - label_px - 4);
-    ink.bar_height = bar_px;
-    double y = 0;
+    const CutInk bars = ink(width());
     const std::int64_t longest = longestRoll(plans_);
-    for (const BorePlan& bore : plans_) {
-        const double height = textHeight(bore, width());
-        painter.setPen(ink.ink);
-        painter.drawText(QRectF(0, y, width(), height), Qt::TextWordWrap, planText(bore, units_));
+    double y = 0;
+    const auto write = [&](const QString& text, double x, double room) {
+        const double height = textHeight(text, room);
+        painter.setPen(bars.ink);
+        painter.drawText(QRectF(x, y, room, height), Qt::TextWordWrap, text);
         y += height + 4;
+    };
+    for (const BorePlan& bore : plans_) {
+        write(planText(bore, units_), 0, width());
         for (const RollsAlike& alike : rollsAlike(bore)) {
-            paintRoll(painter, {0, y}, alike, bore, longest, units_, ink);
+            paintRoll(painter, {0, y}, alike, bore, longest, units_, bars);
             y += row_px;
+            if (!lengthsFit(alike, bore, longest, units_, bars))
+                write(cutsText(alike, bore, units_), label_px, bars.bar_width);
         }
         y += gap_px;
     }

@@ -21,7 +21,8 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    double textHeight(const BorePlan& bore, double width) const;
+    double textHeight(const QString& text, double width) const;
+    CutInk ink(double width) const;
 
     std::vector<BorePlan> plans_;
     UnitSystem units_ = UnitSystem::metric;

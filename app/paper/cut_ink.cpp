@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <utility>
 
 namespace siphonwright::paper {
 
@@ -94,6 +95,37 @@ void paintRoll(QPainter& painter, QPointF top_left, const RollsAlike& alike, con
     painter.drawRect(left);
     const QString rest = lengthText(alike.roll.left, units);
     paintFitting(painter, left, {tr("%1 left over").arg(rest), rest}, ink);
+}
+
+bool lengthsFit(const RollsAlike& alike, const BorePlan& bore, std::int64_t longest, UnitSystem units,
+                const CutInk& ink)
+{
+    const double per_length = ink.bar_width / static_cast<double>(std::max<std::int64_t>(longest, 1));
+    return std::all_of(alike.roll.cuts.begin(), alike.roll.cuts.end(), [&](std::size_t cut) {
+        const std::int64_t length = hundredthsOf(bore.cuts[cut].length_mm);
+        return drawing::textWidth(lengthText(length, units), ink.lettering) <=
+               static_cast<double>(length) * per_length - ink.lettering;
+    });
+}
+
+QString cutsText(const RollsAlike& alike, const BorePlan& bore, UnitSystem units)
+{
+    std::vector<std::pair<QString, int>> counted;
+    for (const std::size_t cut : alike.roll.cuts) {
+        const QString text =
+            QStringLiteral("%1, %2").arg(QString::fromStdString(bore.cuts[cut].name),
+                                         lengthText(hundredthsOf(bore.cuts[cut].length_mm), units));
+        const auto found = std::find_if(counted.begin(), counted.end(),
+                                        [&](const auto& other) { return other.first == text; });
+        if (found != counted.end())
+            ++found->second;
+        else
+            counted.emplace_back(text, 1);
+    }
+    QStringList all;
+    for (const auto& [text, times] : counted)
+        all << (times == 1 ? text : QStringLiteral("%1 × %2").arg(times).arg(text));
+    return all.join(QStringLiteral("; "));
 }
 
 QString planText(const BorePlan& bore, UnitSystem units)

@@ -35,6 +35,12 @@ struct CutInk {
 void paintRoll(QPainter& painter, QPointF top_left, const RollsAlike& alike, const BorePlan& bore,
                std::int64_t longest, UnitSystem units, const CutInk& ink);
 
+/// Whether each cut of a roll has room for its length in the bar.
+bool lengthsFit(const RollsAlike& alike, const BorePlan& bore, std::int64_t longest, UnitSystem units,
+                const CutInk& ink);
+/// "3 × Supply hose, 1130 mm; Return hose, 670 mm"
+QString cutsText(const RollsAlike& alike, const BorePlan& bore, UnitSystem units);
+
 /// "Hose, bore 19.1 mm: 1.8 m off 2 m of rolls, the least there is; 0.2 m left over."
 QString planText(const BorePlan& bore, UnitSystem units);
 std::int64_t longestRoll(const std::vector<BorePlan>& plans);

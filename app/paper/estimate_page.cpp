@@ -13,6 +13,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace siphonwright::paper {
 
 namespace {
@@ -132,6 +134,32 @@ void EstimatePage::fillColumn(int column, const QString& title, const Estimate& 
     table_->embolden(total_row, column, true);
 }
 
+void EstimatePage::fillDrawn(const Paperwork& paperwork)
+{
+    fillColumn(1, tr("As drawn"), paperwork.estimate);
+    const std::vector<Heater>& heaters = document_.sketch().heaters;
+    const UnitSystem units = unitsOf(document_.sketch());
+    const QString name = heaters.empty()       ? tr("none drawn")
+                         : heaters.size() == 1 ? words(heaters[0].name)
+                                               : tr("%1 heaters").arg(heaters.size());
+    QStringList powers;
+    for (const Heater& heater : heaters)
+        powers << (heater.power_W.known() ? words(format(*heater.power_W.value, Unit::watt, units))
+                                          : tr("not entered"));
+    powers.removeDuplicates();
+    QStringList prices;
+    for (const PartRow& row : paperwork.parts.rows)
+        for (const EstimateLine& line : paperwork.estimate.lines)
+            if (row.kind == ItemKind::heater && line.number == row.number)
+                prices << (line.list_minor
+                               ? words(decimalText(*line.list_minor,
+                                                   quoteOf(document_.sketch()).currency.minor_digits))
+                               : words(line.missing));
+    table_->put(name_row, 1, name);
+    table_->put(power_row, 1, powers.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
+    table_->put(price_row, 1, prices.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
+}
+
 void EstimatePage::fillAlternates(const Paperwork& paperwork)
 {
     const Quote& quote = quoteOf(document_.sketch());
@@ -160,35 +188,28 @@ void EstimatePage::show(const Paperwork& paperwork)
         table_->put(row, 0, names[row]);
         table_->embolden(row, 0, row == total_row || row == subtotal_row);
     }
-    fillColumn(1, tr("As drawn"), paperwork.estimate);
-    const Sketch& sketch = document_.sketch();
-    const bool one = sketch.heaters.size() == 1;
-    table_->put(name_row, 1, one ? words(sketch.heaters[0].name) : QString());
-    table_->put(power_row, 1,
-                one && sketch.heaters[0].power_W.known()
-                    ? words(format(*sketch.heaters[0].power_W.value, Unit::watt, unitsOf(sketch)))
-                    : QString(),
-                EditTable::Kind::shown, right);
-    const auto heater_line = std::find_if(
-        paperwork.estimate.lines.begin(), paperwork.estimate.lines.end(), [&](const EstimateLine& line) {
-            return one && !paperwork.parts.rows.empty() && line.number == paperwork.parts.rows[0].number;
-        });
-    table_->put(price_row, 1,
-                heater_line != paperwork.estimate.lines.end() && heater_line->list_minor
-                    ? words(decimalText(*heater_line->list_minor, quoteOf(sketch).currency.minor_digits))
-                    : QString(),
-                EditTable::Kind::shown, right);
+    fillDrawn(paperwork);
     fillAlternates(paperwork);
     remove_->setEnabled(table_->currentColumn() >= first_alternate);
     const Estimate& estimate = paperwork.estimate;
-    const QString total = sumText(estimate, Sum::total, quoteOf(sketch));
+    const QString total = sumText(estimate, Sum::total, quoteOf(document_.sketch()));
     verdict_->setText(estimate.status == EstimateStatus::refused    ? words(estimate.message)
                       : estimate.status == EstimateStatus::complete ? tr("Total %1").arg(total)
                                                                     : tr("Incomplete: %1").arg(total));
+    showMissing(paperwork);
+}
+
+void EstimatePage::showMissing(const Paperwork& paperwork)
+{
+    const std::vector<std::string>& drawn = paperwork.estimate.missing;
     missing_->clear();
-    for (const std::string& missing : estimate.missing)
+    for (const std::string& missing : drawn)
         missing_->addItem(QStringLiteral("▲ ") + words(missing));
-    missing_->setVisible(!estimate.missing.empty());
+    for (std::size_t i = 0; i < paperwork.others.size(); ++i)
+        for (const std::string& missing : paperwork.others[i].missing)
+            if (std::find(drawn.begin(), drawn.end(), missing) == drawn.end())
+                missing_->addItem(tr("▲ Other heater %1: %2").arg(i + 1).arg(words(missing)));
+    missing_->setVisible(missing_->count() > 0);
 }
 
 QString EstimatePage::takeAlternate(int row, int column, const QString& typed)

@@ -23,6 +23,8 @@ public:
 
 private:
     void fillColumn(int column, const QString& title, const Estimate& estimate);
+    void fillDrawn(const Paperwork& paperwork);
+    void showMissing(const Paperwork& paperwork);
     void fillAlternates(const Paperwork& paperwork);
     QString takeAlternate(int row, int column, const QString& typed);
     void addAlternate();

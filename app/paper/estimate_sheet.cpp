@@ -75,8 +75,9 @@ void layLines(FlowTable& table, const Job& job, LineGroup group, const QString& 
         if (job.kind == Kind::internal)
             cells << amount(line.list_minor, job.quote) << amount(line.list_amount_minor, job.quote);
         cells << amount(line.price_minor, job.quote)
-              << (line.amount_minor ? amount(line.amount_minor, job.quote)
-                                    : QStringLiteral("▲ ") + words(line.missing));
+              << (line.amount_minor
+                      ? amount(line.amount_minor, job.quote)
+                      : QStringLiteral("▲ ") + (line.task.empty() ? words(line.missing) : tr("no rate")));
         table.row(cells);
     }
 }
@@ -193,9 +194,13 @@ void layAlternates(Flow& flow, const Job& job)
         const Alternate& other = job.quote.alternates[i];
         row(tr("%1, %2").arg(words(other.name), alternatePower(other, job.units)), job.work.others[i]);
     }
-    const auto open = [](const Estimate& estimate) { return estimate.status == EstimateStatus::incomplete; };
-    if (std::any_of(job.work.others.begin(), job.work.others.end(), open))
-        flow.paragraph(tr("▲ Incomplete: something in it is not priced or not entered."), small_mm);
+    // What the drawn one lacks is said before.
+    const std::vector<std::string>& drawn = job.work.estimate.missing;
+    for (std::size_t i = 0; i < job.work.others.size(); ++i)
+        for (const std::string& missing : job.work.others[i].missing)
+            if (std::find(drawn.begin(), drawn.end(), missing) == drawn.end())
+                flow.paragraph(tr("▲ %1: %2").arg(words(job.quote.alternates[i].name), words(missing)),
+                               small_mm);
 }
 
 } // namespace siphonwright::paper

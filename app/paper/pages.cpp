@@ -145,7 +145,9 @@ void layHead(Flow& flow, const Job& job)
     const double top = flow.y();
     flow.text(flow.right(), top + title_mm, titleOf(job.kind), Anchor::right, title_mm, Weight::strong);
     const double half = flow.width() / 2 - 6;
-    const std::string& company = job.quote.company.empty() ? job.sketch.sheet.legal_owner : job.quote.company;
+    // The drawing's owner may be the customer, so an estimate does not take him for who makes it.
+    const bool by_owner = job.quote.company.empty() && job.kind == Kind::parts_list;
+    const std::string& company = by_owner ? job.sketch.sheet.legal_owner : job.quote.company;
     const double left = layBlock(flow, company, flow.left(), top + 3.5, half, 3.5);
     const double references = layReferences(flow, job, top + title_mm + 7);
     flow.down(std::max(left + 4, references + title_mm + 7));

@@ -90,6 +90,23 @@ void PaperWindow::showEvent(QShowEvent* event)
         refresh();
 }
 
+/// Cells that are typed into have a ground of their own, which follows light and dark.
+void PaperWindow::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange)
+        return;
+    fresh_ = false;
+    // Once every table has the new colours.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            if (isVisible() && !fresh_)
+                refresh();
+        },
+        Qt::QueuedConnection);
+}
+
 void PaperWindow::refresh()
 {
     const Paperwork paperwork = paperworkOf(document_.sketch());

@@ -7,6 +7,7 @@
 class QComboBox;
 class QLabel;
 class QTabWidget;
+class QVBoxLayout;
 
 namespace siphonwright::paper {
 
@@ -35,10 +36,11 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void refresh();
-    void layButtons(class QVBoxLayout& column);
+    void layButtons(QVBoxLayout& column);
 
     Document& document_;
     QTabWidget* tabs_;

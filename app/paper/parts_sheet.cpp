@@ -97,6 +97,10 @@ void layCutPlan(Flow& flow, const Job& job)
                 paintRoll(painter, at, alike, bore, longest, units, ink);
             });
             flow.down(bar_step_mm);
+            if (lengthsFit(alike, bore, longest, job.units, ink))
+                continue;
+            flow.paragraph(cutsText(alike, bore, job.units), small_mm, Weight::regular, ink.label_width);
+            flow.down(1.5);
         }
         flow.down(2);
     }

@@ -99,7 +99,7 @@ void TestRunningWords::aShutValveIsSaidInTheDetails()
 void TestRunningWords::theSheetStatesResultsWithTheirBands()
 {
     const Sketch sketch = warmLoop();
-    Analysis analysis = proved(sketch, {false, {}});
+    Analysis analysis = proved(sketch);
     HeaterBands bands;
     bands.heater = "heater-1";
     ResultBand peak;
@@ -172,7 +172,7 @@ void TestRunningWords::theProvedSheetKeepsItsTextApart()
     options.paper = paper == 0 ? sheet::Paper::a4 : sheet::Paper::a3;
     options.orientation = landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
     options.tint = true;
-    const Analysis analysis = proved(sketch, {false, {}});
+    const Analysis analysis = proved(sketch);
     TextRecorder recorder((sheet::pageSize(options) * 10).toSize());
     QPainter painter(&recorder);
     painter.scale(10, 10);

@@ -61,7 +61,7 @@ private Q_SLOTS:
 void TestProposingRandom::whateverAFileHoldsNothingBreaks()
 {
     int with_findings = 0;
-    for (unsigned seed = 1; seed <= 25; ++seed) {
+    for (unsigned seed = 1; seed <= 14; ++seed) {
         const Sketch sketch = test::RandomFiller(seed).sketch();
         const Analysis analysis = analyse(sketch);
         std::size_t tried = 0;
@@ -74,7 +74,7 @@ void TestProposingRandom::whateverAFileHoldsNothingBreaks()
         const Proposals found = propose(sketch, options);
         QVERIFY(!found.best_first.empty() || !found.in_conflict.empty() || !found.missing.empty());
     }
-    QVERIFY(with_findings > 12);
+    QVERIFY(with_findings > 6);
 }
 
 void TestProposingRandom::fixesOfAShakenLoopAddNoStop()

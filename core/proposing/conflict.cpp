@@ -13,6 +13,8 @@ namespace {
 const char* pattern(SearchStage stage, bool of_area)
 {
     switch (stage) {
+    case SearchStage::bore:
+        return "No bore is left: of those in stock, {0} fell to \"{a}\".";
     case SearchStage::ports:
         return "No pair of ports is left: {0} fell to \"{a}\".";
     case SearchStage::heater:

@@ -9,7 +9,7 @@
 namespace siphonwright {
 
 /// How far a candidate came, in the order in which a layout is put together.
-enum class SearchStage { ports, heater, return_, supply, loop, proof };
+enum class SearchStage { bore, ports, heater, return_, supply, loop, proof };
 
 /// What removed candidates at each stage.
 class RuleConflict {

@@ -142,12 +142,14 @@ private:
         const std::vector<Finding> after = heads(analysis.findings);
         const Severity least =
             bar == Bar::clean ? std::min(finding_.severity, Severity::caution) : finding_.severity;
-        const bool headed = countOf(heads_before_, finding_, least) > 0 && !on_grade_;
         return std::none_of(after.begin(), after.end(), [&](const Finding& kind) {
             if (kind.severity < least)
                 return false;
-            const std::size_t cured = headed && sameKind(kind, finding_) ? std::size_t{1} : std::size_t{0};
-            return countOf(after, kind, least) + cured > countOf(heads_before_, kind, least);
+            // What became more severe has come too, so each is counted at its own severity.
+            const bool cured = !on_grade_ && sameKind(kind, finding_) && finding_.severity >= kind.severity &&
+                               countOf(heads_before_, finding_, kind.severity) > 0;
+            return countOf(after, kind, kind.severity) + (cured ? 1 : 0) >
+                   countOf(heads_before_, kind, kind.severity);
         });
     }
 

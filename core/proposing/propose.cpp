@@ -151,6 +151,15 @@ void searchThrough(LayoutSearch& search, Proving& proving, Proposals& out, const
     }
 }
 
+bool isBox(const HangingSpace& space)
+{
+    const auto range = [](double least, double most) {
+        return std::isfinite(least) && std::isfinite(most) && least <= most;
+    };
+    return range(space.least.x, space.most.x) && range(space.least.y, space.most.y) &&
+           range(space.least.z, space.most.z);
+}
+
 } // namespace
 
 std::optional<double> Proposal::leastSag_mm() const
@@ -175,11 +184,19 @@ Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std
         out.missing = "there is no heater to propose a layout for";
         return out;
     }
+    if (options.space && !isBox(*options.space)) {
+        out.missing = "the space for the heater is no box";
+        return out;
+    }
     if (sketch.ports.size() < 2) {
         out.missing = "a supply port and a return port are not entered";
         return out;
     }
     LayoutSearch search(sketch, options, heater->id, stop);
+    if (search.unpaired) {
+        out.missing = "a supply port and a return port that no other hose is on are not entered";
+        return out;
+    }
     Proving proving(sketch, search, options, heater->id, stop, out);
     searchThrough(search, proving, out, stop);
     out.stopped = stop.stop_requested();

@@ -80,6 +80,10 @@ LayoutSearch::LayoutSearch(const Sketch& sketch, const ProposeOptions& options, 
     for (const RemovedBy& by : removed)
         conflict.add(SearchStage::ports, by);
     bores_ = boresFor(sketch, options, *sketch.heater(heater_));
+    if (bores_.empty())
+        conflict.add(SearchStage::bore, RemovedBy{"bore-under-manual", 0, {}},
+                     std::max<std::size_t>(1, options.stock_bores_mm.size()));
+    unpaired = pairs_.empty() && removed.empty();
 }
 
 void LayoutSearch::addSites(const std::vector<Vec3>& at)

@@ -40,6 +40,7 @@ public:
     std::vector<LaidLoop> laid;
     RuleConflict conflict;
     std::size_t places = 0;
+    bool unpaired = false; ///< there are no two ports to ask about
 
 private:
     void addSites(const std::vector<Vec3>& places);

@@ -173,6 +173,9 @@ Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const
     placed.heaters = {heater};
     placed.heaters.front().position = plan;
     const Plumb plumb = plumbOf(sketch);
+    constexpr double far_from_plumb = 0.2;
+    if (plumb.up().z < far_from_plumb)
+        return {space.least.z, space.most.z};
     const Layout layout = resolve(placed, plumb);
     const HeaterHeights& own = layout.heaters.front();
     Heights out{space.least.z, space.most.z};

@@ -181,6 +181,7 @@ const std::set<std::string> nothing_to_draw = {
     "ground-clearance: engine mounted nose-high",                      // likewise
     "return-port-rear: just before the middle, front right",           // the heater is under the other end
     "bank-not-crossed: on one bank of a jacket set off to the viewer", // so are all ports
+    "keep-clear: depth not known, crossing in the side view",          // how deep it lies has to be entered
     "no-slack: just under 3 % longer",                                 // 270 mm, level, from stub to stub
     "no-slack: straight",
     "no-slack: bends of just under 45 degrees",

@@ -355,6 +355,11 @@ void TestPropose::whatIsMissingIsSaid()
     options.heater = "heater-7";
     QVERIFY(!propose(test::soundLoop(), options).missing.empty());
     QVERIFY(!propose(Sketch{}).missing.empty());
+    options.heater.clear();
+    options.space = HangingSpace{{100, 0, 0}, {0, 0, 0}};
+    QVERIFY(!propose(test::soundLoop(), options).missing.empty());
+    options.space = HangingSpace{{0, 0, 0}, {std::nan(""), 0, 0}};
+    QVERIFY(!propose(test::soundLoop(), options).missing.empty());
 }
 
 void TestPropose::proposalsAreTheSameEachTime()

@@ -1,15 +1,14 @@
 #pragma once
 
+#include "app/document/worker.h"
+
 #include "core/commissioning/diagnosis.h"
 #include "core/commissioning/readings.h"
 
 #include <QObject>
 
-#include <condition_variable>
-#include <mutex>
 #include <optional>
-#include <stop_token>
-#include <thread>
+#include <utility>
 #include <vector>
 
 namespace siphonwright::commissioning {
@@ -25,16 +24,15 @@ struct Outcome {
     Course as_drawn;           ///< at those hours
 };
 
-/// Judges and diagnoses beside the window: one thread, and one slot in which the latest job wins.
+/// Judges and diagnoses beside the window; the latest job wins.
 class Diagnoser : public QObject {
     Q_OBJECT
 public:
     explicit Diagnoser(QObject* parent = nullptr);
-    ~Diagnoser() override;
 
-    void ask(Sketch sketch, Id heater);
+    void ask(Sketch sketch, Id heater) { worker_.ask({std::move(sketch), std::move(heater)}); }
     /// The newest answer that was not taken yet.
-    std::optional<Outcome> take();
+    std::optional<Outcome> take() { return worker_.take(); }
 
 Q_SIGNALS:
     void ready(); ///< sent from the thread: there is an answer to take
@@ -44,15 +42,9 @@ private:
         Sketch sketch;
         Id heater;
     };
-    void work(const std::stop_token& end);
-    void answer(Outcome outcome);
+    static void work(Job job, const Worker<Job, Outcome>::Tell& tell, const std::stop_token& stop);
 
-    std::mutex mutex_;
-    std::condition_variable_any wake_;
-    std::optional<Job> waiting_;
-    std::optional<Outcome> answer_;
-    std::stop_source running_{std::nostopstate};
-    std::jthread thread_; ///< last: it starts when all else is there, and ends first
+    Worker<Job, Outcome> worker_;
 };
 
 } // namespace siphonwright::commissioning

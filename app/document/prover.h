@@ -1,25 +1,22 @@
 #pragma once
 
+#include "app/document/worker.h"
+
 #include "core/analysis/analysis.h"
 
 #include <QObject>
 
-#include <condition_variable>
 #include <cstdint>
-#include <mutex>
 #include <optional>
-#include <stop_token>
-#include <thread>
+#include <utility>
 
 namespace siphonwright {
 
-/// Proves sketches beside the window: one thread, and one slot in which the latest job wins. A job that is
-/// running when a newer one comes is stopped.
+/// Proves sketches beside the window; the latest job wins.
 class Prover : public QObject {
     Q_OBJECT
 public:
     explicit Prover(QObject* parent = nullptr);
-    ~Prover() override;
 
     struct Job {
         std::uint64_t revision = 0; ///< of the sketch, given back with the answer
@@ -30,22 +27,15 @@ public:
         std::uint64_t revision = 0;
         Proof proof;
     };
-    void ask(Job job);
+    void ask(Job job) { worker_.ask(std::move(job)); }
     /// The newest answer that was not taken yet.
-    std::optional<Answer> take();
+    std::optional<Answer> take() { return worker_.take(); }
 
 Q_SIGNALS:
     void ready(); ///< sent from the thread: there is an answer to take
 
 private:
-    void work(const std::stop_token& end);
-
-    std::mutex mutex_;
-    std::condition_variable_any wake_;
-    std::optional<Job> waiting_;
-    std::optional<Answer> answer_;
-    std::stop_source running_{std::nostopstate};
-    std::jthread thread_; ///< last: it starts when all else is there, and ends first
+    Worker<Job, Answer> worker_;
 };
 
 } // namespace siphonwright

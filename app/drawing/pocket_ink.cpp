@@ -11,7 +11,7 @@ namespace siphonwright::drawing {
 namespace {
 
 /// Smaller ones are drawn, but not worth words.
-constexpr double least_named_ml = 1;
+constexpr double least_named_ml = 2;
 
 QString tr(const char* text)
 {

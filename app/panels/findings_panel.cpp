@@ -2,6 +2,7 @@
 
 #include "app/panels/finding_row.h"
 #include "app/panels/findings_model.h"
+#include "app/panels/fix_bar.h"
 
 #include <QItemSelectionModel>
 #include <QLabel>
@@ -21,6 +22,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
       row_(new FindingRow(this)),
       summary_(new QLabel(this)),
       list_(new QListView(this)),
+      fix_(new FixBar(document, this)),
       about_rule_(new QPushButton(tr("About this rule…"), this))
 {
     summary_->setProperty("role", QStringLiteral("title"));
@@ -45,6 +47,7 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     column->setSpacing(4);
     column->addWidget(summary_);
     column->addWidget(list_, 1);
+    column->addWidget(fix_);
     column->addWidget(about_rule_, 0, Qt::AlignLeft);
 
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &FindingsPanel::rowChosen);
@@ -113,6 +116,7 @@ QString FindingsPanel::ruleOfRow() const
 void FindingsPanel::showRuleLink()
 {
     about_rule_->setVisible(!ruleOfRow().isEmpty());
+    fix_->setFinding(model_->findingAt(list_->currentIndex()));
 }
 
 void FindingsPanel::showMenu(const QPoint& at)

@@ -11,6 +11,7 @@ class QPushButton;
 namespace siphonwright::panels {
 
 class FindingRow;
+class FixBar;
 class FindingsModel;
 
 /// What was found, what could not be judged, and how much of each; choosing one selects its part.
@@ -40,6 +41,7 @@ private:
     FindingRow* row_;
     QLabel* summary_;
     QListView* list_;
+    FixBar* fix_;
     QPushButton* about_rule_;
     bool following_ = false;
 };

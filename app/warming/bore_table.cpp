@@ -69,9 +69,9 @@ void BoreTable::fill(int row, const BoreRow& bore)
     const QString size = valueText(bore.bore_mm, Unit::mm, units);
     cells << (bore.drawn ? tr("● %1, as drawn").arg(size) : size);
     const FigureWords words(sketch);
-    cells << words.flow(bore.flow_kg_per_s, bore.steady_outlet_degC, bore.runs)
-          << words.outlet(bore.steady_outlet_degC) << words.outlet(bore.peak_outlet_degC)
-          << words.cycles(bore.cycles_per_hour) << words.target(bore.target_h);
+    cells << words.flow(bore.flow_l_per_min, bore.runs) << words.outlet(bore.steady_outlet_degC)
+          << words.outlet(bore.peak_outlet_degC) << words.cycles(bore.cycles_per_hour)
+          << words.target(bore.target_h);
     showRow(*table_, row, cells, bore.drawn, tr("Double-click to use this bore"));
 }
 

@@ -4,7 +4,6 @@
 #include "app/warming/words.h"
 
 #include "core/checks/rules.h"
-#include "core/running/coolant_of.h"
 
 #include <QCoreApplication>
 #include <QHeaderView>
@@ -67,11 +66,9 @@ void showRow(QTableWidget& table, int row, const QStringList& cells, bool stands
 
 FigureWords::FigureWords(const Sketch& sketch) : sketch_(sketch), units_(panels::unitsOf(sketch)) {}
 
-QString FigureWords::flow(double flow_kg_per_s, double outlet_degC, bool runs_forward) const
+QString FigureWords::flow(double flow_l_per_min, bool runs_forward) const
 {
-    const CoolantOf coolant = coolantOf(sketch_, Assumptions(sketch_));
-    const double kg_per_l = coolant.fluid ? coolant.fluid->at(outlet_degC).density_kg_per_m3 / 1000 : 1;
-    const QString text = valueText(flow_kg_per_s * 60 / kg_per_l, Unit::l_per_min, units_);
+    const QString text = valueText(flow_l_per_min, Unit::l_per_min, units_);
     return runs_forward ? text : tr("▲ %1, does not run forward").arg(text);
 }
 

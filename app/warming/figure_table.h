@@ -23,7 +23,7 @@ class FigureWords {
 public:
     explicit FigureWords(const Sketch& sketch);
 
-    QString flow(double flow_kg_per_s, double outlet_degC, bool runs_forward) const;
+    QString flow(double flow_l_per_min, bool runs_forward) const;
     QString outlet(const std::optional<double>& degC) const;
     QString cycles(double per_hour) const;
     QString target(const std::optional<double>& hours) const;

@@ -4,6 +4,8 @@
 #include "app/warming/figure_table.h"
 #include "app/warming/words.h"
 
+#include "core/running/loop_figures.h"
+
 #include <QLabel>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -29,7 +31,7 @@ QString wordsOf(Grade grade, UnitSystem units)
 
 /// Of the loops that can be computed: the least flow, the hottest outlet.
 struct Steady {
-    double flow_kg_per_s = 0;
+    double flow_l_per_min = 0;
     double outlet_degC = 0;
     bool runs = false;
 };
@@ -42,8 +44,8 @@ std::optional<Steady> steadyOf(const Running& running)
         const Circulation& found = run.circulation;
         const bool runs = found.status == CirculationStatus::circulates;
         if (!out)
-            out = Steady{found.flow_kg_per_s, found.heater_outlet_degC, runs};
-        out->flow_kg_per_s = std::min(out->flow_kg_per_s, found.flow_kg_per_s);
+            out = Steady{flowByVolume_l_per_min(found), found.heater_outlet_degC, runs};
+        out->flow_l_per_min = std::min(out->flow_l_per_min, flowByVolume_l_per_min(found));
         out->outlet_degC = std::max(out->outlet_degC, found.heater_outlet_degC);
         out->runs = out->runs && runs;
     }
@@ -109,7 +111,7 @@ void GradeTable::fill(int row, Grade grade, const Running& running, const Engine
     constexpr double s_per_h = 3600;
     const std::optional<Steady> steady = steadyOf(running);
     QStringList cells{wordsOf(grade, panels::unitsOf(sketch))};
-    cells << (steady ? words.flow(steady->flow_kg_per_s, steady->outlet_degC, steady->runs) : tr("–"))
+    cells << (steady ? words.flow(steady->flow_l_per_min, steady->runs) : tr("–"))
           << words.outlet(steady && steady->runs ? std::optional(steady->outlet_degC) : std::nullopt)
           << words.outlet(peak_degC) << words.cycles(cycles)
           << words.target(warm.result.target_s ? std::optional(*warm.result.target_s / s_per_h)

@@ -317,15 +317,15 @@ void MainWindow::connectJobActions()
         raise(warm_up_);
         warm_up_->chart().setFocus();
     });
-    on("by-bore", [this, raise] { raise(by_bore_); });
-    on("on-grades", [this, raise] { raise(on_grades_); });
-    on("sizing", [this, raise] {
-        raise(sizing_);
-        // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
-        constexpr int readable_px = 300;
-        if (sizing_->height() < readable_px)
-            resizeDocks({static_cast<QDockWidget*>(sizing_->parentWidget())}, {readable_px}, Qt::Vertical);
-    });
+    // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
+    const auto raise_high = [this, raise](QWidget* panel, int readable_px) {
+        raise(panel);
+        if (panel->height() < readable_px)
+            resizeDocks({static_cast<QDockWidget*>(panel->parentWidget())}, {readable_px}, Qt::Vertical);
+    };
+    on("by-bore", [this, raise_high] { raise_high(by_bore_, 180); });
+    on("on-grades", [this, raise_high] { raise_high(on_grades_, 170); });
+    on("sizing", [this, raise_high] { raise_high(sizing_, 300); });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });
     on("export-checklist", [this] { checklist_->exportPages(); });

@@ -294,7 +294,7 @@ private:
                 bands[Banded::cycles_per_hour]) {
                 const ResultBand& peak = *bands[Banded::peak_outlet_degC];
                 const ResultBand& cycles = *bands[Banded::cycles_per_hour];
-                say("Expected of {a}: outlet {0} at its hottest ({1} to {2}), on {3} times in the worst hour "
+                say("Expected of {a}: outlet {0} at its hottest ({1} to {2}), cycles in the worst hour: {3} "
                     "({4} to {5}).",
                     {{*outcome->peak_outlet_degC, Unit::degC},
                      {peak.low, Unit::degC},
@@ -305,7 +305,7 @@ private:
                     {nameOfHeater(heater)});
                 return;
             }
-        say("Expected of {a}: outlet {0} at its hottest, on {1} times in the worst hour.",
+        say("Expected of {a}: outlet {0} at its hottest, cycles in the worst hour: {1}.",
             {{*outcome->peak_outlet_degC, Unit::degC}, {outcome->cycles_per_hour, Unit::none}},
             {nameOfHeater(heater)});
     }

@@ -1,5 +1,6 @@
 #include "core/running/by_bore.h"
 
+#include "core/running/loop_figures.h"
 #include "core/sketch/templates.h"
 
 #include <algorithm>
@@ -22,7 +23,10 @@ BoreRow rowOf(const Sketch& sketch, double bore_mm, const Assumptions& assumed)
             continue;
         const double flow = run.circulation.flow_kg_per_s;
         row.runs = row.runs && run.circulation.status == CirculationStatus::circulates;
-        row.flow_kg_per_s = first ? flow : std::min(row.flow_kg_per_s, flow);
+        if (first || flow < row.flow_kg_per_s) {
+            row.flow_kg_per_s = flow;
+            row.flow_l_per_min = flowByVolume_l_per_min(run.circulation);
+        }
         row.steady_outlet_degC = first ? run.circulation.heater_outlet_degC
                                        : std::max(row.steady_outlet_degC, run.circulation.heater_outlet_degC);
         first = false;

@@ -16,7 +16,8 @@ struct BoreRow {
     std::optional<double> peak_outlet_degC;
     double cycles_per_hour = 0; ///< of the loop that cycles most
     std::optional<double> target_h;
-    bool runs = false; ///< every loop circulates forward
+    bool runs = false;         ///< every loop circulates forward
+    double flow_l_per_min = 0; ///< the flow by volume
 };
 
 /// A sketch with every hose of a known bore on another one, hose ends and in-line parts in proportion. Hoses

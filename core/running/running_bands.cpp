@@ -77,7 +77,9 @@ std::optional<ResultBand> resultOf(const Band& band, const std::vector<Assumed>&
     if (band.samples == 0)
         return std::nullopt;
     ResultBand out{band.p5, band.p50, band.p95, double(band.samples) / double(samples), {}};
-    const double chance = 2 / std::sqrt(double(band.samples));
+    // One in a thousand figures that have nothing to do with the result gets so far by chance: some hundred
+    // and sixty are compared.
+    const double chance = 3.3 / std::sqrt(double(band.samples));
     for (const Driver& driver : band.drivers)
         if (std::abs(driver.rank_correlation) > chance)
             out.drivers.push_back(uncertain[driver.assumption]);

@@ -135,15 +135,29 @@ void TestFillCommand::aFillThatIsNotComputedSaysWhatIsMissing()
 
 void TestFillCommand::framesAreNumberedPictures()
 {
+    // Pre-filled and without a heater's power: few moments, so few pictures.
+    QFile sound(sample("sound-bus"));
+    QVERIFY(sound.open(QIODevice::ReadOnly));
+    QJsonObject sketch = QJsonDocument::fromJson(sound.readAll()).object();
+    sketch[QStringLiteral("fill")] = QJsonObject{{QStringLiteral("start"), QStringLiteral("hoses_full")}};
+    QJsonArray heaters = sketch[QStringLiteral("heaters")].toArray();
+    QJsonObject heater = heaters[0].toObject();
+    heater.remove(QStringLiteral("power_W"));
+    heaters[0] = heater;
+    sketch[QStringLiteral("heaters")] = heaters;
     const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("few.siphon")));
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    file.write(QJsonDocument(sketch).toJson());
+    file.close();
     const QString pictures = folder.filePath(QStringLiteral("made/here"));
-    const Run result = run({QStringLiteral("fill"), sample("air-lock-lesson-1"), QStringLiteral("--json"),
+    const Run result = run({QStringLiteral("fill"), file.fileName(), QStringLiteral("--json"),
                             QStringLiteral("--frames"), pictures});
     QVERIFY2(result.err.isEmpty(), qPrintable(result.err));
     const QJsonObject root = QJsonDocument::fromJson(result.out.toUtf8()).object();
     const int count = root[QStringLiteral("frames")][QStringLiteral("pictures")].toInt();
     const QStringList names = QDir(pictures).entryList(QDir::Files, QDir::Name);
-    QVERIFY(count > 40);
+    QVERIFY(count > 10 && count < 60);
     QCOMPARE(names.size(), count);
     for (qsizetype i = 0; i < names.size(); ++i)
         QCOMPARE(names[i], QStringLiteral("moment-%1.png").arg(i + 1, 4, 10, QLatin1Char('0')));

@@ -1,5 +1,6 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
+#include "app/paper/pages.h"
 #include "app/sheet/sheet.h"
 
 #include <QCoreApplication>
@@ -20,6 +21,7 @@ struct SheetCommand {
     QString file;
     QString output;
     sheet::Options options;
+    bool parts = false;
 };
 
 /// Nothing, with a sentence on `err`, when an argument is wrong.
@@ -41,6 +43,8 @@ std::optional<SheetCommand> understood(const QStringList& arguments, QTextStream
             command.options.orientation = QPageLayout::Portrait;
         } else if (argument == QLatin1String("--colour")) {
             command.options.colour = true;
+        } else if (argument == QLatin1String("--parts")) {
+            command.parts = true;
         } else if (argument == QLatin1String("--student")) {
             command.options.student = true;
         } else if (argument.startsWith(QLatin1String("--")) || !command.file.isEmpty()) {
@@ -71,7 +75,10 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
         ProofOptions with_bands;
         with_bands.bands = true;
         analysis = proved(document.sketch(), with_bands);
-        problems = sheet::exportTo(command->output, document.sketch(), analysis, command->options);
+        problems =
+            sheet::exportTo(command->output, document.sketch(), analysis, command->options,
+                            command->parts ? paper::partsPages(document.sketch(), command->options.paper)
+                                           : std::vector<sheet::FurtherPage>());
     }
     for (const QString& problem : problems)
         err << command->file << ": " << problem << '\n';

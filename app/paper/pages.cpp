@@ -7,6 +7,7 @@
 #include <QSaveFile>
 
 #include <algorithm>
+#include <memory>
 
 namespace siphonwright::paper {
 
@@ -203,6 +204,15 @@ QStringList exportTo(const QString& path, const Pages& pages)
     if (!file.commit())
         return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
     return {};
+}
+
+std::vector<sheet::FurtherPage> partsPages(const Sketch& sketch, sheet::Paper paper)
+{
+    const auto pages = std::make_shared<const Pages>(sketch, Kind::parts_list, paper);
+    std::vector<sheet::FurtherPage> out;
+    for (int i = 0; i < pages->count(); ++i)
+        out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); }});
+    return out;
 }
 
 } // namespace siphonwright::paper

@@ -32,6 +32,9 @@ private:
 
 QString titleOf(Kind kind);
 
+/// The parts list as pages behind a layout sheet.
+std::vector<sheet::FurtherPage> partsPages(const Sketch& sketch, sheet::Paper paper);
+
 /// Write as PDF. \return sentences saying what went wrong; empty: done.
 QStringList exportTo(const QString& path, const Pages& pages);
 

@@ -26,7 +26,8 @@ QString titleOf(const Sketch& sketch)
     return title.isEmpty() ? tr("Layout sheet") : title;
 }
 
-bool writePdf(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options)
+bool writePdf(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
+              const std::vector<FurtherPage>& further)
 {
     QPdfWriter writer(&file);
     writer.setTitle(titleOf(sketch));
@@ -42,10 +43,16 @@ bool writePdf(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     const double per_mm = writer.logicalDpiX() / 25.4;
     painter.scale(per_mm, per_mm);
     paintPage(painter, sketch, analysis, options);
+    for (const FurtherPage& page : further) {
+        if (!writer.setPageLayout(page.layout) || !writer.newPage())
+            return false;
+        page.paint(painter);
+    }
     return painter.end();
 }
 
-bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options)
+bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
+              const std::vector<FurtherPage>& /*one picture*/)
 {
     const QSizeF page = pageSize(options);
     QSvgGenerator generator;
@@ -63,7 +70,8 @@ bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     return painter.end();
 }
 
-bool writePng(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options)
+bool writePng(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
+              const std::vector<FurtherPage>& /*one picture*/)
 {
     constexpr double per_mm = 200 / 25.4;
     const QSizeF page = pageSize(options);
@@ -82,7 +90,7 @@ bool writePng(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
 } // namespace
 
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                     const Options& options)
+                     const Options& options, const std::vector<FurtherPage>& further)
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     const auto write = suffix == QLatin1String("pdf")   ? writePdf
@@ -94,7 +102,7 @@ QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& 
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    if (!write(file, sketch, analysis, options)) {
+    if (!write(file, sketch, analysis, options, further)) {
         file.cancelWriting();
         return {tr("%1: the sheet could not be drawn.").arg(path)};
     }

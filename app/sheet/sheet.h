@@ -8,6 +8,10 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
+#include <optional>
+#include <vector>
+
 class QPainter;
 
 /// The layout sheet: one page at true scale with title block, elevation, heights, findings, parts, cautions.
@@ -34,9 +38,16 @@ int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Optio
 /// Paint the page. The painter's unit is 1 mm on paper, origin at the page's top left corner.
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options);
 
-/// Write by the file's suffix: .pdf, .svg or .png. @return sentences saying what went wrong; empty: done.
+/// A page behind the drawing's. `paint` has 1 mm on paper as its unit, origin at the page's top left corner.
+struct FurtherPage {
+    QPageLayout layout;
+    std::function<void(QPainter&)> paint;
+};
+
+/// Write by the file's suffix: .pdf, .svg or .png; further pages go into a PDF only. @return sentences saying
+/// what went wrong; empty: done.
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                     const Options& options);
+                     const Options& options, const std::vector<FurtherPage>& further = {});
 
 /// "a4" ... as typed on the command line, any case; nothing if it is none of them.
 std::optional<Paper> paperByName(const QString& name);

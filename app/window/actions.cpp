@@ -55,6 +55,9 @@ constexpr Row table[] = {
     {"sheet-colour", QT_TRANSLATE_NOOP("Actions", "Sheet in &colour"), "",
      QT_TRANSLATE_NOOP("Actions", "Print and export in colour instead of black and white"), When::always,
      true},
+    {"sheet-parts", QT_TRANSLATE_NOOP("Actions", "Parts &list behind the sheet"), "",
+     QT_TRANSLATE_NOOP("Actions", "Print and export the parts list and the cuts on pages after the drawing"),
+     When::always, true},
     {"sheet-student", QT_TRANSLATE_NOOP("Actions", "Student sheet: no &findings"), "",
      QT_TRANSLATE_NOOP("Actions",
                        "Print and export without findings, pockets and margins, with lines for answers; "

@@ -86,7 +86,7 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "preview", "print", "sheet-student"})
+    for (const char* id : {"save", "save-as", "export", "preview", "print", "sheet-parts", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -250,6 +250,9 @@ void MainWindow::connectFileActions()
     on("quit", [this] { close(); });
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });
+    QAction* parts = (*actions_)[QStringLiteral("sheet-parts")];
+    parts->setChecked(settings::parts_behind.get());
+    connect(parts, &QAction::toggled, this, [](bool behind) { settings::parts_behind.set(behind); });
     QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
     colour->setChecked(settings::colour.get());
     connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });

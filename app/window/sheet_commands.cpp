@@ -1,5 +1,6 @@
 #include "app/window/sheet_commands.h"
 
+#include "app/paper/pages.h"
 #include "app/window/file_commands.h"
 #include "app/window/settings.h"
 
@@ -43,6 +44,16 @@ Analysis SheetCommands::judged() const
     return proved(document_.sketch(), with_bands);
 }
 
+/// The parts list, where it is wanted and there are parts.
+std::vector<sheet::FurtherPage> SheetCommands::further() const
+{
+    const Sketch& sketch = document_.sketch();
+    const bool parts = !sketch.hoses.empty() || !sketch.heaters.empty();
+    if (!settings::parts_behind.get() || for_students_ || !parts)
+        return {};
+    return paper::partsPages(sketch, options().paper);
+}
+
 void SheetCommands::exportSheet()
 {
     auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), settings::folder.get());
@@ -61,7 +72,7 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
-    const QStringList problems = sheet::exportTo(path, document_.sketch(), judged(), options());
+    const QStringList problems = sheet::exportTo(path, document_.sketch(), judged(), options(), further());
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
 }
@@ -72,6 +83,13 @@ void SheetCommands::paint(QPrinter& printer) const
     // The logical resolution is the one that the painter's coordinates count in.
     painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
     sheet::paintPage(painter, document_.sketch(), judged(), options());
+    for (const sheet::FurtherPage& page : further()) {
+        printer.setPageLayout(page.layout);
+        printer.newPage();
+        page.paint(painter);
+    }
+    // For the next time: a preview paints anew on the same printer.
+    printer.setPageLayout(sheet::pageLayout(options()));
 }
 
 void SheetCommands::preview()

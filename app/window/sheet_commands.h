@@ -28,6 +28,7 @@ public:
 
     /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
     sheet::Options options() const;
+    std::vector<sheet::FurtherPage> further() const;
     Analysis judged() const;
 
 private:

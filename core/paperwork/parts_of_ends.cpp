@@ -1,4 +1,5 @@
 #include "core/layout/wording.h"
+#include "core/paperwork/coolant_mix.h"
 #include "core/paperwork/part_rows.h"
 
 #include <algorithm>
@@ -179,9 +180,43 @@ void addConnections(const Sketch& sketch, PartRows& rows)
                       {}}};
 }
 
+namespace {
+
+/// Where another mixture is wanted: what the plan for it takes, new parts and all.
+bool addPlannedCoolant(const Sketch& sketch, const Layout& layout, PartRows& rows)
+{
+    if (!sketch.coolant_plan.wanted_percent)
+        return false;
+    const CoolantMix mix = coolantMixOf(sketch, layout, Assumptions(sketch));
+    const bool reached =
+        mix.plan && (mix.plan->outcome == MixOutcome::fill || mix.plan->outcome == MixOutcome::drain ||
+                     mix.plan->outcome == MixOutcome::rounds);
+    if (!reached)
+        return false;
+    constexpr double thousandths_per_l = 1000;
+    const auto add = [&](const ItemOf& item, double litres) {
+        PartRow& row = rows.row(item);
+        row.notes = {{"To come to {0} of antifreeze in {1}; drain {2} first.",
+                      {{mix.plan->percent, Unit::percent},
+                       {mix.plan->filled_l, Unit::litre},
+                       {mix.plan->drain_l, Unit::litre}},
+                      {}}};
+        row.thousandths = static_cast<std::int64_t>(std::ceil(litres * thousandths_per_l - 1e-6));
+    };
+    if (mix.plan->antifreeze_l > 0)
+        add(antifreezeItem(sketch.coolant.glycol), mix.plan->antifreeze_l);
+    if (mix.plan->water_l > 0)
+        add({ItemKind::distilled_water, {}, {}, {}}, mix.plan->water_l);
+    return true;
+}
+
+} // namespace
+
 void addCoolant(const Sketch& sketch, const Layout& layout, PartRows& rows)
 {
     if (sketch.hoses.empty() && sketch.heaters.empty())
+        return;
+    if (addPlannedCoolant(sketch, layout, rows))
         return;
     std::string missing;
     std::vector<Message> notes{

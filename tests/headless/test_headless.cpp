@@ -72,6 +72,7 @@ private Q_SLOTS:
     void aWarmUpThatStopsTheJobEndsWithOne();
     void aSheetIsWrittenInEveryKind_data();
     void aSheetIsWrittenInEveryKind();
+    void thePartsListFollowsTheSheetWhenWanted();
 
 private:
     QTemporaryDir folder_;
@@ -572,6 +573,23 @@ void TestHeadless::aSheetIsWrittenInEveryKind()
     QFile file(path);
     QVERIFY(file.open(QIODevice::ReadOnly));
     QVERIFY(file.readAll().startsWith(starts_with));
+}
+
+/// Every page of a PDF has an object of this type.
+void TestHeadless::thePartsListFollowsTheSheetWhenWanted()
+{
+    const auto pages = [this](const QStringList& more) {
+        const QString path = folder_.filePath(QStringLiteral("parts.pdf"));
+        const Run result =
+            run(QStringList{QStringLiteral("sheet"), sample("sound-bus"), QStringLiteral("--output"), path} +
+                more);
+        QFile file(path);
+        return result.code == 0 && file.open(QIODevice::ReadOnly)
+                   ? file.readAll().count(QByteArray("/Type /Page\n"))
+                   : -1;
+    };
+    QCOMPARE(pages({}), 1);
+    QVERIFY(pages({QStringLiteral("--parts")}) > 1);
 }
 
 QTEST_MAIN(TestHeadless)

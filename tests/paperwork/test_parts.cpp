@@ -1,3 +1,4 @@
+#include "tests/near.h"
 #include "tests/sound_loop.h"
 
 #include "core/paperwork/csv.h"
@@ -6,6 +7,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace siphonwright;
 using namespace siphonwright::test;
@@ -45,6 +47,7 @@ private Q_SLOTS:
     void aSoundLoopIsCounted();
     void rowsAreNumberedAndSayWhereTheyAreUsed();
     void coolantFillsHosesAndChamber();
+    void anotherMixtureIsBoughtAsItsPlanHasIt();
     void aBoreNotEnteredIsSaidAndNotGuessed();
     void unknownFactsOfHeaterAndCoolantAreSaid();
     void anOpenEndIsNotCounted();
@@ -117,6 +120,28 @@ void TestParts::coolantFillsHosesAndChamber()
     parts = partsOf(sketch);
     QVERIFY(!find(parts, ItemKind::antifreeze));
     QCOMPARE(thousandths(parts, ItemKind::distilled_water), 1416);
+}
+
+/// By hand, with V in at share p, N empty and w wanted: drain V - w (V + N)/p where only water is added.
+void TestParts::anotherMixtureIsBoughtAsItsPlanHasIt()
+{
+    Sketch sketch = soundLoop();
+    sketch.coolant.volume_percent.value = 60;
+    sketch.coolant_plan.system_l = 30;
+    sketch.coolant_plan.wanted_percent = 50;
+    const PartsList parts = partsOf(sketch);
+    const double empty_l = [&] {
+        Sketch as_it_is = sketch;
+        as_it_is.coolant_plan.wanted_percent.reset();
+        const PartsList now = partsOf(as_it_is);
+        return double(thousandths(now, ItemKind::antifreeze) + thousandths(now, ItemKind::distilled_water)) /
+               1000;
+    }();
+    const double drain_l = std::max(0.0, 30 - 0.5 * (30 + empty_l) / 0.6);
+    QVERIFY(drain_l > 1);
+    VERIFY_NEAR(double(thousandths(parts, ItemKind::distilled_water)) / 1000, drain_l + empty_l, 0.01);
+    QVERIFY(!find(parts, ItemKind::antifreeze));
+    QVERIFY(wordsOf(find(parts, ItemKind::distilled_water)->notes[0]).find("drain") != std::string::npos);
 }
 
 void TestParts::aBoreNotEnteredIsSaidAndNotGuessed()

@@ -60,7 +60,7 @@ int main()
     };
     time("worked loop, corners", test::workedFill());
     time("worked loop, bends", bentFill());
-    for (const std::uint64_t seed : {3, 4, 5, 6}) {
+    for (const std::uint64_t seed : {3U, 4U, 5U, 6U}) {
         test::Dice dice(seed);
         time("random loop", test::randomFill(dice).built());
     }

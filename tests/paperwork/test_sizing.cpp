@@ -189,7 +189,8 @@ void TestSizing::theWarmUpSolverHoldsTheTargetOnTheHoldPower()
         each(unheld(name.isEmpty() ? soundLoop() : sampleNamed(name.toLatin1().constData())), 1500);
     const Sizing needed = sizing(sketch);
     QCOMPARE(needed.missing, std::string());
-    sketch = each(std::move(sketch), needed.usual.hold_W / double(sketch.heaters.size()));
+    const double heaters = double(sketch.heaters.size());
+    sketch = each(std::move(sketch), needed.usual.hold_W / heaters);
     sketch.plan.start_degC = sketch.plan.target_degC;
     const WarmUp result = followed(sketch, 100);
     const double rise_K = sketch.plan.target_degC - needed.usual.air_degC;

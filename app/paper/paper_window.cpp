@@ -6,6 +6,7 @@
 #include "app/paper/work_page.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>

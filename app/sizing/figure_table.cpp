@@ -1,7 +1,9 @@
 #include "app/sizing/figure_table.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <QVBoxLayout>
 

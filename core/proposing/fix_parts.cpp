@@ -138,7 +138,7 @@ void widenBends(const Sketch& sketch, Hose& hose)
 
 /// These hoses on another bore, ends and parts in proportion, their bends opened where the larger hose needs
 /// it.
-CureChange onStockBore(const FaultCase& of, std::vector<Id> hoses, bool anew)
+CureChange onStockBore(const FaultCase& of, const std::vector<Id>& hoses, bool anew)
 {
     return [=, stop = of.stop](Sketch& sketch, double bore_mm, Message& words) {
         for (const Id& id : hoses) {

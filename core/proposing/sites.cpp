@@ -204,6 +204,7 @@ std::vector<double> heightsIn(Heights left)
     const int count =
         room_mm > 1 ? std::clamp(static_cast<int>(std::ceil(room_mm / apart_mm)) + 1, 2, most) : 1;
     std::vector<double> out;
+    out.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         out.push_back(left.least_mm + off_mm + (count > 1 ? room_mm * i / (count - 1) : room_mm / 2));
     return out;

@@ -30,6 +30,7 @@ inline void line(const char* what, double time_us, double reference_us)
 {
     std::printf("%-44s %10.1f us %8.3f of the reference\n", what, time_us,
                 reference_us > 0 ? time_us / reference_us : 0);
+    std::fflush(stdout); // some lines take minutes
 }
 
 /// Times the sorting, prints and returns it.

@@ -164,7 +164,7 @@ void giveState(Circulation& result, const Loop& loop, const LoopResistance& resi
 }
 
 /// No flow: why not, with both heads.
-void giveReason(Circulation& result, const Survey& forward, const TemperatureLimits& limits,
+void giveReason(Circulation& result, const FlowSurvey& forward, const TemperatureLimits& limits,
                 const CirculationOptions& options)
 {
     const double drive_Pa = forward.any_in_range ? std::max(forward.most_drive_Pa, 0.0) : 0;
@@ -192,7 +192,7 @@ void giveReason(Circulation& result, const Survey& forward, const TemperatureLim
     }
 }
 
-void giveClosed(Circulation& result, const Survey& forward)
+void giveClosed(Circulation& result, const FlowSurvey& forward)
 {
     const double drive_Pa = forward.any_in_range ? std::max(forward.most_drive_Pa, 0.0) : 0;
     giveHeads(result, drive_Pa, drive_Pa, 0, forward.density_kg_per_m3);
@@ -205,12 +205,12 @@ void giveClosed(Circulation& result, const Survey& forward)
 void searchAll(Circulation& result, const Loop& loop, const LoopResistance& resistance,
                const FluidTable& fluid, CirculationSearch& search, const CirculationOptions& options)
 {
-    const Survey forward = search.survey(true);
+    const FlowSurvey forward = search.survey(true);
     if (search.shut())
         return giveClosed(result, forward);
     std::vector<Root> roots = forward.roots;
     if (roots.empty() || options.look_for_others) {
-        const Survey backward = search.survey(false);
+        const FlowSurvey backward = search.survey(false);
         roots.insert(roots.end(), backward.roots.begin(), backward.roots.end());
     }
     if (roots.empty())

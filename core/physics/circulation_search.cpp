@@ -124,7 +124,7 @@ Root CirculationSearch::refine(Point runs, Point stops, bool forward)
 }
 
 /// Notes a balance in range.
-void CirculationSearch::note(const Balance& balance, Survey& survey) const
+void CirculationSearch::note(const Balance& balance, FlowSurvey& survey) const
 {
     survey.any_in_range = true;
     if (!(balance.drive_Pa > survey.most_drive_Pa))
@@ -135,7 +135,7 @@ void CirculationSearch::note(const Balance& balance, Survey& survey) const
 }
 
 /// The most drive is raised by the slowest flow that is not yet too hot: finds it between two flows.
-void CirculationSearch::narrowHotEdge(double hot, double in_range, bool forward, Survey& survey)
+void CirculationSearch::narrowHotEdge(double hot, double in_range, bool forward, FlowSurvey& survey)
 {
     constexpr int halvings = 12;
     for (int i = 0; i < halvings; ++i) {
@@ -150,9 +150,9 @@ void CirculationSearch::narrowHotEdge(double hot, double in_range, bool forward,
     }
 }
 
-Survey CirculationSearch::survey(bool forward)
+FlowSurvey CirculationSearch::survey(bool forward)
 {
-    Survey survey;
+    FlowSurvey survey;
     Span flows = span();
     constexpr int most_widenings = 20;
     for (int i = 0; i < most_widenings && evaluate(flows.highest, forward).net_Pa() > 0; ++i)
@@ -184,7 +184,7 @@ Survey CirculationSearch::survey(bool forward)
 }
 
 /// Keeps a root that is in range, and notes one that is not.
-void CirculationSearch::sort(const Root& root, Survey& survey) const
+void CirculationSearch::sort(const Root& root, FlowSurvey& survey) const
 {
     if (range_.tooHot(root.balance))
         survey.too_hot = true;

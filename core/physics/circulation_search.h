@@ -27,7 +27,7 @@ struct Root {
 };
 
 /// What a search through the flows of one direction found.
-struct Survey {
+struct FlowSurvey {
     std::vector<Root> roots; ///< stable, in range, largest flow first
     bool too_hot = false;    ///< there is a state at boiling or past the fluid's data
     bool too_cold = false;   ///< there is a state under the freezing point
@@ -44,7 +44,7 @@ public:
                       const CirculationOptions& options);
 
     /// All stable states of a direction.
-    Survey survey(bool forward);
+    FlowSurvey survey(bool forward);
     /// The state next to a flow; not converged where it is not plainly a stable one in range.
     Root follow(double flow_kg_per_s);
     /// Leaves temperatures as they are in this state.
@@ -79,9 +79,9 @@ private:
     Balance evaluate(double ln_flow, bool forward, double tolerance_K = 1e-8);
     Span span() const;
     double largestDrive_Pa() const;
-    void note(const Balance& balance, Survey& survey) const;
-    void sort(const Root& root, Survey& survey) const;
-    void narrowHotEdge(double hot, double in_range, bool forward, Survey& survey);
+    void note(const Balance& balance, FlowSurvey& survey) const;
+    void sort(const Root& root, FlowSurvey& survey) const;
+    void narrowHotEdge(double hot, double in_range, bool forward, FlowSurvey& survey);
     Root refine(Point runs, Point stops, bool forward);
 };
 

@@ -9,13 +9,13 @@
 
 namespace siphonwright {
 
-const ResolvedHose* FaultCase::hose() const
+const ResolvedHose* CureCase::hose() const
 {
     const Id& id = finding.hose.empty() ? finding.part.id : finding.hose;
     return analysis.layout.hose(id);
 }
 
-const Heater* FaultCase::heater() const
+const Heater* CureCase::heater() const
 {
     if (const Heater* own = sketch.heater(finding.part.id))
         return own;

@@ -13,7 +13,7 @@
 namespace siphonwright {
 
 /// A finding on its drawing.
-struct FaultCase {
+struct CureCase {
     const Sketch& sketch;
     const Analysis& analysis;
     const Finding& finding;
@@ -39,12 +39,12 @@ void addCure(std::vector<Cure>& cures, PartRef part, CureChange change, std::vec
              double most_mm = 600);
 
 /// Cures by what they change, the least change first.
-void addHoseCures(const FaultCase& of,
+void addHoseCures(const CureCase& of,
                   std::vector<Cure>& cures); ///< routes: humps, dips, slope, bends, clearance
-void addHeaterCures(const FaultCase& of,
-                    std::vector<Cure>& cures);                    ///< the heater's place and how it is turned
-void addPartCures(const FaultCase& of, std::vector<Cure>& cures); ///< valves, clips, bores
-void addPortCures(const FaultCase& of, std::vector<Cure>& cures); ///< other ports, open ends
+void addHeaterCures(const CureCase& of,
+                    std::vector<Cure>& cures);                   ///< the heater's place and how it is turned
+void addPartCures(const CureCase& of, std::vector<Cure>& cures); ///< valves, clips, bores
+void addPortCures(const CureCase& of, std::vector<Cure>& cures); ///< other ports, open ends
 
 /// How closely ways are looked for: over a grid too where the short list gives nothing, or not.
 enum class Ways { short_list, grid_too };

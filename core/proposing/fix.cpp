@@ -164,7 +164,7 @@ private:
 /// Tries one cure.
 class Trial {
 public:
-    Trial(const FaultCase& of, const Cure& cure, const CureProof& proof, Bar bar)
+    Trial(const CureCase& of, const Cure& cure, const CureProof& proof, Bar bar)
         : case_(of), cure_(cure), proof_(proof), bar_(bar)
     {}
 
@@ -232,7 +232,7 @@ private:
         return with;
     }
 
-    const FaultCase& case_;
+    const CureCase& case_;
     const Cure& cure_;
     const CureProof& proof_;
     Bar bar_;
@@ -252,7 +252,7 @@ std::optional<Fix> fixFor(const Sketch& sketch, const Analysis& analysis, const 
 {
     if (!curable(finding.rule).on_drawing)
         return std::nullopt;
-    const FaultCase of{sketch, analysis, finding, stop};
+    const CureCase of{sketch, analysis, finding, stop};
     std::vector<Cure> cures;
     addPartCures(of, cures);
     addHoseCures(of, cures);

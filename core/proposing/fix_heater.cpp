@@ -46,7 +46,7 @@ const char* ending(Along along)
     return ".";
 }
 
-CureChange moved(const FaultCase& of, const Id& id, Vec3 way, const std::string& words,
+CureChange moved(const CureCase& of, const Id& id, Vec3 way, const std::string& words,
                  const std::string& towards, Along along)
 {
     return [=, stop = of.stop](Sketch& sketch, double amount_mm, Message& text) {
@@ -61,7 +61,7 @@ CureChange moved(const FaultCase& of, const Id& id, Vec3 way, const std::string&
     };
 }
 
-void addMove(const FaultCase& of, const Heater& heater, Vec3 way, const std::string& words,
+void addMove(const CureCase& of, const Heater& heater, Vec3 way, const std::string& words,
              std::vector<Cure>& cures, const std::string& towards = {}, double most_mm = 600)
 {
     for (const Along along : {Along::nothing, Along::next_bends, Along::hoses_anew})
@@ -69,7 +69,7 @@ void addMove(const FaultCase& of, const Heater& heater, Vec3 way, const std::str
 }
 
 /// Plumb in the drawing plane, whatever the engine's mount; or level either way.
-void addTilts(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addTilts(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     constexpr double degrees = 180 / 3.14159265358979323846;
     constexpr double nearly_upright_deg = 45;
@@ -92,7 +92,7 @@ void addTilts(const FaultCase& of, const Heater& heater, std::vector<Cure>& cure
 }
 
 /// To another place near by, with both hoses laid anew: for what no route mends where the heater is.
-void addOtherPlaces(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addOtherPlaces(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     const std::vector<double> steps_mm = {50, 100, 200, 300};
     const Id& id = heater.id;
@@ -128,7 +128,7 @@ CureChange toFrame(const Id& id)
 }
 
 /// Across, from the outlet towards the return port.
-void addTowardsReturn(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addTowardsReturn(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const Port* port = hose->from.heater == heater.id ? of.sketch.port(hose->to.port) : nullptr;
@@ -143,7 +143,7 @@ void addTowardsReturn(const FaultCase& of, const Heater& heater, std::vector<Cur
     }
 }
 
-void addSixMoves(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addSixMoves(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     addMove(of, heater, {-1, 0, 0}, "Move {a} to the left by {0}", cures);
     addMove(of, heater, {1, 0, 0}, "Move {a} to the right by {0}", cures);
@@ -155,7 +155,7 @@ void addSixMoves(const FaultCase& of, const Heater& heater, std::vector<Cure>& c
 
 } // namespace
 
-void addHeaterCures(const FaultCase& of, std::vector<Cure>& cures)
+void addHeaterCures(const CureCase& of, std::vector<Cure>& cures)
 {
     const Heater* heater = of.heater();
     if (!heater)

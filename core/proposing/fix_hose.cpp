@@ -36,7 +36,7 @@ std::vector<Placed> placedPoints(const Route& route)
 }
 
 /// Bends in and next to the finding's stretch; without one, the nearest to its place.
-std::vector<std::size_t> pointsAt(const FaultCase& of, const Route& route)
+std::vector<std::size_t> pointsAt(const CureCase& of, const Route& route)
 {
     const Finding& finding = of.finding;
     std::vector<Placed> placed = placedPoints(route);
@@ -57,7 +57,7 @@ std::vector<std::size_t> pointsAt(const FaultCase& of, const Route& route)
 
 /// Lower all of these bends to one height under the highest of them (sign -1), or raise them over the lowest
 /// (sign 1).
-CureChange levelled(const FaultCase& of, const Id& hose, std::vector<std::size_t> points, double sign)
+CureChange levelled(const CureCase& of, const Id& hose, std::vector<std::size_t> points, double sign)
 {
     const Vec3 up = of.analysis.layout.plumb.up();
     return [=](Sketch& sketch, double amount_mm, Message& words) {
@@ -93,7 +93,7 @@ CureChange levelled(const FaultCase& of, const Id& hose, std::vector<std::size_t
 
 /// Give a whole hose at least this rise (or fall) per length from end to end, by the least moves of its
 /// bends.
-CureChange allTheWay(const FaultCase& of, const ResolvedHose& hose)
+CureChange allTheWay(const CureCase& of, const ResolvedHose& hose)
 {
     const Plumb plumb = of.analysis.layout.plumb;
     const Id id = hose.id();
@@ -213,7 +213,7 @@ CureChange mouldedElbow(const Id& hose, std::size_t point)
 
 /// The hose straight out of one of its ends for a length: its first (or last) bend moves onto the stub's
 /// axis.
-CureChange straightOut(const FaultCase& of, const Id& hose, bool at_start)
+CureChange straightOut(const CureCase& of, const Id& hose, bool at_start)
 {
     const double end_radius_mm = leastRadius(of.sketch, *of.sketch.hose(hose));
     return [=](Sketch& sketch, double leg_mm, Message& words) {
@@ -236,7 +236,7 @@ CureChange straightOut(const FaultCase& of, const Id& hose, bool at_start)
     };
 }
 
-CureChange toTheSide(const FaultCase& of, const ResolvedHose& hose, Vec3 way)
+CureChange toTheSide(const CureCase& of, const ResolvedHose& hose, Vec3 way)
 {
     const Id id = hose.id();
     const Vec3 middle = hose->path.line.at((hose->hose_from_mm + hose->hose_to_mm) / 2);
@@ -254,7 +254,7 @@ CureChange toTheSide(const FaultCase& of, const ResolvedHose& hose, Vec3 way)
     };
 }
 
-CureChange anew(const FaultCase& of, const Id& hose)
+CureChange anew(const CureCase& of, const Id& hose)
 {
     const Ways ways = of.finding.severity == Severity::advice ? Ways::short_list : Ways::grid_too;
     return [hose, ways, stop = of.stop](Sketch& sketch, double, Message& words) {
@@ -269,7 +269,7 @@ CureChange anew(const FaultCase& of, const Id& hose)
 }
 
 /// The elbow on the hose's port turned, and the hose laid anew from there.
-CureChange elbowTurned(const FaultCase& of, const Id& hose, const Id& port, const Direction& to)
+CureChange elbowTurned(const CureCase& of, const Id& hose, const Id& port, const Direction& to)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         Port* turned = byId(sketch.ports, port);
@@ -285,7 +285,7 @@ CureChange elbowTurned(const FaultCase& of, const Id& hose, const Id& port, cons
     };
 }
 
-void addTrapCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addTrapCures(const CureCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Id id = hose.id();
     const std::vector<std::size_t> points = pointsAt(of, *hose);
@@ -301,7 +301,7 @@ void addTrapCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cur
     addCure(cures, {PartKind::hose, id, 0}, allTheWay(of, hose), {0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12});
 }
 
-void addElbowCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addElbowCures(const CureCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Hose& drawn = *hose->hose;
     for (const HoseEnd* end : {&drawn.from, &drawn.to})
@@ -311,14 +311,14 @@ void addElbowCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cu
                     addCure(cures, refOf(*port), elbowTurned(of, drawn.id, port->id, *turn), {0});
 }
 
-void addMoves(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addMoves(const CureCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     for (const std::size_t point : pointsAt(of, *hose))
         for (const Towards& towards : sixWays())
             addCure(cures, pointRef(hose.id(), point), moved(hose.id(), point, towards), {}, 300);
 }
 
-void addBendCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
+void addBendCures(const CureCase& of, const ResolvedHose& hose, std::vector<Cure>& cures)
 {
     const Id id = hose.id();
     if (of.finding.part.kind == PartKind::hose_point) {
@@ -338,7 +338,7 @@ void addBendCures(const FaultCase& of, const ResolvedHose& hose, std::vector<Cur
 
 } // namespace
 
-void addHoseCures(const FaultCase& of, std::vector<Cure>& cures)
+void addHoseCures(const CureCase& of, std::vector<Cure>& cures)
 {
     const ResolvedHose* hose = of.hose();
     if (!hose || (*hose)->path.line.empty())

@@ -17,7 +17,7 @@ PartRef hoseRef(const Id& hose)
 }
 
 /// A valve at the port whose end the finding lies at.
-CureChange valveAdded(const FaultCase& of, const ResolvedHose& hose)
+CureChange valveAdded(const CureCase& of, const ResolvedHose& hose)
 {
     const bool at_start = of.finding.along_mm.value_or(0) <= hose->path.line.length() / 2;
     const HoseEnd end = at_start ? hose->hose->from : hose->hose->to;
@@ -75,7 +75,7 @@ CureChange takenOut(const PartRef& part)
 }
 
 /// The clips that one span needs, evenly; once more as long as another span is too long.
-CureChange clipped(const FaultCase& of, const Id& hose)
+CureChange clipped(const CureCase& of, const Id& hose)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         std::vector<double> added;
@@ -138,7 +138,7 @@ void widenBends(const Sketch& sketch, Hose& hose)
 
 /// These hoses on another bore, ends and parts in proportion, their bends opened where the larger hose needs
 /// it.
-CureChange onStockBore(const FaultCase& of, const std::vector<Id>& hoses, bool anew)
+CureChange onStockBore(const CureCase& of, const std::vector<Id>& hoses, bool anew)
 {
     return [=, stop = of.stop](Sketch& sketch, double bore_mm, Message& words) {
         for (const Id& id : hoses) {
@@ -165,7 +165,7 @@ CureChange onStockBore(const FaultCase& of, const std::vector<Id>& hoses, bool a
 }
 
 /// The hose end or in-line part that a finding names, with a bore in keeping with its hose.
-CureChange widened(const FaultCase& of, const ResolvedHose& hose)
+CureChange widened(const CureCase& of, const ResolvedHose& hose)
 {
     return [part = of.finding.part, id = hose.id(), bore_mm = hose->bore_mm](Sketch& sketch, double share,
                                                                              Message& words) {
@@ -198,7 +198,7 @@ std::vector<Id> hosesOf(const Sketch& sketch, const Id& heater)
     return out;
 }
 
-void addBoreCures(const FaultCase& of, std::vector<Cure>& cures)
+void addBoreCures(const CureCase& of, std::vector<Cure>& cures)
 {
     const std::string& rule = of.finding.rule;
     const ResolvedHose* hose = of.hose();
@@ -236,7 +236,7 @@ void addBoreCures(const FaultCase& of, std::vector<Cure>& cures)
 
 } // namespace
 
-void addPartCures(const FaultCase& of, std::vector<Cure>& cures)
+void addPartCures(const CureCase& of, std::vector<Cure>& cures)
 {
     const std::string& rule = of.finding.rule;
     const ResolvedHose* hose = of.hose();

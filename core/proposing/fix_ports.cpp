@@ -17,7 +17,7 @@ bool isFree(const Sketch& sketch, const Port& port)
 }
 
 /// A hose on another port, laid anew, the roles changed with it.
-CureChange onOtherPort(const FaultCase& of, const Id& hose, const Id& from_port, const Id& to_port)
+CureChange onOtherPort(const CureCase& of, const Id& hose, const Id& from_port, const Id& to_port)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         Shared<Hose>* shared = byId(sketch.hoses, hose);
@@ -76,7 +76,7 @@ std::vector<const Port*> freePorts(const Sketch& sketch, PortRole wanted)
     return out;
 }
 
-void addOtherPorts(const FaultCase& of, const Port& port, std::vector<Cure>& cures)
+void addOtherPorts(const CureCase& of, const Port& port, std::vector<Cure>& cures)
 {
     bool carries = false;
     for (const Shared<Hose>& hose : of.sketch.hoses) {
@@ -96,7 +96,7 @@ void addOtherPorts(const FaultCase& of, const Port& port, std::vector<Cure>& cur
 }
 
 /// Rules on pairs of ports name one of them; the other may give way as well.
-void addPartnersPorts(const FaultCase& of, const Port& port, std::vector<Cure>& cures)
+void addPartnersPorts(const CureCase& of, const Port& port, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const Port* at_start = of.sketch.port(hose->from.port);
@@ -108,7 +108,7 @@ void addPartnersPorts(const FaultCase& of, const Port& port, std::vector<Cure>& 
 }
 
 /// An open end onto a free port of its role, or onto its nozzle.
-CureChange connected(const FaultCase& of, const Id& hose, std::size_t end, const HoseEnd& onto,
+CureChange connected(const CureCase& of, const Id& hose, std::size_t end, const HoseEnd& onto,
                      const std::string& name, bool anew)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
@@ -130,7 +130,7 @@ bool nozzleFree(const Sketch& sketch, const Id& heater, NozzleKind nozzle)
                         [&](const Shared<Hose>& hose) { return on(hose->from) || on(hose->to); });
 }
 
-void addConnections(const FaultCase& of, const Hose& hose, std::size_t end, std::vector<Cure>& cures)
+void addConnections(const CureCase& of, const Hose& hose, std::size_t end, std::vector<Cure>& cures)
 {
     const bool engine_side = (hose.role == HoseRole::supply) == (end == 0);
     const auto offer = [&](const HoseEnd& onto, const std::string& name) {
@@ -157,7 +157,7 @@ void addConnections(const FaultCase& of, const Hose& hose, std::size_t end, std:
 }
 
 /// A heater without a hose gets one from a free port.
-CureChange hoseAdded(const FaultCase& of, const Id& heater, HoseRole role, const Id& port)
+CureChange hoseAdded(const CureCase& of, const Id& heater, HoseRole role, const Id& port)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         HoseEnd at_port;
@@ -179,7 +179,7 @@ CureChange hoseAdded(const FaultCase& of, const Id& heater, HoseRole role, const
 }
 
 /// Both hoses of a heater that has none.
-CureChange loopAdded(const FaultCase& of, const Id& heater, const Id& supply, const Id& back)
+CureChange loopAdded(const CureCase& of, const Id& heater, const Id& supply, const Id& back)
 {
     return [=, first = hoseAdded(of, heater, HoseRole::supply, supply),
             second = hoseAdded(of, heater, HoseRole::return_, back)](Sketch& sketch, double, Message& words) {
@@ -196,7 +196,7 @@ CureChange loopAdded(const FaultCase& of, const Id& heater, const Id& supply, co
 } // NOLINT(clang-analyzer-cplusplus.NewDeleteLeaks)
 
 /// A hose on nothing, on a port and on the heater.
-CureChange bothConnected(const FaultCase& of, const Id& hose, HoseRole role, const Id& port, const Id& heater)
+CureChange bothConnected(const CureCase& of, const Id& hose, HoseRole role, const Id& port, const Id& heater)
 {
     return [=, stop = of.stop](Sketch& sketch, double, Message& words) {
         HoseEnd at_port;
@@ -216,7 +216,7 @@ CureChange bothConnected(const FaultCase& of, const Id& hose, HoseRole role, con
     };
 }
 
-void addBothEnds(const FaultCase& of, const Hose& hose, std::vector<Cure>& cures)
+void addBothEnds(const CureCase& of, const Hose& hose, std::vector<Cure>& cures)
 {
     const PortRole wanted = hose.role == HoseRole::supply ? PortRole::supply : PortRole::return_;
     const NozzleKind nozzle = hose.role == HoseRole::supply ? NozzleKind::inlet : NozzleKind::outlet;
@@ -227,7 +227,7 @@ void addBothEnds(const FaultCase& of, const Hose& hose, std::vector<Cure>& cures
 }
 
 /// A heater without hoses, or with a hose of its own on the wrong nozzle.
-void addWholeLoops(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addWholeLoops(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const Shared<Hose>& hose : of.sketch.hoses) {
         const std::size_t heater_end = hose->role == HoseRole::supply ? 1 : 0;
@@ -241,7 +241,7 @@ void addWholeLoops(const FaultCase& of, const Heater& heater, std::vector<Cure>&
             addCure(cures, refOf(heater), loopAdded(of, heater.id, supply->id, back->id), {0});
 }
 
-void addMissingHoses(const FaultCase& of, const Heater& heater, std::vector<Cure>& cures)
+void addMissingHoses(const CureCase& of, const Heater& heater, std::vector<Cure>& cures)
 {
     for (const HoseRole role : {HoseRole::supply, HoseRole::return_}) {
         if (!nozzleFree(of.sketch, heater.id,
@@ -255,7 +255,7 @@ void addMissingHoses(const FaultCase& of, const Heater& heater, std::vector<Cure
 
 } // namespace
 
-void addPortCures(const FaultCase& of, std::vector<Cure>& cures)
+void addPortCures(const CureCase& of, std::vector<Cure>& cures)
 {
     const Finding& finding = of.finding;
     if (const Port* port = of.sketch.port(finding.part.id)) {

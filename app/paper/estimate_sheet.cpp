@@ -108,6 +108,7 @@ void laySums(Flow& flow, const Job& job)
     sum(tr("Labour"), Sum::labour);
     sum(tr("Travel, consumables, disposal"), Sum::other);
     flow.line(flow.right() - 90, flow.right(), flow.y(), 0.18);
+    flow.down(0.8);
     sum(tr("Subtotal"), Sum::subtotal);
     sum(tr("Tax, %1").arg(percentText(job.quote.tax_thousandths)), Sum::tax);
     flow.line(flow.right() - 90, flow.right(), flow.y(), 0.35);

@@ -4,6 +4,7 @@
 #include "core/layout/layout.h"
 #include "core/quantity/quantity.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <vector>
 

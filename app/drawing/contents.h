@@ -2,6 +2,7 @@
 
 #include "core/air/fill.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <memory>
 #include <optional>

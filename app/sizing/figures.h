@@ -3,6 +3,7 @@
 #include "core/analysis/analysis.h"
 #include "core/quantity/quantity.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <QString>
 #include <QStringList>

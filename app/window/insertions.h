@@ -2,6 +2,7 @@
 
 #include "core/layout/layout.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <string>
 #include <vector>

@@ -4,6 +4,7 @@
 #include "core/commissioning/simulated.h"
 #include "core/running/filling.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <optional>
 #include <string>

@@ -3,6 +3,7 @@
 #include "core/geometry/plumb.h"
 #include "core/geometry/profile.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <memory>
 #include <optional>

@@ -3,6 +3,7 @@
 #include "core/layout/layout.h"
 #include "core/quantity/quantity.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 #include "core/sketch/quote.h"
 
 #include <cstdint>

@@ -4,6 +4,7 @@
 #include "core/physics/circulation.h"
 #include "core/running/assumptions.h"
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <optional>
 #include <string>

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 #include <string>
 #include <vector>

@@ -1,10 +1,12 @@
 #pragma once
 
-#include "core/sketch/sketch.h"
-
+#include <compare>
 #include <cstddef>
+#include <string>
 
 namespace siphonwright {
+
+using Id = std::string; ///< unique within a sketch, never empty: "port-1", "heater-1", "hose-2"
 
 enum class PartKind {
     nothing,

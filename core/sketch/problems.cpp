@@ -100,6 +100,8 @@ void checkIds(const Sketch& sketch, Report& report)
         ids.add(sketch.hoses[i]->id, "hoses", i);
     for (std::size_t i = 0; i < sketch.areas.size(); ++i)
         ids.add(sketch.areas[i]->id, "areas", i);
+    for (std::size_t i = 0; i < sketch.dimensions.size(); ++i)
+        ids.add(sketch.dimensions[i].id, "dimensions", i);
 }
 
 void checkEnd(const Sketch& sketch, const HoseEnd& end, const std::string& path, Report& report)

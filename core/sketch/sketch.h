@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/geometry/vec.h"
+#include "core/sketch/dimension.h"
 #include "core/sketch/quote.h"
 #include "core/sketch/record.h"
 #include "core/sketch/shared.h"
@@ -15,8 +16,6 @@
 /// Lengths in mm in the drawing's axes (core/geometry/vec.h); other units are named. Every member here is a
 /// key of the file format under the same name.
 namespace siphonwright {
-
-using Id = std::string; ///< unique within a sketch, never empty: "port-1", "heater-1", "hose-2"
 
 /// Where an entered fact comes from. Template values are typical until somebody confirms them.
 enum class Source { measured, manual, typical, assumed };
@@ -340,8 +339,9 @@ struct WarmUpPlan {
 };
 
 /// Block full and new hoses empty is the usual retrofit. Pre-filled: hoses and heater chamber are filled with
-/// coolant before they are connected to the full block.
-enum class FillStart { block_full, all_empty, hoses_full };
+/// coolant before they are connected to the full block. Drained: some coolant was let out of the block before
+/// the new, empty hoses were connected.
+enum class FillStart { block_full, all_empty, hoses_full, block_drained };
 enum class FillBy { filler, vacuum, below };
 
 /// How the job is filled.
@@ -352,6 +352,9 @@ struct FillPlan {
     Fact<double> pump_head_kPa; ///< of the engine's pump between the loop's two ports; not entered: assumed
     /// Pre-filled: air that gets into each hose where it is pushed on; not entered: none.
     std::optional<double> hose_air_ml;
+    /// Drained: coolant that was let out of the engine; not entered: down to the top of the lower port's
+    /// bore.
+    std::optional<double> drained_l;
     friend bool operator==(const FillPlan&, const FillPlan&) = default;
 };
 
@@ -379,6 +382,7 @@ struct Sketch {
     Supply supply;
     CoolantPlan coolant_plan;
     std::optional<Shared<Quote>> quote; ///< nothing: no estimate was begun
+    std::vector<Dimension> dimensions;
     friend bool operator==(const Sketch&, const Sketch&) = default;
 
     const Port* port(const Id& id) const;

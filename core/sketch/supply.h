@@ -8,6 +8,8 @@
 /// that is wanted. No value means: not entered, so what needs it is not computed.
 namespace siphonwright {
 
+enum class Glycol;
+
 enum class ConductorMaterial { copper, aluminium };
 
 /// One row of a season: so many nights at this temperature.
@@ -43,6 +45,7 @@ struct WaterQuality {
 
 /// The coolant that is wanted. What is in the engine now is Coolant.
 struct CoolantPlan {
+    std::optional<Glycol> wanted_glycol;  ///< kind of antifreeze; nothing: of the kind that is in now
     std::optional<double> wanted_percent; ///< antifreeze by volume
     std::optional<double> system_l;       ///< whole cooling system, radiator included; nothing: engine alone
     std::optional<double> drainable_l;    ///< what runs out at the drains in one go

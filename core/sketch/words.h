@@ -39,7 +39,7 @@ SIPHONWRIGHT_WORDS(BendKind, metal_elbow, "hose", "moulded_elbow", "metal_elbow"
 SIPHONWRIGHT_WORDS(InlineKind, reducer, "isolation_valve", "bleed", "drain", "lift_check_valve",
                    "swing_check_valve", "reducer");
 SIPHONWRIGHT_WORDS(Glycol, unknown, "none", "ethylene", "propylene", "unknown");
-SIPHONWRIGHT_WORDS(FillStart, hoses_full, "block_full", "all_empty", "hoses_full");
+SIPHONWRIGHT_WORDS(FillStart, block_drained, "block_full", "all_empty", "hoses_full", "block_drained");
 SIPHONWRIGHT_WORDS(FillBy, below, "filler", "vacuum", "below");
 SIPHONWRIGHT_WORDS(SurveyFrom, floor, "frame_rail", "floor");
 SIPHONWRIGHT_WORDS(SurveyFacing, down, "front", "rear", "left", "right", "up", "down");
@@ -47,6 +47,10 @@ SIPHONWRIGHT_WORDS(ConductorMaterial, aluminium, "copper", "aluminium");
 SIPHONWRIGHT_WORDS(PriceUnit, gallon, "each", "m", "ft", "l", "qt", "gal");
 SIPHONWRIGHT_WORDS(Hazard, other, "exhaust", "turbo", "heat_shield", "belt", "fan", "shaft", "steering",
                    "suspension", "other");
+SIPHONWRIGHT_WORDS(DimensionKind, slope, "horizontal", "vertical", "along", "slope");
+SIPHONWRIGHT_WORDS(PartKind, photo, "none", "engine", "engine_corner", "jacket", "jacket_corner",
+                   "thermostat", "tank", "port", "heater", "hose", "hose_point", "hose_end", "inline_part",
+                   "clip", "area", "area_corner", "ground", "photo");
 
 #undef SIPHONWRIGHT_WORDS
 

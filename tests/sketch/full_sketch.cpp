@@ -212,12 +212,17 @@ Sketch fullSketch()
     sketch.limits = {{"heater-drop", 200, 150, 100, true, "The heater's manual"}};
     sketch.assumptions = {{"hose-end-loss", 1.2, "Own measurement"}};
     sketch.plan = {-20, 40, 8};
-    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}, 15};
+    sketch.fill = {FillStart::all_empty, FillBy::vacuum, 250, {12, Source::measured}, 15, 3.5};
     sketch.survey = fullSurvey();
     sketch.supply = {240,  3,  "10 AWG", ConductorMaterial::aluminium, 35,
                      0.31, 10, 4,        {{-12.5, 30}, {-25, 12}}};
-    sketch.coolant_plan = {50, 38, 22, {12, 15, 90, 180, 7.4}};
+    sketch.coolant_plan = {Glycol::ethylene, 50, 38, 22, {12, 15, 90, 180, 7.4}};
     sketch.quote = Shared<Quote>(fullQuote());
+    sketch.dimensions = {{"dimension-1",
+                          DimensionKind::vertical,
+                          {PartKind::hose_point, "hose-1", 1, {10, 0, 20}},
+                          {PartKind::nothing, "", 0, {300, 0, 250}},
+                          -45}};
     return sketch;
 }
 

@@ -24,6 +24,8 @@ public:
             sketch.heaters[i].id = "heater-" + std::to_string(i);
         for (std::size_t i = 0; i < sketch.areas.size(); ++i)
             sketch.areas[i].edit([i](Area& area) { area.id = "area-" + std::to_string(i); });
+        for (std::size_t i = 0; i < sketch.dimensions.size(); ++i)
+            sketch.dimensions[i].id = "dimension-" + std::to_string(i);
         for (std::size_t i = 0; i < sketch.hoses.size(); ++i) {
             sketch.hoses[i].edit([this, i, &sketch](Hose& hose) {
                 hose.id = "hose-" + std::to_string(i);

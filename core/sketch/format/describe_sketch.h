@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/sketch/format/describe_dimension.h"
 #include "core/sketch/format/describe_engine.h"
 #include "core/sketch/format/describe_heater.h"
 #include "core/sketch/format/describe_hose.h"
@@ -40,6 +41,7 @@ void describe(V& v, T& sketch)
     v(Field{"supply", "Electrical supply; left out: nothing entered"}, sketch.supply);
     v(Field{"coolant_plan", "The coolant that is wanted; left out: nothing entered"}, sketch.coolant_plan);
     v(Field{"quote", "For parts list and estimate; left out: none begun"}, sketch.quote);
+    v(Field{"dimensions", "Dimensions that were drawn"}.items(0, 1000), sketch.dimensions);
 }
 
 } // namespace siphonwright

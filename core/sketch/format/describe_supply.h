@@ -43,6 +43,7 @@ template <class V, Is<CoolantPlan> T>
 void describe(V& v, T& plan)
 {
     v.object("coolant_plan", "The coolant that is wanted");
+    v(Field{"wanted_glycol", "Kind of antifreeze; left out: the kind that is in it now"}, plan.wanted_glycol);
     v(Field{"wanted_percent", "Antifreeze by volume"}.within(0, 100, "%"), plan.wanted_percent);
     v(Field{"system_l", "Whole cooling system, radiator included; left out: the engine alone is counted"}
           .within(0.1, 10'000, "l"),

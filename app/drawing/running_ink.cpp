@@ -2,9 +2,13 @@
 #include "app/drawing/running_words.h"
 #include "app/drawing/text.h"
 
+#include <QLineF>
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
+#include <vector>
 
 /// How the loops run: a few lines beside each heater.
 namespace siphonwright::drawing {
@@ -60,15 +64,38 @@ std::vector<Place> placesAround(const Ink& ink, const QRectF& body, const QSizeF
     return places;
 }
 
+/// From the block's nearest edge to the heater.
+QLineF leaderOf(const QRectF& block, const QRectF& body)
+{
+    const QPointF from(std::clamp(body.center().x(), block.left(), block.right()),
+                       std::clamp(body.center().y(), block.top(), block.bottom()));
+    return {from, QPointF(std::clamp(from.x(), body.left(), body.right()),
+                          std::clamp(from.y(), body.top(), body.bottom()))};
+}
+
+bool crosses(const QLineF& line, const QRectF& block)
+{
+    const std::array sides{
+        QLineF(block.topLeft(), block.topRight()), QLineF(block.topRight(), block.bottomRight()),
+        QLineF(block.bottomRight(), block.bottomLeft()), QLineF(block.bottomLeft(), block.topLeft())};
+    return block.contains(line.p1()) || std::any_of(sides.begin(), sides.end(), [&](const QLineF& side) {
+               return line.intersects(side, nullptr) == QLineF::BoundedIntersection;
+           });
+}
+
 /// The one that hides least, a near one before a far one: hiding a thin line across the block weighs about
-/// as much as 20 mm farther away, a hose far more.
-std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size)
+/// as much as 20 mm farther away, a hose far more. Its leader runs through none of the blocks written before.
+std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size,
+                               const std::vector<QRectF>& written)
 {
     constexpr double mm2_per_mm = 0.5;
     std::optional<QRectF> best;
     double least = std::numeric_limits<double>::infinity();
     for (const Place& place : placesAround(ink, body, size)) {
-        if (!ink.isFree(place.at, false))
+        const QLineF leader = leaderOf(place.at, body);
+        if (!ink.isFree(place.at, false) ||
+            std::any_of(written.begin(), written.end(),
+                        [&](const QRectF& block) { return crosses(leader, block); }))
             continue;
         const double cost = ink.covered_mm2(place.at) + mm2_per_mm * place.gap_mm;
         if (cost < least) {
@@ -79,21 +106,17 @@ std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF&
     return best;
 }
 
-/// From the block's nearest edge to the heater, where they stand apart.
-void lead(Ink& ink, const QRectF& block, const QRectF& body)
+/// A line from the block to the heater, where they stand apart.
+void lead(Ink& ink, const QLineF& leader)
 {
-    const QPointF from(std::clamp(body.center().x(), block.left(), block.right()),
-                       std::clamp(body.center().y(), block.top(), block.bottom()));
-    const QPointF to(std::clamp(from.x(), body.left(), body.right()),
-                     std::clamp(from.y(), body.top(), body.bottom()));
-    if (std::hypot(to.x() - from.x(), to.y() - from.y()) < ink.paper(1))
+    if (leader.length() < ink.paper(1))
         return;
     ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
-    ink.line(from, to);
+    ink.line(leader.p1(), leader.p2());
     // No name is written across it.
-    const int steps = std::max(1, int(std::hypot(to.x() - from.x(), to.y() - from.y()) / ink.paper(1.5)));
+    const int steps = std::max(1, int(leader.length() / ink.paper(1.5)));
     for (int i = 0; i < steps; ++i)
-        ink.reserve(QRectF(from + (to - from) * i / steps, from + (to - from) * (i + 1) / steps)
+        ink.reserve(QRectF(leader.pointAt(double(i) / steps), leader.pointAt(double(i + 1) / steps))
                         .normalized()
                         .adjusted(-ink.paper(0.3), -ink.paper(0.3), ink.paper(0.3), ink.paper(0.3)));
 }
@@ -132,6 +155,7 @@ void paintRunningFigures(Ink& ink)
 {
     if (!ink.style.running || !ink.style.labels)
         return;
+    std::vector<QRectF> written;
     for (const Heater& heater : ink.sketch.heaters) {
         const LoopRun* run = ink.analysis.running.loopOf(heater.id);
         QStringList lines =
@@ -141,12 +165,13 @@ void paintRunningFigures(Ink& ink)
         if (ink.sketch.heaters.size() > 1) // which one it is of must not hang on a thin line
             lines.prepend(shortName(heater));
         const QRectF body = heaterBody(heater).boundingRect();
-        const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines));
+        const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines), written);
         if (!place)
             continue;
         const bool sound = run->circulation.status == CirculationStatus::circulates;
-        lead(ink, *place, body);
+        lead(ink, leaderOf(*place, body));
         write(ink, *place, lines, sound ? ink.palette.text : ink.palette.stop);
+        written.push_back(*place);
     }
 }
 

@@ -42,11 +42,15 @@ double rounded(double value, Unit unit)
     return std::round(value * parts) / parts;
 }
 
-/// "71 °C (68 °C to 75 °C)".
+/// "71 °C (68 to 75 °C)"; the figure alone where its band is as good as it.
 QString withBand(double value, const ResultBand* band, Unit unit, UnitSystem units)
 {
-    const auto text = [&](double v) { return words(rounded(v, unit), unit, units); };
-    return band ? tr("%1 (%2 to %3)").arg(text(value), text(band->low), text(band->high)) : text(value);
+    const QString text = words(rounded(value, unit), unit, units);
+    if (!band)
+        return text;
+    const QString range = QString::fromStdString(format(
+        Message{"{0-1}", {{rounded(band->low, unit), unit}, {rounded(band->high, unit), unit}}, {}}, units));
+    return range == text ? text : tr("%1 (%2)").arg(text, range);
 }
 
 /// The loop as it circulates with a warm block.

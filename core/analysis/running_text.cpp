@@ -51,13 +51,13 @@ public:
     }
     bool any() const { return any_; }
     double high() const { return high_; }
-    /// "{0} to {1}", or "{0}" where both are as good as one.
-    std::string in(Message& message, Unit unit, double to) const
+    /// The placeholder for it.
+    std::string in(Message& message, Unit unit) const
     {
-        const double low = rounded(low_, to);
-        const double high = rounded(high_, to);
-        const std::string first = put(message, {low, unit});
-        return low == high ? first : first + " to " + put(message, {high, unit});
+        const std::size_t first = message.quantities.size();
+        message.quantities.push_back({low_, unit});
+        message.quantities.push_back({high_, unit});
+        return "{" + std::to_string(first) + "-" + std::to_string(first + 1) + "}";
     }
 
 private:
@@ -91,7 +91,7 @@ std::optional<Message> textOf(const std::vector<GradeRun>& ends)
         }
         const std::optional<double>& target_s = end.warm_up.result.target_s;
         if (target_s)
-            target.take(*target_s / s_per_h);
+            target.take(rounded(*target_s / s_per_h, 0.1));
         always_reached = always_reached && target_s;
     }
     if (!cycles.any())
@@ -101,13 +101,13 @@ std::optional<Message> textOf(const std::vector<GradeRun>& ends)
     if (!always_forward)
         out.pattern += flow.any() ? "not everywhere forward, else " : "no flow forward";
     if (flow.any())
-        out.pattern += "flow " + flow.in(out, Unit::l_per_min, 0.01);
+        out.pattern += "flow " + flow.in(out, Unit::l_per_min);
     if (peak.any())
         out.pattern += ", outlet " + put(out, {peak.high(), Unit::degC}) + " at most";
-    out.pattern += ", " + put(out, {cycles.high(), Unit::none}) + " cycles in the worst hour";
+    out.pattern += ", cycles an hour " + put(out, {cycles.high(), Unit::none}) + " at most";
     if (const std::optional<WarmUpInputs>& inputs = ends.front().warm_up.inputs) {
         const std::string degC = put(out, {inputs->target_degC, Unit::degC});
-        out.pattern += always_reached ? ", " + degC + " after " + target.in(out, Unit::hour, 0.1)
+        out.pattern += always_reached ? ", " + degC + " after " + target.in(out, Unit::hour)
                                       : ", " + degC + " not everywhere reached";
     }
     return out;

@@ -294,8 +294,8 @@ private:
                 bands[Banded::cycles_per_hour]) {
                 const ResultBand& peak = *bands[Banded::peak_outlet_degC];
                 const ResultBand& cycles = *bands[Banded::cycles_per_hour];
-                say("Expected of {a}: outlet {0} at its hottest ({1} to {2}), cycles in the worst hour: {3} "
-                    "({4} to {5}).",
+                say("Expected of {a}: outlet {0} at its hottest ({1-2}), cycles in the worst hour: {3} "
+                    "({4-5}).",
                     {{*outcome->peak_outlet_degC, Unit::degC},
                      {peak.low, Unit::degC},
                      {peak.high, Unit::degC},

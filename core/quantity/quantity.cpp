@@ -72,9 +72,26 @@ std::string slopeText(double slope)
     return (slope > 0 ? "1 in " : "falls 1 in ") + n;
 }
 
+/// "19 to 25 mm": a unit that both have is said once; one figure where both read alike.
+std::string rangeText(std::string_view low, std::string_view high)
+{
+    if (low == high)
+        return std::string(low);
+    const std::size_t space = low.rfind(' ');
+    const bool same_unit = space != std::string_view::npos && high.ends_with(low.substr(space)) &&
+                           !low.ends_with(" in"); // inches come with fractions
+    return std::string(same_unit ? low.substr(0, space) : low) + " to " + std::string(high);
+}
+
 /// What a placeholder of a message stands for; nothing when there is no such quantity or word.
 std::optional<std::string> placeholderText(std::string_view key, const Message& message, UnitSystem system)
 {
+    if (key.size() == 3 && key[1] == '-') { // a range
+        const auto low = placeholderText(key.substr(0, 1), message, system);
+        const auto high = placeholderText(key.substr(2), message, system);
+        if (low && high)
+            return rangeText(*low, *high);
+    }
     if (key.size() != 1)
         return std::nullopt;
     if (key[0] >= '0' && key[0] <= '9') {

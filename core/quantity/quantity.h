@@ -68,7 +68,8 @@ struct Quantity {
 };
 
 /// A sentence with quantities in it, so that one finding reads in either unit system and can be translated.
-/// The pattern holds {0}, {1}, ... for the quantities and {a}, {b} for words (part names).
+/// The pattern holds {0}, {1}, ... for the quantities and {a}, {b} for words (part names). {0-1} is a range:
+/// "2 to 3 mm", or one figure where both read alike.
 struct Message {
     std::string pattern;
     std::vector<Quantity> quantities;

@@ -285,15 +285,15 @@ Message textOf(const PocketFound& pocket, const Sketch& sketch, const Plumb& plu
 
 Message clearingOf(const PocketFound& pocket)
 {
-    Message text{"Running the engine does not move it: {0} in the hose, and {1} to {2} clear it.",
+    Message text{"Running the engine does not move it: {0} in the hose, and {1-2} clear it.",
                  {{pocket.velocity_m_per_s, Unit::m_per_s},
                   {pocket.clears.least_m_per_s, Unit::m_per_s},
                   {pocket.clears.greatest_m_per_s, Unit::m_per_s}},
                  {}};
     if (pocket.cleared_by_running == Clearing::may_clear)
-        text.pattern = "Running the engine may clear it: {0} in the hose, and {1} to {2} clear it.";
+        text.pattern = "Running the engine may clear it: {0} in the hose, and {1-2} clear it.";
     if (pocket.cleared_by_running == Clearing::cleared)
-        text.pattern = "Running the engine clears it: {0} in the hose, and {1} to {2} clear it.";
+        text.pattern = "Running the engine clears it: {0} in the hose, and {1-2} clear it.";
     if (pocket.clears.greatest_m_per_s <= 0 && pocket.cleared_by_running == Clearing::stays)
         text = {"Running the engine does not move it.", {}, {}};
     return text;

@@ -86,6 +86,13 @@ std::optional<ResultBand> resultOf(const Band& band, const std::vector<Assumed>&
     return out;
 }
 
+/// Each sample of several heaters takes that much longer; half as many still say where the bands end, and
+/// come in time to be looked at.
+std::size_t samplesFor(std::size_t heaters, std::size_t of_one_heater)
+{
+    return heaters == 1 ? of_one_heater : (of_one_heater + 1) / 2;
+}
+
 } // namespace
 
 std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout, const std::stop_token& stop,
@@ -107,7 +114,7 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
         return sampleOf(sketch, layout, assumed, heaters, running);
     };
     BandOptions options;
-    options.samples = samples;
+    options.samples = samplesFor(heaters.size(), samples);
     constexpr unsigned most_threads = 4;
     options.threads = std::clamp(std::thread::hardware_concurrency(), 1U, most_threads);
     const Bands bands = bandsOf(figuresOf(uncertain), sample, options, stop);
@@ -118,7 +125,7 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
         HeaterBands of_heater;
         of_heater.heater = heaters[i];
         for (std::size_t k = 0; k < banded_count; ++k)
-            of_heater.results[k] = resultOf(bands.outputs[i * banded_count + k], uncertain, samples);
+            of_heater.results[k] = resultOf(bands.outputs[i * banded_count + k], uncertain, options.samples);
         out.push_back(std::move(of_heater));
     }
     return out;

@@ -35,6 +35,7 @@ private Q_SLOTS:
     void printedQuantitiesReadBackWithinTheirRounding();
     void exactTextReadsBackToTheSameDouble();
     void messagesFillInQuantitiesAndWords();
+    void aRangeIsOneFigureWhereBothEndsReadAlike();
     void namesAreStableAndDifferent();
 };
 
@@ -351,6 +352,18 @@ void TestQuantity::exactTextReadsBackToTheSameDouble()
         const double value = any(random);
         QVERIFY(QByteArray::fromStdString(exactText(value)).toDouble() == value);
     }
+}
+
+void TestQuantity::aRangeIsOneFigureWhereBothEndsReadAlike()
+{
+    const Message flow{
+        "{0-1} at {2-3}",
+        {{3.03, Unit::l_per_min}, {3.04, Unit::l_per_min}, {20, Unit::degC}, {21.5, Unit::degC}},
+        {}};
+    QCOMPARE(text(format(flow, UnitSystem::metric)), QStringLiteral("3.03 to 3.04 l/min at 20 to 21.5 °C"));
+    QCOMPARE(text(format(flow, UnitSystem::inch)), QStringLiteral("0.8 gal/min at 68 to 70.7 °F"));
+    const Message fractions{"{0-1}, {0-7}", {{19.05, Unit::mm}, {1000, Unit::mm}}, {}};
+    QCOMPARE(text(format(fractions, UnitSystem::inch)), QStringLiteral("3/4 in to 3 ft 3 3/8 in, {0-7}"));
 }
 
 void TestQuantity::messagesFillInQuantitiesAndWords()

@@ -122,7 +122,7 @@ void TestRunningWords::theSheetStatesResultsWithTheirBands()
     QVERIFY2(said.contains(QStringLiteral("Flow %1 (%2 to %3), in ").arg(volume(1), volume(0.5), volume(2))),
              qPrintable(said));
     for (const char* words :
-         {"Results\n", "at 40 °C block.", "Peak outlet ", "(60 °C to 75 °C)", "cycles in the worst hour ",
+         {"Results\n", "at 40 °C block.", "Peak outlet ", "(60 to 75 °C)", "cycles in the worst hour ",
           "Engine at 20 °C after ", " kWh in 24 h, from -18 °C ambient.",
           "Assumed, and what matters most: hose end loss × 1, viscosity × 1."})
         QVERIFY2(said.contains(QString::fromUtf8(words)), qPrintable(said));

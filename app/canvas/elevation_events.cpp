@@ -240,10 +240,10 @@ void ElevationView::leaveEvent(QEvent* event)
 void ElevationView::resizeEvent(QResizeEvent* event)
 {
     state_->canvas.area = QRectF(rect()).adjusted(ruler_px, ruler_px, 0, 0);
-    if (!state_->fitted && !state_->canvas.area.isEmpty()) {
-        state_->fitted = true;
+    // Whoever has moved the paper since, keeps it where it is; else a panel that opens cuts nothing off.
+    if (!state_->canvas.area.isEmpty() &&
+        (!state_->fit || *state_->fit == state_->canvas.viewport.transform()))
         zoomToFit();
-    }
     QWidget::resizeEvent(event);
 }
 

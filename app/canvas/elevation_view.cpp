@@ -166,6 +166,7 @@ void ElevationView::zoomToFit()
     const Document& document = state_->canvas.document;
     state_->canvas.viewport.fit(drawing::boundsOf(document.sketch(), document.analysis()),
                                 state_->canvas.area);
+    state_->fit = state_->canvas.viewport.transform();
     update();
 }
 

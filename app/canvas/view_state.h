@@ -18,7 +18,7 @@ struct ElevationView::State {
     ToolKind kind = ToolKind::select;
     std::unique_ptr<Tool> tool;
     bool grid_shown = true;
-    bool fitted = false;             ///< the drawing was brought into view once
+    std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places
     std::optional<QPointF> pan_from; ///< while the middle button or Space drags the paper

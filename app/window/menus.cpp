@@ -316,16 +316,16 @@ void MainWindow::connectJobActions()
     on("survey-form", [this] { survey_->exportForm(); });
     on("parts", [this] { paper_->show(paper::PaperWindow::Tab::parts); });
     on("estimate", [this] { paper_->show(paper::PaperWindow::Tab::estimate); });
-    on("warm-up", [this, raise] {
-        raise(warm_up_);
-        warm_up_->chart().setFocus();
-    });
     // Forms and tables want more height than a profile; whoever has made the panel higher keeps it.
     const auto raise_high = [this, raise](QWidget* panel, int readable_px) {
         raise(panel);
         if (panel->height() < readable_px)
             resizeDocks({static_cast<QDockWidget*>(panel->parentWidget())}, {readable_px}, Qt::Vertical);
     };
+    on("warm-up", [this, raise_high] {
+        raise_high(warm_up_, 230);
+        warm_up_->chart().setFocus();
+    });
     on("by-bore", [this, raise_high] { raise_high(by_bore_, 180); });
     on("on-grades", [this, raise_high] { raise_high(on_grades_, 170); });
     on("sizing", [this, raise_high] { raise_high(sizing_, 300); });

@@ -30,7 +30,7 @@ public:
     std::optional<Chart> chart() const;
 
     QSize sizeHint() const override { return {560, 220}; }
-    QSize minimumSizeHint() const override { return {240, 58}; }
+    QSize minimumSizeHint() const override { return {200, 58}; }
 
 Q_SIGNALS:
     void sentenceClicked();

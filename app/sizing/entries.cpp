@@ -143,6 +143,13 @@ Form coolantEntries()
                Entries::tr("Its share now"), Unit::percent,
                [](auto& s) -> auto& { return s.coolant.volume_percent; }),
            0, 100, Entries::tr("By volume, as a refractometer shows it"));
+    fields
+        .choice(
+            Entries::tr("Antifreeze to add"),
+            {Entries::tr("none, plain water"), Entries::tr("ethylene glycol"),
+             Entries::tr("propylene glycol")},
+            [](auto& s) -> auto& { return s.coolant_plan.wanted_glycol; })
+        .tip = Entries::tr("Empty: the kind that is in it now; kinds are never mixed");
     within(fields.quantity(
                Entries::tr("Share wanted"), Unit::percent,
                [](auto& s) -> auto& { return s.coolant_plan.wanted_percent; }),

@@ -1,6 +1,7 @@
 #include "core/commissioning/checklist_text.h"
 
 #include "core/layout/wording.h"
+#include "core/paperwork/coolant_mix.h"
 #include "core/running/fill_words.h"
 
 #include <algorithm>
@@ -146,6 +147,8 @@ private:
 
     void mix()
     {
+        if (sayMixPlan())
+            return;
         const Coolant& coolant = sketch_.coolant;
         if (!coolant.volume_percent.known() || coolant.glycol == Glycol::unknown)
             say("Kind and share of antifreeze are not entered.");
@@ -160,6 +163,32 @@ private:
                 {{filling_->coolant_ml / 1000, Unit::litre}});
         else
             say("How much hoses and heater take is not computed.");
+    }
+
+    /// Where another mixture is wanted: what to drain and to add.
+    bool sayMixPlan()
+    {
+        if (!sketch_.coolant_plan.wanted_percent)
+            return false;
+        const CoolantMix mix = coolantMixOf(sketch_, analysis_.layout, Assumptions(sketch_));
+        if (!mix.plan)
+            return false;
+        if (mix.plan->rounds.empty()) {
+            out_.push_back(mix.plan->message);
+            return true;
+        }
+        const bool ethylene = wantedGlycol(sketch_) == Glycol::ethylene;
+        say("To come to {0} of antifreeze ({a} glycol): drain {1}, add {2} of antifreeze and {3} of "
+            "distilled "
+            "water{b}.",
+            {{mix.plan->percent, Unit::percent},
+             {mix.plan->drain_l, Unit::litre},
+             {mix.plan->antifreeze_l, Unit::litre},
+             {mix.plan->water_l, Unit::litre}},
+            {ethylene ? "ethylene" : "propylene",
+             mix.plan->rounds.size() > 1 ? ", in " + std::to_string(mix.plan->rounds.size()) + " rounds"
+                                         : ""});
+        return true;
     }
 
     void fill()

@@ -15,11 +15,11 @@ std::optional<CoolantBase> baseOf(Glycol glycol)
     return std::nullopt;
 }
 
-Freezing freezingOf(const Sketch& sketch, double percent)
+Freezing freezingOf(const Sketch& sketch, Glycol glycol, double percent)
 {
     Freezing out;
     out.percent = percent;
-    const std::optional<CoolantBase> base = baseOf(sketch.coolant.glycol);
+    const std::optional<CoolantBase> base = baseOf(glycol);
     // Plain water freezes at 0 degC whatever would be added.
     if (base || percent == 0)
         out.freezes_degC = freezingPoint(base.value_or(CoolantBase::ethylene_glycol), percent);
@@ -31,7 +31,7 @@ Freezing freezingOf(const Sketch& sketch, double percent)
 /// In steps of 1 %: finer is not mixed.
 void findLeastPercent(CoolantMix& out, const Sketch& sketch)
 {
-    const std::optional<CoolantBase> base = baseOf(sketch.coolant.glycol);
+    const std::optional<CoolantBase> base = baseOf(wantedGlycol(sketch));
     if (!base || !sketch.site.coldest_ambient_degC.known())
         return;
     const double wanted_degC = *sketch.site.coldest_ambient_degC.value - margin_wanted_K;
@@ -67,7 +67,32 @@ void addPresent(CoolantMix& out, const Sketch& sketch, const Assumptions& assume
     if (!water && !sketch.coolant.volume_percent.known())
         out.missing = "the share of antifreeze in the coolant is not entered";
     else
-        out.present = freezingOf(sketch, water ? 0 : *sketch.coolant.volume_percent.value);
+        out.present =
+            freezingOf(sketch, sketch.coolant.glycol, water ? 0 : *sketch.coolant.volume_percent.value);
+}
+
+/// Why none of the wanted kind may be poured in; nothing where it may.
+std::optional<Message> againstAdding(const CoolantMix& mix, const Sketch& sketch)
+{
+    const Glycol now = sketch.coolant.glycol;
+    const Glycol wanted = wantedGlycol(sketch);
+    if (*sketch.coolant_plan.wanted_percent == 0)
+        return std::nullopt;
+    if (!baseOf(wanted))
+        return Message{"The kind of antifreeze to add is not entered.", {}, {}};
+    const bool none_in = mix.all_empty || now == Glycol::none || mix.present.percent == 0;
+    if (none_in || now == wanted)
+        return std::nullopt;
+    if (now == Glycol::unknown)
+        return Message{"The kind of antifreeze in it now is not known, and kinds must not be mixed: find it "
+                       "out, or drain and flush all of it and choose a fill from empty.",
+                       {},
+                       {}};
+    return Message{
+        "In it now is another kind of antifreeze, and kinds must not be mixed: drain and flush all "
+        "of it and choose a fill from empty.",
+        {},
+        {}};
 }
 
 WaterRow judged(std::string_view name, std::optional<double> measured, double least, double most, Unit unit)
@@ -79,6 +104,11 @@ WaterRow judged(std::string_view name, std::optional<double> measured, double le
 }
 
 } // namespace
+
+Glycol wantedGlycol(const Sketch& sketch)
+{
+    return sketch.coolant_plan.wanted_glycol.value_or(sketch.coolant.glycol);
+}
 
 std::array<WaterRow, 5> waterRows(const WaterQuality& water)
 {
@@ -97,10 +127,17 @@ CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assump
     addPresent(out, sketch, assumed);
     findLeastPercent(out, sketch);
     const std::optional<double>& wanted = sketch.coolant_plan.wanted_percent;
+    const Glycol glycol = wantedGlycol(sketch);
     if (wanted)
-        out.wanted = freezingOf(sketch, *wanted);
+        out.wanted = freezingOf(sketch, glycol, *wanted);
     if (!wanted || !out.missing.empty())
         return out;
+    if (const std::optional<Message> against = againstAdding(out, sketch)) {
+        out.plan = MixPlan{};
+        out.plan->outcome = MixOutcome::unreachable;
+        out.plan->message = *against;
+        return out;
+    }
     MixRequest request;
     request.present_l = out.all_empty ? 0 : out.present_l;
     request.present_percent = out.all_empty ? 0 : out.present.percent;
@@ -109,7 +146,7 @@ CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assump
     request.drainable_l = sketch.coolant_plan.drainable_l;
     out.plan = planMix(request);
     if (out.plan->outcome != MixOutcome::invalid)
-        out.reached = freezingOf(sketch, out.plan->percent);
+        out.reached = freezingOf(sketch, glycol, out.plan->percent);
     return out;
 }
 

@@ -68,6 +68,11 @@ struct CoolantMix {
 /// wanted between them and the coldest ambient (own choice).
 constexpr double margin_wanted_K = 5;
 
+/// The kind to add: the one entered, otherwise the one that is in.
+Glycol wantedGlycol(const Sketch& sketch);
+
+/// Kinds of antifreeze are never mixed: where another one is in than is wanted, the plan is unreachable and
+/// says what to do.
 CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
 
 } // namespace siphonwright

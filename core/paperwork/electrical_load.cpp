@@ -3,7 +3,10 @@
 #include "core/layout/wording.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <functional>
+#include <limits>
 
 namespace siphonwright {
 namespace {
@@ -40,6 +43,63 @@ HeaterLoad loadOf(const Heater& heater, const Supply& supply)
     return out;
 }
 
+/// Current in the most loaded of three conductors, by the currents of loads between each two of them.
+/// Resistive loads on balanced voltages: two that share a conductor stand 120 degrees apart, so their
+/// difference is sqrt(a^2 + c^2 + a c) (law of cosines).
+double mostLoaded_A(const std::array<double, 3>& between_A)
+{
+    double most = 0;
+    for (std::size_t i = 0; i < 3; ++i) {
+        const double a = between_A[i];
+        const double c = between_A[(i + 1) % 3];
+        most = std::max(most, std::sqrt(a * a + c * c + a * c));
+    }
+    return most;
+}
+
+/// The least that sharing out single-phase heaters can come to: each in turn, the largest first, goes where
+/// it adds least; up to `tried` of them every way is tried.
+double sharedOut_A(const std::vector<double>& single_A, std::size_t next, std::array<double, 3> between_A)
+{
+    constexpr std::size_t tried = 8; // 3^8 ways
+    if (next == single_A.size())
+        return mostLoaded_A(between_A);
+    double least = std::numeric_limits<double>::infinity();
+    std::array<double, 3> best = between_A;
+    for (std::size_t pair = 0; pair < 3; ++pair) {
+        std::array<double, 3> with = between_A;
+        with[pair] += single_A[next];
+        const double here =
+            single_A.size() <= tried ? sharedOut_A(single_A, next + 1, with) : mostLoaded_A(with);
+        if (here < least) {
+            least = here;
+            best = with;
+        }
+    }
+    return single_A.size() <= tried ? least : sharedOut_A(single_A, next + 1, best);
+}
+
+/// Shares out the heaters of one phase; those of three load all pairs alike.
+void shareOut(ElectricalLoad& out)
+{
+    std::vector<double> single_A;
+    std::array<double, 3> between_A{};
+    for (const HeaterLoad& heater : out.heaters) {
+        if (heater.phases == 1)
+            single_A.push_back(heater.current_A);
+        else
+            for (double& pair_A : between_A)
+                pair_A += heater.current_A / std::sqrt(3.0);
+    }
+    std::sort(single_A.begin(), single_A.end(), std::greater<>());
+    out.shared_A = sharedOut_A(single_A, 0, between_A);
+    out.remarks.push_back(
+        {"Single-phase heaters on three phases: counted as if all were on the same two conductors, the most "
+         "that any carries. Shared out as evenly as can be it is {0}, {1} at 125 %.",
+         {{*out.shared_A, Unit::ampere}, {continuous_load_factor * *out.shared_A, Unit::ampere}},
+         {}});
+}
+
 /// All heaters together. Heaters of one phase on a supply of three may stand on any two of its conductors:
 /// how they share is not entered, so the current counts as if all were on the same two, which is the most.
 void addUp(ElectricalLoad& out, const Supply& supply)
@@ -70,10 +130,7 @@ void addUp(ElectricalLoad& out, const Supply& supply)
     out.current_A = current_A;
     out.continuous_A = continuous_load_factor * current_A;
     if (supply.phases == 3 && single > 1)
-        out.remarks.push_back({"Single-phase heaters on three phases: counted as if all were on the same two "
-                               "conductors, the most that any carries.",
-                               {},
-                               {}});
+        shareOut(out);
 }
 
 void addDrop(ElectricalLoad& out, const Supply& supply)

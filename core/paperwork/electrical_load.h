@@ -37,6 +37,9 @@ struct ElectricalLoad {
     std::optional<double> power_W;      ///< of all
     std::optional<double> current_A;    ///< in the most loaded conductor
     std::optional<double> continuous_A; ///< at 125 %
+    /// The same with single-phase heaters shared out over three phases as evenly as can be; nothing where
+    /// there is nothing to share out.
+    std::optional<double> shared_A;
     int phases = 1;
     const Conductor* conductor = nullptr;
     std::optional<double> ohm_per_km; ///< at conductor_degC

@@ -204,7 +204,7 @@ bool addPlannedCoolant(const Sketch& sketch, const Layout& layout, PartRows& row
         row.thousandths = static_cast<std::int64_t>(std::ceil(litres * thousandths_per_l - 1e-6));
     };
     if (mix.plan->antifreeze_l > 0)
-        add(antifreezeItem(sketch.coolant.glycol), mix.plan->antifreeze_l);
+        add(antifreezeItem(wantedGlycol(sketch)), mix.plan->antifreeze_l);
     if (mix.plan->water_l > 0)
         add({ItemKind::distilled_water, {}, {}, {}}, mix.plan->water_l);
     return true;

@@ -28,6 +28,8 @@ private Q_SLOTS:
     void theDrawnJobIsMixedAsWanted();
     void theWholeSystemCountsWhereItIsEntered();
     void anEmptyEngineIsFilledAfresh();
+    void theKindToAddCanBeEntered();
+    void kindsAreNeverMixed();
     void freezingPointsAreThoseOfTheTables_data();
     void freezingPointsAreThoseOfTheTables();
     void theMarginIsToTheColdestAmbient();
@@ -91,6 +93,35 @@ void TestCoolantMix::anEmptyEngineIsFilledAfresh()
     QVERIFY(mix.all_empty && mix.plan && mix.plan->outcome == MixOutcome::fill);
     VERIFY_NEAR(mix.plan->antifreeze_l, 0.4 * (30 + mix.new_l()), 1e-9);
     VERIFY_NEAR(mix.plan->water_l, 0.6 * (30 + mix.new_l()), 1e-9);
+}
+
+void TestCoolantMix::theKindToAddCanBeEntered()
+{
+    Sketch sketch = soundLoop();
+    sketch.coolant.glycol = Glycol::none;
+    sketch.coolant_plan.wanted_percent = 50;
+    // Water in, and nothing said of what to add.
+    QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::unreachable);
+    QVERIFY(!mixOf(sketch).wanted->freezes_degC);
+    sketch.coolant_plan.wanted_glycol = Glycol::propylene;
+    const CoolantMix mix = mixOf(sketch);
+    QVERIFY(mix.plan->outcome == MixOutcome::drain);
+    VERIFY_NEAR(mix.reached->percent, 50, 1e-9);
+    VERIFY_NEAR(*mix.wanted->freezes_degC, -33, 1.7); // as in the table below
+}
+
+void TestCoolantMix::kindsAreNeverMixed()
+{
+    Sketch sketch = soundLoop();
+    sketch.coolant.glycol = Glycol::ethylene;
+    sketch.coolant_plan.wanted_percent = 50;
+    sketch.coolant_plan.wanted_glycol = Glycol::propylene;
+    QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::unreachable);
+    QVERIFY(mixOf(sketch).plan->rounds.empty());
+    sketch.coolant.glycol = Glycol::unknown;
+    QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::unreachable);
+    sketch.fill.start = FillStart::all_empty;
+    QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::fill);
 }
 
 void TestCoolantMix::freezingPointsAreThoseOfTheTables_data()

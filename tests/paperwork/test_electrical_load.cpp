@@ -6,6 +6,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace siphonwright;
 using namespace siphonwright::test;
@@ -43,6 +44,7 @@ private Q_SLOTS:
     void whatIsNotEnteredIsSaid();
     void aSizeThatIsNotInTheTablesIsRefused();
     void phasesThatDoNotFitAreRefused();
+    void singlePhaseHeatersAreSharedOutOverThreePhases();
     void anAbsurdSupplyIsRefused();
     void aDropOverTheAdviceIsPointedOut();
 };
@@ -141,6 +143,28 @@ void TestElectricalLoad::phasesThatDoNotFitAreRefused()
     sketch.heaters.front().rated_V.value = 208;
     sketch.supply.volts_V = 208;
     VERIFY_NEAR(electricalLoadOf(sketch).current_A.value_or(0), 4.16358, 1e-4); // 1500/(1.7321 x 208)
+}
+
+void TestElectricalLoad::singlePhaseHeatersAreSharedOutOverThreePhases()
+{
+    Sketch sketch = supplied();
+    sketch.supply.phases = 3;
+    const Heater one = sketch.heaters.at(0);
+    const auto sharedAmong = [&](int heaters) {
+        sketch.heaters.assign(std::size_t(heaters), one);
+        for (int i = 0; i < heaters; ++i)
+            sketch.heaters[std::size_t(i)].id = "heater-" + std::to_string(i + 1);
+        return electricalLoadOf(sketch);
+    };
+    QVERIFY(!sharedAmong(1).shared_A);
+    // Two on two pairs: |12.5 - 12.5 at 120 degrees| = 12.5 sqrt(3) in the conductor they share.
+    VERIFY_NEAR(sharedAmong(2).shared_A.value_or(0), 12.5 * std::sqrt(3.0), 1e-9);
+    VERIFY_NEAR(sharedAmong(2).current_A.value_or(0), 25, 1e-9); // counted on one pair
+    // Three, one on each pair, are a balanced load in delta: line current sqrt(3) of the phase current.
+    VERIFY_NEAR(sharedAmong(3).shared_A.value_or(0), 12.5 * std::sqrt(3.0), 1e-9);
+    // Nine, over what is tried in every way: three on each pair.
+    VERIFY_NEAR(sharedAmong(9).shared_A.value_or(0), 37.5 * std::sqrt(3.0), 1e-9);
+    QVERIFY(says(sharedAmong(3).remarks, "21.7 A"));
 }
 
 void TestElectricalLoad::anAbsurdSupplyIsRefused()

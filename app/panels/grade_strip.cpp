@@ -50,22 +50,33 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
     stands_->setObjectName(QStringLiteral("grade-stands"));
     sound_->setObjectName(QStringLiteral("grade-sound"));
     sound_->setWordWrap(true);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(10, 2, 10, 2);
+    whole_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    whole_->setContentsMargins(10, 2, 10, 2);
+    whole_->setSpacing(8);
+    auto* row = new QHBoxLayout;
     row->setSpacing(8);
+    whole_->addLayout(row, 5);
     row->addWidget(new QLabel(tr("Parked"), this));
     row->addWidget(along_, 2);
     row->addWidget(new QLabel(tr("across"), this));
     row->addWidget(across_);
     row->addWidget(stands_);
     row->addWidget(level_);
-    row->addWidget(sound_, 3);
+    whole_->addWidget(sound_, 3);
     connect(along_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
     connect(across_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
     connect(level_, &QToolButton::clicked, this, [this] { document_.setGrade({}); });
     connect(&document_, &Document::changed, this, &GradeStrip::refresh);
     connect(&document_, &Document::analysed, this, &GradeStrip::refresh);
     refresh();
+}
+
+void GradeStrip::resizeEvent(QResizeEvent* event)
+{
+    constexpr int beside_px = 720; // from here on the verdict has room beside the sliders
+    whole_->setDirection(width() < beside_px ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    whole_->setSpacing(width() < beside_px ? 0 : 8);
+    QWidget::resizeEvent(event);
 }
 
 void GradeStrip::setDark(bool dark)

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QToolButton;
 
@@ -22,6 +23,9 @@ public:
     /// What it says of the sound grades.
     QString verdict() const;
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void moved();
     void refresh();
@@ -32,6 +36,7 @@ private:
     QLabel* stands_;
     QToolButton* level_;
     QLabel* sound_;
+    QBoxLayout* whole_ = nullptr;
 };
 
 } // namespace siphonwright::panels

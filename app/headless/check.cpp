@@ -149,34 +149,21 @@ void writeWords(const Checked& file, QTextStream& out)
         << ' ' << closing(a) << '\n';
 }
 
+namespace {
+constexpr int most_files = 1'000'000;
+}
+
 int check(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    bool json = false;
-    bool bands = false;
-    bool options = true;
-    QStringList paths;
-    for (const QString& argument : arguments) {
-        if (options && argument == QLatin1String("--")) {
-            options = false;
-        } else if (options && argument == QLatin1String("--json")) {
-            json = true;
-        } else if (options && argument == QLatin1String("--bands")) {
-            bands = true;
-        } else if (options && argument.startsWith(QLatin1String("--"))) {
-            err << tr("check does not know %1.").arg(argument) << '\n';
-            return not_understood;
-        } else {
-            paths << argument;
-        }
-    }
-    if (paths.isEmpty()) {
-        err << tr("check needs at least one sketch file.") << '\n';
+    const std::optional<Arguments> command =
+        understood(arguments, {"check", {"--json", "--bands"}, {}, most_files}, err);
+    if (!command)
         return not_understood;
-    }
+    const bool json = command->has("--json");
     int code = nothing_stops;
     std::vector<Checked> files;
-    for (const QString& path : paths) {
-        files.push_back(checked(path, bands));
+    for (const QString& path : command->files) {
+        files.push_back(checked(path, command->has("--bands")));
         const Checked& file = files.back();
         for (const QString& problem : file.problems)
             err << path << ": " << problem << '\n';

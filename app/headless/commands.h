@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/headless/arguments.h"
 #include "app/headless/headless.h"
 
 #include "core/analysis/analysis.h"
@@ -26,9 +27,6 @@ int parts(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int surveyForm(const QStringList& arguments, QTextStream& out, QTextStream& err);
 int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err);
-
-/// The value of "--name value" or "--name=value" at `i`; moves past it.
-std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name);
 
 UnitSystem unitsOf(const Sketch& sketch);
 /// One finding with its details, in words.

@@ -34,35 +34,6 @@ QString words(double value, Unit unit, UnitSystem units)
     return QString::fromStdString(format(value, unit, units));
 }
 
-struct DiagnoseCommand {
-    QString file;
-    bool json = false;
-};
-
-/// Nothing, with a sentence on `err`, when an argument is wrong.
-std::optional<DiagnoseCommand> understood(const QStringList& arguments, QTextStream& err)
-{
-    DiagnoseCommand command;
-    bool options = true;
-    for (const QString& argument : arguments) {
-        if (options && argument == QLatin1String("--")) {
-            options = false;
-        } else if (options && argument == QLatin1String("--json")) {
-            command.json = true;
-        } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
-            err << tr("diagnose does not know what to do with \"%1\".").arg(argument) << '\n';
-            return std::nullopt;
-        } else {
-            command.file = argument;
-        }
-    }
-    if (command.file.isEmpty()) {
-        err << tr("diagnose needs a sketch file.") << '\n';
-        return std::nullopt;
-    }
-    return command;
-}
-
 /// One heater of the file.
 struct HeaterCase {
     const Heater* heater = nullptr;
@@ -247,16 +218,12 @@ Json heaterJson(const HeaterCase& one, const Sketch& sketch)
 
 int diagnose(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    const std::optional<DiagnoseCommand> command = understood(arguments, err);
-    if (!command)
+    const std::optional<Arguments> command = understood(arguments, {"diagnose", {"--json"}, {}}, err);
+    const std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
+    if (!read)
         return not_understood;
-    Document document;
-    const QStringList problems = document.open(command->file);
-    for (const QString& problem : problems)
-        err << command->file << ": " << problem << '\n';
-    if (!problems.isEmpty())
-        return not_understood;
-    const Sketch& sketch = document.sketch();
+    const QString& name = command->files[0];
+    const Sketch& sketch = *read;
     std::vector<HeaterCase> cases;
     for (const Heater& heater : sketch.heaters) {
         HeaterCase one;
@@ -265,9 +232,9 @@ int diagnose(const QStringList& arguments, QTextStream& out, QTextStream& err)
         one.diagnosis = siphonwright::diagnose(sketch, heater.id);
         cases.push_back(std::move(one));
     }
-    if (command->json) {
+    if (command->has("--json")) {
         Json entry;
-        entry["file"] = command->file.toStdString();
+        entry["file"] = name.toStdString();
         entry["checklist"] = checklistJson(sketch.checklist);
         Json heaters = Json::array();
         for (const HeaterCase& one : cases)
@@ -275,7 +242,7 @@ int diagnose(const QStringList& arguments, QTextStream& out, QTextStream& err)
         entry["heaters"] = std::move(heaters);
         out << QString::fromStdString(entry.dump(2, ' ', false, Json::error_handler_t::replace)) << '\n';
     } else {
-        out << command->file << '\n';
+        out << name << '\n';
         const DiagnosisWords said(sketch, out);
         said.writeProgress();
         for (const HeaterCase& one : cases)

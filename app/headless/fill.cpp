@@ -23,12 +23,6 @@ QString tr(const char* text)
     return QCoreApplication::translate("Headless", text);
 }
 
-struct FillCommand {
-    QString file;
-    bool json = false;
-    QString frames; ///< folder for pictures; empty: none are wanted
-};
-
 /// A file that was filled.
 struct FilledFile {
     Sketch sketch;
@@ -36,38 +30,6 @@ struct FilledFile {
     std::vector<FillLine> lines;
     const Filling& filling() const { return analysis.proof->filling; }
 };
-
-/// Nothing, with a sentence on `err`, when an argument is wrong.
-std::optional<FillCommand> understood(const QStringList& arguments, QTextStream& err)
-{
-    FillCommand command;
-    bool options = true;
-    for (qsizetype i = 0; i < arguments.size(); ++i) {
-        const QString argument = arguments[i];
-        if (options && argument == QLatin1String("--")) {
-            options = false;
-        } else if (const auto folder =
-                       options ? valueOf(arguments, i, QStringLiteral("--frames")) : std::nullopt) {
-            command.frames = *folder;
-            if (folder->isEmpty()) {
-                err << tr("--frames needs a folder for the pictures.") << '\n';
-                return std::nullopt;
-            }
-        } else if (options && argument == QLatin1String("--json")) {
-            command.json = true;
-        } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
-            err << tr("fill does not know what to do with \"%1\".").arg(argument) << '\n';
-            return std::nullopt;
-        } else {
-            command.file = argument;
-        }
-    }
-    if (command.file.isEmpty()) {
-        err << tr("fill needs a sketch file.") << '\n';
-        return std::nullopt;
-    }
-    return command;
-}
 
 QString words(const Message& text, UnitSystem units)
 {
@@ -144,10 +106,10 @@ Json lineJson(const FillLine& line)
             {"text", format(line.text, UnitSystem::metric)}};
 }
 
-void writeJson(const FillCommand& command, const FilledFile& file, std::size_t pictures, QTextStream& out)
+void writeJson(const Arguments& command, const FilledFile& file, std::size_t pictures, QTextStream& out)
 {
     Json entry;
-    entry["file"] = command.file.toStdString();
+    entry["file"] = command.files[0].toStdString();
     Json events = Json::array();
     for (const FillLine& line : file.lines)
         events.push_back(lineJson(line));
@@ -155,7 +117,8 @@ void writeJson(const FillCommand& command, const FilledFile& file, std::size_t p
     entry["air"] = airJson(file.filling());
     entry["fill"] = fillJson(file.filling());
     if (pictures > 0)
-        entry["frames"] = {{"folder", command.frames.toStdString()}, {"pictures", pictures}};
+        entry["frames"] = {{"folder", command.value("--frames").value_or(QString()).toStdString()},
+                           {"pictures", pictures}};
     out << QString::fromStdString(entry.dump(2, ' ', false, Json::error_handler_t::replace)) << '\n';
 }
 
@@ -194,32 +157,32 @@ FilledFile filled(Sketch sketch)
 
 int fill(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    const std::optional<FillCommand> command = understood(arguments, err);
-    if (!command)
+    const std::optional<Arguments> command = understood(
+        arguments,
+        {"fill", {"--json"}, {{"--frames", QT_TRANSLATE_NOOP("Headless", "a folder for the pictures")}}},
+        err);
+    const std::optional<Sketch> sketch = command ? opened(command->files[0], err) : std::nullopt;
+    if (!sketch)
         return not_understood;
-    Document document;
-    const QStringList problems = document.open(command->file);
-    for (const QString& problem : problems)
-        err << command->file << ": " << problem << '\n';
-    if (!problems.isEmpty())
-        return not_understood;
-    const FilledFile file = filled(document.sketch());
+    const QString& name = command->files[0];
+    const FilledFile file = filled(*sketch);
     const UnitSystem units = file.sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
     std::size_t pictures = 0;
-    if (!command->frames.isEmpty()) {
-        for (const QString& problem : writeFrames(command->frames, file, units, pictures)) {
-            err << command->file << ": " << problem << '\n';
+    const std::optional<QString> frames = command->value("--frames");
+    if (frames) {
+        for (const QString& problem : writeFrames(*frames, file, units, pictures)) {
+            err << name << ": " << problem << '\n';
             return not_understood;
         }
     }
-    if (command->json) {
+    if (command->has("--json")) {
         writeJson(*command, file, pictures, out);
     } else {
-        out << command->file << '\n';
+        out << name << '\n';
         writeLines(file, units, out);
         writeEnd(file, units, out);
         if (pictures > 0)
-            out << QStringLiteral("  ") << tr("%1 pictures written to %2.").arg(pictures).arg(command->frames)
+            out << QStringLiteral("  ") << tr("%1 pictures written to %2.").arg(pictures).arg(*frames)
                 << '\n';
     }
     return file.analysis.stopped() ? job_stopped : nothing_stops;

@@ -10,21 +10,6 @@
 
 namespace siphonwright {
 
-namespace headless {
-
-std::optional<QString> valueOf(const QStringList& arguments, qsizetype& i, const QString& name)
-{
-    const QString& argument = arguments[i];
-    if (argument.startsWith(name + QLatin1Char('=')))
-        return argument.mid(name.size() + 1);
-    if (argument != name)
-        return std::nullopt;
-    ++i;
-    return arguments.value(i);
-}
-
-} // namespace headless
-
 namespace {
 
 QString usage()
@@ -64,6 +49,11 @@ constexpr Command commands[] = {{"check", headless::check},   {"diagnose", headl
                                 {"sheet", headless::sheet},   {"survey-form", headless::surveyForm},
                                 {"warm-up", headless::warmUp}};
 
+bool asksForHelp(const QString& word)
+{
+    return word == QLatin1String("--help") || word == QLatin1String("-h") || word == QLatin1String("help");
+}
+
 } // namespace
 
 bool isHeadless(const QString& word)
@@ -71,20 +61,19 @@ bool isHeadless(const QString& word)
     const bool is_command = std::any_of(std::begin(commands), std::end(commands), [&](const Command& known) {
         return word == QLatin1String(known.name);
     });
-    return is_command || word == QLatin1String("--help") || word == QLatin1String("-h") ||
-           word == QLatin1String("--version");
+    return is_command || asksForHelp(word) || word == QLatin1String("--version");
 }
 
 int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
     const QString command = arguments.value(0);
-    for (const Command& known : commands)
-        if (command == QLatin1String(known.name))
-            return known.run(arguments.mid(1), out, err);
-    if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
+    if (asksForHelp(command) || asksForHelp(arguments.value(1))) {
         out << usage();
         return nothing_stops;
     }
+    for (const Command& known : commands)
+        if (command == QLatin1String(known.name))
+            return known.run(arguments.mid(1), out, err);
     if (command == QLatin1String("--version")) {
         out << "Siphonwright " SIPHONWRIGHT_VERSION "\n";
         return nothing_stops;

@@ -29,44 +29,6 @@ QString q(std::string_view text)
     return QString::fromUtf8(text.data(), qsizetype(text.size()));
 }
 
-struct PartsCommand {
-    QString file;
-    std::optional<QString> prices;
-    std::optional<QString> csv;
-};
-
-/// Nothing, with a sentence on `err`, when an argument is wrong.
-std::optional<PartsCommand> understood(const QStringList& arguments, QTextStream& err)
-{
-    PartsCommand command;
-    bool options = true;
-    for (qsizetype i = 0; i < arguments.size(); ++i) {
-        const QString argument = arguments[i];
-        if (options && argument == QLatin1String("--")) {
-            options = false;
-        } else if (const auto prices =
-                       options ? valueOf(arguments, i, QStringLiteral("--prices")) : std::nullopt) {
-            command.prices = prices;
-        } else if (const auto csv = options ? valueOf(arguments, i, QStringLiteral("--csv")) : std::nullopt) {
-            command.csv = csv;
-        } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
-            err << tr("parts does not know what to do with \"%1\".").arg(argument) << '\n';
-            return std::nullopt;
-        } else {
-            command.file = argument;
-        }
-    }
-    if (command.file.isEmpty())
-        err << tr("parts needs a sketch file.") << '\n';
-    else if (command.prices && command.prices->isEmpty())
-        err << tr("--prices needs the name of a price list.") << '\n';
-    else if (command.csv && command.csv->isEmpty())
-        err << tr("--csv needs the name of a file to write.") << '\n';
-    else
-        return command;
-    return std::nullopt;
-}
-
 /// The reason, where the list could not be taken.
 QString takePricesFrom(const QString& path, Sketch& sketch)
 {
@@ -208,36 +170,40 @@ private:
 
 int parts(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    const std::optional<PartsCommand> command = understood(arguments, err);
-    if (!command)
+    const std::optional<Arguments> command =
+        understood(arguments,
+                   {"parts",
+                    {},
+                    {{"--prices", QT_TRANSLATE_NOOP("Headless", "the name of a price list")},
+                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                   err);
+    const std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
+    if (!read)
         return not_understood;
-    Document document;
-    const QStringList problems = document.open(command->file);
-    for (const QString& problem : problems)
-        err << command->file << ": " << problem << '\n';
-    if (!problems.isEmpty())
-        return not_understood;
-    Sketch sketch = document.sketch();
-    if (command->prices) {
-        const QString problem = takePricesFrom(*command->prices, sketch);
+    const QString& name = command->files[0];
+    const std::optional<QString> prices = command->value("--prices");
+    const std::optional<QString> csv = command->value("--csv");
+    Sketch sketch = *read;
+    if (prices) {
+        const QString problem = takePricesFrom(*prices, sketch);
         if (!problem.isEmpty()) {
-            err << *command->prices << ": " << problem << '\n';
+            err << *prices << ": " << problem << '\n';
             return not_understood;
         }
     }
     const PartsWords words(sketch, out);
-    if (command->csv) {
-        const QString problem = writeCsv(*command->csv, csvOf(words.parts(), sketch, unitsOf(sketch)));
+    if (csv) {
+        const QString problem = writeCsv(*csv, csvOf(words.parts(), sketch, unitsOf(sketch)));
         if (!problem.isEmpty()) {
-            err << command->file << ": " << problem << '\n';
+            err << name << ": " << problem << '\n';
             return not_understood;
         }
     }
     const std::int64_t vehicles = quoteOf(sketch).vehicles;
-    out << command->file << (vehicles == 1 ? QString() : tr(", for %1 vehicles").arg(vehicles)) << '\n';
+    out << name << (vehicles == 1 ? QString() : tr(", for %1 vehicles").arg(vehicles)) << '\n';
     words.write();
-    if (command->csv)
-        out << tr("  %1 written.").arg(*command->csv) << '\n';
+    if (csv)
+        out << tr("  %1 written.").arg(*csv) << '\n';
     return nothing_stops;
 }
 

@@ -17,26 +17,28 @@ QString tr(const char* text)
 
 int surveyForm(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
+    const std::optional<Arguments> command =
+        understood(arguments,
+                   {"survey-form",
+                    {"--inch"},
+                    {{"--paper", QT_TRANSLATE_NOOP("Headless", "A4 or Letter")}},
+                    1,
+                    QT_TRANSLATE_NOOP("Headless", "a file to write, OUT.pdf")},
+                   err);
+    if (!command)
+        return not_understood;
     survey::BlankForm form;
-    QString path;
-    for (qsizetype i = 0; i < arguments.size(); ++i) {
-        const QString argument = arguments[i];
-        if (const auto name = valueOf(arguments, i, QStringLiteral("--paper"))) {
-            const auto paper = sheet::paperByName(*name);
-            if (paper != sheet::Paper::a4 && paper != sheet::Paper::letter) {
-                err << tr("\"%1\" is no paper for the form; A4 or Letter is.").arg(*name) << '\n';
-                return not_understood;
-            }
-            form.paper = *paper;
-        } else if (argument == QLatin1String("--inch")) {
-            form.units = UnitSystem::inch;
-        } else if (argument.startsWith(QLatin1String("--")) || !path.isEmpty()) {
-            err << tr("survey-form does not know what to do with \"%1\".").arg(argument) << '\n';
+    if (const auto name = command->value("--paper")) {
+        const auto paper = sheet::paperByName(*name);
+        if (paper != sheet::Paper::a4 && paper != sheet::Paper::letter) {
+            err << tr("\"%1\" is no paper for the form; A4 or Letter is.").arg(*name) << '\n';
             return not_understood;
-        } else {
-            path = argument;
         }
+        form.paper = *paper;
     }
+    if (command->has("--inch"))
+        form.units = UnitSystem::inch;
+    const QString& path = command->files[0];
     if (!path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) {
         err << tr("survey-form needs a file to write, OUT.pdf.") << '\n';
         return not_understood;

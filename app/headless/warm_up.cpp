@@ -23,48 +23,6 @@ QString tr(const char* text)
     return QCoreApplication::translate("Headless", text);
 }
 
-struct WarmUpCommand {
-    QString file;
-    std::optional<QString> hours;
-    std::optional<QString> ambient;
-    std::optional<QString> csv;
-};
-
-/// Nothing, with a sentence on `err`, when an argument is wrong.
-std::optional<WarmUpCommand> understood(const QStringList& arguments, QTextStream& err)
-{
-    WarmUpCommand command;
-    bool options = true;
-    for (qsizetype i = 0; i < arguments.size(); ++i) {
-        const QString argument = arguments[i];
-        if (options && argument == QLatin1String("--")) {
-            options = false;
-        } else if (const auto hours =
-                       options ? valueOf(arguments, i, QStringLiteral("--hours")) : std::nullopt) {
-            command.hours = hours;
-        } else if (const auto ambient =
-                       options ? valueOf(arguments, i, QStringLiteral("--ambient")) : std::nullopt) {
-            command.ambient = ambient;
-        } else if (const auto csv = options ? valueOf(arguments, i, QStringLiteral("--csv")) : std::nullopt) {
-            command.csv = csv;
-        } else if ((options && argument.startsWith(QLatin1String("--"))) || !command.file.isEmpty()) {
-            err << tr("warm-up does not know what to do with \"%1\".").arg(argument) << '\n';
-            return std::nullopt;
-        } else {
-            command.file = argument;
-        }
-    }
-    if (command.file.isEmpty()) {
-        err << tr("warm-up needs a sketch file.") << '\n';
-        return std::nullopt;
-    }
-    if (command.csv && command.csv->isEmpty()) {
-        err << tr("--csv needs the name of a file to write.") << '\n';
-        return std::nullopt;
-    }
-    return command;
-}
-
 /// A typed value within what a sketch may hold; nothing, with a sentence on `err`, when it is none.
 std::optional<double> typed(const char* option, const QString& text, Unit unit, UnitSystem units,
                             double least, double most, QTextStream& err)
@@ -87,17 +45,17 @@ std::optional<double> typed(const char* option, const QString& text, Unit unit, 
 }
 
 /// Let the command's figures take the place of the sketch's.
-bool apply(const WarmUpCommand& command, Sketch& sketch, QTextStream& err)
+bool apply(const Arguments& command, Sketch& sketch, QTextStream& err)
 {
     const UnitSystem units = unitsOf(sketch);
-    if (command.hours) {
-        const auto hours = typed("--hours", *command.hours, Unit::hour, units, 0.1, 240, err);
+    if (const auto given = command.value("--hours")) {
+        const auto hours = typed("--hours", *given, Unit::hour, units, 0.1, 240, err);
         if (!hours)
             return false;
         sketch.plan.hours = *hours;
     }
-    if (command.ambient) {
-        const auto ambient = typed("--ambient", *command.ambient, Unit::degC, units, -100, 100, err);
+    if (const auto given = command.value("--ambient")) {
+        const auto ambient = typed("--ambient", *given, Unit::degC, units, -100, 100, err);
         if (!ambient)
             return false;
         sketch.site.ambient_degC = {*ambient, Source::measured};
@@ -226,32 +184,34 @@ QString writeCsv(const QString& path, const EngineWarmUp& warm)
 
 int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    const std::optional<WarmUpCommand> command = understood(arguments, err);
-    if (!command)
+    const std::optional<Arguments> command =
+        understood(arguments,
+                   {"warm-up",
+                    {},
+                    {{"--hours", QT_TRANSLATE_NOOP("Headless", "a time in hours")},
+                     {"--ambient", QT_TRANSLATE_NOOP("Headless", "a temperature")},
+                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                   err);
+    std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
+    if (!read || !apply(*command, *read, err))
         return not_understood;
-    Document document;
-    const QStringList problems = document.open(command->file);
-    for (const QString& problem : problems)
-        err << command->file << ": " << problem << '\n';
-    if (!problems.isEmpty())
-        return not_understood;
-    Sketch sketch = document.sketch();
-    if (!apply(*command, sketch, err))
-        return not_understood;
+    const QString& name = command->files[0];
+    const Sketch& sketch = *read;
+    const std::optional<QString> csv = command->value("--csv");
     ProofOptions options;
     options.bands = false;
     const Analysis analysis = proved(sketch, options);
-    if (command->csv) {
-        const QString problem = writeCsv(*command->csv, analysis.proof->warm_up);
+    if (csv) {
+        const QString problem = writeCsv(*csv, analysis.proof->warm_up);
         if (!problem.isEmpty()) {
-            err << command->file << ": " << problem << '\n';
+            err << name << ": " << problem << '\n';
             return not_understood;
         }
     }
-    out << command->file << '\n';
+    out << name << '\n';
     WarmUpWords(sketch, analysis, out).write();
-    if (command->csv)
-        out << tr("  %1 written.").arg(*command->csv) << '\n';
+    if (csv)
+        out << tr("  %1 written.").arg(*csv) << '\n';
     const std::vector<Finding> found = runningFindings(analysis);
     const bool stops = std::any_of(found.begin(), found.end(),
                                    [](const Finding& finding) { return finding.severity == Severity::stop; });

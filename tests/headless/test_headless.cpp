@@ -542,7 +542,10 @@ void TestHeadless::wrongArgumentsEndWithTwo()
 void TestHeadless::helpAndVersionGoToOutput()
 {
     QCOMPARE(run({QStringLiteral("--help")}).code, 0);
-    QVERIFY(run({QStringLiteral("--help")}).out.contains(QStringLiteral("sheet FILE --output")));
+    for (const QStringList& asked :
+         {QStringList{QStringLiteral("--help")}, QStringList{QStringLiteral("help")},
+          QStringList{QStringLiteral("check"), QStringLiteral("--help")}})
+        QVERIFY(run(asked).out.contains(QStringLiteral("sheet FILE --output")));
     QCOMPARE(run({QStringLiteral("--version")}).out,
              QStringLiteral("Siphonwright " SIPHONWRIGHT_VERSION "\n"));
 }

@@ -13,7 +13,7 @@ namespace siphonwright {
 class Tool;
 
 /// What a click does now.
-enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
+enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank, dimension };
 
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.

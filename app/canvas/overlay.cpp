@@ -1,5 +1,6 @@
 #include "app/canvas/overlay.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/plane.h"
 
 #include <QFontMetricsF>
@@ -90,6 +91,8 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
     } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
         const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
         painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));
+    } else if (part.kind == PartKind::dimension) {
+        paintDimensionContour(painter, canvas, part.id, colour, width);
     } else if (part.kind == PartKind::port) {
         HoseEnd end;
         end.port = part.id;

@@ -1,5 +1,6 @@
 #include "app/canvas/select_tool.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/dimensions.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
@@ -161,6 +162,8 @@ bool SelectTool::nudge(const QKeyEvent& event)
         const Vec3 way = line.tangent(line.nearestInElevation(*at).s);
         delta = {way.x * arrow->x + way.z * arrow->z >= 0 ? step_mm : -step_mm, 0, 0};
     }
+    if (part.kind == PartKind::dimension)
+        delta = {step_mm * asideOfArrow(canvas_, part.id, *arrow), 0, 0};
     canvas_.apply(
         text("Move %1").arg(nameOfPart(canvas_.sketch(), part)),
         [&](Sketch& sketch) { siphonwright::move(sketch, part, delta); }, nudge_gesture_);

@@ -153,6 +153,9 @@ constexpr Row table[] = {
     {"tank", QT_TRANSLATE_NOOP("Actions", "Tank"), "T",
      QT_TRANSLATE_NOOP("Actions", "Place the surge tank with the coolant levels"), When::always, true,
      "tank"},
+    {"dimension", QT_TRANSLATE_NOOP("Actions", "Dimension"), "D",
+     QT_TRANSLATE_NOOP("Actions", "Measure between any two things; it follows them and prints"), When::always,
+     true, "dimension"},
 
     {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
      QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},

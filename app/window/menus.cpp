@@ -47,6 +47,7 @@ constexpr ToolAction tool_actions[] = {
     {"clip", ToolKind::clip},
     {"area", ToolKind::area},
     {"tank", ToolKind::tank},
+    {"dimension", ToolKind::dimension},
 };
 
 } // namespace
@@ -154,6 +155,8 @@ void MainWindow::buildInsertMenu()
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    menu->addSeparator();
+    menu->addAction((*actions_)[QStringLiteral("dimension")]);
 }
 
 /// In the order of the work: survey, size, proof, paper, commissioning.

@@ -33,7 +33,8 @@ DimensionEnd endOn(PartKind part, const Id& id, Place index)
     return end;
 }
 
-void addOutline(PartKind corner, const Id& id, const std::vector<Vec2>& outline, std::vector<DimensionEnd>& out)
+void addOutline(PartKind corner, const Id& id, const std::vector<Vec2>& outline,
+                std::vector<DimensionEnd>& out)
 {
     for (std::size_t i = 0; i < outline.size(); ++i)
         out.push_back(endOn(corner, id, i));
@@ -115,7 +116,8 @@ std::optional<DimensionEnd> wholeThing(const Canvas& canvas, const Pointer& poin
 
 NamedEnd heldBy(const Canvas& canvas, const DimensionEnd& end, Vec2 seen_from)
 {
-    const DimensionPlace place = placeOfEnd(end, canvas.sketch(), canvas.layout(), {seen_from.x, 0, seen_from.z});
+    const DimensionPlace place =
+        placeOfEnd(end, canvas.sketch(), canvas.layout(), {seen_from.x, 0, seen_from.z});
     NamedEnd out{end, {place.at.x, place.at.z}};
     out.end.at = place.at;
     return out;
@@ -184,7 +186,7 @@ NamedEnd dimensionEndAt(const Canvas& canvas, const Pointer& pointer)
     if (const std::optional<DimensionEnd> whole = wholeThing(canvas, pointer))
         return heldBy(canvas, *whole, pointer.at);
     NamedEnd free;
-    free.at = canvas.snap(pointer.at, {}, pointer).at;
+    free.at = canvas.snap(pointer.at, SnapScene(), pointer).at;
     free.end.at = {free.at.x, 0, free.at.z};
     return free;
 }
@@ -198,8 +200,9 @@ QString nameOfEnd(const Sketch& sketch, const DimensionEnd& end)
     case PartKind::heater:
         return nameOnHeater(nameOfPart(sketch, part), static_cast<HeaterPlace>(end.index));
     case PartKind::jacket:
-        return end.index == static_cast<std::int64_t>(JacketPlace::lowest) ? text("the jacket's lowest level")
-                                                                           : text("the jacket's highest level");
+        return end.index == static_cast<std::int64_t>(JacketPlace::lowest)
+                   ? text("the jacket's lowest level")
+                   : text("the jacket's highest level");
     case PartKind::tank:
         switch (static_cast<TankPlace>(end.index)) {
         case TankPlace::middle:
@@ -253,7 +256,8 @@ double asideOfArrow(const Canvas& canvas, const Id& id, Vec2 arrow)
     if (!dimension || !at)
         return 0;
     const MeasuredDimension measured = measure(*dimension, canvas.sketch(), canvas.layout());
-    const double by = asideThrough(measured, {at->x + arrow.x, at->z + arrow.z}) - asideThrough(measured, *at);
+    const double by =
+        asideThrough(measured, {at->x + arrow.x, at->z + arrow.z}) - asideThrough(measured, *at);
     return by > least ? 1 : by < -least ? -1 : 0;
 }
 

@@ -15,8 +15,8 @@ struct NamedEnd {
     Vec2 at;
 };
 
-/// Every place that a dimension can hold on to exactly: points, corners, openings, marks. Levels where they are
-/// nearest to `seen_from`.
+/// Every place that a dimension can hold on to exactly: points, corners, openings, marks. Levels where they
+/// are nearest to `seen_from`.
 std::vector<NamedEnd> dimensionEnds(const Sketch& sketch, const Layout& layout, Vec2 seen_from);
 /// The thing under a place on the widget; an empty place is held as such, snapped.
 NamedEnd dimensionEndAt(const Canvas& canvas, const Pointer& pointer);

@@ -149,9 +149,8 @@ std::optional<Vec2> DimensionTool::nextStop(Vec2 from, bool forward) const
     }
     if (to_ || stops.empty())
         return std::nullopt;
-    const auto here = std::find_if(stops.begin(), stops.end(), [&](Vec2 p) {
-        return std::hypot(p.x - from.x, p.z - from.z) < here_mm;
-    });
+    const auto here = std::find_if(stops.begin(), stops.end(),
+                                   [&](Vec2 p) { return std::hypot(p.x - from.x, p.z - from.z) < here_mm; });
     if (here == stops.end())
         return forward ? stops.front() : stops.back();
     const std::size_t index = static_cast<std::size_t>(here - stops.begin());
@@ -189,7 +188,8 @@ void DimensionTool::paint(QPainter& painter) const
         if (to_) {
             painter.save();
             painter.setTransform(canvas_.viewport.transform(), true);
-            drawing::paintDimension(painter, drawing::shapeOf(measured, style), style, canvas_.palette.accent);
+            drawing::paintDimension(painter, drawing::shapeOf(measured, style), style,
+                                    canvas_.palette.accent);
             painter.restore();
         }
         const QString word = measured.stretch ? text("Along the hose") : nameOfKind(dimension.kind);
@@ -201,13 +201,15 @@ void DimensionTool::paint(QPainter& painter) const
 QString DimensionTool::hint() const
 {
     if (!from_)
-        return text("Click what to measure from: a port, nozzle, point, corner, level, hose or any place. Tab goes "
-                    "from one to the next, Enter clicks.");
+        return text(
+            "Click what to measure from: a port, nozzle, point, corner, level, hose or any place. Tab goes "
+            "from one to the next, Enter clicks.");
     if (!to_)
         return text("From %1: click what to measure to. Backspace takes the first click back.")
             .arg(nameOfEnd(canvas_.sketch(), from_->end));
-    return text("Click where its line shall be: over or under is horizontal, beside vertical, else along. Keys H, V, "
-                "A and S (slope) choose.");
+    return text(
+        "Click where its line shall be: over or under is horizontal, beside vertical, else along. Keys H, V, "
+        "A and S (slope) choose.");
 }
 
 } // namespace siphonwright

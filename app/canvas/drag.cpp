@@ -102,7 +102,8 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
     } else {
         const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                           drag.anchor.z + pointer.at.z - drag.grabbed.z};
-        snapped = canvas.snap(raw, snapNeighbours(drag.start, canvas.layout(), drag.part), pointer);
+        snapped = canvas.snap(
+            raw, sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope), pointer);
         const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
         if (drag.part.kind == PartKind::hose_end) {
             const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);

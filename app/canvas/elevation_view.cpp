@@ -122,6 +122,16 @@ void ElevationView::setSnapping(bool on)
     state_->canvas.snapping = on;
 }
 
+void ElevationView::setSnapTo(SnapKind kind, bool on)
+{
+    state_->canvas.snap_settings.choice.set(kind, on);
+}
+
+void ElevationView::setSnapSlope(double slope)
+{
+    state_->canvas.snap_settings.slope = slope;
+}
+
 void ElevationView::setGridShown(bool on)
 {
     state_->grid_shown = on;

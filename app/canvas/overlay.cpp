@@ -102,6 +102,33 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
     }
 }
 
+/// What a guide leads to, beside the line and away from the pointer.
+void paintGuideWord(QPainter& painter, const Canvas& canvas, const Guide& guide, double lift)
+{
+    if (guide.word.isEmpty())
+        return;
+    constexpr double back_px = 70;
+    constexpr double pad = 3;
+    const QPointF from = canvas.viewport.toScreen(guide.from);
+    const QPointF to = canvas.viewport.toScreen(guide.to);
+    const double px = distanceBetween(from, to);
+    const QPointF on = px > 0 ? to + (from - to) * (std::min(back_px, px) / px) : to;
+    const QFontMetricsF metrics(painter.font());
+    QRectF box(0, 0, metrics.horizontalAdvance(guide.word) + 2 * pad, metrics.height());
+    box.moveCenter(on - QPointF(0, lift));
+    box.moveLeft(std::clamp(box.left(), canvas.area.left(),
+                            std::max(canvas.area.left(), canvas.area.right() - box.width())));
+    box.moveTop(std::clamp(box.top(), canvas.area.top(),
+                           std::max(canvas.area.top(), canvas.area.bottom() - box.height())));
+    QColor paper = canvas.palette.ground;
+    paper.setAlphaF(0.9F);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setPen(canvas.palette.accent);
+    painter.drawText(box, Qt::AlignCenter, guide.word);
+}
+
 } // namespace
 
 QPolygonF traceOf(const Viewport& viewport, const Centreline& line)
@@ -176,6 +203,7 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
 
 void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guide>& guides)
 {
+    double lift = 12; // words of two guides to one place stand over each other
     constexpr double beyond_px = 40;
     for (const Guide& guide : guides) {
         const QPointF from = canvas.viewport.toScreen(guide.from);
@@ -187,6 +215,8 @@ void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guid
         painter.setPen(pen(canvas.palette.accent, 1.4));
         painter.drawLine(from - QPointF(4, 4), from + QPointF(4, 4));
         painter.drawLine(from - QPointF(4, -4), from + QPointF(4, -4));
+        paintGuideWord(painter, canvas, guide, lift);
+        lift = -lift;
     }
 }
 

@@ -62,8 +62,9 @@ void PlaceTool::moved(const Pointer& pointer)
         }
         return;
     }
-    const Snapped snapped =
-        canvas_.snap(pointer.at, snapNeighbours(canvas_.sketch(), canvas_.layout(), {}), pointer);
+    const Snapped snapped = canvas_.snap(
+        pointer.at, sceneFor(canvas_.sketch(), canvas_.layout(), PartRef(), canvas_.snap_settings.slope),
+        pointer);
     place_ = snapped.at;
     guides_ = snapped.guides;
     if (kind_ != ToolKind::port || pointer.modifiers.testFlag(Qt::AltModifier))

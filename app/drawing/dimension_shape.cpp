@@ -40,7 +40,8 @@ double distanceTo(const QPolygonF& line, QPointF p)
     for (qsizetype i = 0; i + 1 < line.size(); ++i) {
         const QPointF way = line[i + 1] - line[i];
         const double square = QPointF::dotProduct(way, way);
-        const double t = square > 0 ? std::clamp(QPointF::dotProduct(p - line[i], way) / square, 0.0, 1.0) : 0;
+        const double t =
+            square > 0 ? std::clamp(QPointF::dotProduct(p - line[i], way) / square, 0.0, 1.0) : 0;
         best = std::min(best, QLineF(p, line[i] + way * t).length());
     }
     return best;

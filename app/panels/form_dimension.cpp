@@ -35,7 +35,8 @@ Form dimensionForm(const Id& id)
     fields
         .quantity(
             FormText::tr("Line aside"), Unit::mm, [](auto& d) -> auto& { return d.aside_mm; })
-        .tip = FormText::tr("From the line between its ends: up, right, or left of the way; negative: opposite");
+        .tip =
+        FormText::tr("From the line between its ends: up, right, or left of the way; negative: opposite");
     return fields.take();
 }
 

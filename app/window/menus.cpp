@@ -13,6 +13,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/snap_menu.h"
 #include "app/window/survey_commands.h"
 #include "app/window/teaching.h"
 
@@ -142,6 +143,7 @@ void MainWindow::buildViewMenu()
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
                  QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+    fillSnapMenu(*menu->addMenu(tr("Snap &to")), *actions_, *view_);
     menu->addMenu(panels_menu_);
 }
 

@@ -115,9 +115,8 @@ std::optional<DimensionPlace> onOutline(const std::vector<Vec2>& outline, Vec3 s
         const double dz = b.z - a.z;
         const double square = dx * dx + dz * dz;
         const double t =
-            square > 0
-                ? std::clamp(((seen_from.x - a.x) * dx + (seen_from.z - a.z) * dz) / square, 0.0, 1.0)
-                : 0;
+            square > 0 ? std::clamp(((seen_from.x - a.x) * dx + (seen_from.z - a.z) * dz) / square, 0.0, 1.0)
+                       : 0;
         const Vec3 at = {a.x + t * dx, 0, a.z + t * dz};
         const double mm = std::hypot(seen_from.x - at.x, seen_from.z - at.z);
         if (mm < best_mm) {
@@ -178,7 +177,8 @@ std::optional<DimensionPlace> onHose(const ResolvedHose& hose, const DimensionEn
 
 std::optional<DimensionPlace> onCorner(const Sketch& sketch, const DimensionEnd& end)
 {
-    const std::optional<Vec3> at = positionOf(sketch, {end.part, end.id, static_cast<std::size_t>(end.index)});
+    const std::optional<Vec3> at =
+        positionOf(sketch, {end.part, end.id, static_cast<std::size_t>(end.index)});
     return at ? std::optional(heldAt(*at, end.part == PartKind::thermostat)) : std::nullopt;
 }
 
@@ -261,10 +261,11 @@ void measureValue(MeasuredDimension& measured, const Plumb& plumb)
         measured.value = std::abs(line.z);
         break;
     case DimensionKind::along:
-        measured.value = measured.stretch ? measured.stretch->to_mm - measured.stretch->from_mm : length(line);
+        measured.value =
+            measured.stretch ? measured.stretch->to_mm - measured.stretch->from_mm : length(line);
         break;
     case DimensionKind::slope:
-        measured.value = run_mm > 0   ? rise_mm / run_mm
+        measured.value = run_mm > 0    ? rise_mm / run_mm
                          : rise_mm > 0 ? std::numeric_limits<double>::infinity()
                                        : 0;
         break;

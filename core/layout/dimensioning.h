@@ -42,15 +42,16 @@ struct MeasuredDimension {
     DimensionKind kind = DimensionKind::along;
     DimensionPlace from;
     DimensionPlace to;
-    double value = 0;                  ///< mm, or rise over run
-    double angle_deg = 0;              ///< of the straight line over the level, 0 to 90
+    double value = 0;                   ///< mm, or rise over run
+    double angle_deg = 0;               ///< of the straight line over the level, 0 to 90
     std::optional<HoseStretch> stretch; ///< where it runs along a hose
     double aside_mm = 0;
 };
 
 /// Where an end lies, seen from the other end: a whole outline (engine, area) is held at its place nearest to
 /// that, ground and levels under or over it.
-DimensionPlace placeOfEnd(const DimensionEnd& end, const Sketch& sketch, const Layout& layout, Vec3 seen_from);
+DimensionPlace placeOfEnd(const DimensionEnd& end, const Sketch& sketch, const Layout& layout,
+                          Vec3 seen_from);
 
 MeasuredDimension measure(const Dimension& dimension, const Sketch& sketch, const Layout& layout);
 
@@ -61,8 +62,8 @@ bool isLevel(const DimensionEnd& end);
 /// vertical, else along.
 DimensionKind kindAt(Vec2 from, Vec2 to, Vec2 pointer);
 
-/// Which way `aside_mm` counts, a unit vector in the elevation: up (horizontal), right (vertical), else to the
-/// left of the way from `from` to `to`; for two places that are one in the elevation, up.
+/// Which way `aside_mm` counts, a unit vector in the elevation: up (horizontal), right (vertical), else to
+/// the left of the way from `from` to `to`; for two places that are one in the elevation, up.
 Vec2 asideWay(const MeasuredDimension& measured);
 
 /// The aside that puts the dimension line through a place: from the middle between the ends for horizontal

@@ -38,7 +38,8 @@ std::optional<std::size_t> indexAfter(const std::vector<Item>& before, const std
     return static_cast<std::size_t>(same - after.begin());
 }
 
-std::optional<std::size_t> indexOnHose(const Hose& before, const Hose& after, PartKind kind, std::size_t index)
+std::optional<std::size_t> indexOnHose(const Hose& before, const Hose& after, PartKind kind,
+                                       std::size_t index)
 {
     if (kind == PartKind::hose_point)
         return indexAfter(before.points, after.points, index);

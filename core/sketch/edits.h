@@ -16,8 +16,8 @@ Id freshId(const Sketch& sketch, const std::string& stem);
 /// Is there such a part?
 bool exists(const Sketch& sketch, const PartRef& part);
 /// Where a part's handle is: a port's opening, a heater's centre, a route point, an outline's corner (y 0).
-/// For an in-line part or clip this is nothing: it lies along a resolved hose; nor for a dimension, which lies
-/// between two resolved places.
+/// For an in-line part or clip this is nothing: it lies along a resolved hose; nor for a dimension, which
+/// lies between two resolved places.
 std::optional<Vec3> positionOf(const Sketch& sketch, const PartRef& part);
 
 /// Move by delta. The engine takes its jacket, ports and thermostat with it, the tank its level marks;

@@ -64,6 +64,7 @@ Sketch smallSketch()
     addArea(sketch, area);
     sketch.ground_z_mm = -700;
     sketch.photo = Shared<Photo>(Photo());
+    addDimension(sketch, Dimension());
     return sketch;
 }
 
@@ -87,7 +88,8 @@ const PartRef every_part[] = {{PartKind::engine, "", 0},
                               {PartKind::area, "area-1", 0},
                               {PartKind::area_corner, "area-1", 1},
                               {PartKind::ground, "", 0},
-                              {PartKind::photo, "", 0}};
+                              {PartKind::photo, "", 0},
+                              {PartKind::dimension, "dimension-1", 0}};
 
 const PartRef missing_parts[] = {{PartKind::nothing, "", 0},          {PartKind::engine_corner, "", 4},
                                  {PartKind::jacket_corner, "", 4},    {PartKind::port, "port-2", 0},

@@ -38,10 +38,13 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
 {
     const PartRef owner = ownerOf(part);
     const bool with_engine = owner.kind == PartKind::engine;
+    // A hose's point put onto the hose's own end would be no point.
+    const Hose* own = part.kind == PartKind::hose_point ? sketch.hose(part.id) : nullptr;
     for (const Socket& socket : socketsOf(sketch)) {
         const bool moves = socket.end.port.empty() ? socket.end.heater == part.id
                                                    : with_engine || socket.end.port == part.id;
-        if (moves)
+        const bool own_end = own && (socket.sameAs(own->from) || socket.sameAs(own->to));
+        if (moves || own_end)
             continue;
         scene.points.emplace_back(flat(socket.stop), socket.name);
         scene.points.emplace_back(flat(socket.opening), socket.name);

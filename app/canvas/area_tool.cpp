@@ -104,7 +104,7 @@ void AreaTool::paint(QPainter& painter) const
     if (!corners_.empty())
         lines.append(text("Edge %1").arg(
             canvas_.length(distanceBetween({corners_.back().x, corners_.back().z}, {next_.x, next_.z}))));
-    overlay::paintDimensions(painter, canvas_, at_->screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_->screen, overlay::guideWords(guides_) + lines);
 }
 
 QString AreaTool::hint() const

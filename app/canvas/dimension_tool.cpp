@@ -201,15 +201,10 @@ void DimensionTool::paint(QPainter& painter) const
 QString DimensionTool::hint() const
 {
     if (!from_)
-        return text(
-            "Click what to measure from: a port, nozzle, point, corner, level, hose or any place. Tab goes "
-            "from one to the next, Enter clicks.");
+        return text("Click what to measure from; Tab goes from one thing to the next, Enter clicks.");
     if (!to_)
-        return text("From %1: click what to measure to. Backspace takes the first click back.")
-            .arg(nameOfEnd(canvas_.sketch(), from_->end));
-    return text(
-        "Click where its line shall be: over or under is horizontal, beside vertical, else along. Keys H, V, "
-        "A and S (slope) choose.");
+        return text("Click what to measure to; Backspace takes the first back.");
+    return text("Click where its line goes. H, V, A, S: horizontal, vertical, along, slope.");
 }
 
 } // namespace siphonwright

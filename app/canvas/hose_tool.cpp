@@ -207,7 +207,7 @@ void HoseTool::paint(QPainter& painter) const
         lines.append(text("Length %1").arg(canvas_.length((*hose)->length_mm)));
         lines += trapsOf(canvas_, hose->profile);
     }
-    overlay::paintDimensions(painter, canvas_, at_.screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
 
 QString HoseTool::hint() const

@@ -3,6 +3,7 @@
 #include "app/canvas/dimension_ends.h"
 #include "app/canvas/plane.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -218,6 +219,17 @@ void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guid
         paintGuideWord(painter, canvas, guide, lift);
         lift = -lift;
     }
+}
+
+QStringList guideWords(const std::vector<Guide>& guides)
+{
+    QStringList words;
+    for (const Guide& guide : guides)
+        if (!guide.word.isEmpty())
+            words.append(guide.word);
+    if (words.isEmpty())
+        return {};
+    return {QCoreApplication::translate("Snap", "Snapped: %1").arg(words.join(QStringLiteral(", ")))};
 }
 
 void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, const QStringList& lines)

@@ -213,7 +213,7 @@ void PlaceTool::paint(QPainter& painter) const
     if (kind_ == ToolKind::heater && jacket)
         lines.append(text("Top under the jacket %1")
                          .arg(canvas_.length(jacket->lowest_mm - height_mm - heaterHere().length_mm / 2)));
-    overlay::paintDimensions(painter, canvas_, at_.screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
 
 QString PlaceTool::hint() const

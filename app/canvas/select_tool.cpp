@@ -304,7 +304,8 @@ void SelectTool::paint(QPainter& painter) const
     if (drag_->part.kind == PartKind::hose_end)
         if (const auto socket = socketAt(canvas_.sketch(), canvas_.viewport, at_))
             overlay::paintTarget(painter, canvas_, socket->stop);
-    overlay::paintDimensions(painter, canvas_, at_, dimensionsOf(canvas_, drag_->part));
+    overlay::paintDimensions(painter, canvas_, at_,
+                             overlay::guideWords(guides_) + dimensionsOf(canvas_, drag_->part));
 }
 
 QString SelectTool::hint() const

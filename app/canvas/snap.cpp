@@ -24,6 +24,7 @@ struct Locus {
     const SnapLine* line = nullptr;   ///< null: curved
     std::function<Vec2(Vec2)> origin; ///< where its guide begins
     Vec2 at;                          ///< its place nearest to the pointer
+    Vec2 way;                         ///< which way it runs there
     double off_mm = 0;
 };
 
@@ -98,6 +99,32 @@ std::optional<Vec2> shortestAt(const SnapRoom& room, Vec2 towards)
     return needed && std::abs(*needed - now) < exact_mm ? std::optional(at) : std::nullopt;
 }
 
+/// Up or down plumb from a place until the rise is right.
+std::optional<Vec2> atRise(const SnapRise& rise, Vec2 p)
+{
+    constexpr int looks = 60; // each leaves at most the slope's share of what was wrong
+    const Vec3 up = rise.plumb.up();
+    const double square = up.x * up.x + up.z * up.z;
+    for (int i = 0; i < looks; ++i) {
+        const Vec3 piece = Vec3{p.x, rise.depth_mm, p.z} - rise.from;
+        const double off_mm = rise.slope * length(piece) - dot(piece, up);
+        p = {p.x + up.x * off_mm / square, p.z + up.z * off_mm / square};
+        if (std::abs(off_mm) < 1e-9)
+            return p;
+    }
+    return std::nullopt;
+}
+
+Locus locusOf(const SnapRise& rise)
+{
+    Locus out;
+    out.kind = SnapKind::rise;
+    out.word = rise.word;
+    out.project = [&rise](Vec2 p) { return atRise(rise, p); };
+    out.origin = [&rise](Vec2) { return Vec2{rise.from.x, rise.from.z}; };
+    return out;
+}
+
 Locus locusOf(const SnapRoom& room)
 {
     Locus out;
@@ -132,6 +159,24 @@ int rank(SnapKind kind)
     return static_cast<int>(std::find(order.begin(), order.end(), kind) - order.begin());
 }
 
+/// A curve's direction, from where it is next to its place.
+Vec2 wayOf(const Locus& locus)
+{
+    if (locus.line)
+        return locus.line->way;
+    Vec2 best;
+    double far_mm = 0;
+    for (const Vec2 step : {Vec2{1, 0}, Vec2{0, 1}}) {
+        const std::optional<Vec2> beside = locus.project({locus.at.x + step.x, locus.at.z + step.z});
+        const double mm = beside ? apart(*beside, locus.at) : 0;
+        if (mm > far_mm) {
+            best = {(beside->x - locus.at.x) / mm, (beside->z - locus.at.z) / mm};
+            far_mm = mm;
+        }
+    }
+    return best;
+}
+
 std::vector<Locus> lociInReach(Vec2 raw, const SnapScene& scene, const SnapChoice& choice, double reach_mm)
 {
     std::vector<Locus> out;
@@ -141,10 +186,13 @@ std::vector<Locus> lociInReach(Vec2 raw, const SnapScene& scene, const SnapChoic
             return;
         locus.at = *at;
         locus.off_mm = apart(*at, raw);
+        locus.way = wayOf(locus);
         out.push_back(std::move(locus));
     };
     for (const SnapLine& line : scene.lines)
         add(locusOf(line, reach_mm));
+    for (const SnapRise& rise : scene.rises)
+        add(locusOf(rise));
     for (const SnapRoom& room : scene.rooms)
         add(locusOf(room));
     for (const SnapClearance& clearance : scene.clearances)
@@ -159,12 +207,9 @@ std::vector<Locus> lociInReach(Vec2 raw, const SnapScene& scene, const SnapChoic
     return out;
 }
 
-std::optional<Vec2> crossing(const SnapLine& a, const SnapLine& b)
+Vec2 crossing(const SnapLine& a, const SnapLine& b)
 {
-    constexpr double least = 0.02; // lines at 1 in 50 to each other cross nowhere of use
     const double turn = a.way.x * b.way.z - a.way.z * b.way.x;
-    if (std::abs(turn) < least)
-        return std::nullopt;
     const double t = ((b.from.x - a.from.x) * b.way.z - (b.from.z - a.from.z) * b.way.x) / turn;
     return onLine(a, t);
 }
@@ -173,6 +218,9 @@ std::optional<Vec2> crossing(const SnapLine& a, const SnapLine& b)
 std::optional<Vec2> meeting(const Locus& a, const Locus& b, Vec2 from)
 {
     constexpr int steps = 60;
+    constexpr double least = 0.1; // nearly along each other they cross nowhere of use
+    if (std::abs(a.way.x * b.way.z - a.way.z * b.way.x) < least)
+        return std::nullopt;
     if (a.line && b.line)
         return crossing(*a.line, *b.line);
     Vec2 at = from;
@@ -190,6 +238,12 @@ std::optional<Vec2> meeting(const Locus& a, const Locus& b, Vec2 from)
 Guide guideOf(const Locus& locus, Vec2 at)
 {
     return {locus.origin(at), at, locus.kind, locus.word};
+}
+
+/// On a rise, the grid's plumb lines.
+Vec2 gridOnRise(const Locus& rise, double grid_mm)
+{
+    return rise.project({toGrid(rise.at.x, grid_mm), rise.at.z}).value_or(rise.at);
 }
 
 /// On a line, the grid that runs across it.
@@ -242,7 +296,11 @@ Snapped snap(Vec2 raw, const SnapScene& scene, const SnapChoice& choice, double 
         out.guides = {guideOf(first, *at), guideOf(loci[i], *at)};
         return out;
     }
-    out.at = first.line && grid ? gridOnLine(*first.line, first.at, grid_mm) : first.at;
+    out.at = first.at;
+    if (grid && first.line)
+        out.at = gridOnLine(*first.line, first.at, grid_mm);
+    else if (grid && first.kind == SnapKind::rise)
+        out.at = gridOnRise(first, grid_mm);
     out.guides.push_back(guideOf(first, out.at));
     return out;
 }

@@ -65,6 +65,16 @@ struct SnapLine {
     Reach reach;
 };
 
+/// Places from where a piece to `from` has a constant rise in space: its height differs by `slope` times its
+/// length. A straight line where both lie at one depth.
+struct SnapRise {
+    Vec3 from;
+    double slope = 0; ///< over length; negative: the moving point is the lower one
+    Plumb plumb;
+    double depth_mm = 0; ///< y of the moving point
+    QString word;
+};
+
 /// The straight between the moving point and one neighbour on its route: as short as the bends at its ends
 /// allow. A bend of angle a and radius r takes r tan(a/2) of it (core/geometry/centreline.h).
 struct SnapRoom {
@@ -91,6 +101,7 @@ struct SnapClearance {
 struct SnapScene {
     std::vector<SnapPoint> points;
     std::vector<SnapLine> lines;
+    std::vector<SnapRise> rises;
     std::vector<SnapRoom> rooms;
     std::vector<SnapClearance> clearances;
 };
@@ -101,7 +112,7 @@ Snapped snap(Vec2 raw, const SnapScene& scene, const SnapChoice& choice, double 
 
 /// Lines level and truly plumb with a place, for a point at a depth.
 void addLevelAndPlumb(SnapScene& scene, Vec3 with, const Plumb& plumb, double depth_mm);
-/// Lines through a place that rise by `slope` (rise over length, 0.02 is 1 in 50) to either side.
+/// Pieces to a place that rise or fall by `slope` (rise over length, 0.02 is 1 in 50).
 void addRise(SnapScene& scene, Vec3 from, double slope, const Plumb& plumb, double depth_mm,
              const QString& word);
 /// A ray in line with the piece from `before` to `from`.

@@ -54,15 +54,15 @@ void addRise(SnapScene& scene, Vec3 from, double slope, const Plumb& plumb, doub
     const std::optional<FlatUp> up = flatUp(plumb);
     if (!up || !(slope > 0 && slope < up->share))
         return;
-    const Vec2 at = levelWith(from, plumb, *up, depth_mm);
-    const Vec2 level = levelWay(*up);
-    // Along a unit vector at this angle over the level the height grows by exactly `slope`.
-    const double rise = slope / up->share;
-    const double run = std::sqrt(1 - rise * rise);
-    for (const double side : {1.0, -1.0})
-        scene.lines.emplace_back(
-            SnapKind::rise, at,
-            Vec2{level.x * run * side + up->way.x * rise, level.z * run * side + up->way.z * rise}, word);
+    for (const double way : {slope, -slope}) {
+        SnapRise rise;
+        rise.from = from;
+        rise.slope = way;
+        rise.plumb = plumb;
+        rise.depth_mm = depth_mm;
+        rise.word = word;
+        scene.rises.push_back(rise);
+    }
 }
 
 void addTangent(SnapScene& scene, Vec3 before, Vec3 from, const QString& word)

@@ -225,12 +225,11 @@ void MainWindow::buildTools()
         });
     }
     bar->addSeparator();
-    for (const char* id : {"undo", "redo"}) {
+    for (const char* id : {"undo", "redo", "fit"}) {
         auto* action = findChild<QAction*>(QString::fromLatin1(id));
         bar->addAction(action);
         static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
     }
-    bar->addAction((*actions_)[QStringLiteral("fit")]);
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)
             if (tool.kind == view_->tool())

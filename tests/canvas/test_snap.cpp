@@ -61,6 +61,7 @@ private Q_SLOTS:
     void plumbIsTrueOnAGrade();
     void levelIsTrueInDepth();
     void aPieceTakesTheUsersSlope();
+    void aPieceThatGoesIntoTheDepthTakesTheSlopeInSpace();
     void aPieceGoesOnInLineWithTheLast();
     void aPieceIsJustLongEnoughForItsBends();
     void theBendThenHasExactlyTheLeastRadius();
@@ -169,6 +170,17 @@ void TestSnap::aPieceTakesTheUsersSlope()
     }
 }
 
+void TestSnap::aPieceThatGoesIntoTheDepthTakesTheSlopeInSpace()
+{
+    SnapScene scene;
+    addRise(scene, {0, 300, 0}, 0.05, Plumb(), 0, {});
+    // 400 across and 300 deep are 500 long but for the rise: 0.05 of it, by 1 / sqrt(1 - 0.05^2).
+    const Snapped rise = snap({400, 22}, scene, all(), no_grid, reach_mm);
+    VERIFY_NEAR(rise.at.x, 400, 1e-9);
+    VERIFY_NEAR(rise.at.z, 25 / std::sqrt(1 - 0.0025), 1e-6);
+    VERIFY_NEAR(snap({401, 22}, scene, all(), 10, reach_mm).at.x, 400, 1e-9); // on the grid's lines
+}
+
 void TestSnap::aPieceGoesOnInLineWithTheLast()
 {
     SnapScene scene;
@@ -212,7 +224,7 @@ void TestSnap::theBendThenHasExactlyTheLeastRadius()
     // Down to where the piece from the outlet's stop is too short for the 150 mm that are asked for. How far
     // that is: moved in steps until a snap is in reach.
     Snapped found;
-    for (double z = 560; z > 300 && found.guides.empty(); z -= 4)
+    for (double z = 560; z > 262 && found.guides.empty(); z -= 4)
         found = snapPoint(sketch, {1030, z}, SnapKind::radius);
     QVERIFY(has(found, SnapKind::radius));
     sketch.hoses[return_hose].edit([&](Hose& hose) { hose.points[0].at = {found.at.x, 0, found.at.z}; });

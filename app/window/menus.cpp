@@ -143,7 +143,10 @@ void MainWindow::buildViewMenu()
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
                  QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
-    fillSnapMenu(*menu->addMenu(tr("Snap &to")), *actions_, *view_);
+    auto* snap_to = new QMenu(tr("Snap &to"), menu);
+    fillSnapMenu(*snap_to, *actions_, *view_);
+    const QList<QAction*> listed = menu->actions();
+    menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
     menu->addMenu(panels_menu_);
 }
 

@@ -145,11 +145,11 @@ QPolygonF dimensionLine(const MeasuredDimension& measured)
     switch (measured.kind) {
     case DimensionKind::horizontal: {
         const double y = middle.y() - measured.aside_mm;
-        return QPolygonF({{from.x(), y}, {to.x(), y}});
+        return QPolygonF(QList<QPointF>{{from.x(), y}, {to.x(), y}});
     }
     case DimensionKind::vertical: {
         const double x = middle.x() + measured.aside_mm;
-        return QPolygonF({{x, from.y()}, {x, to.y()}});
+        return QPolygonF(QList<QPointF>{{x, from.y()}, {x, to.y()}});
     }
     default:
         break;

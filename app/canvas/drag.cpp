@@ -1,5 +1,6 @@
 #include "app/canvas/drag.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/hit.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/sockets.h"
@@ -91,10 +92,18 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
         };
     } else if (liesAlong(drag.part.kind)) {
         step = [&](Sketch& sketch) { return slide(sketch, canvas.layout(), drag, pointer.at); };
+    } else if (drag.part.kind == PartKind::dimension) {
+        const Vec2 through = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
+                              drag.anchor.z + pointer.at.z - drag.grabbed.z};
+        const double grid_mm = free ? 0 : snapSpacing(canvas.viewport.zoom(), canvas.units());
+        step = [&, through, grid_mm](Sketch& sketch) {
+            return moveDimensionThrough(sketch, canvas.layout(), drag.part.id, through, grid_mm);
+        };
     } else {
         const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                           drag.anchor.z + pointer.at.z - drag.grabbed.z};
-        snapped = canvas.snap(raw, snapNeighbours(drag.start, canvas.layout(), drag.part), pointer);
+        snapped = canvas.snap(
+            raw, sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope), pointer);
         const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
         if (drag.part.kind == PartKind::hose_end) {
             const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);

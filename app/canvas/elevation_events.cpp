@@ -48,6 +48,10 @@ bool ElevationView::event(QEvent* event)
             event->setAccepted(plain);
             return plain;
         default:
+            if (plain && state_->tool->claims(key->key())) {
+                event->accept();
+                return true;
+            }
             break;
         }
     }

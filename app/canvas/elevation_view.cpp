@@ -1,6 +1,7 @@
 #include "app/canvas/elevation_view.h"
 
 #include "app/canvas/area_tool.h"
+#include "app/canvas/dimension_tool.h"
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
@@ -25,6 +26,8 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
         return std::make_unique<HoseTool>(canvas, HoseRole::return_);
     case ToolKind::area:
         return std::make_unique<AreaTool>(canvas);
+    case ToolKind::dimension:
+        return std::make_unique<DimensionTool>(canvas);
     default:
         return std::make_unique<PlaceTool>(canvas, kind);
     }
@@ -117,6 +120,16 @@ double ElevationView::zoom() const
 void ElevationView::setSnapping(bool on)
 {
     state_->canvas.snapping = on;
+}
+
+void ElevationView::setSnapTo(SnapKind kind, bool on)
+{
+    state_->canvas.snap_settings.choice.set(kind, on);
+}
+
+void ElevationView::setSnapSlope(double slope)
+{
+    state_->canvas.snap_settings.slope = slope;
 }
 
 void ElevationView::setGridShown(bool on)

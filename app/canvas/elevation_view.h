@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/canvas/snap.h"
 #include "app/document/document.h"
 #include "app/drawing/elevation.h"
 
@@ -13,7 +14,19 @@ namespace siphonwright {
 class Tool;
 
 /// What a click does now.
-enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
+enum class ToolKind {
+    select,
+    supply_hose,
+    return_hose,
+    port,
+    heater,
+    valve,
+    bleed,
+    clip,
+    area,
+    tank,
+    dimension
+};
 
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.
@@ -35,6 +48,8 @@ public:
     double zoom() const;
 
     void setSnapping(bool on);
+    void setSnapTo(SnapKind kind, bool on);
+    void setSnapSlope(double slope); ///< of the constant rise, over length
     void setGridShown(bool on);
     void setRunningShown(bool on);
     void setTinted(bool on);

@@ -1,5 +1,6 @@
 #include "app/canvas/hit.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/plane.h"
 
 #include "core/sketch/edits.h"
@@ -117,6 +118,8 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
     const Vec2 at = canvas.viewport.toDrawing(screen);
     if (const std::optional<Hit> hit = handleAt(canvas, screen))
         return *hit;
+    if (const std::optional<PartRef> dimension = dimensionAt(canvas, screen))
+        return Hit{*dimension, false, -1, std::nullopt};
     if (const std::optional<Hit> hit = hoseAt(canvas, screen))
         return *hit;
     if (const std::optional<Hit> hit = bodyAt(canvas, at))
@@ -136,6 +139,8 @@ std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
             return Vec2{middle.x, middle.z};
         }
     }
+    if (part.kind == PartKind::dimension)
+        return placeOfDimension(canvas, part.id);
     if (part.kind == PartKind::ground && canvas.sketch().ground_z_mm)
         return Vec2{canvas.viewport.toDrawing(canvas.area.center()).x, *canvas.sketch().ground_z_mm};
     if (const std::vector<Vec2>* outline = outlineOf(canvas.sketch(), part); outline && !outline->empty())
@@ -172,6 +177,8 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
         out.push_back({PartKind::area, area->id, 0});
     if (sketch.ground_z_mm)
         out.push_back({PartKind::ground, {}, 0});
+    for (const Dimension& dimension : sketch.dimensions)
+        out.push_back({PartKind::dimension, dimension.id, 0});
     return out;
 }
 

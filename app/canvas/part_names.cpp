@@ -86,6 +86,8 @@ QString nameOfPart(const Sketch& sketch, const PartRef& part)
         return text("the ground line");
     case PartKind::photo:
         return text("the photograph");
+    case PartKind::dimension:
+        return text("the dimension");
     default:
         return nameOnHose(sketch, part);
     }

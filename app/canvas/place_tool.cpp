@@ -62,8 +62,9 @@ void PlaceTool::moved(const Pointer& pointer)
         }
         return;
     }
-    const Snapped snapped =
-        canvas_.snap(pointer.at, snapNeighbours(canvas_.sketch(), canvas_.layout(), {}), pointer);
+    const Snapped snapped = canvas_.snap(
+        pointer.at, sceneFor(canvas_.sketch(), canvas_.layout(), PartRef(), canvas_.snap_settings.slope),
+        pointer);
     place_ = snapped.at;
     guides_ = snapped.guides;
     if (kind_ != ToolKind::port || pointer.modifiers.testFlag(Qt::AltModifier))
@@ -212,7 +213,7 @@ void PlaceTool::paint(QPainter& painter) const
     if (kind_ == ToolKind::heater && jacket)
         lines.append(text("Top under the jacket %1")
                          .arg(canvas_.length(jacket->lowest_mm - height_mm - heaterHere().length_mm / 2)));
-    overlay::paintDimensions(painter, canvas_, at_.screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
 
 QString PlaceTool::hint() const

@@ -1,5 +1,6 @@
 #include "app/canvas/select_tool.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/dimensions.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
@@ -161,6 +162,8 @@ bool SelectTool::nudge(const QKeyEvent& event)
         const Vec3 way = line.tangent(line.nearestInElevation(*at).s);
         delta = {way.x * arrow->x + way.z * arrow->z >= 0 ? step_mm : -step_mm, 0, 0};
     }
+    if (part.kind == PartKind::dimension)
+        delta = {step_mm * asideOfArrow(canvas_, part.id, *arrow), 0, 0};
     canvas_.apply(
         text("Move %1").arg(nameOfPart(canvas_.sketch(), part)),
         [&](Sketch& sketch) { siphonwright::move(sketch, part, delta); }, nudge_gesture_);
@@ -301,7 +304,8 @@ void SelectTool::paint(QPainter& painter) const
     if (drag_->part.kind == PartKind::hose_end)
         if (const auto socket = socketAt(canvas_.sketch(), canvas_.viewport, at_))
             overlay::paintTarget(painter, canvas_, socket->stop);
-    overlay::paintDimensions(painter, canvas_, at_, dimensionsOf(canvas_, drag_->part));
+    overlay::paintDimensions(painter, canvas_, at_,
+                             overlay::guideWords(guides_) + dimensionsOf(canvas_, drag_->part));
 }
 
 QString SelectTool::hint() const

@@ -122,6 +122,9 @@ void paintChamberContents(Ink& ink, const Heater& heater);
 void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
+/// Dimensions come last as well, and their text is never written over.
+void reserveDimensions(Ink& ink);
+void paintDimensions(Ink& ink);
 void labelEngine(Ink& ink);
 
 /// The loop that a hose belongs to, if how it runs is to be shown and was computed.

@@ -13,6 +13,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/snap_menu.h"
 #include "app/window/survey_commands.h"
 #include "app/window/teaching.h"
 
@@ -47,6 +48,7 @@ constexpr ToolAction tool_actions[] = {
     {"clip", ToolKind::clip},
     {"area", ToolKind::area},
     {"tank", ToolKind::tank},
+    {"dimension", ToolKind::dimension},
 };
 
 } // namespace
@@ -141,6 +143,10 @@ void MainWindow::buildViewMenu()
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
                  QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+    auto* snap_to = new QMenu(tr("Snap &to"), menu);
+    fillSnapMenu(*snap_to, *actions_, *view_);
+    const QList<QAction*> listed = menu->actions();
+    menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
     menu->addMenu(panels_menu_);
 }
 
@@ -154,6 +160,8 @@ void MainWindow::buildInsertMenu()
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    menu->addSeparator();
+    menu->addAction((*actions_)[QStringLiteral("dimension")]);
 }
 
 /// In the order of the work: survey, size, proof, paper, commissioning.
@@ -220,12 +228,11 @@ void MainWindow::buildTools()
         });
     }
     bar->addSeparator();
-    for (const char* id : {"undo", "redo"}) {
+    for (const char* id : {"undo", "redo", "fit"}) {
         auto* action = findChild<QAction*>(QString::fromLatin1(id));
         bar->addAction(action);
         static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
     }
-    bar->addAction((*actions_)[QStringLiteral("fit")]);
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)
             if (tool.kind == view_->tool())

@@ -136,8 +136,8 @@ void TestCanvas::aDragIsOneStepAndSnapsToItsNeighbours()
     Bench bench;
     const Sketch before = bench.sketch();
     const double px = 1 / bench.view.zoom();
-    // Four pixels off level with the port and off plumb with the outlet: both snap.
-    bench.drag(return_bend, {1030 + 4 * px, 700 - 4 * px});
+    // A pixel off level with the port, where 1 in 50 is three, and four off plumb with the outlet: both snap.
+    bench.drag(return_bend, {1030 + 4 * px, 700 - px});
     QVERIFY((bench.hose(return_hose).points[0].at == Vec3{1030, 0, 700}));
     QCOMPARE(bench.document.undoStack().count(), 1);
     bench.document.undoStack().undo();

@@ -76,6 +76,7 @@ bool ElevationView::focusNextPrevChild(bool next)
 
 void ElevationView::mousePressEvent(QMouseEvent* event)
 {
+    state_->menu_on.reset();
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && state_->space_held);
     if (pans) {
@@ -189,6 +190,7 @@ bool ElevationView::panKey(const QKeyEvent& event)
 
 void ElevationView::keyPressEvent(QKeyEvent* event)
 {
+    state_->menu_on.reset();
     if (event->key() == Qt::Key_Space) {
         if (!event->isAutoRepeat()) {
             state_->space_held = true;
@@ -211,6 +213,9 @@ void ElevationView::keyPressEvent(QKeyEvent* event)
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (!handled && enter && state_->crosshair) {
         act([this](Tool& tool) { tool.pressed(state_->keys()); });
+        handled = true;
+    } else if (!handled && enter && state_->kind == ToolKind::select) {
+        Q_EMIT detailsWanted();
         handled = true;
     }
     if (!handled && !panKey(*event))
@@ -251,14 +256,19 @@ void ElevationView::contextMenuEvent(QContextMenuEvent* event)
 {
     Selection& selection = state_->canvas.selection;
     QPoint at = event->globalPos();
+    state_->menu_on.reset();
     if (event->reason() == QContextMenuEvent::Keyboard) {
+        at = mapToGlobal(state_->canvas.area.center().toPoint());
         if (const std::optional<Vec2> place = placeOf(state_->canvas, selection.part()))
             at = mapToGlobal(toScreen(*place).toPoint());
     } else {
         const Hit hit = hitTest(state_->canvas, event->pos());
         if (hit.finding >= 0)
             selection.selectFinding(hit.finding);
-        selection.select(hit.part);
+        if (!selection.contains(hit.part))
+            selection.select(hit.part);
+        state_->menu_on = hit;
+        state_->menu_at = toDrawing(event->pos());
     }
     Q_EMIT contextMenuWanted(selection.part(), at);
 }

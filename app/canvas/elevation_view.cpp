@@ -1,9 +1,10 @@
 #include "app/canvas/elevation_view.h"
 
 #include "app/canvas/area_tool.h"
+#include "app/canvas/group.h"
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
-#include "app/canvas/part_names.h"
+
 #include "app/canvas/place_tool.h"
 #include "app/canvas/rulers.h"
 #include "app/canvas/select_tool.h"
@@ -28,28 +29,6 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
     default:
         return std::make_unique<PlaceTool>(canvas, kind);
     }
-}
-
-/// What a selected part covers, painter axes.
-QRectF pageOf(const Canvas& canvas, const PartRef& part)
-{
-    constexpr double around_mm = 60;
-    QPolygonF points;
-    const auto add = [&](const std::vector<Vec2>& outline) {
-        for (const Vec2& p : outline)
-            points.append(drawing::toPage(p));
-    };
-    if (const std::vector<Vec2>* outline = part == ownerOf(part) ? outlineOf(canvas.sketch(), part) : nullptr)
-        add(*outline);
-    else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
-        add(bodyOf(*heater));
-    else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
-        for (const Piece& piece : (*hose)->path.line.pieces())
-            points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
-    else if (const std::optional<Vec2> at = placeOf(canvas, part))
-        add({{at->x - around_mm, at->z - around_mm}, {at->x + around_mm, at->z + around_mm}});
-    return points.isEmpty() ? QRectF()
-                            : points.boundingRect().adjusted(-around_mm, -around_mm, around_mm, around_mm);
 }
 
 } // namespace
@@ -169,15 +148,6 @@ void ElevationView::zoomToFit()
     update();
 }
 
-void ElevationView::zoomToSelection()
-{
-    const QRectF page = pageOf(state_->canvas, state_->canvas.selection.part());
-    if (page.isEmpty())
-        return;
-    state_->canvas.viewport.fit(page, state_->canvas.area);
-    update();
-}
-
 void ElevationView::zoomIn()
 {
     state_->canvas.viewport.zoomAbout(state_->canvas.area.center(), State::zoom_step);
@@ -188,13 +158,6 @@ void ElevationView::zoomOut()
 {
     state_->canvas.viewport.zoomAbout(state_->canvas.area.center(), 1 / State::zoom_step);
     update();
-}
-
-void ElevationView::deleteSelected()
-{
-    if (auto* select = dynamic_cast<SelectTool*>(state_->tool.get()))
-        select->deleteSelected();
-    refresh();
 }
 
 void ElevationView::showFinding(int index)
@@ -228,10 +191,9 @@ void ElevationView::act(const std::function<void(Tool&)>& action)
 
 void ElevationView::refresh()
 {
-    const PartRef& part = state_->canvas.selection.part();
-    setAccessibleDescription(part.kind == PartKind::nothing
-                                 ? tr("Nothing selected")
-                                 : tr("Selected: %1").arg(nameOfPart(state_->canvas.sketch(), part)));
+    const std::vector<PartRef>& parts = state_->canvas.selection.parts();
+    setAccessibleDescription(parts.empty() ? tr("Nothing selected")
+                                           : tr("Selected: %1").arg(nameOfParts(state_->canvas.sketch(), parts)));
     const bool panning = state_->pan_from || state_->space_held;
     const QString text =
         panning ? tr("Drag to move the paper; the wheel zooms to the pointer.") : state_->tool->hint();

@@ -3,6 +3,8 @@
 #include "app/document/document.h"
 #include "app/drawing/elevation.h"
 
+#include "core/sketch/group_edits.h"
+
 #include <QWidget>
 
 #include <functional>
@@ -43,6 +45,13 @@ public:
     /// Draw this moment's coolant and air instead of what would stay; null: no more.
     void setContents(std::shared_ptr<const drawing::Contents> contents);
     void setFindingsShown(bool on);
+    /// A part's box on the widget, pixels; empty where it is nowhere.
+    QRectF rectOf(const PartRef& part) const;
+    /// In the order that the keyboard goes through them.
+    std::vector<PartRef> things() const;
+    Document& document() const;
+    Selection& selection() const;
+
     /// Larger letters, to be read from the back of a room.
     void setLettering(double times_usual);
 
@@ -52,6 +61,21 @@ public Q_SLOTS:
     void zoomIn();
     void zoomOut();
     void deleteSelected();
+    void selectEverything();
+    void copy();
+    void cut();
+    void paste();     ///< where the pointer is, else beside what is there
+    void duplicate(); ///< beside; a valve, bleed or clip on its hose
+    void alignSelected(siphonwright::Alignment alignment);
+    void distributeSelected(siphonwright::SpreadAlong spread);
+    void turnSelected(double clockwise_deg);
+    void connectSelected(); ///< a hose's end to the nearest opening, again: to the next
+    void keepSelected();    ///< while Tab goes on
+    void enterOutline();
+    void openOrCloseSelected(); ///< valves, bleeds and drains
+    void addPointHere();        ///< where the menu was opened, else in the middle of what is selected
+    void addHere(siphonwright::ToolKind what);
+    void bringToMiddle(const siphonwright::PartRef& part);
     /// Bring a finding's place into view.
     void showFinding(int index);
     /// Bring a place into sight.
@@ -61,6 +85,9 @@ Q_SIGNALS:
     void toolChanged();
     void hint(const QString& text); ///< what a click will do, for the status line
     void pointerAt(siphonwright::Vec2 at);
+    void told(const QString& text); ///< what has just been done, or why not
+    void refused(const QString& sentence, const QStringList& details);
+    void detailsWanted();
     void contextMenuWanted(const siphonwright::PartRef& part, const QPoint& global);
 
 protected:
@@ -80,6 +107,7 @@ protected:
 
 private:
     struct State;
+    void putDown(const Sketch& copied, Vec3 delta, const QString& undo_text);
     void act(const std::function<void(Tool&)>& action);
     void moveCrosshair(Vec2 to);
     bool crosshairKey(const QKeyEvent& event);

@@ -2,6 +2,7 @@
 
 #include "app/canvas/canvas.h"
 #include "app/canvas/elevation_view.h"
+#include "app/canvas/hit.h"
 #include "app/canvas/tool.h"
 
 #include <QMouseEvent>
@@ -22,6 +23,8 @@ struct ElevationView::State {
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places
     std::optional<QPointF> pan_from; ///< while the middle button or Space drags the paper
+    std::optional<Hit> menu_on;      ///< what the pointer opened a menu on
+    Vec2 menu_at;                    ///< and where
     bool space_held = false;
     bool space_panned = false;
     QString hint;

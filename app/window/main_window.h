@@ -35,6 +35,7 @@ class AssumptionWindow;
 }
 class ChecklistCommands;
 class DemonstrationCommands;
+class EditCommands;
 class FileCommands;
 class FirstSteps;
 class PaperCommands;
@@ -55,6 +56,7 @@ public:
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
+    EditCommands& edits() { return *edits_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -89,7 +91,6 @@ private:
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
     void showAssumptions();
-    void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
     void refresh();
@@ -106,6 +107,7 @@ private:
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
+    EditCommands* edits_ = nullptr;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;

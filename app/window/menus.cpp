@@ -11,6 +11,7 @@
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
+#include "app/window/part_menu.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/survey_commands.h"
@@ -128,8 +129,21 @@ void MainWindow::buildEditMenu()
     redo->setObjectName(QStringLiteral("redo"));
     menu->addActions({undo, redo});
     menu->addSeparator();
-    for (const char* id : {"delete", "select-next", "select-previous", "next-finding", "about-rule"})
-        menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    const auto add = [this](QMenu& to, std::initializer_list<const char*> ids) {
+        for (const char* id : ids)
+            to.addAction((*actions_)[QString::fromLatin1(id)]);
+        to.addSeparator();
+    };
+    add(*menu, {"cut", "copy", "paste", "duplicate", "delete"});
+    add(*menu, {"select-all", "select-next", "select-previous", "keep-selected", "find", "go-to-drawing"});
+    addAligning(*menu, *actions_);
+    QMenu* part = menu->addMenu(tr("Selected &part"));
+    part->setToolTipsVisible(true);
+    add(*part, {"details", "rename"});
+    add(*part, {"turn", "turn-back", "open-or-close", "connect", "corners"});
+    add(*part, {"point-here", "valve-here", "bleed-here", "clip-here"});
+    menu->addSeparator();
+    add(*menu, {"next-finding", "about-rule"});
 }
 
 void MainWindow::buildViewMenu()
@@ -263,12 +277,10 @@ void MainWindow::connectEditActions()
     const auto on = [this](const char* id, auto act) {
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
-    on("delete", [this] { view_->deleteSelected(); });
     on("select-next", [this] { stepThroughParts(1); });
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
     on("about-rule", [this] { showRuleOfFinding(); });
-    connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
 }
 
 void MainWindow::connectViewActions()

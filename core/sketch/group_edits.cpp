@@ -220,13 +220,13 @@ bool align(Sketch& sketch, const std::vector<PartRef>& parts, Alignment alignmen
     return moved;
 }
 
-bool distribute(Sketch& sketch, const std::vector<PartRef>& parts, Spread spread)
+bool distribute(Sketch& sketch, const std::vector<PartRef>& parts, SpreadAlong spread)
 {
     std::vector<Placed> all = placed(sketch, parts);
     if (all.size() < 3)
         return false;
     const auto place = [spread](const Placed& one) {
-        return spread == Spread::along_x ? one.box.middle().x : one.box.middle().z;
+        return spread == SpreadAlong::x ? one.box.middle().x : one.box.middle().z;
     };
     std::stable_sort(all.begin(), all.end(),
                      [&](const Placed& a, const Placed& b) { return place(a) < place(b); });
@@ -235,7 +235,7 @@ bool distribute(Sketch& sketch, const std::vector<PartRef>& parts, Spread spread
     bool moved = false;
     for (std::size_t i = 1; i + 1 < all.size(); ++i) {
         const double by = first + gap * static_cast<double>(i) - place(all[i]);
-        const Vec3 delta = spread == Spread::along_x ? Vec3{by, 0, 0} : Vec3{0, 0, by};
+        const Vec3 delta = spread == SpreadAlong::x ? Vec3{by, 0, 0} : Vec3{0, 0, by};
         moved = moveUnlessThere(sketch, all[i].part, delta) || moved;
     }
     return moved;

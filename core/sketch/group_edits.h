@@ -38,9 +38,9 @@ enum class Alignment {
 /// Line up with the outermost of them, or with the middle of all. @return whether anything moved.
 bool align(Sketch& sketch, const std::vector<PartRef>& parts, Alignment alignment);
 
-enum class Spread { along_x, along_z };
+enum class SpreadAlong { x, z };
 /// Space the middles evenly between the first and the last, which stay. Needs three. @return whether
 /// anything moved.
-bool distribute(Sketch& sketch, const std::vector<PartRef>& parts, Spread spread);
+bool distribute(Sketch& sketch, const std::vector<PartRef>& parts, SpreadAlong spread);
 
 } // namespace siphonwright

@@ -202,12 +202,12 @@ void TestGroupEdits::pointsLineUpWithTheLowest()
 void TestGroupEdits::middlesAreSpacedEvenly()
 {
     Sketch sketch = threeHeaters();
-    QVERIFY(distribute(sketch, all(sketch), Spread::along_x));
+    QVERIFY(distribute(sketch, all(sketch), SpreadAlong::x));
     VERIFY_NEAR(sketch.heaters[0].position.x, 0, 1e-9);
     VERIFY_NEAR(sketch.heaters[1].position.x, 250, 1e-9);
     VERIFY_NEAR(sketch.heaters[2].position.x, 500, 1e-9);
     VERIFY_NEAR(sketch.heaters[1].position.z, 40, 1e-9);
-    QVERIFY(distribute(sketch, all(sketch), Spread::along_z));
+    QVERIFY(distribute(sketch, all(sketch), SpreadAlong::z));
     VERIFY_NEAR(sketch.heaters[1].position.z, 100, 1e-9);
 }
 
@@ -216,7 +216,7 @@ void TestGroupEdits::twoCannotBeSpaced()
     Sketch sketch = threeHeaters();
     std::vector<PartRef> two = all(sketch);
     two.pop_back();
-    QVERIFY(!distribute(sketch, two, Spread::along_x));
+    QVERIFY(!distribute(sketch, two, SpreadAlong::x));
     QVERIFY(sketch == threeHeaters());
 }
 

@@ -84,9 +84,20 @@ QRectF ElevationView::rectOf(const PartRef& part) const
     return page.isEmpty() ? QRectF() : state_->canvas.viewport.transform().mapRect(page);
 }
 
+PartRef ElevationView::partAt(QPointF screen) const
+{
+    return hitTest(state_->canvas, screen).part;
+}
+
 std::vector<PartRef> ElevationView::things() const
 {
-    return walkOrder(state_->canvas.sketch(), {});
+    const PartRef& part = state_->canvas.selection.part();
+    std::vector<PartRef> out = walkOrder(state_->canvas.sketch(), {});
+    // Corners are there while one goes round their outline.
+    if (ownerOf(part).kind != part.kind && outlineOf(state_->canvas.sketch(), part))
+        for (const PartRef& corner : walkOrder(state_->canvas.sketch(), part))
+            out.push_back(corner);
+    return out;
 }
 
 Document& ElevationView::document() const

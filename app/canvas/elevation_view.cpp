@@ -1,5 +1,6 @@
 #include "app/canvas/elevation_view.h"
 
+#include "app/canvas/accessible_view.h"
 #include "app/canvas/area_tool.h"
 #include "app/canvas/group.h"
 #include "app/canvas/hose_tool.h"
@@ -37,6 +38,7 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
     state_->tool = makeTool(state_->canvas, ToolKind::select);
+    makeElevationAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(320, 240);
@@ -47,7 +49,10 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     setFont(font);
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
     connect(&document, &Document::analysed, this, &ElevationView::refresh);
-    connect(&selection, &Selection::partChanged, this, [this] { refresh(); });
+    connect(&selection, &Selection::partChanged, this, [this] {
+        refresh();
+        announceSelection(*this);
+    });
     connect(&selection, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
     connect(&selection, &Selection::findingChanged, this,
             [this] { showFinding(state_->canvas.selection.finding()); });
@@ -211,6 +216,10 @@ void ElevationView::documentChanged()
     if (!state_->canvas.applying) {
         state_->tool->documentChanged();
         refresh();
+    }
+    if (const std::size_t parts = things().size(); parts != state_->announced) {
+        state_->announced = parts;
+        announceParts(*this);
     }
     update();
 }

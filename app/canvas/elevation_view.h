@@ -47,6 +47,8 @@ public:
     void setFindingsShown(bool on);
     /// A part's box on the widget, pixels; empty where it is nowhere.
     QRectF rectOf(const PartRef& part) const;
+    /// What a click there would select, widget pixels.
+    PartRef partAt(QPointF screen) const;
     /// In the order that the keyboard goes through them.
     std::vector<PartRef> things() const;
     Document& document() const;

@@ -25,6 +25,7 @@ struct ElevationView::State {
     std::optional<QPointF> pan_from; ///< while the middle button or Space drags the paper
     std::optional<Hit> menu_on;      ///< what the pointer opened a menu on
     Vec2 menu_at;                    ///< and where
+    std::size_t announced = 0;       ///< how many parts screen readers were told of
     bool space_held = false;
     bool space_panned = false;
     QString hint;

@@ -144,8 +144,8 @@ void ElevationView::copy()
         return;
     }
     QStringList problems;
-    if (QMimeData* data = mimeDataOf(copied, problems)) {
-        QGuiApplication::clipboard()->setMimeData(data);
+    if (QMimeData* carried = mimeDataOf(copied, problems)) {
+        QGuiApplication::clipboard()->setMimeData(carried);
         Q_EMIT told(tr("Copied %1.").arg(nameOfParts(copied, wholes)));
     } else {
         Q_EMIT refused(tr("This could not be copied."), problems);
@@ -215,7 +215,7 @@ void ElevationView::duplicate()
 void ElevationView::putDown(const Sketch& copied, Vec3 delta, const QString& undo_text)
 {
     Sketch moved = copied;
-    move(moved, wholesOf(moved), delta);
+    siphonwright::move(moved, wholesOf(moved), delta);
     delta = delta + besideOthers(state_->canvas.sketch(), moved);
     Sketch after = state_->canvas.sketch();
     const Pasted pasted = siphonwright::paste(after, copied, delta);
@@ -339,7 +339,8 @@ void ElevationView::addHere(ToolKind what)
         s = *state_->menu_on->along_mm;
     else if (const std::optional<Vec2> at = placeOf(state_->canvas, part); at && part != ownerOf(part))
         s = route.path.line.nearestInElevation(*at).s;
-    const double along_mm = std::round(std::clamp(s, route.hose_from_mm, route.hose_to_mm) - route.hose_from_mm);
+    const double along_mm =
+        std::round(std::clamp(s, route.hose_from_mm, route.hose_to_mm) - route.hose_from_mm);
     const PartRef added = putOnHose(state_->canvas, what, part.id, along_mm);
     if (added.kind != PartKind::nothing)
         selection().select(added);

@@ -4,8 +4,6 @@
 
 #include <QContextMenuEvent>
 #include <QKeyEvent>
-#include <QNativeGestureEvent>
-#include <QWheelEvent>
 
 #include <cmath>
 
@@ -22,14 +20,8 @@ void ElevationView::moveCrosshair(Vec2 to)
 
 bool ElevationView::event(QEvent* event)
 {
-    if (event->type() == QEvent::NativeGesture) {
-        const auto* gesture = static_cast<QNativeGestureEvent*>(event);
-        if (gesture->gestureType() == Qt::ZoomNativeGesture) {
-            state_->canvas.viewport.zoomAbout(gesture->position(), 1 + gesture->value());
-            update();
-            return true;
-        }
-    }
+    if (gesture(event))
+        return true;
     if (event->type() == QEvent::ShortcutOverride) {
         // With the focus here these keys mean the drawing, whatever the window has them for.
         const auto* key = static_cast<QKeyEvent*>(event);
@@ -77,6 +69,7 @@ bool ElevationView::focusNextPrevChild(bool next)
 void ElevationView::mousePressEvent(QMouseEvent* event)
 {
     state_->menu_on.reset();
+    state_->canvas.reach = 1;
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && state_->space_held);
     if (pans) {
@@ -121,16 +114,6 @@ void ElevationView::mouseDoubleClickEvent(QMouseEvent* event)
 {
     if (event->button() == Qt::LeftButton && !state_->space_held)
         act([&](Tool& tool) { tool.doubleClicked(state_->mouse(*event)); });
-}
-
-void ElevationView::wheelEvent(QWheelEvent* event)
-{
-    constexpr double notch = 120; // eighths of a degree per click of a wheel
-    const double notches = event->angleDelta().y() / notch;
-    if (notches != 0)
-        state_->canvas.viewport.zoomAbout(event->position(), std::pow(State::zoom_step, notches));
-    event->accept();
-    update();
 }
 
 bool ElevationView::crosshairKey(const QKeyEvent& event)

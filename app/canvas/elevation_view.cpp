@@ -5,7 +5,6 @@
 #include "app/canvas/group.h"
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
-
 #include "app/canvas/place_tool.h"
 #include "app/canvas/rulers.h"
 #include "app/canvas/select_tool.h"
@@ -41,6 +40,8 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     makeElevationAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
+    setAttribute(Qt::WA_AcceptTouchEvents);
+    setAcceptDrops(true);
     setMinimumSize(320, 240);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Side elevation"));
@@ -197,8 +198,9 @@ void ElevationView::act(const std::function<void(Tool&)>& action)
 void ElevationView::refresh()
 {
     const std::vector<PartRef>& parts = state_->canvas.selection.parts();
-    setAccessibleDescription(parts.empty() ? tr("Nothing selected")
-                                           : tr("Selected: %1").arg(nameOfParts(state_->canvas.sketch(), parts)));
+    setAccessibleDescription(parts.empty()
+                                 ? tr("Nothing selected")
+                                 : tr("Selected: %1").arg(nameOfParts(state_->canvas.sketch(), parts)));
     const bool panning = state_->pan_from || state_->space_held;
     const QString text =
         panning ? tr("Drag to move the paper; the wheel zooms to the pointer.") : state_->tool->hint();
@@ -248,6 +250,8 @@ void ElevationView::paintEvent(QPaintEvent*)
                             5);
     }
     state_->tool->paint(painter);
+    if (!state_->ghost.empty())
+        overlay::paintGhostOutline(painter, canvas, state_->ghost, true);
     painter.setClipping(false);
     paintRulers(painter, canvas, size(),
                 state_->crosshair ? std::optional(canvas.viewport.toScreen(*state_->crosshair))

@@ -10,9 +10,14 @@
 #include <functional>
 #include <memory>
 
+class QNativeGestureEvent;
+class QTouchEvent;
+
 namespace siphonwright {
 
 class Tool;
+struct Pointer;
+struct ShelfPart;
 
 /// What a click does now.
 enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
@@ -58,6 +63,9 @@ public:
     void setLettering(double times_usual);
 
 public Q_SLOTS:
+    /// Put a part from the shelf down in the middle of what is in sight, or into the selected hose.
+    void placeInMiddle(const siphonwright::ShelfPart& part);
+
     void zoomToFit();
     void zoomToSelection();
     void zoomIn();
@@ -106,10 +114,23 @@ protected:
     void leaveEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
+    void timerEvent(QTimerEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragMoveEvent(QDragMoveEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     struct State;
     void putDown(const Sketch& copied, Vec3 delta, const QString& undo_text);
+    bool gesture(QEvent* event);
+    bool nativeGesture(const QNativeGestureEvent& event);
+    void touch(const QTouchEvent& event);
+    void movePaper(QPointF first, QPointF second);
+    void oneFinger(QPointF at);
+    void fingersLifted(QPointF at);
+    void takeUp(const ShelfPart& part);
+    void layDown(const ShelfPart& part, const Pointer& at);
     void act(const std::function<void(Tool&)>& action);
     void moveCrosshair(Vec2 to);
     bool crosshairKey(const QKeyEvent& event);

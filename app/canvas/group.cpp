@@ -19,7 +19,8 @@ struct Band {
     bool holds(const PartBox& box) const { return holds(box.low) && holds(box.high); }
     bool holds(const std::vector<Vec2>& outline) const
     {
-        return !outline.empty() && std::all_of(outline.begin(), outline.end(), [this](Vec2 p) { return holds(p); });
+        return !outline.empty() &&
+               std::all_of(outline.begin(), outline.end(), [this](Vec2 p) { return holds(p); });
     }
 };
 

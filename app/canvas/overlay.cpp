@@ -156,7 +156,8 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
     }
     const std::vector<PartRef>& all = canvas.selection.parts();
     const auto shown = [&](const PartRef& part) {
-        return std::any_of(all.begin(), all.end(), [&](const PartRef& one) { return belongTogether(part, one); });
+        return std::any_of(all.begin(), all.end(),
+                           [&](const PartRef& one) { return belongTogether(part, one); });
     };
     for (const PartRef& part : all)
         paintContour(painter, canvas, part, canvas.palette.accent, 2);

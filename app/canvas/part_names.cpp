@@ -116,9 +116,7 @@ QString spokenName(const Sketch& sketch, const PartRef& part)
         return text("%1, clip %2").arg(of).arg(part.index + 1);
     case PartKind::inline_part:
         return hose && part.index < hose->parts.size()
-                   ? text("%1, %2 %3")
-                         .arg(of, nameOfInline(hose->parts[part.index].kind))
-                         .arg(part.index + 1)
+                   ? text("%1, %2 %3").arg(of, nameOfInline(hose->parts[part.index].kind)).arg(part.index + 1)
                    : of;
     case PartKind::area_corner:
         return text("%1, corner %2").arg(named(sketch.area(part.id))).arg(part.index + 1);

@@ -68,8 +68,7 @@ bool SelectTool::nudge(const QKeyEvent& event)
         nudge_gesture_ = canvas_.document.beginGesture();
     nudged_ = parts;
     since_nudge_.start();
-    const Vec3 delta =
-        nudgeBy(*arrow, canvas_.nudgeStep(event.modifiers().testFlag(Qt::ShiftModifier)));
+    const Vec3 delta = nudgeBy(*arrow, canvas_.nudgeStep(event.modifiers().testFlag(Qt::ShiftModifier)));
     canvas_.apply(
         text("Move %1").arg(nameOfParts(canvas_.sketch(), parts)),
         [&](Sketch& sketch) { siphonwright::move(sketch, parts, delta); }, nudge_gesture_);

@@ -159,8 +159,7 @@ void SelectTool::deleteSelected()
                   [&](Sketch& sketch) { siphonwright::remove(sketch, parts); });
     hovered_ = {};
     kept_.clear();
-    const bool stays =
-        parts.size() == 1 && part.kind == PartKind::hose_end && exists(canvas_.sketch(), part);
+    const bool stays = parts.size() == 1 && part.kind == PartKind::hose_end && exists(canvas_.sketch(), part);
     if (!stays)
         canvas_.selection.select(exists(canvas_.sketch(), owner) ? owner : PartRef{});
 }

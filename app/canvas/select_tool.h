@@ -29,10 +29,10 @@ public:
 
     void deleteSelected();
     void turnSelected(double clockwise_deg);
-    void connectToNext();     ///< the selected end, to one opening after the other
-    void insertPointByKey();  ///< half-way to the next
-    void enterOutline();      ///< to the first corner of what is selected
-    int keepSelected();       ///< while Tab goes on; again: no longer. @return how many are kept
+    void connectToNext();    ///< the selected end, to one opening after the other
+    void insertPointByKey(); ///< half-way to the next
+    void enterOutline();     ///< to the first corner of what is selected
+    int keepSelected();      ///< while Tab goes on; again: no longer. @return how many are kept
     bool dragging() const { return drag_ || band_; }
 
 private:
@@ -47,9 +47,9 @@ private:
     Hit pressed_on_;
     bool adds_ = false; ///< Shift or Ctrl was held: a click adds, a drag draws a band anywhere
     std::optional<Drag> drag_;
-    std::optional<Vec2> band_;     ///< where the band begins
-    std::vector<PartRef> banded_;  ///< what it holds
-    std::vector<PartRef> kept_;    ///< by the keyboard, while it goes on
+    std::optional<Vec2> band_;    ///< where the band begins
+    std::vector<PartRef> banded_; ///< what it holds
+    std::vector<PartRef> kept_;   ///< by the keyboard, while it goes on
     QPointF at_;
     std::vector<Guide> guides_;
     std::vector<PartRef> nudged_;

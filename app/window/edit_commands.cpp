@@ -7,6 +7,7 @@
 #include "app/window/find_bar.h"
 #include "app/window/main_window.h"
 #include "app/window/part_menu.h"
+#include "app/window/shelf.h"
 
 #include <QDockWidget>
 #include <QMenu>
@@ -19,7 +20,7 @@ constexpr int told_ms = 6000;
 
 } // namespace
 
-EditCommands::EditCommands(ElevationView& view, panels::DetailsPanel& details, Actions& actions,
+EditCommands::EditCommands(ElevationView& view, panels::DetailsPanel& details, Shelf& shelf, Actions& actions,
                            FileCommands& files, MainWindow& window)
     : QObject(&window),
       view_(view),
@@ -31,6 +32,11 @@ EditCommands::EditCommands(ElevationView& view, panels::DetailsPanel& details, A
 {
     connectGroups();
     connectHere();
+    connect(&shelf, &Shelf::wanted, &view_, &ElevationView::placeInMiddle);
+    connect(actions_[QStringLiteral("shelf")], &QAction::triggered, this, [this, &shelf] {
+        bringUp(shelf);
+        shelf.setFocus(Qt::ShortcutFocusReason);
+    });
     connect(&view_, &ElevationView::told, this,
             [this](const QString& text) { window_.statusBar()->showMessage(text, told_ms); });
     connect(&view_, &ElevationView::refused, this,
@@ -84,13 +90,19 @@ void EditCommands::connectHere()
     on("clip-here", [this] { view_.addHere(ToolKind::clip); });
 }
 
+void EditCommands::bringUp(QWidget& panel)
+{
+    auto* dock = qobject_cast<QDockWidget*>(panel.parentWidget());
+    if (!dock)
+        return;
+    dock->show();
+    dock->raise();
+}
+
 /// Bring the details to the front and the keyboard into them.
 void EditCommands::showDetails(bool name)
 {
-    if (auto* dock = qobject_cast<QDockWidget*>(details_.parentWidget())) {
-        dock->show();
-        dock->raise();
-    }
+    bringUp(details_);
     details_.focusField(name);
 }
 

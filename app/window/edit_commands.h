@@ -5,8 +5,6 @@
 
 #include <QObject>
 
-class QDockWidget;
-
 namespace siphonwright {
 
 namespace panels {
@@ -16,19 +14,21 @@ class Actions;
 class FileCommands;
 class FindBar;
 class MainWindow;
+class Shelf;
 
 /// What is done to the parts of the drawing from menus, keys and context menus.
 class EditCommands : public QObject {
     Q_OBJECT
 public:
-    EditCommands(ElevationView& view, panels::DetailsPanel& details, Actions& actions, FileCommands& files,
-                 MainWindow& window);
+    EditCommands(ElevationView& view, panels::DetailsPanel& details, Shelf& shelf, Actions& actions,
+                 FileCommands& files, MainWindow& window);
 
     FindBar& findBar() { return *find_; }
 
 private:
     void connectGroups();
     void connectHere();
+    void bringUp(QWidget& panel);
     void showDetails(bool name);
     void showMenu(const QPoint& global);
 

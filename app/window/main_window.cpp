@@ -23,6 +23,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/shelf.h"
 #include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
@@ -71,7 +72,7 @@ MainWindow::MainWindow(QWidget* parent)
     column->addWidget(&demonstration_->bar());
     demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
-    edits_ = new EditCommands(*view_, *details_, *actions_, *files_, *this);
+    edits_ = new EditCommands(*view_, *details_, *shelf_, *actions_, *files_, *this);
     connectFileActions();
     connectEditActions();
     connectViewActions();
@@ -150,6 +151,8 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
+    shelf_ = new Shelf;
+    addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -225,6 +228,7 @@ void MainWindow::setDark(bool dark)
     warm_up_->setDark(dark);
     commissioning_->setDark(dark);
     grade_->setDark(dark);
+    shelf_->setDark(dark);
     demonstration_->setDark(dark);
     survey_->setDark(dark);
     if (rules_)

@@ -40,6 +40,7 @@ class FileCommands;
 class FirstSteps;
 class PaperCommands;
 class SheetCommands;
+class Shelf;
 class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
@@ -117,6 +118,7 @@ private:
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
+    Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -129,21 +129,9 @@ void MainWindow::buildEditMenu()
     redo->setObjectName(QStringLiteral("redo"));
     menu->addActions({undo, redo});
     menu->addSeparator();
-    const auto add = [this](QMenu& to, std::initializer_list<const char*> ids) {
-        for (const char* id : ids)
-            to.addAction((*actions_)[QString::fromLatin1(id)]);
-        to.addSeparator();
-    };
-    add(*menu, {"cut", "copy", "paste", "duplicate", "delete"});
-    add(*menu, {"select-all", "select-next", "select-previous", "keep-selected", "find", "go-to-drawing"});
-    addAligning(*menu, *actions_);
-    QMenu* part = menu->addMenu(tr("Selected &part"));
-    part->setToolTipsVisible(true);
-    add(*part, {"details", "rename"});
-    add(*part, {"turn", "turn-back", "open-or-close", "connect", "corners"});
-    add(*part, {"point-here", "valve-here", "bleed-here", "clip-here"});
-    menu->addSeparator();
-    add(*menu, {"next-finding", "about-rule"});
+    addEditing(*menu, *actions_);
+    for (const char* id : {"next-finding", "about-rule"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
 void MainWindow::buildViewMenu()
@@ -161,6 +149,7 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+    menu->addAction((*actions_)[QStringLiteral("shelf")]);
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();

@@ -26,17 +26,6 @@ void add(QMenu& menu, const Actions& actions, std::initializer_list<const char*>
     }
 }
 
-QMenu* menuOfGround(const Actions& actions, QWidget* parent)
-{
-    auto* menu = new QMenu(parent);
-    add(*menu, actions, {"supply-hose", "return-hose", "port", "heater", "valve", "area"});
-    add(*menu, actions, {"paste", "select-all", "find"});
-    add(*menu, actions, {"fit"});
-    return menu;
-}
-
-} // namespace
-
 void addAligning(QMenu& menu, const Actions& actions)
 {
     QMenu* align = menu.addMenu(QCoreApplication::translate("PartMenu", "&Align"));
@@ -49,8 +38,36 @@ void addAligning(QMenu& menu, const Actions& actions)
         align->addAction(actions[QString::fromLatin1(id)]);
 }
 
-QMenu* partMenu(const Actions& actions, const Document& document, const Selection& selection,
-                QWidget* parent)
+QMenu* menuOfGround(const Actions& actions, QWidget* parent)
+{
+    auto* menu = new QMenu(parent);
+    add(*menu, actions, {"supply-hose", "return-hose", "port", "heater", "valve", "area"});
+    add(*menu, actions, {"paste", "select-all", "find"});
+    add(*menu, actions, {"fit"});
+    return menu;
+}
+
+} // namespace
+
+void addEditing(QMenu& menu, const Actions& actions)
+{
+    const auto add_all = [&actions](QMenu& to, std::initializer_list<const char*> ids) {
+        for (const char* id : ids)
+            to.addAction(actions[QString::fromLatin1(id)]);
+        to.addSeparator();
+    };
+    add_all(menu, {"cut", "copy", "paste", "duplicate", "delete"});
+    add_all(menu, {"select-all", "select-next", "select-previous", "keep-selected", "find", "go-to-drawing"});
+    addAligning(menu, actions);
+    QMenu* part = menu.addMenu(QCoreApplication::translate("PartMenu", "Selected &part"));
+    part->setToolTipsVisible(true);
+    add_all(*part, {"details", "rename"});
+    add_all(*part, {"turn", "turn-back", "open-or-close", "connect", "corners"});
+    add_all(*part, {"point-here", "valve-here", "bleed-here", "clip-here"});
+    menu.addSeparator();
+}
+
+QMenu* partMenu(const Actions& actions, const Document& document, const Selection& selection, QWidget* parent)
 {
     if (selection.parts().empty()) {
         QMenu* menu = menuOfGround(actions, parent);
@@ -61,11 +78,10 @@ QMenu* partMenu(const Actions& actions, const Document& document, const Selectio
     const bool several = selection.parts().size() > 1;
     if (!several)
         add(*menu, actions, {"details"});
-    const bool has_name = document.sketch().port(selection.part().id) ||
-                          document.sketch().heater(selection.part().id) ||
-                          document.sketch().area(selection.part().id) ||
-                          document.sketch().hose(selection.part().id) ||
-                          selection.part().kind == PartKind::engine;
+    const bool has_name =
+        document.sketch().port(selection.part().id) || document.sketch().heater(selection.part().id) ||
+        document.sketch().area(selection.part().id) || document.sketch().hose(selection.part().id) ||
+        selection.part().kind == PartKind::engine;
     if (!several && has_name && ownerOf(selection.part()) == selection.part())
         menu->addAction(actions[QStringLiteral("rename")]);
     add(*menu, actions, {"open-or-close", "turn", "turn-back"});

@@ -13,7 +13,7 @@ class Actions;
 QMenu* partMenu(const Actions& actions, const Document& document, const Selection& selection,
                 QWidget* parent);
 
-/// Align and distribute, for that menu and the menu bar.
-void addAligning(QMenu& menu, const Actions& actions);
+/// The same for the menu bar: what is done to parts, whether it can be done now or not.
+void addEditing(QMenu& menu, const Actions& actions);
 
 } // namespace siphonwright

@@ -39,8 +39,8 @@ PartRef wholeOf(const PartRef& part)
 /// An end that leads to nothing in the copy lies open where it was in the sketch.
 HoseEnd endIn(const Sketch& copied, const Sketch& sketch, HoseEnd end)
 {
-    const bool along = (end.port.empty() || copied.port(end.port)) &&
-                       (end.heater.empty() || copied.heater(end.heater));
+    const bool along =
+        (end.port.empty() || copied.port(end.port)) && (end.heater.empty() || copied.heater(end.heater));
     if (along)
         return end;
     end.open_at = hoseEndPosition(sketch, end).value_or(end.open_at);
@@ -68,7 +68,8 @@ template <class List>
 std::string nameFree(const List& list, const std::string& name)
 {
     const auto taken = [&](const std::string& wanted) {
-        return std::any_of(list.begin(), list.end(), [&](const auto& part) { return nameIn(part) == wanted; });
+        return std::any_of(list.begin(), list.end(),
+                           [&](const auto& part) { return nameIn(part) == wanted; });
     };
     if (name.empty() || !taken(name))
         return name;
@@ -97,9 +98,10 @@ NewIds pastePorts(Sketch& sketch, const Sketch& copied, Pasted& out)
 {
     NewIds ids;
     for (Port port : copied.ports) {
-        const bool held = std::any_of(copied.hoses.begin(), copied.hoses.end(), [&](const Shared<Hose>& hose) {
-            return hose->from.port == port.id || hose->to.port == port.id;
-        });
+        const bool held =
+            std::any_of(copied.hoses.begin(), copied.hoses.end(), [&](const Shared<Hose>& hose) {
+                return hose->from.port == port.id || hose->to.port == port.id;
+            });
         if (out.engine_left_out && !held)
             continue;
         const Id old = port.id;

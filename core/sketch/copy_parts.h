@@ -1,8 +1,7 @@
 #pragma once
 
-#include "core/sketch/sketch.h"
-
 #include "core/sketch/part.h"
+#include "core/sketch/sketch.h"
 
 /// Parts taken out of a sketch as a sketch of their own, and put into another.
 namespace siphonwright {
@@ -13,7 +12,7 @@ namespace siphonwright {
 Sketch copyOf(const Sketch& sketch, const std::vector<PartRef>& parts);
 
 struct Pasted {
-    std::vector<PartRef> parts; ///< what was put down, to be selected
+    std::vector<PartRef> parts;   ///< what was put down, to be selected
     bool engine_left_out = false; ///< there is one already; with it go its ports that no pasted hose is on
     bool tank_left_out = false;   ///< likewise
 };

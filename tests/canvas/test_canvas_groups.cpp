@@ -270,8 +270,8 @@ void TestCanvasGroups::aDuplicateLiesBesideAndIsSelected()
     bench.view.duplicate();
     QVERIFY((bench.sketch().heaters[1].position == Vec3{1080, 0, 30}));
     QCOMPARE(bench.hose(2).from.heater, bench.sketch().heaters[1].id);
-    QVERIFY((bench.selection.parts() == std::vector<PartRef>{{PartKind::heater, "heater-2", 0},
-                                                             {PartKind::hose, "hose-3", 0}}));
+    QVERIFY((bench.selection.parts() ==
+             std::vector<PartRef>{{PartKind::heater, "heater-2", 0}, {PartKind::hose, "hose-3", 0}}));
     QCOMPARE(bench.document.undoStack().count(), 1);
 }
 
@@ -342,7 +342,8 @@ void TestCanvasGroups::pointsAreSpacedEvenly()
         hose.points = {{{1030, 0, 300}, 20}, {{1040, 0, 320}, 20}, {{1030, 0, 700}, 20}};
     });
     Bench bench(sketch);
-    bench.selection.selectAll({bend, {PartKind::hose_point, "hose-2", 1}, {PartKind::hose_point, "hose-2", 2}});
+    bench.selection.selectAll(
+        {bend, {PartKind::hose_point, "hose-2", 1}, {PartKind::hose_point, "hose-2", 2}});
     bench.view.distributeSelected(SpreadAlong::z);
     VERIFY_NEAR(bench.hose(return_hose).points[1].at.z, 500, 1e-9);
     VERIFY_NEAR(bench.hose(return_hose).points[1].at.x, 1040, 1e-9);

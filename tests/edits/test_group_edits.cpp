@@ -66,7 +66,8 @@ void TestGroupEdits::whatAnotherTakesAlongIsLeftOut()
     const Sketch sketch = soundLoop();
     const PartRef gone{PartKind::heater, "heater-9", 0};
     const std::vector<PartRef> left = withoutRiders(
-        sketch, {return_bend, supply_port, returning, {PartKind::jacket, {}, 0}, heater, gone, heater, engine});
+        sketch,
+        {return_bend, supply_port, returning, {PartKind::jacket, {}, 0}, heater, gone, heater, engine});
     QVERIFY((left == std::vector<PartRef>{returning, heater, engine}));
 }
 
@@ -85,7 +86,8 @@ void TestGroupEdits::aHeaterAndItsHoseMoveOnce()
 void TestGroupEdits::theEngineTakesItsPortsOnce()
 {
     Sketch sketch = soundLoop();
-    QVERIFY(move(sketch, {supply_port, engine, {PartKind::thermostat, {}, 0}, {PartKind::jacket_corner, {}, 2}},
+    QVERIFY(move(sketch,
+                 {supply_port, engine, {PartKind::thermostat, {}, 0}, {PartKind::jacket_corner, {}, 2}},
                  {5, 0, 7}));
     QVERIFY((sketch.ports[0].position == Vec3{105, 0, 447}));
     QVERIFY((sketch.engine->thermostat->position == Vec3{45, 0, 807}));
@@ -166,8 +168,7 @@ void TestGroupEdits::edgesAndMiddlesLineUp_data()
     QTest::newRow("left") << int(Alignment::left) << QList<double>{0, 0, 0} << QList<double>{0, 40, 200};
     QTest::newRow("right") << int(Alignment::right) << QList<double>{500, 500, 500}
                            << QList<double>{0, 40, 200};
-    QTest::newRow("top") << int(Alignment::top) << QList<double>{0, 100, 500}
-                         << QList<double>{200, 200, 200};
+    QTest::newRow("top") << int(Alignment::top) << QList<double>{0, 100, 500} << QList<double>{200, 200, 200};
     QTest::newRow("bottom") << int(Alignment::bottom) << QList<double>{0, 100, 500} << QList<double>{0, 0, 0};
     QTest::newRow("middle across") << int(Alignment::middle_x) << QList<double>{250, 250, 250}
                                    << QList<double>{0, 40, 200};

@@ -144,7 +144,7 @@ void AccessiblePart::doAction(const QString& name)
     if (name == setFocusAction())
         view_->setFocus(Qt::OtherFocusReason);
     if (name == showMenuAction()) {
-        QContextMenuEvent event(QContextMenuEvent::Keyboard, {});
+        QContextMenuEvent event(QContextMenuEvent::Keyboard, QPoint(), QPoint());
         QCoreApplication::sendEvent(view_, &event);
     }
 }

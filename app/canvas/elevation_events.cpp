@@ -26,6 +26,12 @@ bool ElevationView::event(QEvent* event)
         // With the focus here these keys mean the drawing, whatever the window has them for.
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+        const bool arrow = key->key() == Qt::Key_Left || key->key() == Qt::Key_Right ||
+                           key->key() == Qt::Key_Up || key->key() == Qt::Key_Down;
+        if (arrow && key->modifiers() == Qt::ControlModifier && state_->tool->hasCrosshair()) {
+            event->accept(); // the cross-hair in large steps
+            return true;
+        }
         switch (key->key()) {
         case Qt::Key_Escape:
         case Qt::Key_Backspace:
@@ -180,6 +186,13 @@ void ElevationView::keyPressEvent(QKeyEvent* event)
             state_->space_panned = false;
             refresh();
         }
+        return;
+    }
+    const bool menu_key = event->key() == Qt::Key_Menu ||
+                          (event->key() == Qt::Key_F10 && event->modifiers() == Qt::ShiftModifier);
+    if (menu_key) {
+        QContextMenuEvent menu(QContextMenuEvent::Keyboard, QPoint(), QPoint());
+        contextMenuEvent(&menu);
         return;
     }
     if (event->key() == Qt::Key_Escape) {

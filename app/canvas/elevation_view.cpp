@@ -252,6 +252,12 @@ void ElevationView::paintEvent(QPaintEvent*)
     state_->tool->paint(painter);
     if (!state_->ghost.empty())
         overlay::paintGhostOutline(painter, canvas, state_->ghost, true);
+    if (hasFocus() && canvas.selection.parts().size() > 1) {
+        // Which of them the keyboard is on.
+        painter.setPen(QPen(canvas.palette.text, 1, Qt::DotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(rectOf(canvas.selection.part()));
+    }
     painter.setClipping(false);
     paintRulers(painter, canvas, size(),
                 state_->crosshair ? std::optional(canvas.viewport.toScreen(*state_->crosshair))

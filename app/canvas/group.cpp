@@ -12,7 +12,7 @@
 namespace siphonwright {
 namespace {
 
-struct Band {
+struct CaughtBy {
     Vec2 low;
     Vec2 high;
     bool holds(Vec2 p) const { return p.x >= low.x && p.x <= high.x && p.z >= low.z && p.z <= high.z; }
@@ -29,7 +29,7 @@ Vec2 flat(Vec3 p)
     return {p.x, p.z};
 }
 
-void catchHose(const ResolvedHose& resolved, const Band& band, std::vector<PartRef>& out)
+void catchHose(const ResolvedHose& resolved, const CaughtBy& band, std::vector<PartRef>& out)
 {
     const Hose& hose = *resolved->hose;
     const bool starts = band.holds(flat(resolved->from.stop));
@@ -62,8 +62,8 @@ void catchHose(const ResolvedHose& resolved, const Band& band, std::vector<PartR
 std::vector<PartRef> partsWithin(const Canvas& canvas, Vec2 corner, Vec2 opposite)
 {
     const Sketch& sketch = canvas.sketch();
-    const Band band = {{std::min(corner.x, opposite.x), std::min(corner.z, opposite.z)},
-                       {std::max(corner.x, opposite.x), std::max(corner.z, opposite.z)}};
+    const CaughtBy band = {{std::min(corner.x, opposite.x), std::min(corner.z, opposite.z)},
+                           {std::max(corner.x, opposite.x), std::max(corner.z, opposite.z)}};
     std::vector<PartRef> out;
     const auto add = [&](const PartRef& part) {
         const std::optional<PartBox> box = boxOf(sketch, part);

@@ -108,12 +108,15 @@ void EditCommands::showDetails(bool name)
 
 void EditCommands::showMenu(const QPoint& global)
 {
-    QMenu* menu = partMenu(actions_, view_.document(), view_.selection(), &window_);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
-    menu->setObjectName(QStringLiteral("part-menu"));
-    menu->popup(global);
-    if (!menu->actions().isEmpty())
-        menu->setActiveAction(menu->actions().constFirst());
+    // The menu key comes as a key and, on some systems, as a wish for a menu too.
+    if (menu_ && menu_->isVisible())
+        return;
+    menu_ = partMenu(actions_, view_.document(), view_.selection(), &window_);
+    menu_->setAttribute(Qt::WA_DeleteOnClose);
+    menu_->setObjectName(QStringLiteral("part-menu"));
+    menu_->popup(global);
+    if (!menu_->actions().isEmpty())
+        menu_->setActiveAction(menu_->actions().constFirst());
 }
 
 } // namespace siphonwright

@@ -4,6 +4,9 @@
 #include "app/document/document.h"
 
 #include <QObject>
+#include <QPointer>
+
+class QMenu;
 
 namespace siphonwright {
 
@@ -38,6 +41,7 @@ private:
     FileCommands& files_;
     MainWindow& window_;
     FindBar* find_;
+    QPointer<QMenu> menu_; ///< while it is open
 };
 
 } // namespace siphonwright

@@ -240,6 +240,13 @@ void TestCanvasKeys::keysThatMeanTheDrawingAreKeptFromTheWindow()
     command.ignore();
     QApplication::sendEvent(&bench.view, &command);
     QVERIFY(!command.isAccepted());
+    for (const bool placing : {false, true}) {
+        bench.view.setTool(placing ? ToolKind::heater : ToolKind::select);
+        QKeyEvent large(QEvent::ShortcutOverride, Qt::Key_Right, Qt::ControlModifier);
+        large.ignore();
+        QApplication::sendEvent(&bench.view, &large);
+        QCOMPARE(large.isAccepted(), placing);
+    }
 }
 
 QTEST_MAIN(TestCanvasKeys)

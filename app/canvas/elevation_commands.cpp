@@ -31,6 +31,8 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part, double around_mm)
         add(*outline);
     else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
         add(bodyOf(*heater));
+    else if (part.kind == PartKind::tank && canvas.sketch().tank)
+        add(bodyOf(*canvas.sketch().tank));
     else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
         for (const Piece& piece : (*hose)->path.line.pieces())
             points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
@@ -311,14 +313,33 @@ void ElevationView::openOrCloseSelected()
                          });
 }
 
+/// Along the path of the selected hose: where the menu was opened, else at what is selected on it, else in
+/// its middle.
+std::optional<double> ElevationView::placeOnHose() const
+{
+    const PartRef part = state_->canvas.selection.part();
+    const ResolvedHose* resolved = state_->canvas.layout().hose(part.id);
+    if (ownerOf(part).kind != PartKind::hose || !resolved || (*resolved)->path.line.empty())
+        return std::nullopt;
+    const Route& route = **resolved;
+    double s = (route.hose_from_mm + route.hose_to_mm) / 2;
+    if (state_->menu_on && state_->menu_on->part == part && state_->menu_on->along_mm)
+        s = *state_->menu_on->along_mm;
+    else if (const std::optional<Vec2> at = placeOf(state_->canvas, part); at && part != ownerOf(part))
+        s = route.path.line.nearestInElevation(*at).s;
+    return std::clamp(s, route.hose_from_mm, route.hose_to_mm);
+}
+
 void ElevationView::addPointHere()
 {
+    const PartRef part = selection().part();
+    const bool by_pointer = state_->menu_on && state_->menu_on->part == part;
+    const bool on_hose = (by_pointer && part.kind == PartKind::hose) || liesAlong(part);
     PartRef added;
-    const std::optional<Hit> on = state_->menu_on;
-    if (on && on->part.kind == PartKind::hose && on->along_mm)
-        added = insertHosePoint(state_->canvas, on->part.id, *on->along_mm);
-    else if (on && hasCorners(on->part.kind))
-        added = insertCorner(state_->canvas, on->part, state_->menu_at);
+    if (const std::optional<double> s = on_hose ? placeOnHose() : std::nullopt)
+        added = insertHosePoint(state_->canvas, part.id, *s);
+    else if (by_pointer && hasCorners(part.kind))
+        added = insertCorner(state_->canvas, part, state_->menu_at);
     else if (auto* select = dynamic_cast<SelectTool*>(state_->tool.get()))
         select->insertPointByKey();
     if (added.kind != PartKind::nothing)
@@ -329,18 +350,10 @@ void ElevationView::addPointHere()
 void ElevationView::addHere(ToolKind what)
 {
     const PartRef part = selection().part();
-    const Hose* hose = state_->canvas.sketch().hose(part.id);
-    const ResolvedHose* resolved = state_->canvas.layout().hose(part.id);
-    if (!hose || !resolved || (*resolved)->path.line.empty())
+    const std::optional<double> s = placeOnHose();
+    if (!s)
         return;
-    const Route& route = **resolved;
-    double s = (route.hose_from_mm + route.hose_to_mm) / 2;
-    if (state_->menu_on && state_->menu_on->part == part && state_->menu_on->along_mm)
-        s = *state_->menu_on->along_mm;
-    else if (const std::optional<Vec2> at = placeOf(state_->canvas, part); at && part != ownerOf(part))
-        s = route.path.line.nearestInElevation(*at).s;
-    const double along_mm =
-        std::round(std::clamp(s, route.hose_from_mm, route.hose_to_mm) - route.hose_from_mm);
+    const double along_mm = std::round(*s - (*state_->canvas.layout().hose(part.id))->hose_from_mm);
     const PartRef added = putOnHose(state_->canvas, what, part.id, along_mm);
     if (added.kind != PartKind::nothing)
         selection().select(added);

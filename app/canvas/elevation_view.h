@@ -123,6 +123,7 @@ protected:
 private:
     struct State;
     void putDown(const Sketch& copied, Vec3 delta, const QString& undo_text);
+    std::optional<double> placeOnHose() const;
     bool gesture(QEvent* event);
     bool nativeGesture(const QNativeGestureEvent& event);
     void touch(const QTouchEvent& event);

@@ -63,6 +63,7 @@ private:
     QMenu* menu() const { return window_->findChild<QMenu*>(QStringLiteral("part-menu")); }
     QStringList openMenu()
     {
+        delete menu();
         QContextMenuEvent event(QContextMenuEvent::Keyboard, QPoint(), QPoint());
         QCoreApplication::sendEvent(&window_->view(), &event);
         QStringList ids;

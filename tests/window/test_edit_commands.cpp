@@ -301,7 +301,7 @@ void TestEditCommands::theDetailsSayHowManyAreSelected()
 {
     window_->selection().selectAll({{PartKind::hose, "hose-1", 0}, {PartKind::hose, "hose-2", 0}, heater});
     auto* title = window_->findChild<QLabel*>(QStringLiteral("details-title"));
-    QCOMPARE(title->text(), QStringLiteral("Tank heater, and 2 more selected"));
+    QCOMPARE(title->text(), QStringLiteral("Heater: Tank heater, and 2 more selected"));
 }
 
 QTEST_MAIN(TestEditCommands)

@@ -36,6 +36,7 @@ struct Canvas {
     std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
     bool findings_shown = true;
     double lettering = 1; ///< times the usual size
+    double reach = 1;     ///< how far a pointer takes hold, times the mouse's
     bool snapping = true;
     SnapSettings snap_settings;
     bool running = true;         ///< how the loops run is shown

@@ -21,7 +21,7 @@ std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
         return std::nullopt;
     const std::vector<QPointF> places = drawing::balloonPlaces(canvas.document.analysis(), style);
     const double radius_px =
-        std::max(handle_reach_px, drawing::balloonRadius(style) * canvas.viewport.zoom());
+        std::max(handle_reach_px * canvas.reach, drawing::balloonRadius(style) * canvas.viewport.zoom());
     for (std::size_t i = 0; i < places.size(); ++i)
         if (distanceBetween(canvas.viewport.transform().map(places[i]), screen) <= radius_px)
             return static_cast<int>(i);
@@ -31,7 +31,7 @@ std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
 std::optional<Hit> handleAt(const Canvas& canvas, QPointF screen)
 {
     std::optional<Hit> best;
-    double best_px = handle_reach_px;
+    double best_px = handle_reach_px * canvas.reach;
     const PartRef& selected = canvas.selection.part();
     for (const Handle& handle : handlesOf(canvas)) {
         // What is selected is taken rather than what lies just as near to it.
@@ -54,7 +54,7 @@ std::optional<Hit> hoseAt(const Canvas& canvas, QPointF screen)
         if (hose->path.line.empty())
             continue;
         const auto nearest = hose->path.line.nearestInElevation(canvas.viewport.toDrawing(screen));
-        const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px / zoom);
+        const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px * canvas.reach / zoom);
         if (nearest.distance_mm > reach_mm || (best && nearest.distance_mm >= best_mm))
             continue;
         best = Hit{{PartKind::hose, hose.id(), 0}, false, -1, nearest.s};
@@ -82,7 +82,7 @@ bool onEdge(const std::vector<Vec2>& outline, Vec2 at, double reach_mm)
 std::optional<Hit> outlineAt(const Canvas& canvas, Vec2 at)
 {
     const Sketch& sketch = canvas.sketch();
-    const double reach_mm = edge_reach_px / canvas.viewport.zoom();
+    const double reach_mm = edge_reach_px * canvas.reach / canvas.viewport.zoom();
     if (sketch.engine && onEdge(sketch.engine->jacket, at, reach_mm))
         return Hit{{PartKind::jacket, {}, 0}, false, -1, std::nullopt};
     for (const Shared<Area>& area : sketch.areas)

@@ -185,21 +185,42 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
         soft.setAlphaF(0.35F);
         paintContour(painter, canvas, hovered, soft, 5);
     }
-    if (selected.kind != PartKind::nothing)
-        paintContour(painter, canvas, selected, canvas.palette.accent, 2);
-    const PartRef owner = ownerOf(selected);
-    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
-        paintStraights(painter, canvas, *hose);
+    const std::vector<PartRef>& all = canvas.selection.parts();
+    const auto shown = [&](const PartRef& part) {
+        return std::any_of(all.begin(), all.end(),
+                           [&](const PartRef& one) { return belongTogether(part, one); });
+    };
+    for (const PartRef& part : all)
+        paintContour(painter, canvas, part, canvas.palette.accent, 2);
+    for (const ResolvedHose& hose : canvas.layout().hoses)
+        if (shown({PartKind::hose, hose.id(), 0}))
+            paintStraights(painter, canvas, hose);
     for (const Handle& handle : handlesOf(canvas)) {
-        const bool is_selected = handle.part == selected && !handle.turns;
+        const bool is_selected = canvas.selection.contains(handle.part) && !handle.turns;
         const bool is_hovered = handle.part == hovered;
-        if (is_selected || is_hovered || belongTogether(handle.part, selected) ||
-            belongTogether(handle.part, hovered))
+        if (is_selected || is_hovered || shown(handle.part) || belongTogether(handle.part, hovered))
             paintHandle(painter, canvas, handle, is_selected, is_hovered);
     }
-    const bool has_handle = selected.kind == PartKind::heater || selected.kind == PartKind::tank;
-    if (const std::optional<Vec2> at = has_handle ? placeOf(canvas, selected) : std::nullopt)
-        paintHandle(painter, canvas, {selected, *at, HandleShape::square, false}, true, false);
+    for (const PartRef& part : all) {
+        const bool has_handle = part.kind == PartKind::heater || part.kind == PartKind::tank;
+        if (const std::optional<Vec2> at = has_handle ? placeOf(canvas, part) : std::nullopt)
+            paintHandle(painter, canvas, {part, *at, HandleShape::square, false}, true, false);
+    }
+}
+
+void paintBand(QPainter& painter, const Canvas& canvas, Vec2 from, QPointF to,
+               const std::vector<PartRef>& held)
+{
+    for (const PartRef& part : held) {
+        paintContour(painter, canvas, part, canvas.palette.accent, 2);
+        if (const std::optional<Vec2> at = placeOf(canvas, part))
+            paintHandle(painter, canvas, {part, *at, HandleShape::square, false}, true, false);
+    }
+    QColor body = canvas.palette.accent;
+    body.setAlphaF(0.1F);
+    painter.setPen(pen(canvas.palette.accent, 1.2, Qt::DashLine));
+    painter.setBrush(body);
+    painter.drawRect(QRectF(canvas.viewport.toScreen(from), to).normalized());
 }
 
 void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guide>& guides)

@@ -5,6 +5,7 @@
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
+#include "app/canvas/shape.h"
 
 #include "core/sketch/edits.h"
 
@@ -79,7 +80,7 @@ void PlaceTool::moved(const Pointer& pointer)
 void PlaceTool::pressed(const Pointer& pointer)
 {
     moved(pointer);
-    const PartRef part = goesOnHose() ? putOnHose() : putDown();
+    const PartRef part = goesOnHose() ? putOnHose(canvas_, kind_, hose_, along_) : putDown();
     if (part.kind == PartKind::nothing)
         return;
     canvas_.selection.select(part);
@@ -119,24 +120,6 @@ PartRef PlaceTool::putDown()
         canvas_.apply(text("Place the surge tank"), [&](Sketch& sketch) { sketch.tank = tank; });
         part = {PartKind::tank, {}, 0};
     }
-    return part;
-}
-
-PartRef PlaceTool::putOnHose()
-{
-    const Hose* hose = canvas_.sketch().hose(hose_);
-    if (!hose)
-        return {};
-    if (kind_ == ToolKind::clip) {
-        const PartRef part = {PartKind::clip, hose_, hose->clips_mm.size()};
-        canvas_.apply(text("Place a clip"), [&](Sketch& sketch) { addClip(sketch, hose_, along_); });
-        return part;
-    }
-    const InlinePart put = newInlinePart(
-        *hose, kind_ == ToolKind::bleed ? InlineKind::bleed : InlineKind::isolation_valve, along_);
-    const PartRef part = {PartKind::inline_part, hose_, hose->parts.size()};
-    canvas_.apply(text("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
-                  [&](Sketch& sketch) { addInlinePart(sketch, hose_, put); });
     return part;
 }
 

@@ -15,6 +15,7 @@
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
+#include "app/window/edit_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -22,6 +23,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/shelf.h"
 #include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
@@ -70,6 +72,7 @@ MainWindow::MainWindow(QWidget* parent)
     column->addWidget(&demonstration_->bar());
     demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
+    edits_ = new EditCommands(*view_, *details_, *shelf_, *actions_, *files_, *this);
     connectFileActions();
     connectEditActions();
     connectViewActions();
@@ -148,6 +151,8 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
+    shelf_ = new Shelf;
+    addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -223,6 +228,7 @@ void MainWindow::setDark(bool dark)
     warm_up_->setDark(dark);
     commissioning_->setDark(dark);
     grade_->setDark(dark);
+    shelf_->setDark(dark);
     demonstration_->setDark(dark);
     survey_->setDark(dark);
     if (rules_)
@@ -298,26 +304,6 @@ void MainWindow::showRuleOfFinding()
     const int finding = selection_.finding();
     if (finding >= 0 && static_cast<std::size_t>(finding) < findings.size())
         showRules(QString::fromStdString(findings[static_cast<std::size_t>(finding)].rule));
-}
-
-void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
-{
-    auto* menu = new QMenu(this);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
-    const auto add = [this, menu](const QStringList& ids) {
-        for (const QString& id : ids)
-            menu->addAction((*actions_)[id]);
-    };
-    if (selection_.finding() >= 0)
-        add({QStringLiteral("about-rule")});
-    if (part.kind == PartKind::nothing)
-        add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
-             QStringLiteral("heater"), QStringLiteral("fit")});
-    if (document_.sketch().hose(part.id))
-        add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
-    if (part.kind != PartKind::nothing)
-        add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
-    menu->popup(global);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

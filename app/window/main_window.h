@@ -35,10 +35,12 @@ class AssumptionWindow;
 }
 class ChecklistCommands;
 class DemonstrationCommands;
+class EditCommands;
 class FileCommands;
 class FirstSteps;
 class PaperCommands;
 class SheetCommands;
+class Shelf;
 class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
@@ -55,6 +57,7 @@ public:
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
+    EditCommands& edits() { return *edits_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -89,7 +92,6 @@ private:
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
     void showAssumptions();
-    void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
     void refresh();
@@ -106,6 +108,7 @@ private:
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
+    EditCommands* edits_ = nullptr;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
@@ -115,6 +118,7 @@ private:
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
+    Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

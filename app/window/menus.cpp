@@ -11,6 +11,7 @@
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
+#include "app/window/part_menu.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/snap_menu.h"
@@ -130,7 +131,8 @@ void MainWindow::buildEditMenu()
     redo->setObjectName(QStringLiteral("redo"));
     menu->addActions({undo, redo});
     menu->addSeparator();
-    for (const char* id : {"delete", "select-next", "select-previous", "next-finding", "about-rule"})
+    addEditing(*menu, *actions_);
+    for (const char* id : {"next-finding", "about-rule"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
@@ -153,6 +155,7 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+    menu->addAction((*actions_)[QStringLiteral("shelf")]);
     menu->addMenu(engines_);
     menu->addMenu(heaters_);
     menu->addSeparator();
@@ -270,12 +273,10 @@ void MainWindow::connectEditActions()
     const auto on = [this](const char* id, auto act) {
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
-    on("delete", [this] { view_->deleteSelected(); });
     on("select-next", [this] { stepThroughParts(1); });
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
     on("about-rule", [this] { showRuleOfFinding(); });
-    connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
 }
 
 void MainWindow::connectViewActions()

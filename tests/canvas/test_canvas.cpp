@@ -300,7 +300,7 @@ void TestCanvas::theRingTurnsAHeaterInSteps()
     // To the right and a little up: 85 degrees from upright, so 90 and not 75.
     bench.drag({1030, 230 + ring_mm}, {1330, 80 + 300 * std::tan(5 * 3.14159265 / 180)});
     VERIFY_NEAR(bench.sketch().heaters[0].tilt_deg, 90, 1e-9);
-    bench.key(Qt::Key_R, Qt::ShiftModifier);
+    bench.view.turnSelected(-15);
     VERIFY_NEAR(bench.sketch().heaters[0].tilt_deg, 75, 1e-9);
 }
 

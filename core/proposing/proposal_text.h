@@ -2,6 +2,7 @@
 
 #include "core/proposing/propose.h"
 
+#include <string_view>
 #include <vector>
 
 /// Proposals in words.
@@ -11,6 +12,13 @@ namespace siphonwright {
 Message textOf(const Proposal& proposal);
 /// What is left: grades on which it is sound, and how far its hoses may sag.
 Message marginsOf(const Proposal& proposal);
+/// Is a rule about how a layout lies, so that its margin is a proposal's?
+bool isOnLaying(std::string_view rule);
+/// "Ground: 45 mm more than the least." \param margin of such a rule
+Message textOf(const Margin& margin);
+/// All that is left, one sentence each: grades, sag of each hose, and every rule on how it lies; then what of
+/// these could not be judged.
+std::vector<Message> marginList(const Proposal& proposal);
 /// What it changes in the drawing besides the routes of its hoses, one sentence each.
 std::vector<Message> changesFrom(const Sketch& drawn, const Proposal& proposal);
 

@@ -120,7 +120,25 @@ void LayoutSearch::spread()
 {
     addSites(placesIn(sketch_, options_, *sketch_.heater(heater_)));
     std::stable_sort(sites.begin(), sites.end(),
-                     [](const HeaterSite& a, const HeaterSite& b) { return a.least_price < b.least_price; });
+                     [](const HeaterSite& a, const HeaterSite& b) { return a.promise < b.promise; });
+}
+
+Rank LayoutSearch::rankOf(const LaidLoop& loop) const
+{
+    switch (options_.rank_by) {
+    case RankBy::balance:
+        break;
+    case RankBy::length:
+        return {0, loop.length_mm};
+    case RankBy::flow:
+        return {loop.flow_l_per_min > 0 ? std::size_t{0} : std::size_t{1}, -loop.flow_l_per_min};
+    case RankBy::price: {
+        // A sum that lacks something is not compared: then by what hose of that bore usually costs.
+        const LayoutPrice price = priceOfHoses(loop.sketch, loop.level.layout);
+        return {price.not_priced.size(), price.complete() ? static_cast<double>(*price.minor) : loop.price};
+    }
+    }
+    return {0, loop.key};
 }
 
 bool LayoutSearch::layAt(std::size_t index, bool fine)
@@ -155,13 +173,16 @@ bool LayoutSearch::layAt(std::size_t index, bool fine)
             conflict.add(SearchStage::loop, *broken);
             continue;
         }
-        loop.length_mm = supply.lengths_mm[i] + back.lengths_mm[j];
+        loop.supply_mm = supply.lengths_mm[i];
+        loop.return_mm = back.lengths_mm[j];
+        loop.length_mm = loop.supply_mm + loop.return_mm;
         loop.price = priceWeight(options_, site.bore_mm) * loop.length_mm / 1000;
         if (const LoopRun* run = loop.level.running.loopOf(heater_); run && run->missing.empty()) {
             loop.flow_kg_per_s = run->circulation.flow_kg_per_s;
             loop.flow_l_per_min = flowByVolume_l_per_min(run->circulation);
         }
         loop.key = keyOf(loop.price, loop.flow_l_per_min);
+        loop.rank = rankOf(loop);
         laid.push_back(std::move(loop));
         any = true;
         ++kept;
@@ -172,8 +193,12 @@ bool LayoutSearch::layAt(std::size_t index, bool fine)
 std::size_t LayoutSearch::lay(std::size_t next, std::size_t enough, bool fine)
 {
     std::size_t with_loop = 0;
-    while (next < sites.size() && with_loop < enough && !stop_.stop_requested())
+    while (next < sites.size() && with_loop < enough && !stop_.stop_requested()) {
         with_loop += layAt(next++, fine) ? 1 : 0;
+        ++progress.tried;
+        if (options_.progress)
+            options_.progress(progress);
+    }
     return next;
 }
 
@@ -184,7 +209,7 @@ void LayoutSearch::refine(std::size_t best)
         if (loop.first_of_site)
             order.push_back(&loop);
     std::stable_sort(order.begin(), order.end(),
-                     [](const LaidLoop* a, const LaidLoop* b) { return a->key < b->key; });
+                     [](const LaidLoop* a, const LaidLoop* b) { return a->rank < b->rank; });
     std::vector<HeaterSite> round;
     for (std::size_t i = 0; i < std::min(best, order.size()); ++i)
         round.push_back(sites[order[i]->site]);

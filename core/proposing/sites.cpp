@@ -14,6 +14,7 @@ namespace siphonwright {
 namespace {
 
 constexpr double degrees = 180 / 3.14159265358979323846;
+constexpr double unpriced_last = 1e12; ///< minor units: over what any hose costs
 
 bool onHeater(const Hose& hose, const Id& heater)
 {
@@ -339,10 +340,33 @@ HeaterSite siteAt(const Sketch& cleared, const Sketch& drawn, const Id& heater, 
     }
     putOnBore(site.supply, bore_mm);
     putOnBore(site.return_, bore_mm);
-    const double straight_mm =
-        straightLength(site.sketch, site.supply) + straightLength(site.sketch, site.return_);
-    site.least_price = priceWeight(options, bore_mm) * straight_mm / 1000;
+    site.straight_mm = straightLength(site.sketch, site.supply) + straightLength(site.sketch, site.return_);
+    site.promise = promiseOf(drawn, site, options);
     return site;
+}
+
+double promiseOf(const Sketch& drawn, const HeaterSite& site, const ProposeOptions& options)
+{
+    const double weighed = priceWeight(options, site.bore_mm) * site.straight_mm / 1000;
+    switch (options.rank_by) {
+    case RankBy::balance:
+        return weighed;
+    case RankBy::length:
+        return site.straight_mm;
+    case RankBy::price:
+        if (const std::optional<double> metre = priceOfMetre(drawn, site.bore_mm))
+            return *metre * site.straight_mm / 1000;
+        return unpriced_last + weighed;
+    case RankBy::flow: {
+        const Port* back = site.sketch.port(site.return_.to.port);
+        const Heater* heater = site.sketch.heater(site.supply.to.heater);
+        constexpr double least_mm = 1;
+        const double column_mm =
+            std::max(least_mm, dot(back->position - heater->position, plumbOf(drawn).up()));
+        return site.straight_mm / (column_mm * std::pow(site.bore_mm, 4));
+    }
+    }
+    return weighed;
 }
 
 } // namespace siphonwright

@@ -16,7 +16,8 @@ struct HeaterSite {
     Hose return_;
     double turned_deg = 0;
     double bore_mm = 0;
-    double least_price = 0; ///< price weight of straight hoses: no layout here is cheaper
+    double straight_mm = 0; ///< of both hoses if they were straight: none here is shorter
+    double promise = 0;     ///< what it is laid by, the least first
 };
 
 struct PortPair {
@@ -54,5 +55,10 @@ HeaterSite siteAt(const Sketch& cleared, const Sketch& drawn, const Id& heater, 
                   const PortPair& ports, double bore_mm, const ProposeOptions& options);
 
 double priceWeight(const ProposeOptions& options, double bore_mm);
+
+/// What straight hoses at a site promise for a ranking: their length; the price of their length; for the
+/// flow, own choice, their length by the height of the return port over the heater and the fourth power of
+/// the bore (after the friction of a slow flow in a straight tube).
+double promiseOf(const Sketch& drawn, const HeaterSite& site, const ProposeOptions& options);
 
 } // namespace siphonwright

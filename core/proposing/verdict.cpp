@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -72,21 +73,33 @@ Verified verify(const Sketch& sketch, const Analysis& level, const Id& heater, c
     results.running = &running;
     results.filling = &filling;
     results.warm_up = &warm;
-    const std::vector<Finding> proven = judge(sketch, level.layout, results, RuleSet::proven).findings;
-    keepBeside(proven, out.beside);
-    out.broken = firstBreaking(proven);
+    const Judgement proven = judge(sketch, level.layout, results, RuleSet::proven);
+    keepBeside(proven.findings, out.beside);
+    out.broken = firstBreaking(proven.findings);
     if (out.broken || stop.stop_requested())
         return out;
-    const std::vector<Finding> on_grade = findingsOnEnvelope(sketch, level.layout, stop);
+    std::vector<Finding> on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
     out.broken = firstBreaking(on_grade);
     if (out.broken || stop.stop_requested())
         return out;
+    const std::vector<GradeRun> ends = runAtEnds(sketch, level.layout, level.running, assumed, stop);
+    for (Finding& finding : warmingAtEnds(sketch, level.layout, ends, proven.findings))
+        on_grade.push_back(std::move(finding));
+    out.broken = firstBreaking(on_grade);
+    if (out.broken || stop.stop_requested())
+        return out;
+    out.sound_on_grades = std::none_of(on_grade.begin(), on_grade.end(), [](const Finding& finding) {
+        return !beyondLayout(finding.rule);
+    });
     out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses)
         if (touchesHeater(*hose->hose, heater))
             if (const std::optional<Droop> droop = sagMargin(*hose, level.layout.plumb))
                 out.sag.push_back({hose.id(), *droop});
-    out.advices = level.count(Severity::advice) + proven.size() + on_grade.size();
+    out.margins = level.margins;
+    out.margins.insert(out.margins.end(), proven.margins.begin(), proven.margins.end());
+    out.not_judged = level.not_judged;
+    out.advices = level.count(Severity::advice) + proven.findings.size() + on_grade.size();
     return out;
 }
 

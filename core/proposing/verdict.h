@@ -18,6 +18,9 @@ struct Verified {
     std::vector<Finding> beside;   ///< stops and cautions beyond layout
     std::optional<SoundGrades> sound;
     std::vector<SagMargin> sag;
+    std::vector<Margin> margins;       ///< on the level, and filled and warm
+    std::vector<NotJudged> not_judged; ///< on the level
+    bool sound_on_grades = false;      ///< nothing is found on a grade that is not found on the level
     std::size_t advices = 0;
 };
 Verified verify(const Sketch& sketch, const Analysis& level, const Id& heater, const std::stop_token& stop);

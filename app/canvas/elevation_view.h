@@ -11,9 +11,12 @@
 namespace siphonwright {
 
 class Tool;
+namespace drawing {
+struct Ghost;
+}
 
 /// What a click does now.
-enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
+enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank, box };
 
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.
@@ -43,6 +46,10 @@ public:
     /// Draw this moment's coolant and air instead of what would stay; null: no more.
     void setContents(std::shared_ptr<const drawing::Contents> contents);
     void setFindingsShown(bool on);
+    /// Lay what is not there yet over the drawing, and bring it into sight; null: no more.
+    void setGhost(std::shared_ptr<const drawing::Ghost> ghost);
+    /// Let a rectangle be drawn, and hand over its lowest left and highest right corner.
+    void askForBox(const QString& hint, std::function<void(Vec2, Vec2)> take);
     /// Larger letters, to be read from the back of a room.
     void setLettering(double times_usual);
 
@@ -86,6 +93,7 @@ private:
     bool panKey(const QKeyEvent& event);
     void documentChanged();
     void refresh();
+    void paintGhost(QPainter& painter) const;
     std::unique_ptr<State> state_;
 };
 

@@ -3,6 +3,7 @@
 #include "app/canvas/canvas.h"
 #include "app/canvas/elevation_view.h"
 #include "app/canvas/tool.h"
+#include "app/drawing/ghost.h"
 
 #include <QMouseEvent>
 
@@ -17,6 +18,7 @@ struct ElevationView::State {
     Canvas canvas;
     ToolKind kind = ToolKind::select;
     std::unique_ptr<Tool> tool;
+    std::shared_ptr<const drawing::Ghost> ghost; ///< over the drawing; null: none
     bool grid_shown = true;
     bool fitted = false;             ///< the drawing was brought into view once
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget

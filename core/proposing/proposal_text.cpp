@@ -155,6 +155,19 @@ Message textOf(const Margin& margin)
     return {words ? words->pattern : "{0} to spare.", {{margin.left, margin.unit}}, {}};
 }
 
+std::optional<Message> leastOf(const Proposal& proposal)
+{
+    const Margin* margin = proposal.leastToSpare();
+    const SagMargin* sag = nullptr;
+    for (const SagMargin& one : proposal.sag)
+        if (!one.droop.already_trapped && one.droop.margin_mm &&
+            (!sag || *one.droop.margin_mm < *sag->droop.margin_mm))
+            sag = &one;
+    if (sag && (!margin || *sag->droop.margin_mm < margin->left))
+        return sagOf(*sag, proposal.sketch);
+    return margin ? std::optional<Message>(textOf(*margin)) : std::nullopt;
+}
+
 std::vector<Message> marginList(const Proposal& proposal)
 {
     std::vector<Message> out{textOf(proposal.sound)};
@@ -168,7 +181,8 @@ std::vector<Message> marginList(const Proposal& proposal)
         slack_measured = slack_measured || margin.rule == "no-slack";
     }
     for (const NotJudged& one : proposal.not_judged) {
-        out.push_back({"Not judged, \"{a}\": {b}.", {}, {std::string(ruleById(one.rule)->title), one.missing}});
+        out.push_back(
+            {"Not judged, \"{a}\": {b}.", {}, {std::string(ruleById(one.rule)->title), one.missing}});
         slack_measured = slack_measured || one.rule == "no-slack";
     }
     if (!slack_measured && !switchedOff("no-slack", proposal.sketch))

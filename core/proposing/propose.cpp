@@ -100,7 +100,11 @@ public:
             by([&](std::size_t i) { return std::pair(false, Rank{0, -laid[i].flow_l_per_min}); });
     }
 
-    bool enough() const { return out_.best_first.size() >= options_.how_many; }
+    bool enough() const
+    {
+        const std::size_t on_level = search_.mayHoldOnGrades() ? 0 : on_some_grades_.size();
+        return out_.best_first.size() + on_level >= options_.how_many;
+    }
     /// Is there a proposal, on some grades at least?
     bool any() const { return !out_.best_first.empty() || !on_some_grades_.empty(); }
 
@@ -244,9 +248,8 @@ Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std
     proving.finish();
     out.stopped = stop.stop_requested();
     out.places = search.places;
-    std::stable_sort(out.best_first.begin(), out.best_first.end(), [](const Proposal& a, const Proposal& b) {
-        return a.rank < b.rank;
-    });
+    std::stable_sort(out.best_first.begin(), out.best_first.end(),
+                     [](const Proposal& a, const Proposal& b) { return a.rank < b.rank; });
     if (out.best_first.empty() && !out.stopped) {
         search.diagnose();
         out.in_conflict = search.conflict.farthest(sketch);

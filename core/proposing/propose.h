@@ -111,7 +111,8 @@ struct RuleInWay {
 struct Proposals {
     std::vector<Proposal> best_first;
     std::vector<RuleInWay> in_conflict; ///< where there is no proposal: who came farthest fell to these
-    /// Stops and cautions that no layout mends, such as a coolant that freezes: they stay.
+    /// Stops and cautions that no layout of this heater mends, such as a coolant that freezes, or another
+    /// heater's hoses: they stay.
     std::vector<Finding> beside;
     std::string missing;    ///< what has to be entered before anything can be proposed; empty: nothing
     std::size_t places = 0; ///< of the heater, with ports and bore, that were tried
@@ -122,11 +123,12 @@ struct Proposals {
 /// them but for what no layout mends (`beside`).
 ///
 /// Places of the heater in a grid over its space and turned by quarters, with every pair of ports and every
-/// bore, are taken by what straight hoses there promise for the ranking. For each, single hoses (see routes.h) are asked the
-/// rules that concern them alone; pairs of sound ones are analysed, the best of them filled, warmed up and
-/// tilted. Round the best places the grid is halved once. Where the short list of ways gives nothing, the
-/// best places are searched with a fine one. Ports with a role are kept; spare ones are taken only where no
-/// pair with roles keeps the rules on ports. Gives what it has (nothing, mostly) when stopped.
+/// bore, are taken by what straight hoses there promise for the ranking. For each, single hoses (see
+/// routes.h) are asked the rules that concern them alone; pairs of sound ones are analysed, the best of them
+/// filled, warmed up and tilted. Round the best places the grid is halved once. Where the short list of ways
+/// gives nothing, the best places are searched with a fine one. Ports with a role are kept; spare ones are
+/// taken only where no pair with roles keeps the rules on ports. Gives what it has (nothing, mostly) when
+/// stopped.
 Proposals propose(const Sketch& sketch, const ProposeOptions& options = {}, const std::stop_token& stop = {});
 
 /// Rules that no layout mends.

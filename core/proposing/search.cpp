@@ -96,6 +96,7 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
                 return;
             bool asked = false;
             bool sound = false;
+            bool on_grades = false;
             for (const PortPair& ports : pairs_)
                 for (const double bore_mm : bores_) {
                     if (asked && !sound)
@@ -103,13 +104,16 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
                     HeaterSite site =
                         siteAt(cleared_, sketch_, heater_, place, turned_deg, ports, bore_mm, options_);
                     if (!asked) {
-                        const auto removed = PartRules(site.sketch, heater_).heaterBreaks();
+                        const PartRules rules(site.sketch, heater_);
+                        const auto removed = rules.heaterBreaks();
                         asked = true;
                         sound = !removed;
+                        on_grades = sound && rules.heaterHoldsOnGrades();
                         if (removed)
                             conflict.add(SearchStage::heater, *removed);
                     }
                     ++places;
+                    site.holds_on_grades = on_grades;
                     if (sound)
                         sites.push_back(std::move(site));
                 }
@@ -119,8 +123,14 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
 void LayoutSearch::spread()
 {
     addSites(placesIn(sketch_, options_, *sketch_.heater(heater_)));
-    std::stable_sort(sites.begin(), sites.end(),
-                     [](const HeaterSite& a, const HeaterSite& b) { return a.promise < b.promise; });
+    std::stable_sort(sites.begin(), sites.end(), [](const HeaterSite& a, const HeaterSite& b) {
+        return std::pair(!a.holds_on_grades, a.promise) < std::pair(!b.holds_on_grades, b.promise);
+    });
+}
+
+bool LayoutSearch::mayHoldOnGrades() const
+{
+    return !sites.empty() && sites.front().holds_on_grades;
 }
 
 Rank LayoutSearch::rankOf(const LaidLoop& loop) const
@@ -169,7 +179,7 @@ bool LayoutSearch::layAt(std::size_t index, bool fine)
         loop.first_of_site = !any;
         loop.sketch = withHoses(site, sketch_, supply.hoses[i], back.hoses[j]);
         loop.level = analyse(loop.sketch);
-        if (const std::optional<Finding> broken = breaksLive(loop.level)) {
+        if (const std::optional<Finding> broken = breaksLive(loop.level, loop.sketch, heater_)) {
             conflict.add(SearchStage::loop, *broken);
             continue;
         }
@@ -218,8 +228,10 @@ void LayoutSearch::refine(std::size_t best)
         for (const Vec3& at : placesRound(options_, place)) {
             HeaterSite moved = site;
             byId(moved.sketch.heaters, heater_)->position = at;
-            if (PartRules(moved.sketch, heater_).heaterBreaks() || stop_.stop_requested())
+            const PartRules rules(moved.sketch, heater_);
+            if (rules.heaterBreaks() || stop_.stop_requested())
                 continue;
+            moved.holds_on_grades = rules.heaterHoldsOnGrades();
             ++places;
             sites.push_back(std::move(moved));
             layAt(sites.size() - 1, false);

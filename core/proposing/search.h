@@ -31,6 +31,8 @@ public:
 
     /// All sites, the most promising first; nothing left where ports or heater find no place.
     void spread();
+    /// Is there a place of the heater that holds on every grade of the envelope? Once spread.
+    bool mayHoldOnGrades() const;
     /// Lay hoses at sites from `next` on until so many sites have a loop, or all are tried.
     /// \return the first site not tried
     std::size_t lay(std::size_t next, std::size_t enough, bool fine);

@@ -166,31 +166,35 @@ struct Heights {
     double most_mm = 0;
 };
 
-/// Heights of the heater's centre over a point in plan that the rules leave, within the space's.
-Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const HangingSpace& space)
+/// Heights of the heater's centre over a point in plan that the rules leave on some grades, within the
+/// space's.
+Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const HangingSpace& space,
+                    const std::vector<Grade>& grades)
 {
     Sketch placed;
     placed.engine = sketch.engine;
     placed.heaters = {heater};
     placed.heaters.front().position = plan;
-    const Plumb plumb = plumbOf(sketch);
     constexpr double far_from_plumb = 0.2;
-    if (plumb.up().z < far_from_plumb)
-        return {space.least.z, space.most.z};
-    const Layout layout = resolve(placed, plumb);
-    const HeaterHeights& own = layout.heaters.front();
-    Heights out{space.least.z, space.most.z};
     const std::optional<double> drop_mm = heater.manual_min_drop_mm.known()
                                               ? heater.manual_min_drop_mm.value
                                               : cautionOf("heater-drop", sketch);
-    if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
-        out.most_mm = std::min(out.most_mm, plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) /
-                                                         plumb.up().z);
     const std::optional<double> over_mm = cautionOf("ground-clearance", sketch);
-    if (over_mm && sketch.ground_z_mm)
-        out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) + *over_mm -
-                                                        own.body_bottom_mm) /
-                                                           plumb.up().z);
+    Heights out{space.least.z, space.most.z};
+    for (const Grade grade : grades) {
+        const Plumb plumb = plumbOf(sketch, grade);
+        if (plumb.up().z < far_from_plumb)
+            continue;
+        const Layout layout = resolve(placed, plumb);
+        const HeaterHeights& own = layout.heaters.front();
+        if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
+            out.most_mm = std::min(
+                out.most_mm, plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) / plumb.up().z);
+        if (over_mm && sketch.ground_z_mm && grade == Grade{}) // the ground tilts with the vehicle
+            out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) +
+                                                            *over_mm - own.body_bottom_mm) /
+                                                               plumb.up().z);
+    }
     return out;
 }
 
@@ -275,12 +279,16 @@ std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, 
     const HangingSpace& space = *options.space;
     const Grid grid = gridOf(space);
     std::vector<Vec3> places;
+    std::vector<Grade> grades = cornersOf(sketch.site);
+    grades.push_back({});
     if (inside(space, heater.position))
         places.push_back(heater.position);
     for (int i = 0; i < grid.x; ++i)
         for (int j = 0; j < grid.y; ++j) {
             const Vec3 plan = space.least + Vec3{grid.step.x * i, grid.step.y * j, 0};
-            Heights left = heightsLeft(sketch, heater, plan, space);
+            Heights left = heightsLeft(sketch, heater, plan, space, grades);
+            if (left.least_mm > left.most_mm)
+                left = heightsLeft(sketch, heater, plan, space, {Grade{}});
             if (left.least_mm > left.most_mm)
                 left = {space.least.z, space.most.z};
             for (const double z : heightsIn(left))

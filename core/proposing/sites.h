@@ -16,8 +16,9 @@ struct HeaterSite {
     Hose return_;
     double turned_deg = 0;
     double bore_mm = 0;
-    double straight_mm = 0; ///< of both hoses if they were straight: none here is shorter
-    double promise = 0;     ///< what it is laid by, the least first
+    double straight_mm = 0;      ///< of both hoses if they were straight: none here is shorter
+    bool holds_on_grades = true; ///< the heater's place, on the corners of the grade envelope
+    double promise = 0;          ///< what it is laid by, the least first
 };
 
 struct PortPair {
@@ -40,7 +41,8 @@ std::vector<PortPair> portPairs(const Sketch& sketch, const Id& heater, std::vec
 std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 
 /// Places in the space: a coarse grid of at most 6 x 3 in plan, and at most 4 heights between what the rules
-/// on the ground and on the jacket leave there (all of the space's height where they leave none); and the
+/// on the ground and on the jacket leave there on every grade of the envelope (else on the level; all of the
+/// space's height where they leave none); and the
 /// drawn place where it lies inside. The drawn place alone without a space.
 std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 /// Places round one, half a step of the coarse grid away, inside the space.

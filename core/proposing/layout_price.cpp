@@ -36,6 +36,9 @@ LayoutPrice priceOfHoses(const Sketch& sketch, const Layout& layout)
     }
     if (estimate.status == EstimateStatus::refused)
         out.not_priced.push_back(estimate.message);
+    const std::string hose(nameOf(ItemKind::hose));
+    out.hose_priced =
+        out.minor && std::find(out.not_priced.begin(), out.not_priced.end(), hose) == out.not_priced.end();
     return out;
 }
 

@@ -16,6 +16,7 @@ namespace siphonwright {
 struct LayoutPrice {
     std::optional<std::int64_t> minor;   ///< of what is priced, minor units; nothing: not one part is
     std::vector<std::string> not_priced; ///< "Hose clamp", each kind once
+    bool hose_priced = false;            ///< all hose is, whatever else is not
     bool complete() const { return minor && not_priced.empty(); }
 };
 /// \param layout the sketch's own, resolved

@@ -31,7 +31,7 @@ enum class RankBy {
     balance, ///< length, price and flow in one figure: Proposal::key
     length,  ///< least hose
     flow,    ///< most flow
-    price    ///< least price; where not all is priced, those with the fewest unpriced kinds of part first
+    price    ///< least price; those with the fewest kinds of part that are not priced first, hose last of all
 };
 
 struct ProposeProgress {

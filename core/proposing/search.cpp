@@ -143,9 +143,12 @@ Rank LayoutSearch::rankOf(const LaidLoop& loop) const
     case RankBy::flow:
         return {loop.flow_l_per_min > 0 ? std::size_t{0} : std::size_t{1}, -loop.flow_l_per_min};
     case RankBy::price: {
-        // A sum that lacks something is not compared: then by what hose of that bore usually costs.
+        // Fittings without a price are much the same from layout to layout; hose without one is not: then by
+        // what hose of that bore usually costs.
         const LayoutPrice price = priceOfHoses(loop.sketch, loop.level.layout);
-        return {price.not_priced.size(), price.complete() ? static_cast<double>(*price.minor) : loop.price};
+        constexpr std::size_t behind_all = 1000;
+        return price.hose_priced ? Rank{price.not_priced.size(), static_cast<double>(price.minor.value_or(0))}
+                                 : Rank{behind_all + price.not_priced.size(), loop.price};
     }
     }
     return {0, loop.key};

@@ -31,6 +31,13 @@ QString lengthText(double mm, UnitSystem units)
     return QString::fromStdString(format(mm, Unit::mm, units));
 }
 
+/// The number alone: the unit stands before all of them.
+QString numberText(double mm, UnitSystem units)
+{
+    const QString text = lengthText(mm, units);
+    return text.left(text.lastIndexOf(QLatin1Char(' ')));
+}
+
 bool isUsual(double bore_mm)
 {
     return std::any_of(usual_mm.begin(), usual_mm.end(),
@@ -74,7 +81,7 @@ LayoutChoices::LayoutChoices(Document& document, QWidget* parent)
     row->addWidget(area_text_, 1);
     row->addWidget(draw_);
     bore_grid_->setContentsMargins(0, 0, 0, 0);
-    bore_grid_->setHorizontalSpacing(6);
+    bore_grid_->setHorizontalSpacing(2);
     bore_grid_->setVerticalSpacing(2);
     form_->setContentsMargins(0, 0, 0, 0);
     form_->setVerticalSpacing(4);
@@ -82,7 +89,7 @@ LayoutChoices::LayoutChoices(Document& document, QWidget* parent)
     form_->addRow(tr("Heater"), heater_);
     form_->addRow(tr("It hangs"), place_);
     form_->addRow(QString(), area_row_);
-    form_->addRow(tr("Bores"), bore_grid_);
+    form_->addRow(tr("Bores, mm"), bore_grid_);
     form_->addRow(tr("First"), rank_);
     connect(place_, &QComboBox::activated, this, &LayoutChoices::placeChosen);
     connect(draw_, &QPushButton::clicked, this, &LayoutChoices::areaWanted);
@@ -102,10 +109,8 @@ LayoutChoices::Place LayoutChoices::place() const
     return static_cast<Place>(place_->currentIndex());
 }
 
-std::optional<HangingSpace> LayoutChoices::space() const
+HangingSpace LayoutChoices::space() const
 {
-    if (place() == Place::stays)
-        return std::nullopt;
     HangingSpace space = spaceUnder(document_.sketch(), heater());
     if (place() == Place::area && area_) {
         space.least.x = area_->first.x;
@@ -122,7 +127,8 @@ std::optional<ProposeOptions> LayoutChoices::options() const
         return std::nullopt;
     ProposeOptions out;
     out.heater = heater();
-    out.space = space();
+    if (place() != Place::stays)
+        out.space = space();
     for (const Bore& bore : bores_)
         if (bore.taken)
             out.stock_bores_mm.push_back(bore.mm);
@@ -144,14 +150,13 @@ QString LayoutChoices::lacking() const
 
 std::vector<Vec2> LayoutChoices::outline() const
 {
-    const bool drawn = place() == Place::under || (place() == Place::area && area_);
-    const std::optional<HangingSpace> all = drawn && !heater().empty() ? space() : std::nullopt;
-    if (!all)
+    if (heater().empty() || place() == Place::stays || (place() == Place::area && !area_))
         return {};
-    return {{all->least.x, all->least.z},
-            {all->most.x, all->least.z},
-            {all->most.x, all->most.z},
-            {all->least.x, all->most.z}};
+    const HangingSpace all = space();
+    return {{all.least.x, all.least.z},
+            {all.most.x, all.least.z},
+            {all.most.x, all.most.z},
+            {all.least.x, all.most.z}};
 }
 
 void LayoutChoices::setArea(Vec2 least, Vec2 most)
@@ -231,9 +236,11 @@ void LayoutChoices::refreshBores()
         delete before.box;
     bores_ = std::move(wanted);
     bores_shown_in_ = units;
-    constexpr int columns = 3;
+    if (auto* label = qobject_cast<QLabel*>(form_->labelForField(bore_grid_)))
+        label->setText(units == UnitSystem::inch ? tr("Bores, in") : tr("Bores, mm"));
+    constexpr int columns = 5;
     for (std::size_t i = 0; i < bores_.size(); ++i) {
-        auto* box = new QCheckBox(lengthText(bores_[i].mm, units), this);
+        auto* box = new QCheckBox(numberText(bores_[i].mm, units), this);
         box->setChecked(bores_[i].taken);
         box->setAccessibleName(tr("Hose of bore %1").arg(lengthText(bores_[i].mm, units)));
         box->setObjectName(QStringLiteral("layout-bore"));

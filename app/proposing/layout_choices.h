@@ -45,7 +45,7 @@ private:
     };
     Id heater() const;
     Place place() const;
-    std::optional<HangingSpace> space() const;
+    HangingSpace space() const; ///< where it does not stay
     void placeChosen();
     void refresh();
     void refreshHeaters();

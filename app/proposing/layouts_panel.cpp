@@ -261,7 +261,6 @@ void LayoutsPanel::takeLayout()
 
 QString LayoutsPanel::stateText() const
 {
-    const UnitSystem units = panels::unitsOf(document_.sketch());
     if (busy())
         return tr("Looking for layouts…");
     if (!stopped_.isEmpty() && !found_)
@@ -280,13 +279,10 @@ QString LayoutsPanel::stateText() const
         return choices_as_asked_ ? tr("▲ This list is for an earlier drawing. Propose again to take one.")
                                  : tr("▲ This list is for other choices. Propose again to take one.");
     if (found_->best_first.empty())
-        return tr("No layout breaks no rule. In the way:");
-    const QString beside = besideText(found_->beside, units);
-    const QString count =
-        found_->best_first.size() == 1
-            ? tr("One layout breaks no rule.")
-            : tr("%1 layouts break no rule, the best first.").arg(found_->best_first.size());
-    return beside.isEmpty() ? count : count + QLatin1Char('\n') + beside;
+        return tr("Every layout breaks a rule. In the way of those that came farthest:");
+    return found_->best_first.size() == 1
+               ? tr("One layout breaks no rule.")
+               : tr("%1 layouts break no rule, the best first.").arg(found_->best_first.size());
 }
 
 void LayoutsPanel::refresh()
@@ -302,7 +298,8 @@ void LayoutsPanel::refresh()
     state_->style()->polish(state_);
     list_->setVisible(list_->count() > 0);
     details_->parentWidget()->parentWidget()->setVisible(proposal != nullptr);
-    details_->setText(proposal ? detailsText(*proposal, panels::unitsOf(document_.sketch())) : QString());
+    details_->setText(proposal ? detailsText(*proposal, found_->beside, panels::unitsOf(document_.sketch()))
+                               : QString());
     take_->setVisible(proposal != nullptr);
     take_->setEnabled(proposal && current);
     take_->setToolTip(!proposal ? QString()

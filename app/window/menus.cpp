@@ -25,6 +25,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
+#include <QTimer>
 #include <QToolBar>
 #include <QToolButton>
 
@@ -333,6 +334,8 @@ void MainWindow::connectJobActions()
     on("propose-layouts", [this, raise_high] {
         raise_high(layouts_, 470);
         layouts_->begin();
+        // A panel that was closed has its place only when the window has been laid out anew.
+        QTimer::singleShot(0, this, [this, raise_high] { raise_high(layouts_, 470); });
     });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });

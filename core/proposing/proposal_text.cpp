@@ -17,16 +17,19 @@ constexpr double noticed_mm = 0.5;
 /// What is left of a rule on how a layout lies, as people say it.
 struct ToSpare {
     std::string_view rule;
+    const char* what;
     const char* pattern;
 };
 constexpr std::array to_spare = {
-    ToSpare{"ground-clearance", "Ground: {0} more than the least clearance."},
-    ToSpare{"keep-clear", "Hot or moving things: {0} more than the least clearance."},
-    ToSpare{"unsupported-span", "Clips: the longest span could be {0} longer."},
-    ToSpare{"no-slack", "Slack between frame and engine: {0} of its length more than the least."},
-    ToSpare{"heater-drop", "Heater under the jacket: {0} lower than it has to be."},
-    ToSpare{"above-coolant-level", "Coolant level: {0} over the highest point."},
-    ToSpare{"supply-rises", "Supply hose: {0} more fall than it needs."},
+    ToSpare{"ground-clearance", "ground", "Ground: {0} more than the least clearance."},
+    ToSpare{"keep-clear", "hot or moving things", "Hot or moving things: {0} more than the least clearance."},
+    ToSpare{"unsupported-span", "span between clips", "Clips: the longest span could be {0} longer."},
+    ToSpare{"no-slack", "slack between frame and engine",
+            "Slack between frame and engine: {0} of its length more than the least."},
+    ToSpare{"heater-drop", "heater under the jacket",
+            "Heater under the jacket: {0} lower than it has to be."},
+    ToSpare{"above-coolant-level", "coolant level", "Coolant level: {0} over the highest point."},
+    ToSpare{"supply-rises", "fall of the supply hose", "Supply hose: {0} more fall than it needs."},
 };
 
 const ToSpare* toSpare(std::string_view rule)
@@ -163,9 +166,15 @@ std::optional<Message> leastOf(const Proposal& proposal)
         if (!one.droop.already_trapped && one.droop.margin_mm &&
             (!sag || *one.droop.margin_mm < *sag->droop.margin_mm))
             sag = &one;
-    if (sag && (!margin || *sag->droop.margin_mm < margin->left))
-        return sagOf(*sag, proposal.sketch);
-    return margin ? std::optional<Message>(textOf(*margin)) : std::nullopt;
+    if (sag && (!margin || *sag->droop.margin_mm < margin->left)) {
+        const Hose* hose = proposal.sketch.hose(sag->hose);
+        return Message{"{0} left: sag of {a}",
+                       {{*sag->droop.margin_mm, Unit::mm}},
+                       {hose ? nameOfHose(*hose) : sag->hose}};
+    }
+    if (!margin)
+        return std::nullopt;
+    return Message{"{0} left: {a}", {{margin->left, margin->unit}}, {toSpare(margin->rule)->what}};
 }
 
 std::vector<Message> marginList(const Proposal& proposal)

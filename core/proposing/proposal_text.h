@@ -17,8 +17,8 @@ Message marginsOf(const Proposal& proposal);
 bool isOnLaying(std::string_view rule);
 /// "Ground: 45 mm more than the least." \param margin of such a rule
 Message textOf(const Margin& margin);
-/// Where the least is left, of rules on how it lies and of the sag of its hoses; nothing where nothing was
-/// measured in lengths.
+/// "4 mm left: ground": the least, of rules on how it lies and of the sag of its hoses; nothing where nothing
+/// was measured in lengths.
 std::optional<Message> leastOf(const Proposal& proposal);
 /// All that is left, one sentence each: grades, sag of each hose, and every rule on how it lies; then what of
 /// these could not be judged.

@@ -5,13 +5,13 @@
 #include "core/layout/wording.h"
 #include "core/sketch/templates.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QToolButton>
 
 #include <algorithm>
 #include <array>
@@ -144,7 +144,7 @@ QString LayoutChoices::lacking() const
     if (place() == Place::area && !area_)
         return tr("Draw the area in which the heater may hang.");
     if (std::none_of(bores_.begin(), bores_.end(), [](const Bore& bore) { return bore.taken; }))
-        return tr("Tick at least one bore of hose.");
+        return tr("Choose at least one bore of hose.");
     return {};
 }
 
@@ -240,13 +240,17 @@ void LayoutChoices::refreshBores()
         label->setText(units == UnitSystem::inch ? tr("Bores, in") : tr("Bores, mm"));
     constexpr int columns = 5;
     for (std::size_t i = 0; i < bores_.size(); ++i) {
-        auto* box = new QCheckBox(numberText(bores_[i].mm, units), this);
+        auto* box = new QToolButton(this);
+        box->setText(numberText(bores_[i].mm, units));
+        box->setToolTip(tr("Hose of this bore may be used"));
+        box->setCheckable(true);
+        box->setFocusPolicy(Qt::StrongFocus);
         box->setChecked(bores_[i].taken);
         box->setAccessibleName(tr("Hose of bore %1").arg(lengthText(bores_[i].mm, units)));
         box->setObjectName(QStringLiteral("layout-bore"));
         bores_[i].box = box;
         bore_grid_->addWidget(box, static_cast<int>(i) / columns, static_cast<int>(i) % columns);
-        connect(box, &QCheckBox::toggled, this, [this, i](bool on) {
+        connect(box, &QToolButton::toggled, this, [this, i](bool on) {
             bores_[i].taken = on;
             Q_EMIT changed();
         });

@@ -9,12 +9,12 @@
 #include <optional>
 #include <vector>
 
-class QCheckBox;
 class QComboBox;
 class QFormLayout;
 class QGridLayout;
 class QLabel;
 class QPushButton;
+class QToolButton;
 
 namespace siphonwright::proposing {
 
@@ -41,7 +41,7 @@ private:
     struct Bore {
         double mm = 0;
         bool taken = false;
-        QCheckBox* box = nullptr;
+        QToolButton* box = nullptr;
     };
     Id heater() const;
     Place place() const;

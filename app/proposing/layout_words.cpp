@@ -44,7 +44,7 @@ QString priceText(const LayoutPrice& price, const Sketch& sketch)
 
 QString rowText(std::size_t number, const Proposal& proposal, UnitSystem units)
 {
-    const QString hoses = tr("%1.  Bore %2, hoses %3 + %4")
+    const QString hoses = tr("%1.  Bore %2: %3 + %4")
                               .arg(number)
                               .arg(amount(proposal.bore_mm, Unit::mm, units),
                                    amount(std::round(proposal.supply_mm), Unit::mm, units),

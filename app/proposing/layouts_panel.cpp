@@ -15,6 +15,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace siphonwright::proposing {
@@ -32,6 +33,15 @@ bool sameDrawing(const Sketch& a, const Sketch& b)
     return a == other;
 }
 
+/// Of all its rows: what it does not need is left to the details.
+int heightOf(const QListWidget& list)
+{
+    int height_px = 2 * list.frameWidth() + list.spacing();
+    for (int row = 0; row < list.count(); ++row)
+        height_px += list.visualItemRect(list.item(row)).height() + 2 * list.spacing();
+    return std::max(height_px, list.minimumHeight());
+}
+
 } // namespace
 
 LayoutsPanel::LayoutsPanel(Document& document, Selection& selection, QWidget* parent)
@@ -44,6 +54,7 @@ LayoutsPanel::LayoutsPanel(Document& document, Selection& selection, QWidget* pa
       progress_(new QProgressBar(this)),
       state_(new QLabel(this)),
       list_(new QListWidget(this)),
+      split_(new QSplitter(Qt::Vertical, this)),
       details_(new QLabel(this)),
       take_(new QPushButton(tr("T&ake this layout"), this)),
       proposer_(new Proposer(this))
@@ -82,6 +93,8 @@ void LayoutsPanel::build()
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setMinimumHeight(60);
+    list_->setResizeMode(QListView::Adjust);
+    list_->setTextElideMode(Qt::ElideNone);
     details_->setObjectName(QStringLiteral("layout-details"));
     details_->setWordWrap(true);
     details_->setTextFormat(Qt::PlainText);
@@ -95,12 +108,9 @@ void LayoutsPanel::build()
     scroll->setMinimumHeight(40);
     scroll->setAccessibleName(tr("What it changes and what is left"));
     scroll->setWidget(details_);
-    auto* split = new QSplitter(Qt::Vertical, this);
-    split->setChildrenCollapsible(false);
-    split->addWidget(list_);
-    split->addWidget(scroll);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
+    split_->setChildrenCollapsible(false);
+    split_->addWidget(list_);
+    split_->addWidget(scroll);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(propose_, 1);
     buttons->addWidget(stop_);
@@ -111,7 +121,7 @@ void LayoutsPanel::build()
     column->addLayout(buttons);
     column->addWidget(progress_);
     column->addWidget(state_);
-    column->addWidget(split, 1);
+    column->addWidget(split_, 1);
     column->addWidget(take_);
 }
 
@@ -119,13 +129,17 @@ void LayoutsPanel::begin()
 {
     if (!busy() && !isCurrent() && choices_->options())
         start();
-    (list_->count() > 0 ? static_cast<QWidget*>(list_) : propose_)->setFocus();
+    if (busy())
+        stop_->setFocus();
+    else
+        (list_->count() > 0 ? static_cast<QWidget*>(list_) : propose_)->setFocus();
 }
 
 void LayoutsPanel::setArea(Vec2 least, Vec2 most)
 {
     choices_->setArea(least, most);
     start();
+    stop_->setFocus();
 }
 
 void LayoutsPanel::start()
@@ -140,7 +154,10 @@ void LayoutsPanel::start()
     choices_as_asked_ = true;
     search_ = proposer_->ask(*asked_for_, std::move(*options));
     progress_->setRange(0, 0);
+    const bool by_button = propose_->hasFocus();
     showProposals();
+    if (by_button)
+        stop_->setFocus();
 }
 
 void LayoutsPanel::stop(const QString& why)
@@ -191,6 +208,22 @@ void LayoutsPanel::showProposals()
             list_->setCurrentRow(0);
     }
     refresh();
+    divide();
+}
+
+/// The list gets what its rows need, and no more than three fifths where the details need room too.
+void LayoutsPanel::divide()
+{
+    const int all_px = split_->height();
+    const int wanted_px = heightOf(*list_);
+    const int list_px = chosen() ? std::min(wanted_px, all_px * 3 / 5) : all_px;
+    split_->setSizes({list_px, all_px - list_px});
+}
+
+void LayoutsPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    divide();
 }
 
 bool LayoutsPanel::isCurrent() const
@@ -289,14 +322,17 @@ void LayoutsPanel::refresh()
 {
     const bool current = isCurrent();
     const Proposal* proposal = chosen();
+    const bool was_on_stop = stop_->hasFocus();
     progress_->setVisible(busy());
-    stop_->setVisible(busy());
     propose_->setEnabled(!busy() && choices_->lacking().isEmpty());
     propose_->setText(found_ ? tr("&Propose again") : tr("&Propose"));
     state_->setText(stateText());
     state_->setProperty("role", found_ && !current && !taken_ ? QStringLiteral("problem") : QString());
     state_->style()->polish(state_);
     list_->setVisible(list_->count() > 0);
+    stop_->setVisible(busy());
+    if (was_on_stop && !busy())
+        (list_->count() > 0 ? static_cast<QWidget*>(list_) : propose_)->setFocus();
     details_->parentWidget()->parentWidget()->setVisible(proposal != nullptr);
     details_->setText(proposal ? detailsText(*proposal, found_->beside, panels::unitsOf(document_.sketch()))
                                : QString());

@@ -15,6 +15,7 @@ class QListWidget;
 class QListWidgetItem;
 class QProgressBar;
 class QPushButton;
+class QSplitter;
 
 namespace siphonwright::proposing {
 
@@ -42,6 +43,7 @@ Q_SIGNALS:
 protected:
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
@@ -56,6 +58,7 @@ private:
     void activate(QListWidgetItem* item);
     void takeLayout();
     void showGhost();
+    void divide();
     void refresh();
     bool isCurrent() const;
     const Proposal* chosen() const;
@@ -69,6 +72,7 @@ private:
     QProgressBar* progress_;
     QLabel* state_;
     QListWidget* list_;
+    QSplitter* split_;
     QLabel* details_;
     QPushButton* take_;
     Proposer* proposer_;

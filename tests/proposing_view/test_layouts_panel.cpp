@@ -4,7 +4,6 @@
 
 #include "core/paperwork/price_list.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -12,6 +11,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QToolButton>
 #include <QUndoStack>
 
 #include <algorithm>
@@ -313,7 +313,7 @@ void TestLayoutsPanel::whatLacksIsSaid()
     open(sketch);
     propose();
     QVERIFY2(state().contains(QStringLiteral("port")), qPrintable(state()));
-    for (QCheckBox* bore : panel_->findChildren<QCheckBox*>())
+    for (QToolButton* bore : panel_->findChildren<QToolButton*>())
         bore->setChecked(false);
     QVERIFY(!find<QPushButton>("layout-propose")->isEnabled());
 }

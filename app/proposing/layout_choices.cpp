@@ -218,7 +218,7 @@ void LayoutChoices::refreshBores()
     };
     for (const HoseSize& size : hoseSizes())
         if (size.bore_mm > least_shown_mm && size.bore_mm < most_shown_mm)
-            add(size.bore_mm, isUsual(size.bore_mm));
+            add(std::round(size.bore_mm * 1000) / 1000, isUsual(size.bore_mm));
     for (const Shared<Hose>& hose : document_.sketch().hoses)
         if (hose->bore_mm.known())
             add(*hose->bore_mm.value, true);

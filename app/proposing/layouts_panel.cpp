@@ -312,7 +312,8 @@ QString LayoutsPanel::stateText() const
         return choices_as_asked_ ? tr("▲ This list is for an earlier drawing. Propose again to take one.")
                                  : tr("▲ This list is for other choices. Propose again to take one.");
     if (found_->best_first.empty())
-        return tr("Every layout breaks a rule. In the way of those that came farthest:");
+        return tr(
+            "Every layout breaks a rule. In the way of those that came farthest (Enter opens the rule):");
     return found_->best_first.size() == 1
                ? tr("One layout breaks no rule.")
                : tr("%1 layouts break no rule, the best first.").arg(found_->best_first.size());

@@ -166,6 +166,7 @@ void MainWindow::buildLayoutsPanel()
     QDockWidget* dock = addPanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
     tabifyDockWidget(static_cast<QDockWidget*>(details_->parentWidget()), dock);
     dock->hide();
+    demonstration_->addTelltale(*dock);
     connect(layouts_, &proposing::LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
     connect(layouts_, &proposing::LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
     connect(layouts_, &proposing::LayoutsPanel::areaWanted, this, [this] {

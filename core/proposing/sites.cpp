@@ -261,9 +261,10 @@ std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options
             if (onHeater(*hose, heater.id) && hose->bore_mm.known())
                 bores.push_back(*hose->bore_mm.value);
     }
+    constexpr double equal_share = 1e-6; // as the rules have it: a size worked out from inches is that size
+    const double least_mm = heater.manual_min_bore_mm.value.value_or(0) * (1 - equal_share);
     std::erase_if(bores, [&](double bore_mm) {
-        return !(std::isfinite(bore_mm) && bore_mm > 0) ||
-               bore_mm < heater.manual_min_bore_mm.value.value_or(0);
+        return !(std::isfinite(bore_mm) && bore_mm > 0) || bore_mm < least_mm;
     });
     std::sort(bores.begin(), bores.end());
     constexpr double same_mm = 0.3;

@@ -78,6 +78,7 @@ private Q_SLOTS:
     void marginsOfGroundAndClipsAreThoseOfTheRules();
     void whatCouldNotBeJudgedIsNoMargin();
     void faultsOfAnotherHeaterDoNotStandInTheWay();
+    void aBoreWorkedOutFromInchesIsTheOneTheManualAsksFor();
     void progressIsToldAndEndsWithWhatWasFound();
 };
 
@@ -262,6 +263,18 @@ void TestProposeRanking::faultsOfAnotherHeaterDoNotStandInTheWay()
     QVERIFY(!found.best_first.empty());
     QVERIFY(std::any_of(found.beside.begin(), found.beside.end(),
                         [&](const Finding& finding) { return finding.part.id == second; }));
+}
+
+void TestProposeRanking::aBoreWorkedOutFromInchesIsTheOneTheManualAsksFor()
+{
+    Sketch sketch = test::soundLoop();
+    sketch.heaters.front().manual_min_bore_mm.value = 19.05;
+    ProposeOptions options;
+    options.stock_bores_mm = {6.0 / 8 * 25.4}; // 19.049999999999997 in binary
+    QVERIFY(options.stock_bores_mm.front() < 19.05);
+    const Proposals found = propose(sketch, options);
+    QVERIFY(!found.best_first.empty());
+    VERIFY_NEAR(found.best_first.front().bore_mm, 19.05, 1e-9);
 }
 
 void TestProposeRanking::progressIsToldAndEndsWithWhatWasFound()

@@ -256,6 +256,7 @@ void ElevationView::paintEvent(QPaintEvent*)
     painter.setTransform(canvas.viewport.transform(), true);
     drawing::paintElevation(painter, canvas.sketch(), canvas.document.analysis(), canvas.style());
     painter.restore();
+    paintGhost(painter);
     if (const ResolvedHose* hose = canvas.layout().hose(canvas.selection.hoverHose());
         hose && !(*hose)->path.line.empty()) {
         painter.setPen(QPen(canvas.palette.accent, 2));

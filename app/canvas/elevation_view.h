@@ -16,6 +16,10 @@ class QTouchEvent;
 
 namespace siphonwright {
 
+namespace drawing {
+struct Ghost;
+}
+
 class Tool;
 struct Pointer;
 struct ShelfPart;
@@ -32,9 +36,9 @@ enum class ToolKind {
     clip,
     area,
     tank,
-    dimension
+    dimension,
+    box
 };
-
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.
 class ElevationView : public QWidget {
@@ -73,7 +77,10 @@ public:
     std::vector<PartRef> things() const;
     Document& document() const;
     Selection& selection() const;
-
+    /// Lay what is not there yet over the drawing, and bring it into sight; null: no more.
+    void setGhost(std::shared_ptr<const drawing::Ghost> ghost);
+    /// Let a rectangle be drawn, and hand over its lowest left and highest right corner.
+    void askForBox(const QString& hint, std::function<void(Vec2, Vec2)> take);
     /// Larger letters, to be read from the back of a room.
     void setLettering(double times_usual);
 
@@ -153,6 +160,7 @@ private:
     bool panKey(const QKeyEvent& event);
     void documentChanged();
     void refresh();
+    void paintGhost(QPainter& painter) const;
     std::unique_ptr<State> state_;
 };
 

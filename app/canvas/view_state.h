@@ -5,6 +5,7 @@
 #include "app/canvas/hit.h"
 #include "app/canvas/shelf_part.h"
 #include "app/canvas/tool.h"
+#include "app/drawing/ghost.h"
 
 #include <QBasicTimer>
 #include <QElapsedTimer>
@@ -39,6 +40,7 @@ struct ElevationView::State {
     Canvas canvas;
     ToolKind kind = ToolKind::select;
     std::unique_ptr<Tool> tool;
+    std::shared_ptr<const drawing::Ghost> ghost; ///< over the drawing; null: none
     bool grid_shown = true;
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget

@@ -7,6 +7,7 @@
 #include "app/panels/findings_panel.h"
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
+#include "app/proposing/layouts_panel.h"
 #include "app/rules/rule_browser.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
@@ -153,6 +154,7 @@ void MainWindow::buildPanels()
         ->hide();
     shelf_ = new Shelf;
     addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
+    buildLayoutsPanel();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -160,6 +162,23 @@ void MainWindow::buildPanels()
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
+}
+
+/// Behind the details, so that findings and elevation stay in sight.
+void MainWindow::buildLayoutsPanel()
+{
+    layouts_ = new proposing::LayoutsPanel(document_, selection_);
+    QDockWidget* dock = addPanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
+    tabifyDockWidget(static_cast<QDockWidget*>(details_->parentWidget()), dock);
+    dock->hide();
+    demonstration_->addTelltale(*dock);
+    connect(layouts_, &proposing::LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
+    connect(layouts_, &proposing::LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
+    connect(layouts_, &proposing::LayoutsPanel::areaWanted, this, [this] {
+        view_->askForBox(tr("Drag a rectangle in which the heater may hang, or click two opposite corners."),
+                         [this](Vec2 least, Vec2 most) { layouts_->setArea(least, most); });
+        view_->setFocus();
+    });
 }
 
 void MainWindow::buildStatusLine()

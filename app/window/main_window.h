@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace proposing {
+class LayoutsPanel;
+}
 namespace sizing {
 class SizingPanel;
 }
@@ -76,6 +79,7 @@ private:
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
+    void buildLayoutsPanel();
     void buildStatusLine();
     QDockWidget* addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area, QWidget* panel);
     void connectFileActions();
@@ -117,6 +121,7 @@ private:
     warming::BoreTable* by_bore_ = nullptr;
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
+    proposing::LayoutsPanel* layouts_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
     Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted

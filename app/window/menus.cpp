@@ -1,4 +1,5 @@
 #include "app/commissioning/commissioning_panel.h"
+#include "app/proposing/layouts_panel.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
@@ -26,6 +27,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
+#include <QTimer>
 #include <QToolBar>
 #include <QToolButton>
 
@@ -172,11 +174,11 @@ void MainWindow::buildJobMenu()
 {
     addMenu(tr("&Job"),
             {QStringLiteral("survey"), QStringLiteral("survey-form"), QString(), QStringLiteral("sizing"),
-             QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"), QStringLiteral("on-grades"),
-             QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"),
-             QString(), QStringLiteral("parts"), QStringLiteral("estimate"), QString(),
-             QStringLiteral("commissioning"), QStringLiteral("print-checklist"),
-             QStringLiteral("export-checklist")});
+             QStringLiteral("propose-layouts"), QString(), QStringLiteral("warm-up"),
+             QStringLiteral("by-bore"), QStringLiteral("on-grades"), QStringLiteral("keep-curve"),
+             QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"), QString(),
+             QStringLiteral("parts"), QStringLiteral("estimate"), QString(), QStringLiteral("commissioning"),
+             QStringLiteral("print-checklist"), QStringLiteral("export-checklist")});
 }
 
 void MainWindow::buildHelpMenu()
@@ -337,6 +339,12 @@ void MainWindow::connectJobActions()
     on("by-bore", [this, raise_high] { raise_high(by_bore_, 180); });
     on("on-grades", [this, raise_high] { raise_high(on_grades_, 170); });
     on("sizing", [this, raise_high] { raise_high(sizing_, 300); });
+    on("propose-layouts", [this, raise_high] {
+        raise_high(layouts_, 470);
+        layouts_->begin();
+        // A panel that was closed has its place only when the window has been laid out anew.
+        QTimer::singleShot(0, this, [this, raise_high] { raise_high(layouts_, 470); });
+    });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });
     on("export-checklist", [this] { checklist_->exportPages(); });

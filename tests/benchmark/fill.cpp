@@ -59,9 +59,10 @@ public:
         const FillResult result = fill(request);
         std::printf("%s: %zu cells, %zu events%s\n", what.c_str(), result.end.network->cells.size(),
                     result.events.size(), result.status == FillStatus::filled ? "" : ", NOT FILLED");
-        line("  cut into cells", median_us(200, [&] {
-                 seen_ += cutIntoCells(request.loops, request.jacket, request.plumb).cells.size();
-             }),
+        line("  cut into cells",
+             median_us(
+                 200,
+                 [&] { seen_ += cutIntoCells(request.loops, request.jacket, request.plumb).cells.size(); }),
              reference_us_);
         end("  final state", request);
         if (!request.then_open.empty())
@@ -104,7 +105,8 @@ int main(int count, char** arguments)
         const Sketch* sketch = std::get_if<Sketch>(&read);
         if (!sketch)
             continue;
-        const FillPlanOf plan = fillRequestOf(*sketch, resolve(*sketch, plumbOf(*sketch)), Assumptions(*sketch));
+        const FillPlanOf plan =
+            fillRequestOf(*sketch, resolve(*sketch, plumbOf(*sketch)), Assumptions(*sketch));
         if (plan.request)
             timed.all(file.stem().string(), *plan.request);
     }

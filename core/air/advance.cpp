@@ -17,6 +17,8 @@ constexpr double no_rate = 1e-9;
 constexpr double glance = 1e-7;
 /// Of the scale: longer steps are looked at again for flows that have turned on the way.
 constexpr double sure_share = 1.0 / 8;
+/// Of the scale: a flow that turns on a shorter way turns at once.
+constexpr double shortest = 1e-6;
 
 } // namespace
 
@@ -158,6 +160,18 @@ FillRun::Ahead FillRun::lookAhead()
     return ahead;
 }
 
+/// Whether a weir or bubbling that begins its way has run back all in all by the end of the step in trial_.
+bool FillRun::runsBackLater() const
+{
+    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
+        const Mode mode = state_.throats[j].mode;
+        if ((mode == Mode::weir || mode == Mode::bubbling) && flow_rates_[j] > no_rate &&
+            stepper_.through(j) < 0)
+            return true;
+    }
+    return false;
+}
+
 /// Whether a weir or bubbling that runs its way all in all has turned at the end of the step in trial_.
 bool FillRun::turnsOnTheWay()
 {
@@ -186,6 +200,8 @@ FillRun::Trial FillRun::advance(double most)
     const Ahead ahead = rates_ == Rates::known ? lookAhead() : Ahead{};
     if (ahead.amount <= 0)
         return {0, ahead.margin};
+    if (rates_ == Rates::known)
+        stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
     if (reach == ahead.amount && ahead.margin + 1 < margins_before_.size() && effort_ <= most_effort) {
@@ -202,6 +218,8 @@ FillRun::Trial FillRun::advance(double most)
         reach = trySolve(reach);
     if (!(reach > 0))
         return {};
+    if (rates_ == Rates::known && reach > shortest * scale_ && runsBackLater())
+        return {0, none, reach / 4};
     if (reach > sure && turnsOnTheWay())
         return {0, none, std::max(sure, reach / 2)};
     marginsOf(trial_, margins_high_);

@@ -90,6 +90,7 @@ private:
     bool solve(double amount);
     Ahead lookAhead();
     bool turnsOnTheWay();
+    bool runsBackLater() const;
     Trial advance(double most);
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;
@@ -132,6 +133,7 @@ private:
     Rates rates_ = Rates::unknown;
     std::vector<ThroatState> throats_before_;
     std::vector<Mark> marks_;
+    std::vector<double> flow_rates_; ///< through the throats at the start of a step
     FillState glanced_;
     std::vector<Change> changes_; ///< at the present place along the push
     std::vector<double> margins_before_;

@@ -75,6 +75,7 @@ public:
     double pressureRate(std::size_t cell) const { return pressure_rate_[cell]; }
     /// Of through().
     double throughRate(std::size_t throat) const { return through_rate_[throat]; }
+    void copyThroughRates(std::vector<double>& rates) const { rates = through_rate_; }
 
     /// Liquid that ran through a weir, ml, in its direction, in the last step solved; gas for a bubbling one.
     double through(std::size_t throat) const { return through_[throat]; }

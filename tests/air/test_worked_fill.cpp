@@ -92,22 +92,21 @@ private Q_SLOTS:
         VERIFY_NEAR(pocket.forward_mm, 0, 0);
     }
 
-    /// The supply port's floor at 290.5 mm is the lowest: pouring starts 1 mm under it. Left is 10 ml a mm
-    /// from there up.
+    /// The jacket holds 10 ml a mm from 0 up.
     void aDrainedBlockIsFilledFromWhatIsLeft()
     {
         FillRequest request = workedFill();
         request.drained_to_mm = 400;
         const FillResult left = fill(request);
         QCOMPARE(left.status, FillStatus::filled);
-        VERIFY_NEAR(left.left_ml, 10 * (400 - 289.5), 1e-6);
-        VERIFY_NEAR(left.poured_ml, 10 * (900 - 289.5) + left.coolant_ml, 1e-4);
+        VERIFY_NEAR(left.left_ml, 10 * 400, 1e-6);
+        VERIFY_NEAR(left.poured_ml, 10 * 900 + left.coolant_ml, 1e-4);
         // All is open from the start, so that it ends as if poured at one go.
         VERIFY_NEAR(left.coolant_ml, fill(workedFill()).coolant_ml, 1e-3);
-        request.drained_to_mm = 200;
+        request.drained_to_mm = 0;
         const FillResult under = fill(request);
         VERIFY_NEAR(under.left_ml, 0, 0);
-        VERIFY_NEAR(under.poured_ml, 10 * (900 - 200) + under.coolant_ml, 1e-4);
+        VERIFY_NEAR(under.poured_ml, 10 * 900 + under.coolant_ml, 1e-4);
     }
 
     void framesLeadToTheSameEnd()

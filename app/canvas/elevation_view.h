@@ -39,6 +39,7 @@ enum class ToolKind {
     dimension,
     box
 };
+
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.
 class ElevationView : public QWidget {

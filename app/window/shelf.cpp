@@ -74,8 +74,12 @@ ShelfPart Shelf::partOf(const QListWidgetItem& item) const
 void Shelf::setDark(bool dark)
 {
     for (int row = 0; row < count(); ++row)
-        if (const QString icon = item(row)->data(icon_role).toString(); !icon.isEmpty())
-            item(row)->setIcon(look::icon(icon, dark));
+        if (const QString name = item(row)->data(icon_role).toString(); !name.isEmpty()) {
+            QIcon icon = look::icon(name, dark);
+            // On the highlight the lettering is of the other look, and so is the icon.
+            icon.addPixmap(look::icon(name, !dark).pixmap(iconSize()), QIcon::Selected);
+            item(row)->setIcon(icon);
+        }
 }
 
 QMimeData* Shelf::mimeData(const QList<QListWidgetItem*>& items) const

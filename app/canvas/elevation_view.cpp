@@ -39,13 +39,15 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part)
         for (const Vec2& p : outline)
             points.append(drawing::toPage(p));
     };
-    if (const std::vector<Vec2>* outline = part == ownerOf(part) ? outlineOf(canvas.sketch(), part) : nullptr)
-        add(*outline);
+    if (const std::vector<Vec2> outline = outlineSeen(canvas, part);
+        part == ownerOf(part) && !outline.empty())
+        add(outline);
     else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
-        add(bodyOf(*heater));
+        add(bodyOf(*heater, canvas.view()));
     else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
         for (const Piece& piece : (*hose)->path.line.pieces())
-            points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
+            points << drawing::toPage(piece.start, canvas.view())
+                   << drawing::toPage(piece.at(piece.length_mm), canvas.view());
     else if (const std::optional<Vec2> at = placeOf(canvas, part))
         add({{at->x - around_mm, at->z - around_mm}, {at->x + around_mm, at->z + around_mm}});
     return points.isEmpty() ? QRectF()
@@ -54,15 +56,16 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part)
 
 } // namespace
 
-ElevationView::ElevationView(Document& document, Selection& selection, QWidget* parent)
+ElevationView::ElevationView(Document& document, Selection& selection, QWidget* parent, Projection view)
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
+    state_->canvas.viewport.setView(view);
     state_->tool = makeTool(state_->canvas, ToolKind::select);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setMinimumSize(320, 240);
+    setMinimumSize(view.isEnd() ? 200 : 320, 240);
     setAttribute(Qt::WA_OpaquePaintEvent);
-    setAccessibleName(tr("Side elevation"));
+    setAccessibleName(view.isEnd() ? tr("End view") : tr("Side elevation"));
     QFont font = drawing::lettering();
     font.setPixelSize(13); // the drawing's own letters are scaled on paper, those on the screen are not
     setFont(font);
@@ -164,8 +167,9 @@ void ElevationView::setLettering(double times_usual)
 void ElevationView::zoomToFit()
 {
     const Document& document = state_->canvas.document;
-    state_->canvas.viewport.fit(drawing::boundsOf(document.sketch(), document.analysis()),
-                                state_->canvas.area);
+    state_->canvas.viewport.fit(
+        drawing::boundsOf(document.sketch(), document.analysis(), state_->canvas.view()),
+        state_->canvas.area);
     state_->fit = state_->canvas.viewport.transform();
     update();
 }
@@ -205,7 +209,7 @@ void ElevationView::showFinding(int index)
         const Finding& finding = findings[static_cast<std::size_t>(index)];
         std::optional<Vec2> at = placeOf(state_->canvas, finding.part);
         if (finding.at)
-            at = Vec2{finding.at->x, finding.at->z};
+            at = state_->canvas.view().flat(*finding.at);
         if (at)
             state_->canvas.viewport.reveal(*at, state_->canvas.area);
     }

@@ -20,7 +20,7 @@ enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, ble
 class ElevationView : public QWidget {
     Q_OBJECT
 public:
-    ElevationView(Document& document, Selection& selection, QWidget* parent = nullptr);
+    ElevationView(Document& document, Selection& selection, QWidget* parent = nullptr, Projection view = {});
     ~ElevationView() override;
 
     void setTool(ToolKind kind);

@@ -92,7 +92,7 @@ void SelectTool::doubleClicked(const Pointer& pointer)
     PartRef added;
     if (hit.part.kind == PartKind::hose && hit.along_mm)
         added = insertHosePoint(canvas_, hit.part.id, *hit.along_mm);
-    else if (hasCorners(hit.part.kind))
+    else if (hasCorners(hit.part.kind) && !canvas_.view().isEnd())
         added = insertCorner(canvas_, hit.part, pointer.at);
     if (added.kind != PartKind::nothing)
         canvas_.selection.select(added);
@@ -123,6 +123,8 @@ bool SelectTool::key(const QKeyEvent& event)
         connectToNext();
         return true;
     case Qt::Key_R: {
+        if (canvas_.view().isEnd())
+            return false; // angles are turned in the side elevation
         const PartRef part = canvas_.selection.part();
         canvas_.apply(text("Turn %1").arg(nameOfPart(canvas_.sketch(), part)), [&](Sketch& sketch) {
             turnPart(sketch, part, shift ? -turn_step_deg : turn_step_deg);
@@ -150,7 +152,7 @@ bool SelectTool::nudge(const QKeyEvent& event)
     nudged_ = part;
     since_nudge_.start();
     const double step_mm = canvas_.nudgeStep(event.modifiers().testFlag(Qt::ShiftModifier));
-    Vec3 delta = {arrow->x * step_mm, 0, arrow->z * step_mm};
+    Vec3 delta = canvas_.view().move({arrow->x * step_mm, arrow->z * step_mm});
     if (part.kind == PartKind::inline_part || part.kind == PartKind::clip) {
         // The arrow that points the way the hose runs here takes the part along with it.
         const ResolvedHose* hose = canvas_.layout().hose(part.id);
@@ -158,7 +160,7 @@ bool SelectTool::nudge(const QKeyEvent& event)
         if (!hose || !at || (*hose)->path.line.empty())
             return true;
         const Centreline& line = (*hose)->path.line;
-        const Vec3 way = line.tangent(line.nearestInElevation(*at).s);
+        const Vec2 way = canvas_.view().flat(line.tangent(nearestSeen(canvas_.view(), line, *at).s));
         delta = {way.x * arrow->x + way.z * arrow->z >= 0 ? step_mm : -step_mm, 0, 0};
     }
     canvas_.apply(
@@ -188,13 +190,14 @@ void SelectTool::insertPointByKey()
         double from_mm = route.hose_from_mm;
         double to_mm = route.hose_to_mm;
         if (part.kind == PartKind::hose_point && at) {
-            from_mm = route.path.line.nearestInElevation(*at).s;
+            from_mm = nearestSeen(canvas_.view(), route.path.line, *at).s;
             const auto next = placeOf(canvas_, {PartKind::hose_point, part.id, part.index + 1});
             if (next)
-                to_mm = route.path.line.nearestInElevation(*next).s;
+                to_mm = nearestSeen(canvas_.view(), route.path.line, *next).s;
         }
         added = insertHosePoint(canvas_, owner.id, (from_mm + to_mm) / 2);
-    } else if (const std::vector<Vec2>* outline = outlineOf(canvas_.sketch(), part)) {
+    } else if (const std::vector<Vec2>* outline =
+                   canvas_.view().isEnd() ? nullptr : outlineOf(canvas_.sketch(), part)) {
         const Vec2 a = outline->at(std::min(part.index, outline->size() - 1));
         const Vec2 b = outline->at((part.index + 1) % outline->size());
         added = insertCorner(canvas_, part, {(a.x + b.x) / 2, (a.z + b.z) / 2});
@@ -205,6 +208,8 @@ void SelectTool::insertPointByKey()
 
 void SelectTool::enterOutline()
 {
+    if (canvas_.view().isEnd())
+        return;
     const PartRef part = canvas_.selection.part();
     if (part.kind == PartKind::engine)
         canvas_.selection.select({PartKind::engine_corner, {}, 0});
@@ -319,7 +324,7 @@ QString SelectTool::hint() const
         return text("Drag to turn %1 in steps of 15 degrees; R and Shift+R turn it too.").arg(name);
     if (part.kind == PartKind::hose)
         return text("Click to select %1, drag to move it, double-click to insert a point.").arg(name);
-    if (hasCorners(part.kind))
+    if (hasCorners(part.kind) && !canvas_.view().isEnd())
         return text("Click to select %1, drag to move it, double-click an edge to add a corner.").arg(name);
     if (part.kind != PartKind::nothing)
         return text("Click to select %1, drag to move it.").arg(name);

@@ -35,7 +35,8 @@ double toGrid(double value, double grid_mm)
     return grid_mm > 0 ? std::round(value / grid_mm) * grid_mm : value;
 }
 
-void addHoseNeighbours(const Hose& hose, const Route& route, const PartRef& part, std::vector<Vec2>& out)
+void addHoseNeighbours(const Hose& hose, const Route& route, const PartRef& part, const Projection& view,
+                       std::vector<Vec2>& out)
 {
     std::vector<Vec3> line = {route.from.stop};
     for (const RoutePoint& point : hose.points)
@@ -45,9 +46,9 @@ void addHoseNeighbours(const Hose& hose, const Route& route, const PartRef& part
     if (part.kind == PartKind::hose_end)
         self = part.index == 0 ? 0 : line.size() - 1;
     if (self > 0 && self - 1 < line.size())
-        out.push_back({line[self - 1].x, line[self - 1].z});
+        out.push_back(view.flat(line[self - 1]));
     if (self + 1 < line.size())
-        out.push_back({line[self + 1].x, line[self + 1].z});
+        out.push_back(view.flat(line[self + 1]));
 }
 
 } // namespace
@@ -81,19 +82,19 @@ Snapped snapTo(Vec2 raw, const std::vector<Vec2>& neighbours, double grid_mm, do
     return out;
 }
 
-std::vector<Vec2> snapNeighbours(const Sketch& sketch, const Layout& layout, const PartRef& part)
+std::vector<Vec2> snapNeighbours(const Sketch& sketch, const Layout& layout, const PartRef& part,
+                                 const Projection& view)
 {
     std::vector<Vec2> out;
     const bool on_hose = part.kind == PartKind::hose_point || part.kind == PartKind::hose_end;
     const ResolvedHose* resolved = on_hose ? layout.hose(part.id) : nullptr;
     const Hose* hose = on_hose ? sketch.hose(part.id) : nullptr;
     if (hose && resolved)
-        addHoseNeighbours(*hose, **resolved, part, out);
+        addHoseNeighbours(*hose, **resolved, part, view, out);
     for (const Socket& socket : socketsOf(sketch)) {
         const bool itself = socket.end.port == part.id || socket.end.heater == part.id;
         if (!itself)
-            out.push_back(on_hose ? Vec2{socket.stop.x, socket.stop.z}
-                                  : Vec2{socket.opening.x, socket.opening.z});
+            out.push_back(view.flat(on_hose ? socket.stop : socket.opening));
     }
     return out;
 }

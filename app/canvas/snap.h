@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/geometry/vec.h"
+#include "core/geometry/projection.h"
 #include "core/layout/layout.h"
 #include "core/quantity/quantity.h"
 #include "core/sketch/part.h"
@@ -31,6 +31,7 @@ double snapSpacing(double zoom, UnitSystem units);
 Snapped snapTo(Vec2 raw, const std::vector<Vec2>& neighbours, double grid_mm, double reach_mm);
 
 /// What a part lines up with: the points before and after it on its hose, ports, nozzles.
-std::vector<Vec2> snapNeighbours(const Sketch& sketch, const Layout& layout, const PartRef& part);
+std::vector<Vec2> snapNeighbours(const Sketch& sketch, const Layout& layout, const PartRef& part,
+                                 const Projection& view = {});
 
 } // namespace siphonwright

@@ -79,6 +79,13 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
 
 ElevationView::~ElevationView() = default;
 
+template <class Value>
+void ElevationView::tellPartner(void (ElevationView::*set)(Value), const Value& value)
+{
+    if (state_->partner && !state_->follows)
+        (state_->partner->*set)(value);
+}
+
 void ElevationView::setTool(ToolKind kind)
 {
     state_->tool->putAway();
@@ -119,58 +126,56 @@ double ElevationView::zoom() const
 
 void ElevationView::setSnapping(bool on)
 {
+    tellPartner(&ElevationView::setSnapping, on);
     state_->canvas.snapping = on;
 }
 
 void ElevationView::setGridShown(bool on)
 {
+    tellPartner(&ElevationView::setGridShown, on);
     state_->grid_shown = on;
     update();
 }
 
 void ElevationView::setRunningShown(bool on)
 {
+    tellPartner(&ElevationView::setRunningShown, on);
     state_->canvas.running = on;
     update();
 }
 
 void ElevationView::setTinted(bool on)
 {
+    tellPartner(&ElevationView::setTinted, on);
     state_->canvas.tinted = on;
     update();
 }
 
 void ElevationView::setDark(bool on)
 {
+    tellPartner(&ElevationView::setDark, on);
     state_->canvas.palette = on ? drawing::Palette::dark() : drawing::Palette::light();
     update();
 }
 
 void ElevationView::setContents(std::shared_ptr<const drawing::Contents> contents)
 {
+    tellPartner(&ElevationView::setContents, contents);
     state_->canvas.contents = std::move(contents);
     update();
 }
 
 void ElevationView::setFindingsShown(bool on)
 {
+    tellPartner(&ElevationView::setFindingsShown, on);
     state_->canvas.findings_shown = on;
     update();
 }
 
 void ElevationView::setLettering(double times_usual)
 {
+    tellPartner(&ElevationView::setLettering, times_usual);
     state_->canvas.lettering = times_usual;
-    update();
-}
-
-void ElevationView::zoomToFit()
-{
-    const Document& document = state_->canvas.document;
-    state_->canvas.viewport.fit(
-        drawing::boundsOf(document.sketch(), document.analysis(), state_->canvas.view()),
-        state_->canvas.area);
-    state_->fit = state_->canvas.viewport.transform();
     update();
 }
 
@@ -261,6 +266,10 @@ void ElevationView::documentChanged()
 void ElevationView::paintEvent(QPaintEvent*)
 {
     const Canvas& canvas = state_->canvas;
+    if (state_->shown != canvas.viewport.transform()) {
+        state_->shown = canvas.viewport.transform();
+        Q_EMIT heightsMoved();
+    }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), canvas.palette.ground);
@@ -282,6 +291,7 @@ void ElevationView::paintEvent(QPaintEvent*)
                             5);
     }
     state_->tool->paint(painter);
+    paintCaption(painter);
     painter.setClipping(false);
     paintRulers(painter, canvas, size(),
                 state_->crosshair ? std::optional(canvas.viewport.toScreen(*state_->crosshair))

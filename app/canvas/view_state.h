@@ -5,6 +5,7 @@
 #include "app/canvas/tool.h"
 
 #include <QMouseEvent>
+#include <QPointer>
 
 namespace siphonwright {
 
@@ -18,6 +19,10 @@ struct ElevationView::State {
     ToolKind kind = ToolKind::select;
     std::unique_ptr<Tool> tool;
     bool grid_shown = true;
+    QPointer<ElevationView> partner; ///< the other view of the same drawing
+    bool follows = false;            ///< is told by the partner what to show
+    bool levelled = false;
+    QTransform shown;                ///< where the paper was when it was painted last
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places

@@ -35,6 +35,7 @@ class AssumptionWindow;
 }
 class ChecklistCommands;
 class DemonstrationCommands;
+class EndViewCommands;
 class FileCommands;
 class FirstSteps;
 class PaperCommands;
@@ -51,6 +52,7 @@ public:
     Document& document() { return document_; }
     Selection& selection() { return selection_; }
     ElevationView& view() { return *view_; }
+    EndViewCommands& endView() { return *end_view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
@@ -106,6 +108,7 @@ private:
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
+    EndViewCommands* end_view_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;

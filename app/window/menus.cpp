@@ -6,6 +6,7 @@
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
+#include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -134,13 +135,28 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu =
-        addMenu(tr("&View"),
-                {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
-                 QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
-                 QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
-                 QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
-                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
+                                        QStringLiteral("fit-selection"),
+                                        QStringLiteral("zoom-in"),
+                                        QStringLiteral("zoom-out"),
+                                        QString(),
+                                        QStringLiteral("grid"),
+                                        QStringLiteral("snapping"),
+                                        QString(),
+                                        QStringLiteral("running-figures"),
+                                        QStringLiteral("tint-hoses"),
+                                        QString(),
+                                        QStringLiteral("end-view"),
+                                        QStringLiteral("end-view-level"),
+                                        QStringLiteral("third-angle"),
+                                        QString(),
+                                        QStringLiteral("metric"),
+                                        QStringLiteral("inch"),
+                                        QString(),
+                                        QStringLiteral("rules"),
+                                        QStringLiteral("assumptions"),
+                                        QString(),
+                                        QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
 }
 
@@ -268,7 +284,8 @@ void MainWindow::connectEditActions()
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
     on("about-rule", [this] { showRuleOfFinding(); });
-    connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
+    for (ElevationView* view : {view_, &end_view_->view()})
+        connect(view, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
 }
 
 void MainWindow::connectViewActions()

@@ -28,6 +28,8 @@ public:
 
     /// Where a point or direction lies in the view.
     constexpr Vec2 flat(Vec3 p) const { return {across(p), p.z}; }
+    /// What a ruler across the view says at a place of it: x in the side elevation, y from the end.
+    constexpr double ruler(double right_mm) const { return from_ == From::from_left ? -right_mm : right_mm; }
     /// How far it is from the viewer, mm, from the plane through the drawing's origin.
     constexpr double depth(Vec3 p) const
     {

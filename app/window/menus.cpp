@@ -135,29 +135,17 @@ void MainWindow::buildEditMenu()
 
 void MainWindow::buildViewMenu()
 {
-    QMenu* menu = addMenu(tr("&View"), {QStringLiteral("fit"),
-                                        QStringLiteral("fit-selection"),
-                                        QStringLiteral("zoom-in"),
-                                        QStringLiteral("zoom-out"),
-                                        QString(),
-                                        QStringLiteral("grid"),
-                                        QStringLiteral("snapping"),
-                                        QString(),
-                                        QStringLiteral("running-figures"),
-                                        QStringLiteral("tint-hoses"),
-                                        QString(),
-                                        QStringLiteral("end-view"),
-                                        QStringLiteral("end-view-level"),
-                                        QStringLiteral("third-angle"),
-                                        QString(),
-                                        QStringLiteral("metric"),
-                                        QStringLiteral("inch"),
-                                        QString(),
-                                        QStringLiteral("rules"),
-                                        QStringLiteral("assumptions"),
-                                        QString(),
-                                        QStringLiteral("dark")});
+    QMenu* menu =
+        addMenu(tr("&View"),
+                {QStringLiteral("fit"), QStringLiteral("fit-selection"), QStringLiteral("zoom-in"),
+                 QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
+                 QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
+                 QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
+                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     menu->addMenu(panels_menu_);
+    menu->addSeparator();
+    for (const char* id : {"end-view", "end-view-level", "third-angle"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
 void MainWindow::buildInsertMenu()

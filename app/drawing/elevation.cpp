@@ -1,5 +1,6 @@
 #include "app/drawing/elevation.h"
 
+#include "app/drawing/dimension_shape.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
 
@@ -47,6 +48,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     Ink ink(painter, sketch, analysis, own);
     if (style.balloons)
         reserveBalloons(ink);
+    reserveDimensions(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);
     // Over the engine, whatever their depth: a hazard that is hidden is one that is met.
@@ -73,6 +75,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
         paintRunningFigures(ink);
     labelEngine(ink);
     ink.writeLabels();
+    paintDimensions(ink);
     if (style.balloons)
         paintBalloons(ink);
     painter.restore();
@@ -101,6 +104,8 @@ QRectF boundsOf(const Sketch& sketch, const Analysis& analysis, const Projection
         if (!line.isEmpty())
             include(box, line.boundingRect().adjusted(-half, -half, half, half));
     }
+    for (const Dimension& dimension : view.isEnd() ? std::vector<Dimension>() : sketch.dimensions)
+        include(box, dimensionLine(measure(dimension, sketch, analysis.layout)).boundingRect());
     // Datum and ground belong to a drawing that has anything on it.
     if (!box.isNull()) {
         include(box, QRectF(box.left(), -1, box.width(), 2));

@@ -86,6 +86,18 @@ void stroke(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
     ink.painter.drawPolyline(line);
 }
 
+/// What shows at the edges of the next stroke: in dashes where the hose is not there yet.
+void strokeEdge(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
+{
+    if (!ink.ghost)
+        return stroke(ink, line, width, colour);
+    QPen pen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+    pen.setDashPattern({ink.paper(ghost_dash_mm) / width, ink.paper(ghost_gap_mm) / width});
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.setPen(pen);
+    ink.painter.drawPolyline(line);
+}
+
 /// A hose's cut end: a line square to it from the side, an ellipse as it turns to the viewer.
 void paintCutEnd(Ink& ink, const ResolvedHose& hose, double s, const QColor& colour, const QColor& inside)
 {
@@ -135,7 +147,7 @@ void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
             ink.painter.drawPolyline(edge_line);
         }
     }
-    stroke(ink, line, outside, colour);
+    strokeEdge(ink, line, outside, colour);
     stroke(ink, line, outside - 2 * edge, wall);
     stroke(ink, line, hose->bore_mm + 2 * bore_line, colour);
     const LoopRun* run = runOf(ink, hose);

@@ -24,6 +24,7 @@ EndViewCommands::EndViewCommands(Document& document, Selection& selection, Eleva
     stage_.setStretchFactor(0, 3);
     stage_.setStretchFactor(1, 2);
     elevation_.setPartner(view_);
+    connect(view_, &ElevationView::contextMenuWanted, &elevation_, &ElevationView::contextMenuWanted);
     elevation_.setLevelled(settings::end_view_level.get());
     const auto toggle = [&](const char* id, const Setting<bool>& setting, auto act) {
         QAction* action = actions[QString::fromLatin1(id)];

@@ -64,6 +64,7 @@ QString styleSheet(const drawing::Palette& ink)
                "QPushButton[role=\"link\"]:hover, QPushButton[role=\"link\"]:focus "
                "{ text-decoration: underline; }"
                "QFrame#first-steps { background: %5; border: 0; border-bottom: 1px solid %1; }"
+               "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
         .arg(ink.grid_strong.name(), ink.accent.name(), ink.stop.name(), ink.faint.name(), ink.ground.name(),
              drawing::lettering().family())

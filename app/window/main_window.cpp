@@ -7,6 +7,7 @@
 #include "app/panels/findings_panel.h"
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
+#include "app/proposing/layouts_panel.h"
 #include "app/rules/rule_browser.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
@@ -15,6 +16,7 @@
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
+#include "app/window/edit_commands.h"
 #include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -23,6 +25,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/shelf.h"
 #include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
@@ -72,6 +75,7 @@ MainWindow::MainWindow(QWidget* parent)
     column->addWidget(&demonstration_->bar());
     demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
+    edits_ = new EditCommands(*view_, *details_, *shelf_, *actions_, *files_, *this);
     connectFileActions();
     connectEditActions();
     connectViewActions();
@@ -150,6 +154,9 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
+    shelf_ = new Shelf;
+    addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
+    buildLayoutsPanel();
     resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
     resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
     resizeDocks({profile}, {90}, Qt::Vertical);
@@ -157,6 +164,23 @@ void MainWindow::buildPanels()
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
+}
+
+/// Behind the details, so that findings and elevation stay in sight.
+void MainWindow::buildLayoutsPanel()
+{
+    layouts_ = new proposing::LayoutsPanel(document_, selection_);
+    QDockWidget* dock = addPanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
+    tabifyDockWidget(static_cast<QDockWidget*>(details_->parentWidget()), dock);
+    dock->hide();
+    demonstration_->addTelltale(*dock);
+    connect(layouts_, &proposing::LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
+    connect(layouts_, &proposing::LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
+    connect(layouts_, &proposing::LayoutsPanel::areaWanted, this, [this] {
+        view_->askForBox(tr("Drag a rectangle in which the heater may hang, or click two opposite corners."),
+                         [this](Vec2 least, Vec2 most) { layouts_->setArea(least, most); });
+        view_->setFocus();
+    });
 }
 
 void MainWindow::buildStatusLine()
@@ -233,6 +257,7 @@ void MainWindow::setDark(bool dark)
     warm_up_->setDark(dark);
     commissioning_->setDark(dark);
     grade_->setDark(dark);
+    shelf_->setDark(dark);
     demonstration_->setDark(dark);
     survey_->setDark(dark);
     if (rules_)
@@ -308,26 +333,6 @@ void MainWindow::showRuleOfFinding()
     const int finding = selection_.finding();
     if (finding >= 0 && static_cast<std::size_t>(finding) < findings.size())
         showRules(QString::fromStdString(findings[static_cast<std::size_t>(finding)].rule));
-}
-
-void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
-{
-    auto* menu = new QMenu(this);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
-    const auto add = [this, menu](const QStringList& ids) {
-        for (const QString& id : ids)
-            menu->addAction((*actions_)[id]);
-    };
-    if (selection_.finding() >= 0)
-        add({QStringLiteral("about-rule")});
-    if (part.kind == PartKind::nothing)
-        add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
-             QStringLiteral("heater"), QStringLiteral("fit")});
-    if (document_.sketch().hose(part.id))
-        add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
-    if (part.kind != PartKind::nothing)
-        add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
-    menu->popup(global);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace proposing {
+class LayoutsPanel;
+}
 namespace sizing {
 class SizingPanel;
 }
@@ -35,11 +38,13 @@ class AssumptionWindow;
 }
 class ChecklistCommands;
 class DemonstrationCommands;
+class EditCommands;
 class EndViewCommands;
 class FileCommands;
 class FirstSteps;
 class PaperCommands;
 class SheetCommands;
+class Shelf;
 class SurveyCommands;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
@@ -57,6 +62,7 @@ public:
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
+    EditCommands& edits() { return *edits_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -75,6 +81,7 @@ private:
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
+    void buildLayoutsPanel();
     void buildStatusLine();
     QDockWidget* addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area, QWidget* panel);
     void connectFileActions();
@@ -91,7 +98,6 @@ private:
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
     void showAssumptions();
-    void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void setDark(bool dark);
     void refresh();
@@ -108,6 +114,7 @@ private:
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
+    EditCommands* edits_ = nullptr;
     EndViewCommands* end_view_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
@@ -117,7 +124,9 @@ private:
     warming::BoreTable* by_bore_ = nullptr;
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
+    proposing::LayoutsPanel* layouts_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
+    Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -25,6 +25,7 @@ inline const Setting<QByteArray> layout{"window/layout", {}};
 inline const Setting<bool> dark{"look/dark", false};
 inline const Setting<bool> grid{"drawing/grid", true};
 inline const Setting<bool> snapping{"drawing/snapping", true};
+inline const Setting<double> snap_slope{"drawing/snap-slope", 0.02}; ///< rise over length
 inline const Setting<bool> running{"drawing/running", true};
 inline const Setting<bool> tint{"drawing/tint", false};
 inline const Setting<bool> end_view{"drawing/end-view", false};

@@ -68,8 +68,9 @@ ElevationView::~ElevationView() = default;
 template <class Value>
 void ElevationView::tellPartner(void (ElevationView::*set)(Value), const Value& value)
 {
-    if (state_->partner && !state_->follows)
-        (state_->partner->*set)(value);
+    ElevationView* partner = state_->follows ? nullptr : state_->partner.data();
+    if (partner)
+        (partner->*set)(value);
 }
 
 void ElevationView::setTool(ToolKind kind)

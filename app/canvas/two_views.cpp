@@ -72,8 +72,6 @@ void ElevationView::keepLevel()
 
 void ElevationView::fitAlone()
 {
-    if (state_->canvas.area.isEmpty()) // not laid out yet: it is fitted when it is
-        return;
     const Document& document = state_->canvas.document;
     state_->canvas.viewport.fit(
         drawing::boundsOf(document.sketch(), document.analysis(), state_->canvas.view()),

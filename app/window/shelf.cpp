@@ -4,6 +4,8 @@
 
 #include "core/sketch/templates.h"
 
+#include <QDrag>
+
 namespace siphonwright {
 namespace {
 
@@ -74,8 +76,12 @@ ShelfPart Shelf::partOf(const QListWidgetItem& item) const
 void Shelf::setDark(bool dark)
 {
     for (int row = 0; row < count(); ++row)
-        if (const QString icon = item(row)->data(icon_role).toString(); !icon.isEmpty())
-            item(row)->setIcon(look::icon(icon, dark));
+        if (const QString name = item(row)->data(icon_role).toString(); !name.isEmpty()) {
+            QIcon icon = look::icon(name, dark);
+            // On the highlight the lettering is of the other look, and so is the icon.
+            icon.addPixmap(look::icon(name, !dark).pixmap(iconSize()), QIcon::Selected);
+            item(row)->setIcon(icon);
+        }
 }
 
 QMimeData* Shelf::mimeData(const QList<QListWidgetItem*>& items) const
@@ -86,6 +92,20 @@ QMimeData* Shelf::mimeData(const QList<QListWidgetItem*>& items) const
 QStringList Shelf::mimeTypes() const
 {
     return std::unique_ptr<QMimeData>(mimeDataOf(ShelfPart{}))->formats();
+}
+
+/// The icon alone, beside the pointer: the drawing under it shows where the part would go.
+void Shelf::startDrag(Qt::DropActions)
+{
+    constexpr QPoint beside(-14, -10);
+    const QList<QListWidgetItem*> items = selectedItems();
+    if (items.isEmpty())
+        return;
+    auto* drag = new QDrag(this);
+    drag->setMimeData(mimeData(items));
+    drag->setPixmap(items.constFirst()->icon().pixmap(iconSize()));
+    drag->setHotSpot(beside);
+    drag->exec(Qt::CopyAction);
 }
 
 } // namespace siphonwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/geometry/projection.h"
 #include "core/layout/layout.h"
 
 #include <QPolygonF>

@@ -46,6 +46,7 @@ struct Canvas {
     std::string heater_template; ///< empty: the first
 
     const Sketch& sketch() const { return document.sketch(); }
+    const Projection& view() const { return viewport.view(); }
     const Layout& layout() const { return document.analysis().layout; }
     UnitSystem units() const;
     QString length(double mm) const; ///< as text in the user's units

@@ -7,6 +7,7 @@
 #include "app/warming/warm_up_panel.h"
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
+#include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -152,6 +153,9 @@ void MainWindow::buildViewMenu()
     const QList<QAction*> listed = menu->actions();
     menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
     menu->addMenu(panels_menu_);
+    menu->addSeparator();
+    for (const char* id : {"end-view", "end-view-level", "third-angle"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
 void MainWindow::buildInsertMenu()

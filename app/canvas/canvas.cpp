@@ -53,7 +53,7 @@ drawing::Style Canvas::style() const
     out.running = running;
     out.tint = tinted;
     out.highlighted_finding = selection.finding();
-    out.lettering_mm *= lettering;
+    out.lettering_mm *= lettering * text_scale;
     out.contents = contents.get();
     out.findings = findings_shown;
     out.balloons = findings_shown;

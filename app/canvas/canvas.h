@@ -35,7 +35,8 @@ struct Canvas {
     drawing::Palette palette = drawing::Palette::light();
     std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
     bool findings_shown = true;
-    double lettering = 1; ///< times the usual size
+    double lettering = 1;  ///< times the usual size
+    double text_scale = 1; ///< likewise, of all text on the screen
     bool snapping = true;
     bool running = true;         ///< how the loops run is shown
     bool tinted = false;         ///< hoses by temperature

@@ -10,6 +10,9 @@
 #include "app/canvas/view_state.h"
 
 #include <QPainter>
+#include <QResizeEvent>
+
+#include <cmath>
 
 namespace siphonwright {
 namespace {
@@ -64,7 +67,8 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Side elevation"));
     QFont font = drawing::lettering();
-    font.setPixelSize(13); // the drawing's own letters are scaled on paper, those on the screen are not
+    font.setPixelSize(
+        drawing::usual_text_px); // the drawing's own letters are scaled on paper, those on the screen are not
     setFont(font);
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
     connect(&document, &Document::analysed, this, &ElevationView::refresh);
@@ -137,9 +141,9 @@ void ElevationView::setTinted(bool on)
     update();
 }
 
-void ElevationView::setDark(bool on)
+void ElevationView::setLook(drawing::Look look)
 {
-    state_->canvas.palette = on ? drawing::Palette::dark() : drawing::Palette::light();
+    state_->canvas.palette = drawing::paletteOf(look);
     update();
 }
 
@@ -158,6 +162,17 @@ void ElevationView::setFindingsShown(bool on)
 void ElevationView::setLettering(double times_usual)
 {
     state_->canvas.lettering = times_usual;
+    update();
+}
+
+void ElevationView::setTextScale(double times_usual)
+{
+    state_->canvas.text_scale = times_usual;
+    QFont larger = font();
+    larger.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * times_usual)));
+    setFont(larger);
+    QResizeEvent rulers_changed(size(), size());
+    resizeEvent(&rulers_changed);
     update();
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
-#include "app/drawing/elevation.h"
+#include "app/drawing/look.h"
 
 #include <QWidget>
 
@@ -38,13 +38,15 @@ public:
     void setGridShown(bool on);
     void setRunningShown(bool on);
     void setTinted(bool on);
-    void setDark(bool on);
+    void setLook(drawing::Look look);
 
     /// Draw this moment's coolant and air instead of what would stay; null: no more.
     void setContents(std::shared_ptr<const drawing::Contents> contents);
     void setFindingsShown(bool on);
     /// Larger letters, to be read from the back of a room.
     void setLettering(double times_usual);
+    /// Larger text everywhere: letters of the drawing, rulers and words at the pointer.
+    void setTextScale(double times_usual);
 
 public Q_SLOTS:
     void zoomToFit();

@@ -6,7 +6,8 @@ class QPainter;
 
 namespace siphonwright {
 
-constexpr double ruler_px = 26; ///< width of both rulers
+/// Width of both rulers, px.
+double rulerWidth(const Canvas& canvas);
 
 void paintGrid(QPainter& painter, const Canvas& canvas);
 /// Rulers along the top and the left, in the user's units, with marks at the pointer.

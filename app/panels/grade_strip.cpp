@@ -79,10 +79,10 @@ void GradeStrip::resizeEvent(QResizeEvent* event)
     QWidget::resizeEvent(event);
 }
 
-void GradeStrip::setDark(bool dark)
+void GradeStrip::setLook(drawing::Look look)
 {
-    along_->setDark(dark);
-    across_->setDark(dark);
+    along_->setLook(look);
+    across_->setLook(look);
 }
 
 QString GradeStrip::verdict() const

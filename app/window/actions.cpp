@@ -38,6 +38,8 @@ struct Row {
 constexpr Row table[] = {
     {"new", QT_TRANSLATE_NOOP("Actions", "&New"), "Ctrl+N",
      QT_TRANSLATE_NOOP("Actions", "Start an empty drawing")},
+    {"new-from-template", QT_TRANSLATE_NOOP("Actions", "New from &template…"), "Ctrl+Shift+N",
+     QT_TRANSLATE_NOOP("Actions", "Choose an engine by its picture and start a drawing with it")},
     {"open", QT_TRANSLATE_NOOP("Actions", "&Open…"), "Ctrl+O",
      QT_TRANSLATE_NOOP("Actions", "Open a sketch file")},
     {"save", QT_TRANSLATE_NOOP("Actions", "&Save"), "Ctrl+S",
@@ -101,8 +103,26 @@ constexpr Row table[] = {
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
+    {"look-of-desktop", QT_TRANSLATE_NOOP("Actions", "As the des&ktop"), "",
+     QT_TRANSLATE_NOOP("Actions", "Light, dark or high contrast, as the desktop has it"), When::always, true},
+    {"light", QT_TRANSLATE_NOOP("Actions", "&Light"), "",
+     QT_TRANSLATE_NOOP("Actions", "Dark lines on light ground"), When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
+    {"high-contrast", QT_TRANSLATE_NOOP("Actions", "&High contrast"), "",
+     QT_TRANSLATE_NOOP("Actions", "Black on white, for bright sun and weak eyes"), When::always, true},
+    {"text-100", QT_TRANSLATE_NOOP("Actions", "Text 100 %"), "",
+     QT_TRANSLATE_NOOP("Actions", "Text of the usual size"), When::always, true},
+    {"text-125", QT_TRANSLATE_NOOP("Actions", "Text 125 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-150", QT_TRANSLATE_NOOP("Actions", "Text 150 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-175", QT_TRANSLATE_NOOP("Actions", "Text 175 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-200", QT_TRANSLATE_NOOP("Actions", "Text 200 %"), "",
+     QT_TRANSLATE_NOOP("Actions", "Text twice as large"), When::always, true},
+    {"default-layout", QT_TRANSLATE_NOOP("Actions", "Default la&yout"), "",
+     QT_TRANSLATE_NOOP("Actions", "Put window, panels and tools back where they were at first")},
     {"warm-up", QT_TRANSLATE_NOOP("Actions", "&Warm-up"), "W",
      QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
@@ -157,6 +177,10 @@ constexpr Row table[] = {
     {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
      QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},
 
+    {"insert-engine", QT_TRANSLATE_NOOP("Actions", "&Engine…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose an engine by its picture and place it")},
+    {"insert-heater", QT_TRANSLATE_NOOP("Actions", "&Heater…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose a heater by its picture and place it under the jacket")},
     {"insert-supply-port", QT_TRANSLATE_NOOP("Actions", "Supply port, low at the front"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a port at the jacket's lowest level"), When::engine},
     {"insert-return-port", QT_TRANSLATE_NOOP("Actions", "Return port, high at the rear"), "",
@@ -196,10 +220,14 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Write one page with six moments and their captions as PDF"),
      When::demonstrating},
 
+    {"find-command", QT_TRANSLATE_NOOP("Actions", "Find a co&mmand…"), "Ctrl+Shift+F",
+     QT_TRANSLATE_NOOP("Actions", "Search all commands by their words, and run one")},
+    {"shortcuts", QT_TRANSLATE_NOOP("Actions", "&Shortcuts…"), "",
+     QT_TRANSLATE_NOOP("Actions", "See the keys of every command, and change them")},
     {"cautions", QT_TRANSLATE_NOOP("Actions", "&Cautions"), "F1",
      QT_TRANSLATE_NOOP("Actions", "What to heed before and during the work")},
-    {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First steps"), "",
-     QT_TRANSLATE_NOOP("Actions", "Show the steps of a first drawing")},
+    {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First sketch, step by step"), "",
+     QT_TRANSLATE_NOOP("Actions", "Be led through a first drawing, from the engine to the saved file")},
     {"about", QT_TRANSLATE_NOOP("Actions", "&About Siphonwright"), "",
      QT_TRANSLATE_NOOP("Actions", "Version, licences and what the figures are")},
 };
@@ -233,6 +261,35 @@ bool possible(When when, const Situation& now)
     return false;
 }
 
+QString missingFor(When when)
+{
+    switch (when) {
+    case When::always:
+        return {};
+    case When::selected:
+        return Actions::tr("nothing is selected");
+    case When::hose_selected:
+        return Actions::tr("no hose is selected");
+    case When::engine:
+        return Actions::tr("there is no engine yet");
+    case When::loop_ends:
+        return Actions::tr("a port and a heater come first");
+    case When::findings:
+        return Actions::tr("there is no finding");
+    case When::finding_selected:
+        return Actions::tr("no finding is selected");
+    case When::warm_up:
+        return Actions::tr("there is no warm-up yet");
+    case When::keepable:
+        return Actions::tr("there is no warm-up to keep, or it is kept");
+    case When::kept:
+        return Actions::tr("no curve is kept");
+    case When::demonstrating:
+        return Actions::tr("only while demonstrating");
+    }
+    return {};
+}
+
 } // namespace
 
 Situation situationOf(const Document& document, const Selection& selection)
@@ -253,16 +310,40 @@ Actions::Actions(QObject* parent) : QObject(parent)
 {
     for (const Row& row : table) {
         auto* action = new QAction(QCoreApplication::translate("Actions", row.text), this);
-        const QString tip = QCoreApplication::translate("Actions", row.tip);
-        const QKeySequence shortcut{QString::fromLatin1(row.shortcut)};
-        action->setShortcut(shortcut);
-        action->setToolTip(
-            shortcut.isEmpty() ? tip : tr("%1 (%2)").arg(tip, shortcut.toString(QKeySequence::NativeText)));
-        action->setStatusTip(tip);
+        action->setStatusTip(QCoreApplication::translate("Actions", row.tip));
         action->setCheckable(row.checkable);
+        action->setIconVisibleInMenu(!row.checkable); // its place is the check mark's
         action->setObjectName(QString::fromLatin1(row.id));
-        by_id_.insert(QString::fromLatin1(row.id), action);
+        action->setShortcut(QKeySequence(QString::fromLatin1(row.shortcut)));
+        takeIn(*action);
     }
+}
+
+void Actions::takeIn(QAction& action)
+{
+    by_id_.insert(action.objectName(), &action);
+    ids_.append(action.objectName());
+    setKeys(action.objectName(), action.shortcuts());
+}
+
+void Actions::setKeys(const QString& id, const QList<QKeySequence>& keys)
+{
+    QAction* action = (*this)[id];
+    action->setShortcuts(keys);
+    const QString tip = action->statusTip();
+    const QString first = action->shortcut().toString(QKeySequence::NativeText);
+    if (!tip.isEmpty()) // undo and redo say by themselves what they would take back
+        action->setToolTip(first.isEmpty() ? tip : tr("%1 (%2)").arg(tip, first));
+}
+
+QString Actions::whyNot(const QString& id) const
+{
+    if ((*this)[id]->isEnabled())
+        return {};
+    for (const Row& row : table)
+        if (id == QLatin1String(row.id))
+            return missingFor(row.when);
+    return {};
 }
 
 QAction* Actions::operator[](const QString& id) const
@@ -272,12 +353,14 @@ QAction* Actions::operator[](const QString& id) const
     return action;
 }
 
-void Actions::setDark(bool dark)
+void Actions::setLook(drawing::Look look)
 {
     for (const Row& row : table)
-        if (row.icon)
-            by_id_.value(QString::fromLatin1(row.id))
-                ->setIcon(look::icon(QString::fromLatin1(row.icon), dark));
+        by_id_.value(QString::fromLatin1(row.id))
+            ->setIcon(look::icon(QString::fromLatin1(row.icon ? row.icon : row.id), look));
+    for (const char* id : {"undo", "redo"})
+        if (QAction* action = by_id_.value(QString::fromLatin1(id)))
+            action->setIcon(look::icon(QString::fromLatin1(id), look));
 }
 
 void Actions::update(const Situation& situation)

@@ -37,9 +37,12 @@ class ChecklistCommands;
 class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
+class Keys;
 class PaperCommands;
 class SheetCommands;
 class SurveyCommands;
+class TemplateGallery;
+enum class TemplateKind;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
 class MainWindow : public QMainWindow {
@@ -56,6 +59,10 @@ public:
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
+    Keys& keys() { return *keys_; }
+    drawing::Look look() const;
+    /// How many times the usual text is: 1 to 2.
+    double textScale() const;
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -82,7 +89,9 @@ private:
     void connectInsertActions();
     void exportWarmUp();
     void fillRecent(QMenu& menu);
-    void fillTemplates();
+    void connectAppearance();
+    void connectGuidance();
+    TemplateGallery* showGallery(TemplateKind kind, const QString& title);
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
     void stepThroughParts(int step);
     void showNextFinding();
@@ -91,10 +100,16 @@ private:
     void showAssumptions();
     void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
-    void setDark(bool dark);
+    void chooseLook(const QString& name);
+    void applyLook();
+    void arrangeTools();
+    void sizePanels();
     void refresh();
     void refreshTitle();
     void restoreLayout();
+    void keepOnScreen();
+    void rememberLayout() const;
+    void useDefaultLayout();
 
     Document document_;
     Selection selection_;
@@ -118,10 +133,10 @@ private:
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
-    QMenu* engines_;
-    QMenu* heaters_;
-    QMenu* new_engines_;
+    Keys* keys_ = nullptr;
     QMenu* panels_menu_;
+    drawing::Look desktop_look_; ///< what the desktop asked for when the window was made
+    QByteArray default_layout_;
     QLabel* hint_ = nullptr;
     QLabel* place_ = nullptr;
     QLabel* verdict_ = nullptr;

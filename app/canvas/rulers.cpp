@@ -124,7 +124,7 @@ void paintGrid(QPainter& painter, const Canvas& canvas)
     const Vec2 low = canvas.viewport.toDrawing(canvas.area.bottomLeft());
     const Vec2 high = canvas.viewport.toDrawing(canvas.area.topRight());
     const auto lines = [&](double step_mm, const QColor& colour) {
-        painter.setPen(QPen(colour, 1));
+        painter.setPen(QPen(colour, 0)); // one pixel of the device, whatever it is scaled by
         const Marks across = marksBetween(low.x, high.x, step_mm);
         for (long i = across.first; i <= across.last; ++i) {
             const double x = canvas.viewport.toScreen(Vec2{static_cast<double>(i) * step_mm, 0}).x();

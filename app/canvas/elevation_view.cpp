@@ -63,7 +63,7 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     state_->tool = makeTool(state_->canvas, ToolKind::select);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setMinimumSize(320, 240);
+    setMinimumSize(320, 160);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Side elevation"));
     QFont font = drawing::lettering();

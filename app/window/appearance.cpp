@@ -12,9 +12,11 @@
 
 #include <QDockWidget>
 #include <QScreen>
+#include <QStyleHints>
 #include <QToolBar>
 
 #include <algorithm>
+#include <cmath>
 
 /// How the window looks and where its parts stand.
 namespace siphonwright {
@@ -69,6 +71,12 @@ void MainWindow::connectAppearance()
                 });
     connect((*actions_)[QStringLiteral("default-layout")], &QAction::triggered, this,
             &MainWindow::useDefaultLayout);
+#if QT_VERSION >= QT_VERSION_CHECK(6, 5, 0)
+    connect(QGuiApplication::styleHints(), &QStyleHints::colorSchemeChanged, this, [this] {
+        desktop_look_ = look::ofDesktop();
+        applyLook();
+    });
+#endif
 }
 
 void MainWindow::chooseLook(const QString& name)

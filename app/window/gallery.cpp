@@ -167,7 +167,7 @@ void TemplateGallery::fill(TemplateKind kind, drawing::Look look, UnitSystem uni
 void TemplateGallery::accept()
 {
     const QListWidgetItem* item = list_->currentItem();
-    if (!item)
+    if (!item || !isVisible()) // Enter in the list comes a second time, as the dialog's own
         return;
     const QString id = item->data(Qt::UserRole).toString();
     QDialog::accept();

@@ -15,6 +15,7 @@
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
+#include "app/window/elided_label.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -159,7 +160,7 @@ void MainWindow::buildPanels()
 
 void MainWindow::buildStatusLine()
 {
-    hint_ = new QLabel(this);
+    hint_ = new ElidedLabel(this);
     place_ = new QLabel(this);
     verdict_ = new QLabel(this);
     statusBar()->addWidget(hint_, 1);

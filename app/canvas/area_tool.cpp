@@ -23,12 +23,7 @@ QString text(const char* source)
 void AreaTool::moved(const Pointer& pointer)
 {
     at_ = pointer;
-    std::vector<Vec2> neighbours;
-    if (!corners_.empty()) {
-        neighbours.push_back(corners_.front());
-        neighbours.push_back(corners_.back());
-    }
-    const Snapped snapped = canvas_.snap(pointer.at, neighbours, pointer);
+    const Snapped snapped = canvas_.snap(pointer.at, sceneFor(corners_, canvas_.layout().plumb), pointer);
     next_ = snapped.at;
     guides_ = snapped.guides;
 }
@@ -109,7 +104,7 @@ void AreaTool::paint(QPainter& painter) const
     if (!corners_.empty())
         lines.append(text("Edge %1").arg(
             canvas_.length(distanceBetween({corners_.back().x, corners_.back().z}, {next_.x, next_.z}))));
-    overlay::paintDimensions(painter, canvas_, at_->screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_->screen, overlay::guideWords(guides_) + lines);
 }
 
 QString AreaTool::hint() const

@@ -23,13 +23,13 @@ bool Canvas::apply(const QString& text, const std::function<void(Sketch&)>& edit
     return changed;
 }
 
-Snapped Canvas::snap(Vec2 raw, const std::vector<Vec2>& neighbours, const Pointer& pointer) const
+Snapped Canvas::snap(Vec2 raw, const SnapScene& scene, const Pointer& pointer) const
 {
     constexpr double reach_px = 7;
     if (pointer.keyboard || !snapping || pointer.modifiers.testFlag(Qt::AltModifier))
         return {raw, {}};
     const double zoom = viewport.zoom();
-    return snapTo(raw, neighbours, snapSpacing(zoom, units()), reach_px / zoom);
+    return siphonwright::snap(raw, scene, snap_settings.choice, snapSpacing(zoom, units()), reach_px / zoom);
 }
 
 double Canvas::nudgeStep(bool fine) const

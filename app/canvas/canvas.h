@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/canvas/snap.h"
+#include "app/canvas/snap_scene.h"
 #include "app/canvas/viewport.h"
 #include "app/document/document.h"
 #include "app/drawing/elevation.h"
@@ -35,9 +35,15 @@ struct Canvas {
     drawing::Palette palette = drawing::Palette::light();
     std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
     bool findings_shown = true;
+<<<<<<< HEAD
     double lettering = 1;  ///< times the usual size
     double text_scale = 1; ///< likewise, of all text on the screen
+=======
+    double lettering = 1; ///< times the usual size
+    double reach = 1;     ///< how far a pointer takes hold, times the mouse's
+>>>>>>> main
     bool snapping = true;
+    SnapSettings snap_settings;
     bool running = true;         ///< how the loops run is shown
     bool tinted = false;         ///< hoses by temperature
     bool applying = false;       ///< the running change of the document is a tool's own
@@ -50,8 +56,8 @@ struct Canvas {
     QString length(double mm) const; ///< as text in the user's units
 
     bool apply(const QString& text, const std::function<void(Sketch&)>& edit, int gesture = 0);
-    /// Snap to neighbours and grid, unless switched off, held off with Alt, or told exactly by keys.
-    Snapped snap(Vec2 raw, const std::vector<Vec2>& neighbours, const Pointer& pointer) const;
+    /// Snap, unless switched off, held off with Alt, or told exactly by keys.
+    Snapped snap(Vec2 raw, const SnapScene& scene, const Pointer& pointer) const;
     /// One nudge: coarse or fine, mm.
     double nudgeStep(bool fine) const;
     drawing::Style style() const;

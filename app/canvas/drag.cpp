@@ -1,10 +1,12 @@
 #include "app/canvas/drag.h"
 
+#include "app/canvas/dimension_ends.h"
+#include "app/canvas/group.h"
 #include "app/canvas/hit.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/sockets.h"
 
-#include "core/sketch/edits.h"
+#include "core/sketch/group_edits.h"
 
 #include <QCoreApplication>
 
@@ -68,6 +70,8 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
     Drag drag;
     drag.part = part;
     drag.turns = turns;
+    if (!turns && canvas.selection.parts().size() > 1 && canvas.selection.contains(part))
+        drag.parts = canvas.selection.parts();
     drag.start = canvas.sketch();
     drag.grabbed = grabbed;
     drag.anchor = placeOf(canvas, part).value_or(grabbed);
@@ -79,8 +83,31 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
     return drag;
 }
 
+namespace {
+
+std::vector<Guide> dragAll(Canvas& canvas, const Drag& drag, const Pointer& pointer)
+{
+    const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
+                      drag.anchor.z + pointer.at.z - drag.grabbed.z};
+    const Snapped snapped =
+        canvas.snap(raw, stillNeighbours(drag.start, canvas.layout(), drag.parts), pointer);
+    const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
+    canvas.apply(
+        QCoreApplication::translate("Canvas", "Move %1").arg(nameOfParts(drag.start, drag.parts)),
+        [&](Sketch& sketch) {
+            sketch = drag.start;
+            move(sketch, drag.parts, delta);
+        },
+        drag.gesture);
+    return snapped.guides;
+}
+
+} // namespace
+
 std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& pointer)
 {
+    if (!drag.parts.empty())
+        return dragAll(canvas, drag, pointer);
     const bool free = pointer.modifiers.testFlag(Qt::AltModifier) || !canvas.snapping;
     Snapped snapped;
     std::function<bool(Sketch&)> step;
@@ -91,10 +118,18 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
         };
     } else if (liesAlong(drag.part.kind)) {
         step = [&](Sketch& sketch) { return slide(sketch, canvas.layout(), drag, pointer.at); };
+    } else if (drag.part.kind == PartKind::dimension) {
+        const Vec2 through = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
+                              drag.anchor.z + pointer.at.z - drag.grabbed.z};
+        const double grid_mm = free ? 0 : snapSpacing(canvas.viewport.zoom(), canvas.units());
+        step = [&, through, grid_mm](Sketch& sketch) {
+            return moveDimensionThrough(sketch, canvas.layout(), drag.part.id, through, grid_mm);
+        };
     } else {
         const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                           drag.anchor.z + pointer.at.z - drag.grabbed.z};
-        snapped = canvas.snap(raw, snapNeighbours(drag.start, canvas.layout(), drag.part), pointer);
+        snapped = canvas.snap(
+            raw, sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope), pointer);
         const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
         if (drag.part.kind == PartKind::hose_end) {
             const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);

@@ -4,11 +4,12 @@
 
 namespace siphonwright {
 
-/// One drag of one part, from press to release. Each step starts from the sketch as it was, so that nothing
-/// adds up and coming back to the start is no change.
+/// One drag of one part, or of all that are selected with it, from press to release. Each step starts from
+/// the sketch as it was, so that nothing adds up and coming back to the start is no change.
 struct Drag {
-    PartRef part;
-    bool turns = false; ///< turn it about its own place instead of moving it
+    PartRef part;               ///< the one taken hold of
+    std::vector<PartRef> parts; ///< all that move; empty for one alone
+    bool turns = false;         ///< turn it about its own place instead of moving it
     Sketch start;
     Vec2 grabbed;                       ///< where the pointer took hold
     Vec2 anchor;                        ///< the part's own place then: what snaps

@@ -4,8 +4,6 @@
 
 #include <QContextMenuEvent>
 #include <QKeyEvent>
-#include <QNativeGestureEvent>
-#include <QWheelEvent>
 
 #include <cmath>
 
@@ -22,18 +20,18 @@ void ElevationView::moveCrosshair(Vec2 to)
 
 bool ElevationView::event(QEvent* event)
 {
-    if (event->type() == QEvent::NativeGesture) {
-        const auto* gesture = static_cast<QNativeGestureEvent*>(event);
-        if (gesture->gestureType() == Qt::ZoomNativeGesture) {
-            state_->canvas.viewport.zoomAbout(gesture->position(), 1 + gesture->value());
-            update();
-            return true;
-        }
-    }
+    if (gesture(event))
+        return true;
     if (event->type() == QEvent::ShortcutOverride) {
         // With the focus here these keys mean the drawing, whatever the window has them for.
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+        const bool arrow = key->key() == Qt::Key_Left || key->key() == Qt::Key_Right ||
+                           key->key() == Qt::Key_Up || key->key() == Qt::Key_Down;
+        if (arrow && key->modifiers() == Qt::ControlModifier && state_->tool->hasCrosshair()) {
+            event->accept(); // the cross-hair in large steps
+            return true;
+        }
         switch (key->key()) {
         case Qt::Key_Escape:
         case Qt::Key_Backspace:
@@ -48,6 +46,10 @@ bool ElevationView::event(QEvent* event)
             event->setAccepted(plain);
             return plain;
         default:
+            if (plain && state_->tool->claims(key->key())) {
+                event->accept();
+                return true;
+            }
             break;
         }
     }
@@ -76,6 +78,8 @@ bool ElevationView::focusNextPrevChild(bool next)
 
 void ElevationView::mousePressEvent(QMouseEvent* event)
 {
+    state_->menu_on.reset();
+    state_->canvas.reach = 1;
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && state_->space_held);
     if (pans) {
@@ -120,16 +124,6 @@ void ElevationView::mouseDoubleClickEvent(QMouseEvent* event)
 {
     if (event->button() == Qt::LeftButton && !state_->space_held)
         act([&](Tool& tool) { tool.doubleClicked(state_->mouse(*event)); });
-}
-
-void ElevationView::wheelEvent(QWheelEvent* event)
-{
-    constexpr double notch = 120; // eighths of a degree per click of a wheel
-    const double notches = event->angleDelta().y() / notch;
-    if (notches != 0)
-        state_->canvas.viewport.zoomAbout(event->position(), std::pow(State::zoom_step, notches));
-    event->accept();
-    update();
 }
 
 bool ElevationView::crosshairKey(const QKeyEvent& event)
@@ -189,12 +183,20 @@ bool ElevationView::panKey(const QKeyEvent& event)
 
 void ElevationView::keyPressEvent(QKeyEvent* event)
 {
+    state_->menu_on.reset();
     if (event->key() == Qt::Key_Space) {
         if (!event->isAutoRepeat()) {
             state_->space_held = true;
             state_->space_panned = false;
             refresh();
         }
+        return;
+    }
+    const bool menu_key = event->key() == Qt::Key_Menu ||
+                          (event->key() == Qt::Key_F10 && event->modifiers() == Qt::ShiftModifier);
+    if (menu_key) {
+        QContextMenuEvent menu(QContextMenuEvent::Keyboard, QPoint(), QPoint());
+        contextMenuEvent(&menu);
         return;
     }
     if (event->key() == Qt::Key_Escape) {
@@ -211,6 +213,9 @@ void ElevationView::keyPressEvent(QKeyEvent* event)
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (!handled && enter && state_->crosshair) {
         act([this](Tool& tool) { tool.pressed(state_->keys()); });
+        handled = true;
+    } else if (!handled && enter && state_->kind == ToolKind::select) {
+        Q_EMIT detailsWanted();
         handled = true;
     }
     if (!handled && !panKey(*event))
@@ -252,14 +257,19 @@ void ElevationView::contextMenuEvent(QContextMenuEvent* event)
 {
     Selection& selection = state_->canvas.selection;
     QPoint at = event->globalPos();
+    state_->menu_on.reset();
     if (event->reason() == QContextMenuEvent::Keyboard) {
+        at = mapToGlobal(state_->canvas.area.center().toPoint());
         if (const std::optional<Vec2> place = placeOf(state_->canvas, selection.part()))
             at = mapToGlobal(toScreen(*place).toPoint());
     } else {
         const Hit hit = hitTest(state_->canvas, event->pos());
         if (hit.finding >= 0)
             selection.selectFinding(hit.finding);
-        selection.select(hit.part);
+        if (!selection.contains(hit.part))
+            selection.select(hit.part);
+        state_->menu_on = hit;
+        state_->menu_at = toDrawing(event->pos());
     }
     Q_EMIT contextMenuWanted(selection.part(), at);
 }

@@ -1,9 +1,11 @@
 #include "app/canvas/elevation_view.h"
 
+#include "app/canvas/accessible_view.h"
 #include "app/canvas/area_tool.h"
+#include "app/canvas/dimension_tool.h"
+#include "app/canvas/group.h"
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
-#include "app/canvas/part_names.h"
 #include "app/canvas/place_tool.h"
 #include "app/canvas/rulers.h"
 #include "app/canvas/select_tool.h"
@@ -28,31 +30,11 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
         return std::make_unique<HoseTool>(canvas, HoseRole::return_);
     case ToolKind::area:
         return std::make_unique<AreaTool>(canvas);
+    case ToolKind::dimension:
+        return std::make_unique<DimensionTool>(canvas);
     default:
         return std::make_unique<PlaceTool>(canvas, kind);
     }
-}
-
-/// What a selected part covers, painter axes.
-QRectF pageOf(const Canvas& canvas, const PartRef& part)
-{
-    constexpr double around_mm = 60;
-    QPolygonF points;
-    const auto add = [&](const std::vector<Vec2>& outline) {
-        for (const Vec2& p : outline)
-            points.append(drawing::toPage(p));
-    };
-    if (const std::vector<Vec2>* outline = part == ownerOf(part) ? outlineOf(canvas.sketch(), part) : nullptr)
-        add(*outline);
-    else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
-        add(bodyOf(*heater));
-    else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
-        for (const Piece& piece : (*hose)->path.line.pieces())
-            points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
-    else if (const std::optional<Vec2> at = placeOf(canvas, part))
-        add({{at->x - around_mm, at->z - around_mm}, {at->x + around_mm, at->z + around_mm}});
-    return points.isEmpty() ? QRectF()
-                            : points.boundingRect().adjusted(-around_mm, -around_mm, around_mm, around_mm);
 }
 
 } // namespace
@@ -61,9 +43,16 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
     state_->tool = makeTool(state_->canvas, ToolKind::select);
+    makeElevationAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
+<<<<<<< HEAD
     setMinimumSize(320, 160);
+=======
+    setAttribute(Qt::WA_AcceptTouchEvents);
+    setAcceptDrops(true);
+    setMinimumSize(320, 240);
+>>>>>>> main
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Side elevation"));
     QFont font = drawing::lettering();
@@ -72,7 +61,10 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     setFont(font);
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
     connect(&document, &Document::analysed, this, &ElevationView::refresh);
-    connect(&selection, &Selection::partChanged, this, [this] { refresh(); });
+    connect(&selection, &Selection::partChanged, this, [this] {
+        refresh();
+        announceSelection(*this);
+    });
     connect(&selection, &Selection::hoverChanged, this, qOverload<>(&QWidget::update));
     connect(&selection, &Selection::findingChanged, this,
             [this] { showFinding(state_->canvas.selection.finding()); });
@@ -121,6 +113,16 @@ double ElevationView::zoom() const
 void ElevationView::setSnapping(bool on)
 {
     state_->canvas.snapping = on;
+}
+
+void ElevationView::setSnapTo(SnapKind kind, bool on)
+{
+    state_->canvas.snap_settings.choice.set(kind, on);
+}
+
+void ElevationView::setSnapSlope(double slope)
+{
+    state_->canvas.snap_settings.slope = slope;
 }
 
 void ElevationView::setGridShown(bool on)
@@ -185,15 +187,6 @@ void ElevationView::zoomToFit()
     update();
 }
 
-void ElevationView::zoomToSelection()
-{
-    const QRectF page = pageOf(state_->canvas, state_->canvas.selection.part());
-    if (page.isEmpty())
-        return;
-    state_->canvas.viewport.fit(page, state_->canvas.area);
-    update();
-}
-
 void ElevationView::zoomIn()
 {
     state_->canvas.viewport.zoomAbout(state_->canvas.area.center(), State::zoom_step);
@@ -204,13 +197,6 @@ void ElevationView::zoomOut()
 {
     state_->canvas.viewport.zoomAbout(state_->canvas.area.center(), 1 / State::zoom_step);
     update();
-}
-
-void ElevationView::deleteSelected()
-{
-    if (auto* select = dynamic_cast<SelectTool*>(state_->tool.get()))
-        select->deleteSelected();
-    refresh();
 }
 
 void ElevationView::showFinding(int index)
@@ -244,10 +230,10 @@ void ElevationView::act(const std::function<void(Tool&)>& action)
 
 void ElevationView::refresh()
 {
-    const PartRef& part = state_->canvas.selection.part();
-    setAccessibleDescription(part.kind == PartKind::nothing
+    const std::vector<PartRef>& parts = state_->canvas.selection.parts();
+    setAccessibleDescription(parts.empty()
                                  ? tr("Nothing selected")
-                                 : tr("Selected: %1").arg(nameOfPart(state_->canvas.sketch(), part)));
+                                 : tr("Selected: %1").arg(nameOfParts(state_->canvas.sketch(), parts)));
     const bool panning = state_->pan_from || state_->space_held;
     const QString text =
         panning ? tr("Drag to move the paper; the wheel zooms to the pointer.") : state_->tool->hint();
@@ -265,6 +251,10 @@ void ElevationView::documentChanged()
     if (!state_->canvas.applying) {
         state_->tool->documentChanged();
         refresh();
+    }
+    if (const std::size_t parts = things().size(); parts != state_->announced) {
+        state_->announced = parts;
+        announceParts(*this);
     }
     update();
 }
@@ -285,6 +275,7 @@ void ElevationView::paintEvent(QPaintEvent*)
     painter.setTransform(canvas.viewport.transform(), true);
     drawing::paintElevation(painter, canvas.sketch(), canvas.document.analysis(), canvas.style());
     painter.restore();
+    paintGhost(painter);
     if (const ResolvedHose* hose = canvas.layout().hose(canvas.selection.hoverHose());
         hose && !(*hose)->path.line.empty()) {
         painter.setPen(QPen(canvas.palette.accent, 2));
@@ -293,6 +284,14 @@ void ElevationView::paintEvent(QPaintEvent*)
                             5);
     }
     state_->tool->paint(painter);
+    if (!state_->ghost.empty())
+        overlay::paintGhostOutline(painter, canvas, state_->ghost, true);
+    if (hasFocus() && canvas.selection.parts().size() > 1) {
+        // Which of them the keyboard is on.
+        painter.setPen(QPen(canvas.palette.text, 1, Qt::DotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(rectOf(canvas.selection.part()));
+    }
     painter.setClipping(false);
     paintRulers(painter, canvas, size(),
                 state_->crosshair ? std::optional(canvas.viewport.toScreen(*state_->crosshair))

@@ -115,6 +115,11 @@ PartRef ownerOf(const PartRef& part)
     }
 }
 
+bool hasCorners(PartKind kind)
+{
+    return kind == PartKind::engine || kind == PartKind::jacket || kind == PartKind::area;
+}
+
 bool belongTogether(const PartRef& a, const PartRef& b)
 {
     return a.kind != PartKind::nothing && ownerOf(a) == ownerOf(b);

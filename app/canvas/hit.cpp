@@ -1,5 +1,6 @@
 #include "app/canvas/hit.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/plane.h"
 
 #include "core/sketch/edits.h"
@@ -20,7 +21,7 @@ std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
         return std::nullopt;
     const std::vector<QPointF> places = drawing::balloonPlaces(canvas.document.analysis(), style);
     const double radius_px =
-        std::max(handle_reach_px, drawing::balloonRadius(style) * canvas.viewport.zoom());
+        std::max(handle_reach_px * canvas.reach, drawing::balloonRadius(style) * canvas.viewport.zoom());
     for (std::size_t i = 0; i < places.size(); ++i)
         if (distanceBetween(canvas.viewport.transform().map(places[i]), screen) <= radius_px)
             return static_cast<int>(i);
@@ -30,7 +31,7 @@ std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
 std::optional<Hit> handleAt(const Canvas& canvas, QPointF screen)
 {
     std::optional<Hit> best;
-    double best_px = handle_reach_px;
+    double best_px = handle_reach_px * canvas.reach;
     const PartRef& selected = canvas.selection.part();
     for (const Handle& handle : handlesOf(canvas)) {
         // What is selected is taken rather than what lies just as near to it.
@@ -53,7 +54,7 @@ std::optional<Hit> hoseAt(const Canvas& canvas, QPointF screen)
         if (hose->path.line.empty())
             continue;
         const auto nearest = hose->path.line.nearestInElevation(canvas.viewport.toDrawing(screen));
-        const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px / zoom);
+        const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px * canvas.reach / zoom);
         if (nearest.distance_mm > reach_mm || (best && nearest.distance_mm >= best_mm))
             continue;
         best = Hit{{PartKind::hose, hose.id(), 0}, false, -1, nearest.s};
@@ -81,7 +82,7 @@ bool onEdge(const std::vector<Vec2>& outline, Vec2 at, double reach_mm)
 std::optional<Hit> outlineAt(const Canvas& canvas, Vec2 at)
 {
     const Sketch& sketch = canvas.sketch();
-    const double reach_mm = edge_reach_px / canvas.viewport.zoom();
+    const double reach_mm = edge_reach_px * canvas.reach / canvas.viewport.zoom();
     if (sketch.engine && onEdge(sketch.engine->jacket, at, reach_mm))
         return Hit{{PartKind::jacket, {}, 0}, false, -1, std::nullopt};
     for (const Shared<Area>& area : sketch.areas)
@@ -117,6 +118,8 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
     const Vec2 at = canvas.viewport.toDrawing(screen);
     if (const std::optional<Hit> hit = handleAt(canvas, screen))
         return *hit;
+    if (const std::optional<PartRef> dimension = dimensionAt(canvas, screen))
+        return Hit{*dimension, false, -1, std::nullopt};
     if (const std::optional<Hit> hit = hoseAt(canvas, screen))
         return *hit;
     if (const std::optional<Hit> hit = bodyAt(canvas, at))
@@ -136,6 +139,8 @@ std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
             return Vec2{middle.x, middle.z};
         }
     }
+    if (part.kind == PartKind::dimension)
+        return placeOfDimension(canvas, part.id);
     if (part.kind == PartKind::ground && canvas.sketch().ground_z_mm)
         return Vec2{canvas.viewport.toDrawing(canvas.area.center()).x, *canvas.sketch().ground_z_mm};
     if (const std::vector<Vec2>* outline = outlineOf(canvas.sketch(), part); outline && !outline->empty())
@@ -172,6 +177,8 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
         out.push_back({PartKind::area, area->id, 0});
     if (sketch.ground_z_mm)
         out.push_back({PartKind::ground, {}, 0});
+    for (const Dimension& dimension : sketch.dimensions)
+        out.push_back({PartKind::dimension, dimension.id, 0});
     return out;
 }
 

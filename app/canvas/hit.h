@@ -38,6 +38,8 @@ std::vector<Handle> handlesOf(const Canvas& canvas);
 bool belongTogether(const PartRef& a, const PartRef& b);
 /// The whole that a corner, point or end is part of; itself for everything else.
 PartRef ownerOf(const PartRef& part);
+/// Whether it is an outline with corners to go into.
+bool hasCorners(PartKind kind);
 
 Hit hitTest(const Canvas& canvas, QPointF screen);
 

@@ -35,21 +35,11 @@ double HoseTool::depthOfLast() const
     return draft_.first ? draft_.first->stop.y : 0;
 }
 
-std::vector<Vec2> HoseTool::neighbours() const
-{
-    std::vector<Vec2> out;
-    if (!draft_.places.empty())
-        out.push_back(flat(draft_.places.back()));
-    else if (draft_.first)
-        out.push_back(flat(draft_.first->stop));
-    for (const Socket& socket : socketsOf(canvas_.sketch()))
-        out.push_back(flat(socket.stop));
-    return out;
-}
-
 Vec3 HoseTool::placeFor(const Pointer& pointer)
 {
-    const Snapped snapped = canvas_.snap(pointer.at, neighbours(), pointer);
+    const Snapped snapped = canvas_.snap(
+        pointer.at, sceneFor(canvas_.sketch(), canvas_.layout(), draft_, canvas_.snap_settings.slope),
+        pointer);
     guides_ = snapped.guides;
     return {snapped.at.x, depthOfLast(), snapped.at.z};
 }
@@ -217,7 +207,7 @@ void HoseTool::paint(QPainter& painter) const
         lines.append(text("Length %1").arg(canvas_.length((*hose)->length_mm)));
         lines += trapsOf(canvas_, hose->profile);
     }
-    overlay::paintDimensions(painter, canvas_, at_.screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
 
 QString HoseTool::hint() const

@@ -25,7 +25,6 @@ public:
 
 private:
     Vec3 placeFor(const Pointer& pointer);
-    std::vector<Vec2> neighbours() const;
     double depthOfLast() const;
     void finish(const std::optional<Socket>& last);
     void takeBack();

@@ -107,4 +107,9 @@ InlinePart newInlinePart(const Hose& hose, InlineKind kind, double along_mm)
     return part;
 }
 
+bool canOpen(InlineKind kind)
+{
+    return kind == InlineKind::isolation_valve || kind == InlineKind::bleed || kind == InlineKind::drain;
+}
+
 } // namespace siphonwright

@@ -20,6 +20,10 @@ Port newPort(const Sketch& sketch, Vec2 at, Vec2 outward);
 Heater newHeater(const std::string& template_id, Vec2 at);
 /// A tank at a place: the one there is, moved with its marks, or a new one with typical marks.
 SurgeTank newTank(const Sketch& sketch, Vec2 at);
+/// A part for a hose, of its bore.
 InlinePart newInlinePart(const Hose& hose, InlineKind kind, double along_mm);
+
+/// Whether such a part can be open or closed.
+bool canOpen(InlineKind kind);
 
 } // namespace siphonwright

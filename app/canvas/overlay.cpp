@@ -1,7 +1,9 @@
 #include "app/canvas/overlay.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/plane.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -90,6 +92,8 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
     } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
         const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
         painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));
+    } else if (part.kind == PartKind::dimension) {
+        paintDimensionContour(painter, canvas, part.id, colour, width);
     } else if (part.kind == PartKind::port) {
         HoseEnd end;
         end.port = part.id;
@@ -97,6 +101,33 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
             painter.drawLine(canvas.viewport.toScreen(place->opening),
                              canvas.viewport.toScreen(place->stub.back().at));
     }
+}
+
+/// What a guide leads to, beside the line and away from the pointer.
+void paintGuideWord(QPainter& painter, const Canvas& canvas, const Guide& guide, double lift)
+{
+    if (guide.word.isEmpty())
+        return;
+    constexpr double back_px = 70;
+    constexpr double pad = 3;
+    const QPointF from = canvas.viewport.toScreen(guide.from);
+    const QPointF to = canvas.viewport.toScreen(guide.to);
+    const double px = distanceBetween(from, to);
+    const QPointF on = px > 0 ? to + (from - to) * (std::min(back_px, px) / px) : to;
+    const QFontMetricsF metrics(painter.font());
+    QRectF box(0, 0, metrics.horizontalAdvance(guide.word) + 2 * pad, metrics.height());
+    box.moveCenter(on - QPointF(0, lift));
+    box.moveLeft(std::clamp(box.left(), canvas.area.left(),
+                            std::max(canvas.area.left(), canvas.area.right() - box.width())));
+    box.moveTop(std::clamp(box.top(), canvas.area.top(),
+                           std::max(canvas.area.top(), canvas.area.bottom() - box.height())));
+    QColor paper = canvas.palette.ground;
+    paper.setAlphaF(0.9F);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setPen(canvas.palette.accent);
+    painter.drawText(box, Qt::AlignCenter, guide.word);
 }
 
 } // namespace
@@ -154,25 +185,47 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
         soft.setAlphaF(0.35F);
         paintContour(painter, canvas, hovered, soft, 5);
     }
-    if (selected.kind != PartKind::nothing)
-        paintContour(painter, canvas, selected, canvas.palette.accent, 2);
-    const PartRef owner = ownerOf(selected);
-    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
-        paintStraights(painter, canvas, *hose);
+    const std::vector<PartRef>& all = canvas.selection.parts();
+    const auto shown = [&](const PartRef& part) {
+        return std::any_of(all.begin(), all.end(),
+                           [&](const PartRef& one) { return belongTogether(part, one); });
+    };
+    for (const PartRef& part : all)
+        paintContour(painter, canvas, part, canvas.palette.accent, 2);
+    for (const ResolvedHose& hose : canvas.layout().hoses)
+        if (shown({PartKind::hose, hose.id(), 0}))
+            paintStraights(painter, canvas, hose);
     for (const Handle& handle : handlesOf(canvas)) {
-        const bool is_selected = handle.part == selected && !handle.turns;
+        const bool is_selected = canvas.selection.contains(handle.part) && !handle.turns;
         const bool is_hovered = handle.part == hovered;
-        if (is_selected || is_hovered || belongTogether(handle.part, selected) ||
-            belongTogether(handle.part, hovered))
+        if (is_selected || is_hovered || shown(handle.part) || belongTogether(handle.part, hovered))
             paintHandle(painter, canvas, handle, is_selected, is_hovered);
     }
-    const bool has_handle = selected.kind == PartKind::heater || selected.kind == PartKind::tank;
-    if (const std::optional<Vec2> at = has_handle ? placeOf(canvas, selected) : std::nullopt)
-        paintHandle(painter, canvas, {selected, *at, HandleShape::square, false}, true, false);
+    for (const PartRef& part : all) {
+        const bool has_handle = part.kind == PartKind::heater || part.kind == PartKind::tank;
+        if (const std::optional<Vec2> at = has_handle ? placeOf(canvas, part) : std::nullopt)
+            paintHandle(painter, canvas, {part, *at, HandleShape::square, false}, true, false);
+    }
+}
+
+void paintBand(QPainter& painter, const Canvas& canvas, Vec2 from, QPointF to,
+               const std::vector<PartRef>& held)
+{
+    for (const PartRef& part : held) {
+        paintContour(painter, canvas, part, canvas.palette.accent, 2);
+        if (const std::optional<Vec2> at = placeOf(canvas, part))
+            paintHandle(painter, canvas, {part, *at, HandleShape::square, false}, true, false);
+    }
+    QColor body = canvas.palette.accent;
+    body.setAlphaF(0.1F);
+    painter.setPen(pen(canvas.palette.accent, 1.2, Qt::DashLine));
+    painter.setBrush(body);
+    painter.drawRect(QRectF(canvas.viewport.toScreen(from), to).normalized());
 }
 
 void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guide>& guides)
 {
+    double lift = 12; // words of two guides to one place stand over each other
     constexpr double beyond_px = 40;
     for (const Guide& guide : guides) {
         const QPointF from = canvas.viewport.toScreen(guide.from);
@@ -184,7 +237,20 @@ void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guid
         painter.setPen(pen(canvas.palette.accent, 1.4));
         painter.drawLine(from - QPointF(4, 4), from + QPointF(4, 4));
         painter.drawLine(from - QPointF(4, -4), from + QPointF(4, -4));
+        paintGuideWord(painter, canvas, guide, lift);
+        lift = -lift;
     }
+}
+
+QStringList guideWords(const std::vector<Guide>& guides)
+{
+    QStringList words;
+    for (const Guide& guide : guides)
+        if (!guide.word.isEmpty())
+            words.append(guide.word);
+    if (words.isEmpty())
+        return {};
+    return {QCoreApplication::translate("Snap", "Snapped: %1").arg(words.join(QStringLiteral(", ")))};
 }
 
 void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, const QStringList& lines)

@@ -10,7 +10,12 @@ namespace siphonwright::overlay {
 void paintHandle(QPainter& painter, const Canvas& canvas, const Handle& handle, bool selected, bool hovered);
 /// Handles of what is selected and of what is pointed at, and the outline of both.
 void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hovered);
+/// A band being drawn from a place to the pointer, and the contours of what it holds.
+void paintBand(QPainter& painter, const Canvas& canvas, Vec2 from, QPointF to,
+               const std::vector<PartRef>& held);
 void paintGuides(QPainter& painter, const Canvas& canvas, const std::vector<Guide>& guides);
+/// "Snapped: level, plumb"; nothing without guides.
+QStringList guideWords(const std::vector<Guide>& guides);
 /// Lines of text in a box beside a place, kept inside the drawing's area.
 void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, const QStringList& lines);
 void paintCrosshair(QPainter& painter, const Canvas& canvas, Vec2 at);

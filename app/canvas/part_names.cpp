@@ -86,8 +86,48 @@ QString nameOfPart(const Sketch& sketch, const PartRef& part)
         return text("the ground line");
     case PartKind::photo:
         return text("the photograph");
+    case PartKind::dimension:
+        return text("the dimension");
     default:
         return nameOnHose(sketch, part);
+    }
+}
+
+QString spokenName(const Sketch& sketch, const PartRef& part)
+{
+    const Hose* hose = sketch.hose(part.id);
+    const QString of = named(hose);
+    switch (part.kind) {
+    case PartKind::engine:
+        return text("Engine");
+    case PartKind::engine_corner:
+        return text("Engine, corner %1").arg(part.index + 1);
+    case PartKind::jacket:
+        return text("Water jacket");
+    case PartKind::jacket_corner:
+        return text("Water jacket, corner %1").arg(part.index + 1);
+    case PartKind::thermostat:
+        return text("Thermostat housing");
+    case PartKind::tank:
+        return text("Surge tank");
+    case PartKind::hose_point:
+        return text("%1, point %2").arg(of).arg(part.index + 1);
+    case PartKind::hose_end:
+        return part.index == 0 ? text("%1, start").arg(of) : text("%1, end").arg(of);
+    case PartKind::clip:
+        return text("%1, clip %2").arg(of).arg(part.index + 1);
+    case PartKind::inline_part:
+        return hose && part.index < hose->parts.size()
+                   ? text("%1, %2 %3").arg(of, nameOfInline(hose->parts[part.index].kind)).arg(part.index + 1)
+                   : of;
+    case PartKind::area_corner:
+        return text("%1, corner %2").arg(named(sketch.area(part.id))).arg(part.index + 1);
+    case PartKind::ground:
+        return text("Ground line");
+    case PartKind::photo:
+        return text("Photograph");
+    default:
+        return nameOfPart(sketch, part);
     }
 }
 

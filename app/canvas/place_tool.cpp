@@ -5,6 +5,7 @@
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
+#include "app/canvas/shape.h"
 
 #include "core/sketch/edits.h"
 
@@ -62,8 +63,9 @@ void PlaceTool::moved(const Pointer& pointer)
         }
         return;
     }
-    const Snapped snapped =
-        canvas_.snap(pointer.at, snapNeighbours(canvas_.sketch(), canvas_.layout(), {}), pointer);
+    const Snapped snapped = canvas_.snap(
+        pointer.at, sceneFor(canvas_.sketch(), canvas_.layout(), PartRef(), canvas_.snap_settings.slope),
+        pointer);
     place_ = snapped.at;
     guides_ = snapped.guides;
     if (kind_ != ToolKind::port || pointer.modifiers.testFlag(Qt::AltModifier))
@@ -78,7 +80,7 @@ void PlaceTool::moved(const Pointer& pointer)
 void PlaceTool::pressed(const Pointer& pointer)
 {
     moved(pointer);
-    const PartRef part = goesOnHose() ? putOnHose() : putDown();
+    const PartRef part = goesOnHose() ? putOnHose(canvas_, kind_, hose_, along_) : putDown();
     if (part.kind == PartKind::nothing)
         return;
     canvas_.selection.select(part);
@@ -118,24 +120,6 @@ PartRef PlaceTool::putDown()
         canvas_.apply(text("Place the surge tank"), [&](Sketch& sketch) { sketch.tank = tank; });
         part = {PartKind::tank, {}, 0};
     }
-    return part;
-}
-
-PartRef PlaceTool::putOnHose()
-{
-    const Hose* hose = canvas_.sketch().hose(hose_);
-    if (!hose)
-        return {};
-    if (kind_ == ToolKind::clip) {
-        const PartRef part = {PartKind::clip, hose_, hose->clips_mm.size()};
-        canvas_.apply(text("Place a clip"), [&](Sketch& sketch) { addClip(sketch, hose_, along_); });
-        return part;
-    }
-    const InlinePart put = newInlinePart(
-        *hose, kind_ == ToolKind::bleed ? InlineKind::bleed : InlineKind::isolation_valve, along_);
-    const PartRef part = {PartKind::inline_part, hose_, hose->parts.size()};
-    canvas_.apply(text("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
-                  [&](Sketch& sketch) { addInlinePart(sketch, hose_, put); });
     return part;
 }
 
@@ -212,7 +196,7 @@ void PlaceTool::paint(QPainter& painter) const
     if (kind_ == ToolKind::heater && jacket)
         lines.append(text("Top under the jacket %1")
                          .arg(canvas_.length(jacket->lowest_mm - height_mm - heaterHere().length_mm / 2)));
-    overlay::paintDimensions(painter, canvas_, at_.screen, lines);
+    overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
 
 QString PlaceTool::hint() const

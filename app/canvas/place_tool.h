@@ -28,7 +28,6 @@ private:
     Heater heaterHere() const;
     SurgeTank tankHere() const;
     PartRef putDown();
-    PartRef putOnHose();
     std::vector<Vec2> stops() const;
 
     ToolKind kind_;

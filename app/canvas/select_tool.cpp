@@ -1,13 +1,15 @@
 #include "app/canvas/select_tool.h"
 
+#include "app/canvas/dimension_ends.h"
 #include "app/canvas/dimensions.h"
+#include "app/canvas/group.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/canvas/shape.h"
 #include "app/canvas/sockets.h"
 
-#include "core/sketch/edits.h"
+#include "core/sketch/group_edits.h"
 
 #include <QCoreApplication>
 #include <QKeyEvent>
@@ -22,39 +24,32 @@ QString text(const char* source)
     return QCoreApplication::translate("Canvas", source);
 }
 
-/// Arrow keys as a direction in the elevation; nothing for other keys.
-std::optional<Vec2> arrowOf(int key)
-{
-    switch (key) {
-    case Qt::Key_Left:
-        return Vec2{-1, 0};
-    case Qt::Key_Right:
-        return Vec2{1, 0};
-    case Qt::Key_Up:
-        return Vec2{0, 1};
-    case Qt::Key_Down:
-        return Vec2{0, -1};
-    default:
-        return std::nullopt;
-    }
-}
-
-bool hasCorners(PartKind kind)
-{
-    return kind == PartKind::engine || kind == PartKind::jacket || kind == PartKind::area;
-}
-
 } // namespace
 
 void SelectTool::pressed(const Pointer& pointer)
 {
     press_ = pointer;
     pressed_on_ = hitTest(canvas_, pointer.screen);
+    adds_ = bool(pointer.modifiers & (Qt::ShiftModifier | Qt::ControlModifier));
     if (pressed_on_.finding >= 0) {
         canvas_.selection.selectFinding(pressed_on_.finding);
         return;
     }
-    canvas_.selection.select(pressed_on_.part);
+    // One of several that are selected: they may be about to be dragged together.
+    if (!adds_ && !canvas_.selection.contains(pressed_on_.part))
+        canvas_.selection.select(pressed_on_.part);
+}
+
+/// The pointer has gone far enough with the button down: a part moves, or a band is drawn.
+void SelectTool::beginPull(const Pointer& pointer)
+{
+    if (adds_ || pressed_on_.part.kind == PartKind::nothing) {
+        band_ = press_->at;
+        banded_ = partsWithin(canvas_, *band_, pointer.at);
+        return;
+    }
+    drag_ = beginDrag(canvas_, pressed_on_.part, pressed_on_.turns, press_->at);
+    guides_ = dragTo(canvas_, *drag_, pointer);
 }
 
 void SelectTool::moved(const Pointer& pointer)
@@ -65,10 +60,13 @@ void SelectTool::moved(const Pointer& pointer)
         guides_ = dragTo(canvas_, *drag_, pointer);
         return;
     }
+    if (band_) {
+        banded_ = partsWithin(canvas_, *band_, pointer.at);
+        return;
+    }
     const bool far = press_ && distanceBetween(press_->screen, pointer.screen) >= drag_px;
-    if (far && pointer.button && pressed_on_.part.kind != PartKind::nothing) {
-        drag_ = beginDrag(canvas_, pressed_on_.part, pressed_on_.turns, press_->at);
-        guides_ = dragTo(canvas_, *drag_, pointer);
+    if (far && pointer.button && pressed_on_.finding < 0) {
+        beginPull(pointer);
         return;
     }
     hovered_ = hitTest(canvas_, pointer.screen);
@@ -80,8 +78,18 @@ void SelectTool::moved(const Pointer& pointer)
 
 void SelectTool::released(const Pointer& pointer)
 {
-    if (drag_)
+    if (drag_) {
         dragTo(canvas_, *drag_, pointer);
+    } else if (band_) {
+        std::vector<PartRef> all = adds_ ? canvas_.selection.parts() : std::vector<PartRef>();
+        all.insert(all.end(), banded_.begin(), banded_.end());
+        canvas_.selection.selectAll(all);
+    } else if (press_ && pressed_on_.finding < 0) {
+        if (!adds_)
+            canvas_.selection.select(pressed_on_.part);
+        else if (pressed_on_.part.kind != PartKind::nothing)
+            canvas_.selection.toggle(pressed_on_.part);
+    }
     stopDrag();
 }
 
@@ -104,159 +112,28 @@ void SelectTool::left()
     canvas_.selection.hover({}, 0);
 }
 
-bool SelectTool::key(const QKeyEvent& event)
-{
-    const bool shift = event.modifiers().testFlag(Qt::ShiftModifier);
-    if (event.modifiers().testFlag(Qt::ControlModifier))
-        return false;
-    if (drag_ && event.key() != Qt::Key_Escape)
-        return arrowOf(event.key()).has_value(); // the pointer has hold of the part: keys wait
-    switch (event.key()) {
-    case Qt::Key_Delete:
-    case Qt::Key_Backspace:
-        deleteSelected();
-        return true;
-    case Qt::Key_Insert:
-        insertPointByKey();
-        return true;
-    case Qt::Key_C:
-        connectToNext();
-        return true;
-    case Qt::Key_R: {
-        const PartRef part = canvas_.selection.part();
-        canvas_.apply(text("Turn %1").arg(nameOfPart(canvas_.sketch(), part)), [&](Sketch& sketch) {
-            turnPart(sketch, part, shift ? -turn_step_deg : turn_step_deg);
-        });
-        return true;
-    }
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        enterOutline();
-        return true;
-    default:
-        return nudge(event);
-    }
-}
-
-bool SelectTool::nudge(const QKeyEvent& event)
-{
-    constexpr qint64 burst_ms = 1000;
-    const std::optional<Vec2> arrow = arrowOf(event.key());
-    const PartRef part = canvas_.selection.part();
-    if (!arrow || part.kind == PartKind::nothing)
-        return false;
-    if (part != nudged_ || !since_nudge_.isValid() || since_nudge_.elapsed() > burst_ms)
-        nudge_gesture_ = canvas_.document.beginGesture();
-    nudged_ = part;
-    since_nudge_.start();
-    const double step_mm = canvas_.nudgeStep(event.modifiers().testFlag(Qt::ShiftModifier));
-    Vec3 delta = {arrow->x * step_mm, 0, arrow->z * step_mm};
-    if (part.kind == PartKind::inline_part || part.kind == PartKind::clip) {
-        // The arrow that points the way the hose runs here takes the part along with it.
-        const ResolvedHose* hose = canvas_.layout().hose(part.id);
-        const std::optional<Vec2> at = placeOf(canvas_, part);
-        if (!hose || !at || (*hose)->path.line.empty())
-            return true;
-        const Centreline& line = (*hose)->path.line;
-        const Vec3 way = line.tangent(line.nearestInElevation(*at).s);
-        delta = {way.x * arrow->x + way.z * arrow->z >= 0 ? step_mm : -step_mm, 0, 0};
-    }
-    canvas_.apply(
-        text("Move %1").arg(nameOfPart(canvas_.sketch(), part)),
-        [&](Sketch& sketch) { siphonwright::move(sketch, part, delta); }, nudge_gesture_);
-    return true;
-}
-
-void SelectTool::connectToNext()
-{
-    PartRef part = canvas_.selection.part();
-    if (const Hose* hose = part.kind == PartKind::hose ? canvas_.sketch().hose(part.id) : nullptr)
-        part = {PartKind::hose_end, part.id, hose->from.connected() ? 1U : 0U};
-    if (connectToNextSocket(canvas_, part))
-        canvas_.selection.select(part);
-}
-
-void SelectTool::insertPointByKey()
-{
-    const PartRef part = canvas_.selection.part();
-    const std::optional<Vec2> at = placeOf(canvas_, part);
-    const PartRef owner = ownerOf(part);
-    PartRef added;
-    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas_.layout().hose(owner.id) : nullptr) {
-        // With a point selected, half-way to the next one; with the hose, in its middle.
-        const Route& route = **hose;
-        double from_mm = route.hose_from_mm;
-        double to_mm = route.hose_to_mm;
-        if (part.kind == PartKind::hose_point && at) {
-            from_mm = route.path.line.nearestInElevation(*at).s;
-            const auto next = placeOf(canvas_, {PartKind::hose_point, part.id, part.index + 1});
-            if (next)
-                to_mm = route.path.line.nearestInElevation(*next).s;
-        }
-        added = insertHosePoint(canvas_, owner.id, (from_mm + to_mm) / 2);
-    } else if (const std::vector<Vec2>* outline = outlineOf(canvas_.sketch(), part)) {
-        const Vec2 a = outline->at(std::min(part.index, outline->size() - 1));
-        const Vec2 b = outline->at((part.index + 1) % outline->size());
-        added = insertCorner(canvas_, part, {(a.x + b.x) / 2, (a.z + b.z) / 2});
-    }
-    if (added.kind != PartKind::nothing)
-        canvas_.selection.select(added);
-}
-
-void SelectTool::enterOutline()
-{
-    const PartRef part = canvas_.selection.part();
-    if (part.kind == PartKind::engine)
-        canvas_.selection.select({PartKind::engine_corner, {}, 0});
-    else if (part.kind == PartKind::jacket)
-        canvas_.selection.select({PartKind::jacket_corner, {}, 0});
-    else if (part.kind == PartKind::area)
-        canvas_.selection.select({PartKind::area_corner, part.id, 0});
-}
-
-bool SelectTool::walk(bool forward)
-{
-    const PartRef& now = canvas_.selection.part();
-    const std::vector<PartRef> order = walkOrder(canvas_.sketch(), now);
-    if (order.empty())
-        return false;
-    const auto at = std::find(order.begin(), order.end(), now);
-    const bool among_corners = hasCorners(ownerOf(now).kind) && ownerOf(now) != now;
-    if (at == order.end()) {
-        canvas_.selection.select(forward ? order.front() : order.back());
-        return true;
-    }
-    const bool last = forward ? at + 1 == order.end() : at == order.begin();
-    if (last && !among_corners) {
-        canvas_.selection.select({});
-        return false;
-    }
-    if (last)
-        canvas_.selection.select(forward ? order.front() : order.back());
-    else
-        canvas_.selection.select(forward ? *(at + 1) : *(at - 1));
-    return true;
-}
-
 bool SelectTool::cancel()
 {
-    if (drag_) {
-        const int gesture = drag_->gesture;
+    if (dragging()) {
+        const std::optional<Drag> drag = drag_;
         stopDrag();
-        canvas_.document.cancelGesture(gesture);
+        if (drag)
+            canvas_.document.cancelGesture(drag->gesture);
         return true;
     }
+    kept_.clear();
     const PartRef part = canvas_.selection.part();
     if (part.kind == PartKind::nothing)
         return false;
     const PartRef owner = ownerOf(part);
-    canvas_.selection.select(owner == part ? PartRef{} : owner);
+    const bool several = canvas_.selection.parts().size() > 1;
+    canvas_.selection.select(owner == part || several ? PartRef{} : owner);
     return true;
 }
 
 void SelectTool::putAway()
 {
-    if (drag_)
+    if (dragging())
         cancel();
 }
 
@@ -266,21 +143,24 @@ void SelectTool::documentChanged()
     nudge_gesture_ = 0;
     since_nudge_.invalidate();
     hovered_ = {};
-    if (!exists(canvas_.sketch(), canvas_.selection.part()))
-        canvas_.selection.select({});
+    std::vector<PartRef> left = canvas_.selection.parts();
+    std::erase_if(left, [this](const PartRef& part) { return !exists(canvas_.sketch(), part); });
+    canvas_.selection.selectAll(left);
 }
 
 void SelectTool::deleteSelected()
 {
-    const PartRef part = canvas_.selection.part();
+    const std::vector<PartRef> parts = canvas_.selection.parts();
     stopDrag();
-    if (!exists(canvas_.sketch(), part))
+    if (parts.empty())
         return;
-    const PartRef owner = ownerOf(part);
-    canvas_.apply(text("Delete %1").arg(nameOfPart(canvas_.sketch(), part)),
-                  [&](Sketch& sketch) { remove(sketch, part); });
+    const PartRef part = parts.back();
+    const PartRef owner = parts.size() == 1 ? ownerOf(part) : PartRef();
+    canvas_.apply(text("Delete %1").arg(nameOfParts(canvas_.sketch(), parts)),
+                  [&](Sketch& sketch) { siphonwright::remove(sketch, parts); });
     hovered_ = {};
-    const bool stays = part.kind == PartKind::hose_end && exists(canvas_.sketch(), part);
+    kept_.clear();
+    const bool stays = parts.size() == 1 && part.kind == PartKind::hose_end && exists(canvas_.sketch(), part);
     if (!stays)
         canvas_.selection.select(exists(canvas_.sketch(), owner) ? owner : PartRef{});
 }
@@ -289,23 +169,31 @@ void SelectTool::stopDrag()
 {
     drag_.reset();
     press_.reset();
+    band_.reset();
+    banded_.clear();
     guides_.clear();
 }
 
 void SelectTool::paint(QPainter& painter) const
 {
-    overlay::paintSelection(painter, canvas_, drag_ ? PartRef{} : hovered_.part);
+    overlay::paintSelection(painter, canvas_, dragging() ? PartRef{} : hovered_.part);
     overlay::paintGuides(painter, canvas_, guides_);
+    if (band_)
+        overlay::paintBand(painter, canvas_, *band_, at_, banded_);
     if (!drag_)
         return;
     if (drag_->part.kind == PartKind::hose_end)
         if (const auto socket = socketAt(canvas_.sketch(), canvas_.viewport, at_))
             overlay::paintTarget(painter, canvas_, socket->stop);
-    overlay::paintDimensions(painter, canvas_, at_, dimensionsOf(canvas_, drag_->part));
+    overlay::paintDimensions(painter, canvas_, at_,
+                             overlay::guideWords(guides_) + dimensionsOf(canvas_, drag_->part));
 }
 
 QString SelectTool::hint() const
 {
+    if (band_)
+        return text("Release to select what lies wholly in the band: %1. Escape stops.")
+            .arg(nameOfParts(canvas_.sketch(), banded_));
     if (drag_ && drag_->part.kind == PartKind::hose_end)
         return text(
             "Drop it on a port or nozzle to connect it, elsewhere to leave it open. Escape puts it back.");
@@ -316,7 +204,7 @@ QString SelectTool::hint() const
     if (hovered_.finding >= 0)
         return text("Click to select this finding.");
     if (hovered_.turns)
-        return text("Drag to turn %1 in steps of 15 degrees; R and Shift+R turn it too.").arg(name);
+        return text("Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.").arg(name);
     if (part.kind == PartKind::hose)
         return text("Click to select %1, drag to move it, double-click to insert a point.").arg(name);
     if (hasCorners(part.kind))
@@ -326,11 +214,14 @@ QString SelectTool::hint() const
     const PartRef& selected = canvas_.selection.part();
     if (selected.kind == PartKind::hose_end)
         return text(
-            "Press C to connect it to the nearest port or nozzle, again for the next; arrows move it.");
+            "Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.");
+    if (canvas_.selection.parts().size() > 1)
+        return text("Arrow keys move %1, a drag too; Delete removes them; Shift+click adds or takes out.")
+            .arg(nameOfParts(canvas_.sketch(), canvas_.selection.parts()));
     if (selected.kind != PartKind::nothing)
         return text("Arrow keys move %1, with Shift finely; Delete removes it; Tab goes to the next part.")
             .arg(nameOfPart(canvas_.sketch(), selected));
-    return text("Click a part to select it, drag to move it; Tab goes from part to part.");
+    return text("Click a part to select it, drag to move it; drag over empty ground to select several.");
 }
 
 Qt::CursorShape SelectTool::cursor() const

@@ -28,21 +28,31 @@ public:
     Qt::CursorShape cursor() const override;
 
     void deleteSelected();
+    void turnSelected(double clockwise_deg);
+    void connectToNext();    ///< the selected end, to one opening after the other
+    void insertPointByKey(); ///< half-way to the next
+    void enterOutline();     ///< to the first corner of what is selected
+    int keepSelected();      ///< while Tab goes on; again: no longer. @return how many are kept
+    bool dragging() const { return drag_ || band_; }
 
 private:
     bool nudge(const QKeyEvent& event);
-    void connectToNext();
-    void insertPointByKey();
-    void enterOutline();
+    void beginPull(const Pointer& pointer);
+    Vec3 nudgeBy(Vec2 arrow, double step_mm) const;
+    void selectNext(const PartRef& part);
     void stopDrag();
 
     Hit hovered_;
     std::optional<Pointer> press_; ///< held down, not yet far enough to be a drag
     Hit pressed_on_;
+    bool adds_ = false; ///< Shift or Ctrl was held: a click adds, a drag draws a band anywhere
     std::optional<Drag> drag_;
+    std::optional<Vec2> band_;    ///< where the band begins
+    std::vector<PartRef> banded_; ///< what it holds
+    std::vector<PartRef> kept_;   ///< by the keyboard, while it goes on
     QPointF at_;
     std::vector<Guide> guides_;
-    PartRef nudged_;
+    std::vector<PartRef> nudged_;
     int nudge_gesture_ = 0;
     QElapsedTimer since_nudge_;
 };

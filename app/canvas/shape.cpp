@@ -1,5 +1,6 @@
 #include "app/canvas/shape.h"
 
+#include "app/canvas/new_part.h"
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/canvas/sockets.h"
@@ -119,6 +120,24 @@ bool connectToNextSocket(Canvas& canvas, const PartRef& end)
     const Socket& next = further ? *(on + 1) : sockets.front();
     return canvas.apply(text("Connect %1 to %2").arg(nameOfPart(canvas.sketch(), end), next.name),
                         [&](Sketch& sketch) { connect(sketch, end.id, end.index, next.end); });
+}
+
+PartRef putOnHose(Canvas& canvas, ToolKind kind, const Id& id, double along_mm)
+{
+    const Hose* hose = canvas.sketch().hose(id);
+    if (!hose)
+        return {};
+    if (kind == ToolKind::clip) {
+        const PartRef part = {PartKind::clip, id, hose->clips_mm.size()};
+        canvas.apply(text("Place a clip"), [&](Sketch& sketch) { addClip(sketch, id, along_mm); });
+        return part;
+    }
+    const InlinePart put = newInlinePart(
+        *hose, kind == ToolKind::bleed ? InlineKind::bleed : InlineKind::isolation_valve, along_mm);
+    const PartRef part = {PartKind::inline_part, id, hose->parts.size()};
+    canvas.apply(text("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
+                 [&](Sketch& sketch) { addInlinePart(sketch, id, put); });
+    return part;
 }
 
 } // namespace siphonwright

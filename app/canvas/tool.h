@@ -22,6 +22,8 @@ public:
     virtual void left() {} ///< the pointer is no longer over the drawing
     /// @return whether the key meant something to the tool.
     virtual bool key(const QKeyEvent&) { return false; }
+    /// Whether a plain key is this tool's, although the window has a shortcut on it.
+    virtual bool claims(int) const { return false; }
     /// Tab and Shift+Tab. @return false when there is nothing further to go to.
     virtual bool walk(bool forward) = 0;
     /// Stop what is in progress. @return false if nothing was.

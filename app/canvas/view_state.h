@@ -2,11 +2,34 @@
 
 #include "app/canvas/canvas.h"
 #include "app/canvas/elevation_view.h"
+#include "app/canvas/hit.h"
+#include "app/canvas/shelf_part.h"
 #include "app/canvas/tool.h"
+#include "app/drawing/ghost.h"
 
+#include <QBasicTimer>
+#include <QElapsedTimer>
 #include <QMouseEvent>
 
 namespace siphonwright {
+
+/// What fingers on the screen are doing.
+struct Fingers {
+    enum class Doing {
+        nothing,
+        waiting, ///< one is down and has not moved
+        pressing,
+        moving_paper, ///< two are or were down
+        held          ///< the menu is open
+    };
+    Doing doing = Doing::nothing;
+    QPointF start;
+    QPointF middle; ///< between two
+    double apart_px = 1;
+    QPointF tapped;
+    QElapsedTimer since_tap;
+    QBasicTimer hold;
+};
 
 /// Pan, zoom, tool and pointer.
 struct ElevationView::State {
@@ -17,19 +40,30 @@ struct ElevationView::State {
     Canvas canvas;
     ToolKind kind = ToolKind::select;
     std::unique_ptr<Tool> tool;
+    std::shared_ptr<const drawing::Ghost> ghost; ///< over the drawing; null: none
     bool grid_shown = true;
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places
     std::optional<QPointF> pan_from; ///< while the middle button or Space drags the paper
+    std::optional<Hit> menu_on;      ///< what the pointer opened a menu on
+    Vec2 menu_at;                    ///< and where
+    std::size_t announced = 0;       ///< how many parts screen readers were told of
     bool space_held = false;
     bool space_panned = false;
+    Fingers fingers;
+    std::optional<ShelfPart> dragged; ///< from the shelf, over the drawing
+    std::vector<Vec2> ghost;          ///< of what no tool draws
     QString hint;
 
     Pointer mouse(const QMouseEvent& event) const
     {
         return {canvas.viewport.toDrawing(event.position()), event.position(), event.modifiers(),
                 event.buttons().testFlag(Qt::LeftButton), false};
+    }
+    Pointer finger(QPointF at, bool down) const
+    {
+        return {canvas.viewport.toDrawing(at), at, Qt::NoModifier, down, false};
     }
     Pointer keys() const
     {

@@ -2,6 +2,8 @@
 
 #include "app/document/sketch_command.h"
 
+#include "core/layout/follow_dimensions.h"
+
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
@@ -34,6 +36,7 @@ bool Document::apply(const QString& text, const std::function<void(Sketch&)>& ed
         return false;
     Sketch after = sketch_;
     edit(after);
+    followDimensions(after, sketch_, level_.layout);
     if (after == sketch_)
         return false;
     undo_stack_.push(new SketchCommand(*this, text, std::move(after), gesture));

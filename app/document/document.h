@@ -13,6 +13,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <vector>
 
 namespace siphonwright {
 
@@ -93,8 +94,17 @@ class Selection : public QObject {
 public:
     using QObject::QObject;
 
+    /// The part that panels show: the last of those selected.
     const PartRef& part() const { return part_; }
+    /// All that are selected, in the order they were.
+    const std::vector<PartRef>& parts() const { return parts_; }
+    bool contains(const PartRef& part) const;
+    /// This part alone; nothing if it is none.
     void select(const PartRef& part);
+    /// These, each once.
+    void selectAll(const std::vector<PartRef>& parts);
+    /// Add a part to what is selected, or take it out again.
+    void toggle(const PartRef& part);
     /// Index into the analysis's findings, -1 for none.
     int finding() const { return finding_; }
     void selectFinding(int index);
@@ -104,12 +114,13 @@ public:
     void hover(const Id& hose, double along_mm);
 
 Q_SIGNALS:
-    void partChanged();
+    void partChanged(); ///< part() or parts()
     void findingChanged();
     void hoverChanged();
 
 private:
     PartRef part_;
+    std::vector<PartRef> parts_;
     int finding_ = -1;
     Id hover_hose_;
     double hover_along_ = 0;

@@ -1,13 +1,38 @@
 #include "app/document/document.h"
 
+#include <algorithm>
+
 namespace siphonwright {
+
+bool Selection::contains(const PartRef& part) const
+{
+    return std::find(parts_.begin(), parts_.end(), part) != parts_.end();
+}
 
 void Selection::select(const PartRef& part)
 {
-    if (part == part_)
+    selectAll({part});
+}
+
+void Selection::selectAll(const std::vector<PartRef>& parts)
+{
+    std::vector<PartRef> wanted;
+    for (const PartRef& part : parts)
+        if (part.kind != PartKind::nothing && std::find(wanted.begin(), wanted.end(), part) == wanted.end())
+            wanted.push_back(part);
+    if (wanted == parts_)
         return;
-    part_ = part;
+    parts_ = std::move(wanted);
+    part_ = parts_.empty() ? PartRef() : parts_.back();
     Q_EMIT partChanged();
+}
+
+void Selection::toggle(const PartRef& part)
+{
+    std::vector<PartRef> wanted = parts_;
+    if (std::erase(wanted, part) == 0)
+        wanted.push_back(part);
+    selectAll(wanted);
 }
 
 void Selection::selectFinding(int index)

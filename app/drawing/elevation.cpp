@@ -1,5 +1,6 @@
 #include "app/drawing/elevation.h"
 
+#include "app/drawing/dimension_shape.h"
 #include "app/drawing/ink.h"
 
 #include <algorithm>
@@ -46,6 +47,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     Ink ink(painter, sketch, analysis, own);
     if (style.balloons)
         reserveBalloons(ink);
+    reserveDimensions(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);
     // Over the engine, whatever their depth: a hazard that is hidden is one that is met.
@@ -72,6 +74,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
         paintRunningFigures(ink);
     labelEngine(ink);
     ink.writeLabels();
+    paintDimensions(ink);
     if (style.balloons)
         paintBalloons(ink);
     painter.restore();
@@ -100,6 +103,8 @@ QRectF boundsOf(const Sketch& sketch, const Analysis& analysis)
         if (!line.isEmpty())
             include(box, line.boundingRect().adjusted(-half, -half, half, half));
     }
+    for (const Dimension& dimension : sketch.dimensions)
+        include(box, dimensionLine(measure(dimension, sketch, analysis.layout)).boundingRect());
     // Datum and ground belong to a drawing that has anything on it.
     if (!box.isNull()) {
         include(box, QRectF(box.left(), -1, box.width(), 2));

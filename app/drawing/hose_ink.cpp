@@ -76,6 +76,18 @@ void stroke(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
     ink.painter.drawPolyline(line);
 }
 
+/// What shows at the edges of the next stroke: in dashes where the hose is not there yet.
+void strokeEdge(Ink& ink, const QPolygonF& line, double width, const QColor& colour)
+{
+    if (!ink.ghost)
+        return stroke(ink, line, width, colour);
+    QPen pen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+    pen.setDashPattern({ink.paper(ghost_dash_mm) / width, ink.paper(ghost_gap_mm) / width});
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.setPen(pen);
+    ink.painter.drawPolyline(line);
+}
+
 /// Outside, wall and bore as strokes of their true widths, the lines between them being what is left over.
 void paintTube(Ink& ink, const ResolvedHose& hose)
 {
@@ -102,7 +114,7 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
             ink.painter.drawPolyline(edge_line);
         }
     }
-    stroke(ink, line, outside, colour);
+    strokeEdge(ink, line, outside, colour);
     stroke(ink, line, outside - 2 * edge, wall);
     stroke(ink, line, hose->bore_mm + 2 * bore_line, colour);
     const LoopRun* run = runOf(ink, hose);

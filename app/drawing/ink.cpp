@@ -35,7 +35,10 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
 
 QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const
 {
-    return QPen(colour, paper(width_mm), line, Qt::FlatCap, Qt::RoundJoin);
+    QPen out(colour, paper(width_mm), line, Qt::FlatCap, Qt::RoundJoin);
+    if (ghost && line == Qt::SolidLine)
+        out.setDashPattern({ghost_dash_mm / width_mm, ghost_gap_mm / width_mm});
+    return out;
 }
 
 QPen Ink::chainPen(const QColor& colour, double width_mm) const

@@ -20,6 +20,10 @@ constexpr double medium_mm = 0.25;
 constexpr double edge_mm = 0.35;
 constexpr double thick_mm = 0.5;
 
+/// Dashes of what is not there yet, mm on the device.
+constexpr double ghost_dash_mm = 1.6;
+constexpr double ghost_gap_mm = 1;
+
 /// A place where a label may stand: on its baseline.
 struct Spot {
     QPointF at;
@@ -43,6 +47,7 @@ public:
     const Style& style;
     const Palette& palette;
     const QRectF visible; ///< what of the drawing the device shows
+    bool ghost = false;   ///< what is not there yet: outlines are dashed
 
     /// Millimetres on the device in drawing millimetres.
     double paper(double device_mm) const { return device_mm / style.scale; }
@@ -122,6 +127,9 @@ void paintChamberContents(Ink& ink, const Heater& heater);
 void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
+/// Dimensions come last as well, and their text is never written over.
+void reserveDimensions(Ink& ink);
+void paintDimensions(Ink& ink);
 void labelEngine(Ink& ink);
 
 /// The loop that a hose belongs to, if how it runs is to be shown and was computed.

@@ -101,6 +101,8 @@ Json fillJson(const Filling& filling)
     entry["chamber_full"] = std::move(chambers);
     entry["engine_running"] = std::move(running);
     entry["coolant_ml"] = figure(filling.coolant_ml);
+    entry["drained_ml"] = filling.drained_ml ? figure(*filling.drained_ml) : Json(nullptr);
+    entry["refill_ml"] = filling.drained_ml ? figure(filling.refill_ml) : Json(nullptr);
     entry["top_up_ml"] = figure(filling.top_up_ml);
     entry["missing"] = known ? Json(nullptr) : Json(filling.missing);
     return entry;

@@ -43,7 +43,9 @@ QString words(double value, Unit unit, UnitSystem units)
 
 QString startWords(const FillPlan& plan, UnitSystem units)
 {
-    const QString start = plan.start == FillStart::block_full   ? tr("block full, new hoses empty")
+    const QString start = plan.start == FillStart::block_full ? tr("block full, new hoses empty")
+                          : plan.start == FillStart::block_drained
+                              ? tr("block partly drained, new hoses empty")
                           : plan.start == FillStart::hoses_full ? tr("block full, hoses and heater filled "
                                                                      "before they are connected")
                                                                 : tr("engine and hoses empty");

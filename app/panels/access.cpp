@@ -88,6 +88,11 @@ Access<Hose> hoseAccess(const Id& id)
     return sharedAccess(&Sketch::hoses, id);
 }
 
+Access<Dimension> dimensionAccess(const Id& id)
+{
+    return listAccess(&Sketch::dimensions, id);
+}
+
 Access<Area> areaAccess(const Id& id)
 {
     return sharedAccess(&Sketch::areas, id);

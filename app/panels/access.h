@@ -18,6 +18,7 @@ Access<Port> portAccess(const Id& id);
 Access<Heater> heaterAccess(const Id& id);
 Access<Hose> hoseAccess(const Id& id);
 Access<Area> areaAccess(const Id& id);
+Access<Dimension> dimensionAccess(const Id& id);
 Access<Sketch> sketchAccess();
 
 /// Row labels of a position: along, height over datum, across.

@@ -1,5 +1,6 @@
 #include "app/panels/details_panel.h"
 
+#include "app/panels/access.h"
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
 #include "app/panels/running_text.h"
@@ -7,6 +8,7 @@
 #include "core/analysis/margin_text.h"
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -39,7 +41,10 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
 void DetailsPanel::refresh()
 {
     PartForm wanted = formFor(document_.sketch(), selection_.part());
-    title_->setText(wanted.title);
+    const auto others = selection_.parts().size() - 1;
+    title_->setText(selection_.parts().size() > 1
+                        ? tr("%1, and %n more selected", nullptr, static_cast<int>(others)).arg(wanted.title)
+                        : wanted.title);
     if (form_ && shown_ == selection_.part() && form_->fits(wanted.form)) {
         form_->show(std::move(wanted.form));
         showRunning();
@@ -61,6 +66,24 @@ void DetailsPanel::refresh()
     // There is no sideways scrolling, so the panel is never narrower than its form.
     scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
                              scroll_->verticalScrollBar()->sizeHint().width());
+}
+
+void DetailsPanel::focusField(bool name)
+{
+    QWidget* field = nullptr;
+    for (auto* child : form_->findChildren<QWidget*>()) {
+        const bool takes_keys = child->focusPolicy() & Qt::TabFocus && child->isEnabled();
+        if (!takes_keys || !form_->isAncestorOf(child) || child->accessibleName().isEmpty())
+            continue;
+        if (!field || (name && child->accessibleName() == FormText::tr("Name")))
+            field = child;
+    }
+    if (!field)
+        return;
+    field->setFocus(Qt::ShortcutFocusReason);
+    if (auto* line = qobject_cast<QLineEdit*>(field))
+        line->selectAll();
+    scroll_->ensureWidgetVisible(field);
 }
 
 /// The form with what is computed of the part over and under it: all scroll together, since beside the form

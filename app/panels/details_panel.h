@@ -18,6 +18,9 @@ class DetailsPanel : public QWidget {
 public:
     DetailsPanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
+    /// Put the keyboard on the first field, or on the name where the part has one.
+    void focusField(bool name);
+
 private:
     void refresh();
     QWidget* pageOf(FormView& form);

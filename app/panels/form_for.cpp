@@ -52,6 +52,8 @@ QString titleOf(const Sketch& sketch, const PartRef& part)
         return FormText::tr("Area, corner %1").arg(number);
     case PartKind::ground:
         return FormText::tr("Ground");
+    case PartKind::dimension:
+        return FormText::tr("Dimension");
     case PartKind::photo:
     case PartKind::nothing:
         break;
@@ -92,6 +94,8 @@ Form rowsOf(const Sketch& sketch, const PartRef& part)
         return cornerForm(part);
     case PartKind::ground:
         return groundForm();
+    case PartKind::dimension:
+        return dimensionForm(part.id);
     case PartKind::photo:
     case PartKind::nothing:
         break;

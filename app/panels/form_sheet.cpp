@@ -103,7 +103,7 @@ void addFilling(Fields<Sketch>& fields)
     fields.choice(
         FormText::tr("Full before"),
         {FormText::tr("block; hoses empty"), FormText::tr("nothing; drained"),
-         FormText::tr("block and hoses")},
+         FormText::tr("block and hoses"), FormText::tr("block, partly drained")},
         [](auto& s) -> auto& { return s.fill.start; });
     fields.last().tip =
         FormText::tr("Block and hoses: hoses and heater are filled before they are connected");
@@ -120,6 +120,15 @@ void addFilling(Fields<Sketch>& fields)
     fields.last().tip =
         FormText::tr("Gets in where the hose is pushed on. Counts only for hoses filled before "
                      "they are connected; empty: none.");
+    fields
+        .quantity(
+            FormText::tr("Coolant let out of the block"), Unit::litre,
+            [](auto& s) -> auto& { return s.fill.drained_l; })
+        .least = 0;
+    fields.last().most = 10'000;
+    fields.last().tip =
+        FormText::tr("Before the new hoses are connected. Counts only for a block that is partly drained; "
+                     "empty: down to the top of the lower port.");
     fields
         .quantity(
             FormText::tr("Coolant short by"), Unit::ml, [](auto& s) -> auto& { return s.fill.short_by_ml; })

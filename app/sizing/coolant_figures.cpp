@@ -50,6 +50,9 @@ void addVolumes(Figures& out, const CoolantMix& mix, const Sketch& sketch)
         if (!mix.whole_system)
             out.rows.back().part = {PartKind::engine, {}, 0};
     }
+    if (mix.drained_l > 0)
+        out.rows.push_back(
+            {FigureText::tr("Let out, to be filled again"), {litres(mix.drained_l, sketch)}, {}, {}, false});
     Figure fresh{FigureText::tr("New parts take"),
                  {FigureText::tr("%1 in hoses, %2 in chambers")
                       .arg(litres(mix.hoses_l, sketch), litres(mix.chambers_l, sketch))},

@@ -1,5 +1,7 @@
 #include "app/window/actions.h"
 
+#include "app/canvas/hit.h"
+#include "app/canvas/new_part.h"
 #include "app/window/look.h"
 
 #include "core/sketch/edits.h"
@@ -13,7 +15,14 @@ namespace {
 enum class When {
     always,
     selected,
+    several,
+    spreadable,
     hose_selected,
+    point_fits,
+    turnable,
+    outlined,
+    end_selected,
+    can_open,
     engine,
     loop_ends,
     findings,
@@ -70,8 +79,68 @@ constexpr Row table[] = {
     {"quit", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q",
      QT_TRANSLATE_NOOP("Actions", "Close the program")},
 
+    {"cut", QT_TRANSLATE_NOOP("Actions", "Cu&t"), "Ctrl+X",
+     QT_TRANSLATE_NOOP("Actions", "Take what is selected away, to be put down elsewhere"), When::selected},
+    {"copy", QT_TRANSLATE_NOOP("Actions", "&Copy"), "Ctrl+C",
+     QT_TRANSLATE_NOOP("Actions", "Take a copy of what is selected, for this or another window"),
+     When::selected},
+    {"paste", QT_TRANSLATE_NOOP("Actions", "&Paste"), "Ctrl+V",
+     QT_TRANSLATE_NOOP("Actions", "Put parts down where the pointer is, else beside what is there")},
+    {"duplicate", QT_TRANSLATE_NOOP("Actions", "D&uplicate"), "Ctrl+D",
+     QT_TRANSLATE_NOOP("Actions", "Put what is selected down once more, beside it"), When::selected},
     {"delete", QT_TRANSLATE_NOOP("Actions", "&Delete"), "Del",
      QT_TRANSLATE_NOOP("Actions", "Remove what is selected"), When::selected},
+    {"select-all", QT_TRANSLATE_NOOP("Actions", "Select &all"), "Ctrl+A",
+     QT_TRANSLATE_NOOP("Actions", "Select every part of the drawing")},
+    {"keep-selected", QT_TRANSLATE_NOOP("Actions", "&Keep selected"), "M",
+     QT_TRANSLATE_NOOP("Actions", "Keep the part selected while Tab goes on to the next; again: no longer"),
+     When::selected},
+    {"find", QT_TRANSLATE_NOOP("Actions", "&Find by name…"), "Ctrl+F",
+     QT_TRANSLATE_NOOP("Actions", "Find a part of the drawing by its name")},
+    {"go-to-drawing", QT_TRANSLATE_NOOP("Actions", "&Go to the drawing"), "F6",
+     QT_TRANSLATE_NOOP("Actions", "Put the keyboard on the elevation, from wherever it is")},
+    {"details", QT_TRANSLATE_NOOP("Actions", "Detai&ls"), "",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Show and change what is known of the selected part (Enter on the drawing)")},
+    {"rename", QT_TRANSLATE_NOOP("Actions", "Re&name"), "F2",
+     QT_TRANSLATE_NOOP("Actions", "Go to the name of the selected part"), When::selected},
+    {"corners", QT_TRANSLATE_NOOP("Actions", "Go to its c&orners"), "Ctrl+Return",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Select the first corner of the outline; Tab goes from corner to corner, Escape back"),
+     When::outlined},
+    {"point-here", QT_TRANSLATE_NOOP("Actions", "Add a &point here"), "",
+     QT_TRANSLATE_NOOP("Actions", "Add a point to the hose, or a corner to the outline"), When::point_fits},
+    {"valve-here", QT_TRANSLATE_NOOP("Actions", "Add a &valve here"), "",
+     QT_TRANSLATE_NOOP("Actions", "Put an isolation valve into the hose"), When::hose_selected},
+    {"bleed-here", QT_TRANSLATE_NOOP("Actions", "Add a &bleed here"), "",
+     QT_TRANSLATE_NOOP("Actions", "Put a bleed point into the hose"), When::hose_selected},
+    {"clip-here", QT_TRANSLATE_NOOP("Actions", "Add a cl&ip here"), "",
+     QT_TRANSLATE_NOOP("Actions", "Clip the hose to the frame"), When::hose_selected},
+    {"open-or-close", QT_TRANSLATE_NOOP("Actions", "&Open or close"), "O",
+     QT_TRANSLATE_NOOP("Actions", "Open or close the selected valve, bleed or drain"), When::can_open},
+    {"connect", QT_TRANSLATE_NOOP("Actions", "Conn&ect to the next opening"), "J",
+     QT_TRANSLATE_NOOP("Actions", "Connect the hose's end to the nearest port or nozzle, again: to the next"),
+     When::end_selected},
+    {"turn", QT_TRANSLATE_NOOP("Actions", "Turn c&lockwise"), ".",
+     QT_TRANSLATE_NOOP("Actions", "Turn a heater or port by 15 degrees"), When::turnable},
+    {"turn-back", QT_TRANSLATE_NOOP("Actions", "Turn &back"), ",",
+     QT_TRANSLATE_NOOP("Actions", "Turn a heater or port by 15 degrees the other way"), When::turnable},
+    {"align-left", QT_TRANSLATE_NOOP("Actions", "&Left edges"), "Ctrl+Shift+Left",
+     QT_TRANSLATE_NOOP("Actions", "Line up with the leftmost"), When::several},
+    {"align-middle-x", QT_TRANSLATE_NOOP("Actions", "&Middles above each other"), "Ctrl+Shift+M",
+     QT_TRANSLATE_NOOP("Actions", "Line up on one plumb line of the drawing"), When::several},
+    {"align-right", QT_TRANSLATE_NOOP("Actions", "&Right edges"), "Ctrl+Shift+Right",
+     QT_TRANSLATE_NOOP("Actions", "Line up with the rightmost"), When::several},
+    {"align-top", QT_TRANSLATE_NOOP("Actions", "&Top edges"), "Ctrl+Shift+Up",
+     QT_TRANSLATE_NOOP("Actions", "Line up with the highest"), When::several},
+    {"align-middle-z", QT_TRANSLATE_NOOP("Actions", "M&iddles at one height"), "Ctrl+Shift+H",
+     QT_TRANSLATE_NOOP("Actions", "Line up at one height"), When::several},
+    {"align-bottom", QT_TRANSLATE_NOOP("Actions", "&Bottom edges"), "Ctrl+Shift+Down",
+     QT_TRANSLATE_NOOP("Actions", "Line up with the lowest"), When::several},
+    {"spread-x", QT_TRANSLATE_NOOP("Actions", "Space evenly &along"), "",
+     QT_TRANSLATE_NOOP("Actions", "Even distances along the engine between the outermost"), When::spreadable},
+    {"spread-z", QT_TRANSLATE_NOOP("Actions", "Space evenly &up"), "",
+     QT_TRANSLATE_NOOP("Actions", "Even distances in height between lowest and highest"), When::spreadable},
     {"select-next", QT_TRANSLATE_NOOP("Actions", "Select &next part"), "Ctrl+Right",
      QT_TRANSLATE_NOOP("Actions", "Go through all parts of the drawing")},
     {"select-previous", QT_TRANSLATE_NOOP("Actions", "Select &previous part"), "Ctrl+Left",
@@ -93,6 +162,28 @@ constexpr Row table[] = {
      When::always, true},
     {"snapping", QT_TRANSLATE_NOOP("Actions", "S&napping"), "N",
      QT_TRANSLATE_NOOP("Actions", "Points snap to the grid and to level and plumb"), When::always, true},
+    {"snap-grid", QT_TRANSLATE_NOOP("Actions", "&Grid"), "",
+     QT_TRANSLATE_NOOP("Actions", "Points go to the lines of the grid"), When::always, true},
+    {"snap-points", QT_TRANSLATE_NOOP("Actions", "&Points"), "",
+     QT_TRANSLATE_NOOP("Actions", "Points go onto ports, nozzles, route points and corners"), When::always,
+     true},
+    {"snap-level", QT_TRANSLATE_NOOP("Actions", "&Level"), "",
+     QT_TRANSLATE_NOOP("Actions", "Points go level with their neighbours"), When::always, true},
+    {"snap-plumb", QT_TRANSLATE_NOOP("Actions", "P&lumb"), "",
+     QT_TRANSLATE_NOOP("Actions", "Points go plumb over or under their neighbours, on a grade too"),
+     When::always, true},
+    {"snap-rise", QT_TRANSLATE_NOOP("Actions", "Constant &rise"), "",
+     QT_TRANSLATE_NOOP("Actions", "Pieces of a hose take the slope chosen below"), When::always, true},
+    {"snap-radius", QT_TRANSLATE_NOOP("Actions", "&Bend radius"), "",
+     QT_TRANSLATE_NOOP("Actions", "Points stop where the bends still take the hose's least radius"),
+     When::always, true},
+    {"snap-tangent", QT_TRANSLATE_NOOP("Actions", "&In line with the last piece"), "",
+     QT_TRANSLATE_NOOP("Actions", "Pieces of a hose go straight on"), When::always, true},
+    {"snap-limits", QT_TRANSLATE_NOOP("Actions", "Li&mits"), "",
+     QT_TRANSLATE_NOOP("Actions", "Parts stop where a rule's limit is just kept: level, hump, ground, area"),
+     When::always, true},
+    {"snap-slope", QT_TRANSLATE_NOOP("Actions", "&Slope to snap to…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose the slope of the constant rise")},
     {"running-figures", QT_TRANSLATE_NOOP("Actions", "Running fig&ures"), "U",
      QT_TRANSLATE_NOOP("Actions", "Show flow, temperatures and heads beside each heater"), When::always,
      true},
@@ -103,11 +194,15 @@ constexpr Row table[] = {
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
+<<<<<<< HEAD
     {"look-of-desktop", QT_TRANSLATE_NOOP("Actions", "As the des&ktop"), "",
      QT_TRANSLATE_NOOP("Actions", "Light, dark or high contrast, as the desktop has it"), When::always, true},
     {"light", QT_TRANSLATE_NOOP("Actions", "&Light"), "",
      QT_TRANSLATE_NOOP("Actions", "Dark lines on light ground"), When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
+=======
+    {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+Shift+D",
+>>>>>>> main
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
     {"high-contrast", QT_TRANSLATE_NOOP("Actions", "&High contrast"), "",
      QT_TRANSLATE_NOOP("Actions", "Black on white, for bright sun and weak eyes"), When::always, true},
@@ -131,6 +226,8 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
     {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
      QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
+    {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "L",
+     QT_TRANSLATE_NOOP("Actions", "Let the program lay heater and hoses so that no rule is broken")},
     {"commissioning", QT_TRANSLATE_NOOP("Actions", "C&ommissioning"), "Shift+C",
      QT_TRANSLATE_NOOP("Actions", "Work through the checklist, judge readings, find what is wrong")},
     {"print-checklist", QT_TRANSLATE_NOOP("Actions", "Print the chec&klist…"), "",
@@ -173,7 +270,12 @@ constexpr Row table[] = {
     {"tank", QT_TRANSLATE_NOOP("Actions", "Tank"), "T",
      QT_TRANSLATE_NOOP("Actions", "Place the surge tank with the coolant levels"), When::always, true,
      "tank"},
+    {"dimension", QT_TRANSLATE_NOOP("Actions", "Dimension"), "D",
+     QT_TRANSLATE_NOOP("Actions", "Measure between any two things; it follows them and prints"), When::always,
+     true, "dimension"},
 
+    {"shelf", QT_TRANSLATE_NOOP("Actions", "S&helf of parts"), "L",
+     QT_TRANSLATE_NOOP("Actions", "Parts to drag onto the drawing; Enter puts one in the middle")},
     {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
      QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},
 
@@ -239,8 +341,22 @@ bool possible(When when, const Situation& now)
         return true;
     case When::selected:
         return now.selected;
+    case When::several:
+        return now.several;
+    case When::spreadable:
+        return now.spreadable;
     case When::hose_selected:
         return now.hose_selected;
+    case When::point_fits:
+        return now.point_fits;
+    case When::turnable:
+        return now.turnable;
+    case When::outlined:
+        return now.outlined;
+    case When::end_selected:
+        return now.end_selected;
+    case When::can_open:
+        return now.can_open;
     case When::engine:
         return now.engine;
     case When::loop_ends:
@@ -297,6 +413,18 @@ Situation situationOf(const Document& document, const Selection& selection)
     const Sketch& sketch = document.sketch();
     Situation now;
     now.selected = selection.part().kind != PartKind::nothing && exists(sketch, selection.part());
+    now.several = selection.parts().size() > 1;
+    now.spreadable = selection.parts().size() > 2;
+    const PartRef& part = selection.part();
+    now.outlined = now.selected && hasCorners(part.kind);
+    now.point_fits = now.selected && (outlineOf(sketch, part) || sketch.hose(part.id));
+    now.end_selected = now.selected && (part.kind == PartKind::hose_end || part.kind == PartKind::hose);
+    for (const PartRef& one : selection.parts()) {
+        now.turnable = now.turnable || one.kind == PartKind::heater || one.kind == PartKind::port;
+        const Hose* hose = one.kind == PartKind::inline_part ? sketch.hose(one.id) : nullptr;
+        now.can_open =
+            now.can_open || (hose && one.index < hose->parts.size() && canOpen(hose->parts[one.index].kind));
+    }
     now.hose_selected = sketch.hose(selection.part().id) != nullptr;
     now.engine = sketch.engine.has_value();
     now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();

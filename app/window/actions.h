@@ -11,7 +11,14 @@ namespace siphonwright {
 /// What decides which actions can be done now.
 struct Situation {
     bool selected = false;
+    bool several = false;    ///< two or more selected
+    bool spreadable = false; ///< three or more
     bool hose_selected = false;
+    bool point_fits = false; ///< a hose, an outline, or a corner of one is selected
+    bool turnable = false;
+    bool outlined = false; ///< it has corners to go into
+    bool end_selected = false;
+    bool can_open = false; ///< a valve, bleed or drain
     bool engine = false;
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;

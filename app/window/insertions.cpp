@@ -250,6 +250,8 @@ std::vector<PartRef> allParts(const Sketch& sketch)
     }
     for (const Shared<Area>& area : sketch.areas)
         add(PartKind::area, area->id, 0);
+    for (const Dimension& dimension : sketch.dimensions)
+        add(PartKind::dimension, dimension.id, 0);
     return parts;
 }
 

@@ -7,6 +7,7 @@
 #include "app/panels/findings_panel.h"
 #include "app/panels/grade_strip.h"
 #include "app/panels/profile_panel.h"
+#include "app/proposing/layouts_panel.h"
 #include "app/rules/rule_browser.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
@@ -15,7 +16,11 @@
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
+<<<<<<< HEAD
 #include "app/window/elided_label.h"
+=======
+#include "app/window/edit_commands.h"
+>>>>>>> main
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -24,6 +29,7 @@
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/shelf.h"
 #include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
@@ -69,6 +75,7 @@ MainWindow::MainWindow(QWidget* parent)
     column->addWidget(&demonstration_->bar());
     demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
+    edits_ = new EditCommands(*view_, *details_, *shelf_, *actions_, *files_, *this);
     connectFileActions();
     connectEditActions();
     connectViewActions();
@@ -151,11 +158,37 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
+<<<<<<< HEAD
     sizePanels();
+=======
+    shelf_ = new Shelf;
+    addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
+    buildLayoutsPanel();
+    resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
+    resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
+    resizeDocks({profile}, {90}, Qt::Vertical);
+>>>>>>> main
     for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
+}
+
+/// Behind the details, so that findings and elevation stay in sight.
+void MainWindow::buildLayoutsPanel()
+{
+    layouts_ = new proposing::LayoutsPanel(document_, selection_);
+    QDockWidget* dock = addPanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
+    tabifyDockWidget(static_cast<QDockWidget*>(details_->parentWidget()), dock);
+    dock->hide();
+    demonstration_->addTelltale(*dock);
+    connect(layouts_, &proposing::LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
+    connect(layouts_, &proposing::LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
+    connect(layouts_, &proposing::LayoutsPanel::areaWanted, this, [this] {
+        view_->askForBox(tr("Drag a rectangle in which the heater may hang, or click two opposite corners."),
+                         [this](Vec2 least, Vec2 most) { layouts_->setArea(least, most); });
+        view_->setFocus();
+    });
 }
 
 void MainWindow::buildStatusLine()
@@ -204,6 +237,30 @@ void MainWindow::setUnits(UnitChoice units)
     refresh();
 }
 
+<<<<<<< HEAD
+=======
+void MainWindow::setDark(bool dark)
+{
+    settings::dark.set(dark);
+    look::apply(dark);
+    actions_->setDark(dark);
+    for (const char* id : {"undo", "redo"})
+        findChild<QAction*>(QString::fromLatin1(id))->setIcon(look::icon(QString::fromLatin1(id), dark));
+    (*actions_)[QStringLiteral("dark")]->setChecked(dark);
+    view_->setDark(dark);
+    findings_->setDark(dark);
+    profile_->setDark(dark);
+    warm_up_->setDark(dark);
+    commissioning_->setDark(dark);
+    grade_->setDark(dark);
+    shelf_->setDark(dark);
+    demonstration_->setDark(dark);
+    survey_->setDark(dark);
+    if (rules_)
+        rules_->setDark(dark);
+}
+
+>>>>>>> main
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
 {
     PartRef placed;
@@ -273,26 +330,6 @@ void MainWindow::showRuleOfFinding()
     const int finding = selection_.finding();
     if (finding >= 0 && static_cast<std::size_t>(finding) < findings.size())
         showRules(QString::fromStdString(findings[static_cast<std::size_t>(finding)].rule));
-}
-
-void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
-{
-    auto* menu = new QMenu(this);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
-    const auto add = [this, menu](const QStringList& ids) {
-        for (const QString& id : ids)
-            menu->addAction((*actions_)[id]);
-    };
-    if (selection_.finding() >= 0)
-        add({QStringLiteral("about-rule")});
-    if (part.kind == PartKind::nothing)
-        add({QStringLiteral("supply-hose"), QStringLiteral("return-hose"), QStringLiteral("port"),
-             QStringLiteral("heater"), QStringLiteral("fit")});
-    if (document_.sketch().hose(part.id))
-        add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
-    if (part.kind != PartKind::nothing)
-        add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
-    menu->popup(global);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

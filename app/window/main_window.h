@@ -16,6 +16,9 @@ class FindingsPanel;
 class GradeStrip;
 class ProfilePanel;
 } // namespace panels
+namespace proposing {
+class LayoutsPanel;
+}
 namespace sizing {
 class SizingPanel;
 }
@@ -35,11 +38,13 @@ class AssumptionWindow;
 }
 class ChecklistCommands;
 class DemonstrationCommands;
+class EditCommands;
 class FileCommands;
 class FirstSteps;
 class Keys;
 class PaperCommands;
 class SheetCommands;
+class Shelf;
 class SurveyCommands;
 class TemplateGallery;
 enum class TemplateKind;
@@ -58,6 +63,7 @@ public:
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
+    EditCommands& edits() { return *edits_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
     Keys& keys() { return *keys_; }
     drawing::Look look() const;
@@ -80,6 +86,7 @@ private:
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
+    void buildLayoutsPanel();
     void buildStatusLine();
     QDockWidget* addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area, QWidget* panel);
     void connectFileActions();
@@ -98,7 +105,6 @@ private:
     void showRules(const QString& rule = {});
     void showRuleOfFinding();
     void showAssumptions();
-    void showContextMenu(const PartRef& part, const QPoint& global);
     void setUnits(UnitChoice units);
     void chooseLook(const QString& name);
     void applyLook();
@@ -121,6 +127,7 @@ private:
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
+    EditCommands* edits_ = nullptr;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;
@@ -129,7 +136,9 @@ private:
     warming::BoreTable* by_bore_ = nullptr;
     warming::GradeTable* on_grades_ = nullptr;
     sizing::SizingPanel* sizing_ = nullptr;
+    proposing::LayoutsPanel* layouts_ = nullptr;
     commissioning::CommissioningPanel* commissioning_ = nullptr;
+    Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;

@@ -1,4 +1,5 @@
 #include "app/commissioning/commissioning_panel.h"
+#include "app/proposing/layouts_panel.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
 #include "app/warming/chart_view.h"
@@ -9,8 +10,10 @@
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
+#include "app/window/part_menu.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
+#include "app/window/snap_menu.h"
 #include "app/window/survey_commands.h"
 
 #include <QActionGroup>
@@ -19,6 +22,7 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
+#include <QTimer>
 #include <QToolBar>
 #include <QToolButton>
 
@@ -42,6 +46,7 @@ constexpr ToolAction tool_actions[] = {
     {"clip", ToolKind::clip},
     {"area", ToolKind::area},
     {"tank", ToolKind::tank},
+    {"dimension", ToolKind::dimension},
 };
 
 } // namespace
@@ -125,7 +130,8 @@ void MainWindow::buildEditMenu()
     actions_->takeIn(*redo);
     menu->addActions({undo, redo});
     menu->addSeparator();
-    for (const char* id : {"delete", "select-next", "select-previous", "next-finding", "about-rule"})
+    addEditing(*menu, *actions_);
+    for (const char* id : {"next-finding", "about-rule"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
@@ -137,6 +143,7 @@ void MainWindow::buildViewMenu()
                  QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
+<<<<<<< HEAD
                  QStringLiteral("assumptions"), QString()});
     QMenu* look = menu->addMenu(tr("&Look"));
     for (const char* id : {"look-of-desktop", "light", "dark", "high-contrast"})
@@ -144,6 +151,13 @@ void MainWindow::buildViewMenu()
     QMenu* text = menu->addMenu(tr("Te&xt size"));
     for (const char* id : {"text-100", "text-125", "text-150", "text-175", "text-200"})
         text->addAction((*actions_)[QString::fromLatin1(id)]);
+=======
+                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+    auto* snap_to = new QMenu(tr("Snap &to"), menu);
+    fillSnapMenu(*snap_to, *actions_, *view_);
+    const QList<QAction*> listed = menu->actions();
+    menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
+>>>>>>> main
     menu->addMenu(panels_menu_);
     menu->addAction((*actions_)[QStringLiteral("default-layout")]);
 }
@@ -151,13 +165,21 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
+<<<<<<< HEAD
     menu->addAction((*actions_)[QStringLiteral("insert-engine")]);
     menu->addAction((*actions_)[QStringLiteral("insert-heater")]);
+=======
+    menu->addAction((*actions_)[QStringLiteral("shelf")]);
+    menu->addMenu(engines_);
+    menu->addMenu(heaters_);
+>>>>>>> main
     menu->addSeparator();
     for (const char* id :
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    menu->addSeparator();
+    menu->addAction((*actions_)[QStringLiteral("dimension")]);
 }
 
 /// In the order of the work: survey, size, proof, paper, commissioning.
@@ -165,11 +187,11 @@ void MainWindow::buildJobMenu()
 {
     addMenu(tr("&Job"),
             {QStringLiteral("survey"), QStringLiteral("survey-form"), QString(), QStringLiteral("sizing"),
-             QString(), QStringLiteral("warm-up"), QStringLiteral("by-bore"), QStringLiteral("on-grades"),
-             QStringLiteral("keep-curve"), QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"),
-             QString(), QStringLiteral("parts"), QStringLiteral("estimate"), QString(),
-             QStringLiteral("commissioning"), QStringLiteral("print-checklist"),
-             QStringLiteral("export-checklist")});
+             QStringLiteral("propose-layouts"), QString(), QStringLiteral("warm-up"),
+             QStringLiteral("by-bore"), QStringLiteral("on-grades"), QStringLiteral("keep-curve"),
+             QStringLiteral("drop-curves"), QStringLiteral("export-warm-up"), QString(),
+             QStringLiteral("parts"), QStringLiteral("estimate"), QString(), QStringLiteral("commissioning"),
+             QStringLiteral("print-checklist"), QStringLiteral("export-checklist")});
 }
 
 void MainWindow::buildHelpMenu()
@@ -194,12 +216,11 @@ void MainWindow::buildTools()
         });
     }
     bar->addSeparator();
-    for (const char* id : {"undo", "redo"}) {
+    for (const char* id : {"undo", "redo", "fit"}) {
         auto* action = findChild<QAction*>(QString::fromLatin1(id));
         bar->addAction(action);
         static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
     }
-    bar->addAction((*actions_)[QStringLiteral("fit")]);
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)
             if (tool.kind == view_->tool())
@@ -237,12 +258,10 @@ void MainWindow::connectEditActions()
     const auto on = [this](const char* id, auto act) {
         connect((*actions_)[QString::fromLatin1(id)], &QAction::triggered, this, act);
     };
-    on("delete", [this] { view_->deleteSelected(); });
     on("select-next", [this] { stepThroughParts(1); });
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
     on("about-rule", [this] { showRuleOfFinding(); });
-    connect(view_, &ElevationView::contextMenuWanted, this, &MainWindow::showContextMenu);
 }
 
 void MainWindow::connectViewActions()
@@ -302,6 +321,12 @@ void MainWindow::connectJobActions()
     on("by-bore", [this, raise_high] { raise_high(by_bore_, 180); });
     on("on-grades", [this, raise_high] { raise_high(on_grades_, 170); });
     on("sizing", [this, raise_high] { raise_high(sizing_, 300); });
+    on("propose-layouts", [this, raise_high] {
+        raise_high(layouts_, 470);
+        layouts_->begin();
+        // A panel that was closed has its place only when the window has been laid out anew.
+        QTimer::singleShot(0, this, [this, raise_high] { raise_high(layouts_, 470); });
+    });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });
     on("export-checklist", [this] { checklist_->exportPages(); });

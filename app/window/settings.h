@@ -28,6 +28,7 @@ inline const Setting<QString> units{"drawing/units", {}}; ///< "metric" or "inch
 inline const Setting<bool> guide_left{"start/guide-left", false}; ///< the first sketch is not to be offered
 inline const Setting<bool> grid{"drawing/grid", true};
 inline const Setting<bool> snapping{"drawing/snapping", true};
+inline const Setting<double> snap_slope{"drawing/snap-slope", 0.02}; ///< rise over length
 inline const Setting<bool> running{"drawing/running", true};
 inline const Setting<bool> tint{"drawing/tint", false};
 inline const Setting<int> profile_heights{"profile/heights", 0}; ///< as ProfilePanel::setExaggeration()

@@ -190,7 +190,7 @@ private:
     void addHose(const FillLoop& loop, LoopPart part)
     {
         const Path& path = part == LoopPart::supply ? loop.supply : loop.return_hose;
-        const auto parts = monotonePartsOf(stretchesOf(path, up_ * -1, TightBends::ignored));
+        const auto parts = monotonePartsOf(stretchesOf(path, up_, TightBends::ignored));
         double from = 0;
         for (const Cut& cut : cutsOf(path, up_, loop.valves, part)) {
             addCell(part, parts, from, cut.s);
@@ -215,7 +215,7 @@ private:
         Path body;
         body.line = Centreline({{loop.chamber.bottom, 0}, {loop.chamber.top, 0}});
         body.bores = {{0, body.line.length(), loop.chamber.bore_mm}};
-        const auto parts = monotonePartsOf(stretchesOf(body, up_ * -1, TightBends::ignored));
+        const auto parts = monotonePartsOf(stretchesOf(body, up_, TightBends::ignored));
         addCell(LoopPart::chamber, parts, 0, body.line.length());
         if (loop.element_top_mm)
             network_.elements.push_back({last(), *loop.element_top_mm});

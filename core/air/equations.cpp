@@ -87,6 +87,8 @@ double Stepper::findResiduals(const Task& task)
         else if (state.mode == Mode::gurgling)
             residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }
+    if (task.isToLevel())
+        residual_.push_back(level_[task.cell] - task.level_mm);
     double largest = 0;
     for (const double residual : residual_)
         largest = std::isfinite(residual) ? std::max(largest, std::abs(residual)) : HUGE_VAL;
@@ -168,6 +170,36 @@ void Stepper::setMatrix(const Task& task)
             addLevel(task, row++, gasFrom(throat, state), 1);
         else if (state.mode == Mode::gurgling)
             addGurgling(task, row++, throat);
+    }
+    if (task.isToLevel()) {
+        addLevel(task, row, task.cell, 1);
+        findAmountColumn(task);
+        for (std::size_t i = 0; i < unknown_.size(); ++i)
+            at(i, unknown_.size() - 1) += amount_column_[i];
+    }
+}
+
+/// How the residuals change with the amount of the push.
+void Stepper::findAmountColumn(const Task& task)
+{
+    amount_column_.assign(unknown_.size(), 0);
+    std::size_t row = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        const std::size_t body_row = row_[task.joined.body[i]];
+        if (body_row == Joined::none)
+            continue;
+        amount_column_[body_row] -= source_rate_[i];
+        row = std::max(row, body_row + 1);
+    }
+    for (const ThroatState& throat : task.start.throats)
+        row += throat.mode == Mode::weir ? 1 : 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        if (!task.joined.has_gas[i])
+            continue;
+        double rate = task.push.open_mm * gas_volume_[i];
+        for (std::size_t k = i; k < network_.cells.size(); ++k)
+            rate -= task.joined.region[k] == i ? gas_rate_[k] : 0;
+        amount_column_[row++] += rate / task.start.atmosphere_mm;
     }
 }
 

@@ -15,7 +15,7 @@ std::string problemIn(const FillRequest& request, const FillNetwork& network)
 {
     if (!network.problem.empty())
         return network.problem;
-    if (!std::isfinite(request.target_level_mm))
+    if (!std::isfinite(request.target_level_mm) || !std::isfinite(request.drained_to_mm.value_or(0)))
         return "the target level is no number";
     for (const double positive : {request.density_kg_per_m3, request.atmosphere_Pa, request.vacuum_Pa}) {
         if (!(std::isfinite(positive) && positive > 0))
@@ -56,6 +56,7 @@ FillState emptyState(const FillRequest& request, const FillNetwork& network)
             lowest = std::min(lowest, throat.floor_mm - 1);
         state.throats.push_back({throat.starts_shut ? Mode::shut : Mode::dry, true});
     }
+    lowest = std::min(lowest, request.drained_to_mm.value_or(lowest));
     CellState& jacket = state.cells[0];
     jacket.level_mm = lowest;
     jacket.liquid_ml = network.cells[0].volume.under(lowest).liquid_ml;
@@ -90,11 +91,15 @@ public:
             keepFrame();
             return status;
         }
-        FillStatus status = pour(feed());
+        FillStatus status = request_.drained_to_mm ? pourWhatIsLeft() : pour(feed());
         for (const ValvePlace& place : request_.then_open) {
             if (status == FillStatus::filled)
                 status = open(place);
+            if (status == FillStatus::filled && !request_.drained_to_mm)
+                status = pour(0);
         }
+        if (status == FillStatus::filled && request_.drained_to_mm)
+            status = pour(feed());
         if (status == FillStatus::filled && request_.method == FillMethod::under_vacuum)
             status = releaseVacuum();
         keepFrame();
@@ -102,8 +107,21 @@ public:
     }
 
     FillRun& run() { return run_; }
+    double left_ml() const { return left_ml_; }
 
 private:
+    /// What a drained block still holds runs into what is open to it.
+    FillStatus pourWhatIsLeft()
+    {
+        const double start_ml = run_.state().cells[0].liquid_ml;
+        const double left_ml = network_.cells[0].volume.under(*request_.drained_to_mm).liquid_ml - start_ml;
+        if (left_ml > 0 && pourSome(network_, run_, request_.target_level_mm, 0, left_ml) == RunEnd::failed)
+            return FillStatus::does_not_settle;
+        left_ml_ = run_.state().poured_ml;
+        keepFrame();
+        return FillStatus::filled;
+    }
+
     std::size_t feed() const
     {
         for (std::size_t i = 0; i < network_.cells.size(); ++i) {
@@ -177,7 +195,7 @@ private:
             if (!settled)
                 return FillStatus::does_not_settle;
             keepFrame();
-            return pour(0);
+            return FillStatus::filled;
         }
         return FillStatus::filled;
     }
@@ -211,6 +229,7 @@ private:
     const FillNetwork& network_;
     FillRun run_;
     double frame_ml_ = 0;
+    double left_ml_ = 0;
     std::vector<FillFrame>* frames_ = nullptr;
 };
 
@@ -265,6 +284,7 @@ void report(const FillNetwork& network, Filling& filling, FillResult& result)
     result.events = withoutFlutter(filling.run().events());
     result.jacket_level_mm = state.cells[0].level_mm;
     result.poured_ml = state.poured_ml;
+    result.left_ml = filling.left_ml();
     for (std::size_t i = 1; i < state.cells.size(); ++i)
         result.coolant_ml += state.cells[i].liquid_ml;
     result.covered_at_mm.resize(network.elements.size());

@@ -40,6 +40,10 @@ struct FillRequest {
     /// Valves shut at the start, opened in this order once the jacket is full to the target level, which is
     /// topped up after each. The usual retrofit: a full block and empty new hoses.
     std::vector<ValvePlace> then_open;
+    /// A partly drained block: level of what is left in the jacket when the empty hoses are connected. Valves
+    /// of `then_open` are then opened at once, nothing being poured between them, and only then is it filled
+    /// to the target level. Nothing: not drained.
+    std::optional<double> drained_to_mm;
     /// Hoses and chambers are full of coolant when they are connected to a jacket full to the target level;
     /// `method` then counts no more. See prefill.h.
     bool prefilled = false;
@@ -88,6 +92,7 @@ struct FillResult {
     std::vector<FillEvent> events;
     double jacket_level_mm = 0;
     double poured_ml = 0;  ///< into jacket, hoses and chambers
+    double left_ml = 0;    ///< of that, what a drained block still held; the rest is poured back
     double coolant_ml = 0; ///< in hoses and chambers at the end
     /// For each element given, in the loops' order: the jacket's level when coolant first reached its top.
     std::vector<std::optional<double>> covered_at_mm;

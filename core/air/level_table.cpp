@@ -1,16 +1,14 @@
 #include "core/air/level_table.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 
 namespace siphonwright {
 namespace {
 
-constexpr double mm3_per_ml = 1000;
-/// Under this a disc lies level, or a straight runs level.
-constexpr double level_limit = 1e-9;
+/// Shorter parts hold nothing, mm.
+constexpr double no_length_mm = 1e-9;
 /// Depth of the straight piece at the floor and at the top.
 constexpr double end_mm = 0.02;
 constexpr double least_piece_mm = 1e-7;
@@ -20,59 +18,13 @@ constexpr double least_share = 1e-8;
 constexpr double allowed_share = 1e-5;
 constexpr int deepest = 6;
 
-double chord(double half_bore_mm, double offset_mm)
+/// Where an arc is steepest; before its start for a straight.
+double steepestPlace(const Stretch& stretch)
 {
-    return 2 * std::sqrt(std::max(0.0, (half_bore_mm - offset_mm) * (half_bore_mm + offset_mm)));
-}
-
-double surfaceOfStraight(const Stretch& bore, double level_mm, double a, double b)
-{
-    const double disc_mm2 = std::numbers::pi * bore.half_bore_mm * bore.half_bore_mm;
-    const Section first = bore.section(a);
-    const Section last = bore.section(b);
-    if (first.k < level_limit)
-        return (first.z_mm < level_mm) != (last.z_mm < level_mm) ? disc_mm2 : 0;
-    const double from = (level_mm - first.z_mm) / first.k;
-    const double to = (level_mm - last.z_mm) / first.k;
-    if (std::abs(to - from) < 1e-6 * bore.half_bore_mm)
-        return chord(bore.half_bore_mm, (from + to) / 2) / first.k * (b - a);
-    const double between =
-        std::abs(discAreaOver(2 * bore.half_bore_mm, from) - discAreaOver(2 * bore.half_bore_mm, to));
-    return between / std::abs(bore.u_up);
-}
-
-/// Chords over k along an arc by the Gauss-Legendre rule of 6 points (Abramowitz and Stegun 1964, table
-/// 25.4), with steps that shrink towards both ends, where the chord starts as a square root.
-double surfaceOfArc(const Stretch& bore, double level_mm, double a, double b)
-{
-    constexpr std::array<double, 3> node = {0.238619186083197, 0.661209386466265, 0.932469514203152};
-    constexpr std::array<double, 3> weight = {0.467913934572691, 0.360761573048139, 0.171324492379170};
-    std::array<double, 4> cuts = {a, a, b, b};
-    std::size_t cut = 1;
-    for (const double side : {1.0, -1.0}) {
-        const auto over = [&](double s) {
-            const Section here = bore.section(s);
-            return here.z_mm + side * bore.half_bore_mm * here.k - level_mm;
-        };
-        if ((over(a) < 0) != (over(b) < 0))
-            cuts[cut++] = rootBetween(a, b, over);
-    }
-    std::sort(cuts.begin(), cuts.end());
-    double sum = 0;
-    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-        const double from = cuts[i];
-        const double along = cuts[i + 1] - from;
-        if (!(along > 0))
-            continue;
-        for (std::size_t j = 0; j < 2 * node.size(); ++j) {
-            const double x = (1 + (j % 2 == 0 ? node[j / 2] : -node[j / 2])) / 2;
-            const Section here = bore.section(from + along * x * x * (3 - 2 * x));
-            if (here.k > level_limit)
-                sum += weight[j / 2] / 2 * 6 * x * (1 - x) * along *
-                       chord(bore.half_bore_mm, (level_mm - here.z_mm) / here.k) / here.k;
-        }
-    }
-    return sum;
+    if (stretch.radius_mm <= 0)
+        return stretch.from_mm - 1;
+    const double angle = std::atan2(stretch.n_up, stretch.u_up);
+    return stretch.piece_mm + stretch.radius_mm * (angle < 0 ? angle + std::numbers::pi : angle);
 }
 
 } // namespace
@@ -80,22 +32,17 @@ double surfaceOfArc(const Stretch& bore, double level_mm, double a, double b)
 /// Lays the nodes of one table.
 class LevelTableMaker {
 public:
-    /// `parts` as seen with up reversed: under a level is over its opposite.
     LevelTableMaker(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
-        : from_mm_(from_mm), to_mm_(to_mm)
     {
         for (const MonotonePart& part : parts) {
             const double a = std::max(from_mm, part.from_mm);
             const double b = std::min(to_mm, part.to_mm);
-            if (b - a <= level_limit)
-                continue;
-            parts_.push_back(part);
-            whole_ml_ += std::numbers::pi * part.stretch.half_bore_mm * part.stretch.half_bore_mm * (b - a) /
-                         mm3_per_ml;
-            for (const double s : {a, b}) {
-                const Section end = part.stretch.section(s);
-                breaks_.push_back(-end.z_mm - part.stretch.half_bore_mm * end.k);
-                breaks_.push_back(-end.z_mm + part.stretch.half_bore_mm * end.k);
+            const double steepest = steepestPlace(part.stretch);
+            if (steepest > a && steepest < b) {
+                add(part, a, steepest);
+                add(part, steepest, b);
+            } else {
+                add(part, a, b);
             }
         }
         std::sort(breaks_.begin(), breaks_.end());
@@ -134,22 +81,24 @@ private:
     Node node(double level_mm) const
     {
         const double least_ml = least_share * whole_ml_;
-        const double under_ml = volumeOver(parts_, -level_mm, from_mm_, to_mm_) / mm3_per_ml;
-        return {level_mm, std::clamp(under_ml, least_ml, whole_ml_ - least_ml), 0};
+        LiquidUnder sum;
+        for (const BorePart& part : parts_) {
+            const LiquidUnder under = part.under(level_mm);
+            sum.liquid_ml += under.liquid_ml;
+            sum.ml_per_mm += under.ml_per_mm;
+        }
+        return {level_mm, std::clamp(sum.liquid_ml, least_ml, whole_ml_ - least_ml), sum.ml_per_mm};
     }
 
-    double surface(double level_mm) const
+    void add(const MonotonePart& part, double a, double b)
     {
-        double sum = 0;
-        for (const MonotonePart& part : parts_) {
-            if (part.lowest_mm >= -level_mm || part.highest_mm <= -level_mm)
-                continue;
-            const double a = std::max(from_mm_, part.from_mm);
-            const double b = std::min(to_mm_, part.to_mm);
-            sum += part.stretch.radius_mm > 0 ? surfaceOfArc(part.stretch, -level_mm, a, b)
-                                              : surfaceOfStraight(part.stretch, -level_mm, a, b);
-        }
-        return sum / mm3_per_ml;
+        if (b - a <= no_length_mm)
+            return;
+        parts_.emplace_back(part, a, b);
+        whole_ml_ += parts_.back().whole_ml();
+        any_plumb_ = any_plumb_ || parts_.back().plumb();
+        breaks_.insert(breaks_.end(), parts_.back().breaks_mm(),
+                       parts_.back().breaks_mm() + BorePart::breaks);
     }
 
     void addStraight(const Node& low, const Node& high)
@@ -160,21 +109,29 @@ private:
 
     void add(Node& low, Node& high)
     {
-        // Slopes from inside: where a plumb bore begins, the surface jumps.
-        const double inside = 1e-7 * (high.level_mm - low.level_mm);
-        low.slope = surface(low.level_mm + inside);
-        high.slope = surface(high.level_mm - inside);
+        const double slope_after = high.slope;
+        if (any_plumb_) {
+            // Slopes from inside: where a plumb bore begins, the surface jumps.
+            const double inside = 1e-7 * (high.level_mm - low.level_mm);
+            low.slope = node(low.level_mm + inside).slope;
+            high.slope = node(high.level_mm - inside).slope;
+        }
         refine(low, high, 0);
+        high.slope = slope_after;
     }
 
     void refine(const Node& low, Node& high, int depth)
     {
+        const double allowed_ml = allowed_share * whole_ml_;
+        if (high.liquid_ml - low.liquid_ml < allowed_ml) {
+            keep(low, high);
+            return;
+        }
         Node middle = node((low.level_mm + high.level_mm) / 2);
-        middle.slope = surface(middle.level_mm);
         const double cubic = (low.liquid_ml + high.liquid_ml) / 2 +
                              (high.level_mm - low.level_mm) * (low.slope - high.slope) / 8;
         // Half the piece has a sixteenth of the error.
-        if (depth >= deepest || std::abs(cubic - middle.liquid_ml) < 16 * allowed_share * whole_ml_) {
+        if (depth >= deepest || std::abs(cubic - middle.liquid_ml) < 16 * allowed_ml) {
             keep(low, middle);
             keep(middle, high);
             return;
@@ -194,12 +151,11 @@ private:
                            std::clamp(high.slope, 0.1 * mean, 3 * mean)});
     }
 
-    std::vector<MonotonePart> parts_;
+    std::vector<BorePart> parts_;
     std::vector<double> breaks_;
     std::vector<LevelTable::Piece> pieces_;
-    double from_mm_ = 0;
-    double to_mm_ = 0;
     double whole_ml_ = 0;
+    bool any_plumb_ = false;
 };
 
 LevelTable::LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
@@ -214,7 +170,7 @@ LevelTable::LevelTable(const std::vector<double>& levels_mm, const std::vector<d
     }
 }
 
-LiquidUnder LevelTable::under(double level_mm) const
+LiquidUnder LevelTable::under(double level_mm, std::size_t& near) const
 {
     if (pieces_.empty())
         return {};
@@ -226,10 +182,13 @@ LiquidUnder LevelTable::under(double level_mm) const
         const Piece& last = pieces_.back();
         return {last.high_ml + last.high_slope * (level_mm - last.high_mm), last.high_slope};
     }
-    const auto after =
-        std::upper_bound(pieces_.begin(), pieces_.end(), level_mm,
-                         [](double level, const Piece& piece) { return level < piece.high_mm; });
-    const Piece& piece = after == pieces_.end() ? pieces_.back() : *after;
+    if (near >= pieces_.size() || level_mm < pieces_[near].low_mm || level_mm >= pieces_[near].high_mm) {
+        const auto after =
+            std::upper_bound(pieces_.begin(), pieces_.end(), level_mm,
+                             [](double level, const Piece& piece) { return level < piece.high_mm; });
+        near = std::min(pieces_.size() - 1, static_cast<std::size_t>(after - pieces_.begin()));
+    }
+    const Piece& piece = pieces_[near];
     const double height = piece.high_mm - piece.low_mm;
     const double x = (level_mm - piece.low_mm) / height;
     const double rise = piece.high_ml - piece.low_ml;
@@ -249,8 +208,13 @@ double LevelTable::levelOf(double liquid_ml) const
         return first.low_mm + (liquid_ml - first.low_ml) / first.low_slope;
     if (liquid_ml >= last.high_ml)
         return last.high_mm + (liquid_ml - last.high_ml) / last.high_slope;
-    return rootBetween(first.low_mm, last.high_mm,
-                       [&](double level) { return under(level).liquid_ml - liquid_ml; });
+    const auto after =
+        std::upper_bound(pieces_.begin(), pieces_.end(), liquid_ml,
+                         [](double liquid, const Piece& piece) { return liquid < piece.high_ml; });
+    std::size_t near = std::min(pieces_.size() - 1, static_cast<std::size_t>(after - pieces_.begin()));
+    const Piece& piece = pieces_[near];
+    return rootBetween(piece.low_mm, piece.high_mm,
+                       [&](double level) { return under(level, near).liquid_ml - liquid_ml; });
 }
 
 } // namespace siphonwright

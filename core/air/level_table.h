@@ -1,33 +1,33 @@
 #pragma once
 
-#include "core/geometry/relief.h"
+#include "core/air/bore_part.h"
 
+#include <cstddef>
 #include <vector>
 
 namespace siphonwright {
 
-/// Liquid under a level, and the area of its surface: d(liquid)/d(level).
-struct LiquidUnder {
-    double liquid_ml = 0;
-    double ml_per_mm = 0;
-};
-
 /// How much liquid part of a bore holds under a level plane.
 ///
-/// Nodes are exact (volumes by disc sections normal to the centreline, as everywhere in core/geometry); cubic
-/// Hermite pieces between them are within 1e-5 of the whole volume and rise strictly. Within 0.02 mm of its
-/// lowest and highest point the volume is taken as straight, and it goes on so beyond: a surface without
-/// area has no level that could be solved for.
+/// At nodes it holds what its parts do (volumes by disc sections normal to the centreline, as everywhere in
+/// core/geometry); cubic Hermite pieces between them are within 1e-5 of the whole volume and rise strictly.
+/// Within 0.02 mm of its lowest and highest point the volume is taken as straight, and it goes on so beyond:
+/// a surface without area has no level that could be solved for.
 class LevelTable {
 public:
     LevelTable() = default;
-    /// The bore from one place to another along a path, whose parts are those seen with up reversed: what is
-    /// under a level is then over its opposite.
+    /// The bore from one place to another along a path.
     LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm);
     /// Straight between points, both columns strictly rising.
     LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml);
 
-    LiquidUnder under(double level_mm) const;
+    LiquidUnder under(double level_mm) const
+    {
+        std::size_t near = 0;
+        return under(level_mm, near);
+    }
+    /// The same, faster where `near`, the piece last looked up, is still the piece; it is kept up to date.
+    LiquidUnder under(double level_mm, std::size_t& near) const;
     /// The level at which it holds so much; beyond the ends for less than nothing or more than it holds.
     double levelOf(double liquid_ml) const;
 

@@ -71,6 +71,49 @@ void findMargins(const FillNetwork& network, const FillState& state, const std::
     }
 }
 
+void findMarks(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
+               std::vector<Mark>& marks)
+{
+    marks.assign(2 * network.throats.size(), {});
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        const Throat& throat = network.throats[j];
+        const bool to_right = state.throats[j].to_right;
+        Mark& first = marks[2 * j];
+        Mark& second = marks[2 * j + 1];
+        const std::size_t pooled = state.cells[throat.left].full ? throat.right : throat.left;
+        switch (state.throats[j].mode) {
+        case Mode::dry:
+            first = {throat.left, throat.floor_mm, true};
+            second = {throat.right, throat.floor_mm, true};
+            break;
+        case Mode::weir:
+            first = {to_right ? throat.right : throat.left, throat.floor_mm, true};
+            break;
+        case Mode::pool:
+            first = {pooled, throat.crown_mm, true};
+            second = {pooled, throat.floor_mm, false};
+            break;
+        case Mode::sealed:
+            first = {throat.left, throat.crown_mm, false};
+            second = {throat.right, throat.crown_mm, false};
+            break;
+        case Mode::bubbling:
+            first = {to_right ? throat.right : throat.left, throat.crown_mm, false};
+            break;
+        default:
+            break;
+        }
+    }
+    for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
+        const BleedPlace& bleed = network.bleeds[i];
+        marks.push_back(state.bleed_open[i] ? Mark{bleed.cell, bleed.height_mm, true} : Mark{});
+    }
+    for (std::size_t i = 0; i < network.elements.size(); ++i) {
+        const ElementTop& element = network.elements[i];
+        marks.push_back(covered[i] ? Mark{} : Mark{element.cell, element.height_mm, true});
+    }
+}
+
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t j, std::size_t which)
 {
     const Throat& throat = network.throats[j];

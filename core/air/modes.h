@@ -19,6 +19,18 @@ constexpr double at_level_mm = 1e-7;
 void findMargins(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
                  std::vector<double>& margins);
 
+/// What uses a margin up: the level of a cell that rises or sinks to a height.
+struct Mark {
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    std::size_t cell = none;
+    double level_mm = 0;
+    bool rising = true;
+};
+
+/// One for each of findMargins(); without a cell where that is infinite.
+void findMarks(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
+               std::vector<Mark>& marks);
+
 /// The mode that follows when margin `which` (0 or 1) of a throat is used up.
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t throat,
                      std::size_t which);

@@ -11,6 +11,8 @@ constexpr double just_sunk_mm = 1e-3;
 /// A level this near to where it rises to is there: a cell may end there.
 constexpr double reached_mm = 1e-3;
 constexpr int most_phases = 400;
+/// Own choice; smaller ones end the same.
+constexpr double bubble_ml = 2;
 
 /// A valve with its two sides.
 class Opening {
@@ -152,7 +154,7 @@ private:
     {
         Push push;
         push.valve = j_;
-        const bool wets = cell(to_right).level_mm >= throat_.floor_mm;
+        const bool wets = cell(to_right).level_mm >= throat_.floor_mm - same_head_mm;
         const double rises_to_mm = wets ? throat_.crown_mm - reached_mm : throat_.floor_mm + reached_mm;
         if (wets) {
             run_.setMode(j_, {Mode::surging, !to_right});
@@ -161,11 +163,26 @@ private:
             run_.setMode(j_, {Mode::gurgling, to_right});
             push.valve_ml = 1;
         }
-        return end(push, [this, to_right, rises_to_mm](const FillState& state) {
+        const bool steady = end(push, [this, to_right, rises_to_mm](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
             return std::min(rises_to_mm - to.level_mm, from.level_mm - throat_.crown_mm + sunkUnder(throat_));
         });
+        return steady || letBubbleUp(to_right);
+    }
+
+    /// Where no steady exchange is possible (gas that comes up pushes liquid on, and more follows) it goes
+    /// bubble by bubble: one up, and the liquid that then outweighs the gas under it down.
+    bool letBubbleUp(bool to_right)
+    {
+        run_.setMode(j_, {Mode::shut, !to_right});
+        const FillState& state = run_.state();
+        Push push;
+        push.valve = j_;
+        push.valve_gas = state.atmosphere_mm;
+        const double most_ml = cell(to_right).gas / state.atmosphere_mm / 2;
+        return run_.run(push, std::min(bubble_ml, most_ml), std::max(1.0, network_.hoses_and_chambers_ml)) ==
+               RunEnd::limit;
     }
 
     /// Liquid and gas together, from a side whose level stands at the crown, until the pressures are one or

@@ -3,6 +3,7 @@
 #include "core/air/modes.h"
 #include "core/air/step.h"
 
+#include <cmath>
 #include <functional>
 #include <utility>
 #include <vector>
@@ -69,6 +70,7 @@ public:
     double reached() const { return at_; }
 
 private:
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
     struct Change {
         std::size_t throat = 0;
         ThroatState left;
@@ -76,10 +78,20 @@ private:
     struct Trial {
         double amount = 0;
         std::size_t used_up = none; ///< margin that ends there
+        double at_most = 0;         ///< over zero: nothing was found, less is to be tried
     };
-    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    struct Ahead {
+        double amount = HUGE_VAL;
+        std::size_t margin = none;
+    };
+    enum class Rates { unknown, known, none };
 
+    void prepare();
     bool solve(double amount);
+    Ahead lookAhead();
+    bool turnsOnTheWay();
+    bool runsBackLater() const;
+    Trial advance(double most);
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;
     bool broken(const std::vector<double>& margins) const;
@@ -118,6 +130,11 @@ private:
     long effort_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;
+    Rates rates_ = Rates::unknown;
+    std::vector<ThroatState> throats_before_;
+    std::vector<Mark> marks_;
+    std::vector<double> flow_rates_; ///< through the throats at the start of a step
+    FillState glanced_;
     std::vector<Change> changes_; ///< at the present place along the push
     std::vector<double> margins_before_;
     std::vector<double> margins_low_;

@@ -36,7 +36,7 @@ void Stepper::firstGuess(const Task& task)
 {
     const Joined& joined = task.joined;
     const double open_before_mm = task.start.open_pressure_mm;
-    open_mm_ = open_before_mm + task.push.open_mm * task.amount;
+    open_mm_ = open_before_mm + task.push.open_mm * amount_;
     unknown_.assign(joined.unknowns, 0);
     for (std::size_t i = network_.cells.size(); i-- > 0;) {
         if (!joined.live[i])
@@ -62,23 +62,25 @@ void Stepper::setSources(const Task& task)
     source_.assign(size, 0);
     gas_source_.assign(size, 0);
     const Push& push = task.push;
-    source_[push.feed] += push.pour_ml * task.amount;
+    source_[push.feed] += push.pour_ml * amount_;
     if (push.valve_ml != 0 || push.valve_gas != 0) {
         const Throat& valve = network_.throats[push.valve];
         const bool to_right = task.start.throats[push.valve].to_right;
         const std::size_t from = to_right ? valve.left : valve.right;
         const std::size_t to = to_right ? valve.right : valve.left;
-        source_[from] -= push.valve_ml * task.amount;
-        source_[to] += push.valve_ml * task.amount;
-        gas_source_[from] -= push.valve_gas * task.amount;
-        gas_source_[to] += push.valve_gas * task.amount;
+        source_[from] -= push.valve_ml * amount_;
+        source_[to] += push.valve_ml * amount_;
+        gas_source_[from] -= push.valve_gas * amount_;
+        gas_source_[to] += push.valve_gas * amount_;
     }
+    if (push.shrink == 0 && push.gas_leaves == nullptr)
+        return;
     for (std::size_t i = 0; i < size; ++i) {
         // One step or many: exponentials of the parts multiply.
         if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
-            source_[i] += std::expm1(-push.shrink * task.amount) * task.start.cells[i].liquid_ml;
+            source_[i] += std::expm1(-push.shrink * amount_) * task.start.cells[i].liquid_ml;
         if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
-            gas_source_[i] += std::expm1(-task.amount) * task.start.cells[i].gas;
+            gas_source_[i] += std::expm1(-amount_) * task.start.cells[i].gas;
     }
 }
 
@@ -86,6 +88,12 @@ void Stepper::setSources(const Task& task)
 void Stepper::findVolumes(const Task& task)
 {
     const std::size_t size = network_.cells.size();
+    if (task.isToLevel()) {
+        amount_ = unknown_.back();
+        open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount_;
+        setSources(task);
+    }
+    near_.resize(size);
     level_.resize(size);
     liquid_.resize(size);
     gas_volume_.assign(size, 0);
@@ -94,7 +102,7 @@ void Stepper::findVolumes(const Task& task)
         const std::size_t head = task.joined.head_at[task.joined.reach[i]];
         if (task.joined.live[i] && head != Joined::none) {
             level_[i] = unknown_[head] - pressureOf(task, task.joined.region[i]);
-            liquid_[i] = network_.cells[i].volume.under(level_[i]);
+            liquid_[i] = network_.cells[i].volume.under(level_[i], near_[i]);
         } else {
             level_[i] = cell.level_mm;
             liquid_[i] = {cell.liquid_ml, 0};
@@ -237,7 +245,7 @@ void Stepper::write(const Task& task, FillState& end)
 {
     end = task.start;
     end.open_pressure_mm = open_mm_;
-    end.poured_ml += task.push.pour_ml * task.amount;
+    end.poured_ml += task.push.pour_ml * amount_;
     through_.assign(network_.throats.size(), 0);
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
         writeCell(task, i, end);
@@ -257,11 +265,14 @@ void Stepper::write(const Task& task, FillState& end)
         if (task.joined.open[task.joined.region[gasFrom(network_.throats[j], state)]])
             end.gas_out -= passed * end.atmosphere_mm;
     }
-    findFlows(task, end);
+    gained_.resize(network_.cells.size());
+    for (std::size_t i = 0; i < network_.cells.size(); ++i)
+        gained_[i] = end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
+    findGains(task, gained_, through_);
 }
 
 /// What ran over a weir is what has come to be on its lower side: the joined liquid is a tree there.
-void Stepper::findFlows(const Task& task, const FillState& end)
+void Stepper::findGains(const Task& task, const std::vector<double>& liquid_ml, std::vector<double>& through)
 {
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
         if (task.start.throats[j].mode != Mode::weir)
@@ -281,11 +292,9 @@ void Stepper::findFlows(const Task& task, const FillState& end)
             }
         }
         double gained = 0;
-        for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-            if (seen_[i])
-                gained += end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
-        }
-        through_[j] = gained;
+        for (std::size_t i = 0; i < network_.cells.size(); ++i)
+            gained += seen_[i] ? liquid_ml[i] : 0;
+        through[j] = gained;
     }
 }
 
@@ -312,16 +321,39 @@ bool Stepper::gasIsThere(const Task& task) const
     return !task.joined.has_gas[region] || gas_volume_[region] > -rounding_ml;
 }
 
-bool Stepper::solve(const FillState& start, const Joined& joined, const Push& push, double amount,
-                    FillState& end)
+bool Stepper::finish(const Task& task, FillState& end)
 {
-    const Task task{start, joined, push, amount};
-    setSources(task);
-    firstGuess(task);
     if (!newton(task) || !levelsAreInside(task, near_mm) || !gasIsThere(task))
         return false;
+    if (task.isToLevel())
+        unknown_.pop_back();
     write(task, end);
     return true;
+}
+
+bool Stepper::solve(const FillState& start, const Joined& joined, const Push& push, double amount,
+                    bool with_rates, FillState& end)
+{
+    const Task task{start, joined, push};
+    amount_ = amount;
+    setSources(task);
+    firstGuess(task);
+    if (with_rates)
+        followRates(task);
+    return finish(task, end);
+}
+
+bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
+                      double level_mm, double& amount, FillState& end)
+{
+    const Task task{start, joined, push, cell, level_mm};
+    amount_ = amount;
+    firstGuess(task);
+    followRates(task);
+    unknown_.push_back(amount);
+    const bool found = finish(task, end);
+    amount = amount_;
+    return found;
 }
 
 } // namespace siphonwright

@@ -58,7 +58,24 @@ public:
     explicit Stepper(const FillNetwork& network) : network_(network) {}
 
     /// Returns false, with `end` undefined, if there is no solution near. `end` keeps start's modes.
-    bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, FillState& end);
+    /// `with_rates`: findRates() was called for the same, and the search starts where they lead.
+    bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
+               FillState& end);
+
+    /// Likewise, to where the level of a cell is so high; `amount`, a guess, becomes what takes it there.
+    bool solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
+                 double level_mm, double& amount, FillState& end);
+
+    /// How all changes with the push at its start. False if that is not known.
+    bool findRates(const FillState& start, const Joined& joined, const Push& push);
+    /// Of a cell's liquid, ml, and its level, mm, per unit of the push.
+    double liquidRate(std::size_t cell) const { return liquid_rate_[cell]; }
+    double levelRate(std::size_t cell) const { return level_rate_[cell]; }
+    /// Of its gas's pressure, mm.
+    double pressureRate(std::size_t cell) const { return pressure_rate_[cell]; }
+    /// Of through().
+    double throughRate(std::size_t throat) const { return through_rate_[throat]; }
+    void copyThroughRates(std::vector<double>& rates) const { rates = through_rate_; }
 
     /// Liquid that ran through a weir, ml, in its direction, in the last step solved; gas for a bubbling one.
     double through(std::size_t throat) const { return through_[throat]; }
@@ -69,10 +86,16 @@ private:
         const FillState& start;
         const Joined& joined;
         const Push& push;
-        double amount = 0;
+        std::size_t cell = Joined::none; ///< whose level is to be reached; the amount is then unknown, too
+        double level_mm = 0;
+
+        bool isToLevel() const { return cell != Joined::none; }
     };
     void firstGuess(const Task& task);
+    void followRates(const Task& task);
     void setSources(const Task& task);
+    void setSourceRates(const Task& task);
+    void findAmountColumn(const Task& task);
     void findVolumes(const Task& task);
     void addBodies(const Task& task);
     double gasMissing(const Task& task, std::size_t region) const;
@@ -91,12 +114,14 @@ private:
     bool gasIsThere(const Task& task) const;
     void write(const Task& task, FillState& end);
     void writeCell(const Task& task, std::size_t i, FillState& end) const;
-    void findFlows(const Task& task, const FillState& end);
+    void findGains(const Task& task, const std::vector<double>& liquid_ml, std::vector<double>& through);
+    bool finish(const Task& task, FillState& end);
     double headAt(const Task& task, const Throat& throat, std::size_t cell) const;
     double pressureOf(const Task& task, std::size_t region) const;
     double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
 
     const FillNetwork& network_;
+    double amount_ = 0;  ///< of the push
     double open_mm_ = 0; ///< pressure of what is open, after the step
     /// Heads and pressures over that of what is open: under vacuum little would be left of their digits.
     std::vector<double> unknown_;
@@ -111,6 +136,17 @@ private:
     std::vector<std::size_t> row_;   ///< of each body's conservation
     std::vector<char> seen_;
     std::vector<double> through_;
+    std::vector<double> gained_;    ///< liquid of each cell beside what it is given
+    std::vector<std::size_t> near_; ///< where in its table each cell's level was last
+    std::vector<double> source_rate_;
+    std::vector<double> gas_rate_;
+    std::vector<double> unknown_rate_;
+    std::vector<double> amount_column_;
+    std::vector<double> liquid_rate_;
+    std::vector<double> level_rate_;
+    std::vector<double> pressure_rate_;
+    std::vector<double> through_rate_;
+    std::vector<char> alone_; ///< per unknown: a head of one cell under open gas
 };
 
 } // namespace siphonwright

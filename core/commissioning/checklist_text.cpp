@@ -209,6 +209,9 @@ private:
             say("From below, {0} into hoses and heater.", {{filling_->coolant_ml / 1000, Unit::litre}});
             break;
         }
+        if (filling_->drained_ml)
+            say("{0} was let out of the engine before: {1} to pour in altogether.",
+                {{*filling_->drained_ml / 1000, Unit::litre}, {filling_->refill_ml / 1000, Unit::litre}});
         bleeds();
     }
 

@@ -1,7 +1,10 @@
 #include "core/paperwork/coolant_mix.h"
 
 #include "core/physics/coolant.h"
+#include "core/running/filling.h"
 #include "core/running/running.h"
+
+#include <algorithm>
 
 namespace siphonwright {
 namespace {
@@ -52,7 +55,7 @@ void addVolumes(CoolantMix& out, const Sketch& sketch, const Layout& layout)
         out.chambers_l += chamberLitres(heater);
 }
 
-void addPresent(CoolantMix& out, const Sketch& sketch, const Assumptions& assumed)
+void addPresent(CoolantMix& out, const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
 {
     const std::optional<double> engine_l = litresInEngine(sketch, assumed);
     out.whole_system = sketch.coolant_plan.system_l.has_value();
@@ -63,6 +66,10 @@ void addPresent(CoolantMix& out, const Sketch& sketch, const Assumptions& assume
         return;
     }
     out.present_l = out.whole_system ? *sketch.coolant_plan.system_l : *engine_l;
+    if (const std::optional<Drained> drained = drainedBlock(sketch, layout, assumed))
+        out.drained_l = std::min(out.present_l, drained->drained_ml / 1000);
+    else if (sketch.fill.start == FillStart::block_drained)
+        out.drained_l = std::min(out.present_l, sketch.fill.drained_l.value_or(0));
     const bool water = sketch.coolant.glycol == Glycol::none;
     if (!water && !sketch.coolant.volume_percent.known())
         out.missing = "the share of antifreeze in the coolant is not entered";
@@ -124,7 +131,7 @@ CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assump
     CoolantMix out;
     out.water = waterRows(sketch.coolant_plan.water);
     addVolumes(out, sketch, layout);
-    addPresent(out, sketch, assumed);
+    addPresent(out, sketch, layout, assumed);
     findLeastPercent(out, sketch);
     const std::optional<double>& wanted = sketch.coolant_plan.wanted_percent;
     const Glycol glycol = wantedGlycol(sketch);
@@ -139,9 +146,9 @@ CoolantMix coolantMixOf(const Sketch& sketch, const Layout& layout, const Assump
         return out;
     }
     MixRequest request;
-    request.present_l = out.all_empty ? 0 : out.present_l;
+    request.present_l = out.all_empty ? 0 : out.present_l - out.drained_l;
     request.present_percent = out.all_empty ? 0 : out.present.percent;
-    request.empty_l = out.new_l() + (out.all_empty ? out.present_l : 0);
+    request.empty_l = out.new_l() + (out.all_empty ? out.present_l : out.drained_l);
     request.wanted_percent = *wanted;
     request.drainable_l = sketch.coolant_plan.drainable_l;
     out.plan = planMix(request);

@@ -53,6 +53,7 @@ struct CoolantMix {
     bool whole_system =
         false; ///< entered; otherwise the engine alone is counted, and radiator and cabin are not
     bool all_empty = false; ///< the fill plan starts with nothing in
+    double drained_l = 0;   ///< let out before the hoses are connected: to be filled, too
 
     Freezing present;
     std::optional<Freezing> wanted;

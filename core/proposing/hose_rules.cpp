@@ -92,6 +92,17 @@ std::optional<RemovedBy> PartRules::heaterBreaks() const
     return firstBroken(heater_rules, sketch_, resolve(sketch_, plumb_), nullptr, nullptr);
 }
 
+bool PartRules::heaterHoldsOnGrades() const
+{
+    const std::vector<Grade> corners = cornersOf(sketch_.site);
+    return std::all_of(corners.begin(), corners.end(), [&](Grade grade) {
+        const Layout tilted = resolve(sketch_, plumbOf(sketch_, grade));
+        return std::none_of(heater_rules.begin(), heater_rules.end(), [&](const Asked& asked) {
+            return ruleById(asked.rule)->tilt != Tilt::same && broken(asked.rule, sketch_, tilted);
+        });
+    });
+}
+
 std::optional<RemovedBy> PartRules::hoseBreaks(const Shared<Hose>& hose)
 {
     sketch_.hoses.assign(1, hose);
@@ -105,6 +116,15 @@ std::optional<RemovedBy> PartRules::hoseBreaks(const Shared<Hose>& hose)
 std::optional<RemovedBy> PartRules::portsBreak(const Sketch& sketch)
 {
     return firstBroken(port_rules, sketch, resolve(sketch, plumbOf(sketch)), nullptr, nullptr);
+}
+
+std::vector<Grade> cornersOf(const Site& site)
+{
+    std::vector<Grade> out;
+    for (const double along : {-site.envelope_along_percent, site.envelope_along_percent})
+        for (const double across : {-site.envelope_across_percent, site.envelope_across_percent})
+            out.push_back({along, across});
+    return out;
 }
 
 int hoseRuleCount()

@@ -27,6 +27,8 @@ public:
 
     /// The first rule that a heater's place breaks; nothing where it is sound.
     std::optional<RemovedBy> heaterBreaks() const;
+    /// Does the place hold on every corner of the grade envelope too, without a caution there?
+    bool heaterHoldsOnGrades() const;
     /// The first rule that a hose on this heater breaks on the level, in the order: room for its bends,
     /// humps, dips, rise, levels, slack, ground, bores, areas. Rules on clips and valves are not asked.
     std::optional<RemovedBy> hoseBreaks(const Shared<Hose>& hose);
@@ -40,6 +42,9 @@ private:
     Sketch bare_;   ///< without heaters, for rules that ask hoses and heaters at once
     Plumb plumb_;
 };
+
+/// The four grades that are steepest both ways.
+std::vector<Grade> cornersOf(const Site& site);
 
 /// How many rules hoseBreaks() asks.
 int hoseRuleCount();

@@ -1,8 +1,11 @@
 #include "core/proposing/proposal_text.h"
 
 #include "core/analysis/margin_text.h"
+#include "core/checks/rules.h"
 #include "core/layout/wording.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <string>
 
@@ -10,6 +13,40 @@ namespace siphonwright {
 namespace {
 
 constexpr double noticed_mm = 0.5;
+
+/// What is left of a rule on how a layout lies, as people say it.
+struct ToSpare {
+    std::string_view rule;
+    const char* what;
+    const char* pattern;
+};
+constexpr std::array to_spare = {
+    ToSpare{"ground-clearance", "ground", "Ground: {0} more than the least clearance."},
+    ToSpare{"keep-clear", "hot or moving things", "Hot or moving things: {0} more than the least clearance."},
+    ToSpare{"unsupported-span", "span between clips", "Clips: the longest span could be {0} longer."},
+    ToSpare{"no-slack", "slack between frame and engine",
+            "Slack between frame and engine: {0} of its length more than the least."},
+    ToSpare{"heater-drop", "heater under the jacket",
+            "Heater under the jacket: {0} lower than it has to be."},
+    ToSpare{"above-coolant-level", "coolant level", "Coolant level: {0} over the highest point."},
+    ToSpare{"supply-rises", "fall of the supply hose", "Supply hose: {0} more fall than it needs."},
+};
+
+const ToSpare* toSpare(std::string_view rule)
+{
+    const auto found =
+        std::find_if(to_spare.begin(), to_spare.end(), [&](const ToSpare& one) { return one.rule == rule; });
+    return found == to_spare.end() ? nullptr : &*found;
+}
+
+/// A supply hose may hold coolant when drained: that is no trap for air.
+Message sagOf(const SagMargin& margin, const Sketch& sketch)
+{
+    const Hose* hose = sketch.hose(margin.hose);
+    if (hose && hose->role == HoseRole::supply && margin.droop.already_trapped)
+        return {"{a} keeps some coolant when it is drained.", {}, {nameOfHose(*hose)}};
+    return textOf(margin, sketch);
+}
 
 /// Puts a quantity into a message under construction; its placeholder.
 std::string put(Message& message, double value, Unit unit)
@@ -108,6 +145,58 @@ Message marginsOf(const Proposal& proposal)
     text.pattern += sag_mm ? " Its hoses may sag " + number + " before they hold air or coolant."
                            : " Its hoses may sag more than " + number + ".";
     return text;
+}
+
+bool isOnLaying(std::string_view rule)
+{
+    return toSpare(rule) != nullptr;
+}
+
+Message textOf(const Margin& margin)
+{
+    const ToSpare* words = toSpare(margin.rule);
+    return {words ? words->pattern : "{0} to spare.", {{margin.left, margin.unit}}, {}};
+}
+
+std::optional<Message> leastOf(const Proposal& proposal)
+{
+    const Margin* margin = proposal.leastToSpare();
+    const SagMargin* sag = nullptr;
+    for (const SagMargin& one : proposal.sag)
+        if (!one.droop.already_trapped && one.droop.margin_mm &&
+            (!sag || *one.droop.margin_mm < *sag->droop.margin_mm))
+            sag = &one;
+    if (sag && (!margin || *sag->droop.margin_mm < margin->left)) {
+        const Hose* hose = proposal.sketch.hose(sag->hose);
+        return Message{"{0} left: sag of {a}",
+                       {{*sag->droop.margin_mm, Unit::mm}},
+                       {hose ? nameOfHose(*hose) : sag->hose}};
+    }
+    if (!margin)
+        return std::nullopt;
+    return Message{"{0} left: {a}", {{margin->left, margin->unit}}, {toSpare(margin->rule)->what}};
+}
+
+std::vector<Message> marginList(const Proposal& proposal)
+{
+    std::vector<Message> out{textOf(proposal.sound)};
+    if (!proposal.sound_over_envelope)
+        out.push_back({"Not sound on every grade that is judged.", {}, {}});
+    for (const SagMargin& margin : proposal.sag)
+        out.push_back(sagOf(margin, proposal.sketch));
+    bool slack_measured = false;
+    for (const Margin& margin : proposal.to_spare) {
+        out.push_back(textOf(margin));
+        slack_measured = slack_measured || margin.rule == "no-slack";
+    }
+    for (const NotJudged& one : proposal.not_judged) {
+        out.push_back(
+            {"Not judged, \"{a}\": {b}.", {}, {std::string(ruleById(one.rule)->title), one.missing}});
+        slack_measured = slack_measured || one.rule == "no-slack";
+    }
+    if (!slack_measured && !switchedOff("no-slack", proposal.sketch))
+        out.push_back({"Slack: every hose goes round a bend of {0} or more.", {{45, Unit::degree}}, {}});
+    return out;
 }
 
 std::vector<Message> changesFrom(const Sketch& drawn, const Proposal& proposal)

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace siphonwright {
@@ -29,7 +30,7 @@ bool differ(const LaidLoop& loop, const HeaterSite& site, const Proposal& other)
            std::abs(loop.length_mm - other.length_mm) >= longer_share * other.length_mm;
 }
 
-/// Every place in the envelope's length within the grades on which it is sound.
+/// Every place in the envelope's length within the grades on which nothing is trapped.
 bool soundOver(const std::optional<SoundGrades>& sound, const Sketch& sketch)
 {
     const double along = std::min(sketch.site.envelope_along_percent, searched_grade_percent);
@@ -48,12 +49,23 @@ Proposal proposalOf(const Sketch& drawn, const LaidLoop& loop, const HeaterSite&
     out.return_port = site.return_.to.port;
     out.bore_mm = site.bore_mm;
     out.length_mm = loop.length_mm;
+    out.supply_mm = loop.supply_mm;
+    out.return_mm = loop.return_mm;
     out.flow_kg_per_s = loop.flow_kg_per_s;
     out.flow_l_per_min = loop.flow_l_per_min;
+    out.price = priceOfHoses(loop.sketch, loop.level.layout);
     out.key = loop.key;
+    out.rank = loop.rank;
     out.sound = verified.sound;
-    out.sound_over_envelope = soundOver(verified.sound, loop.sketch);
+    out.sound_over_envelope = verified.sound_on_grades && soundOver(verified.sound, loop.sketch);
     out.sag = verified.sag;
+    std::copy_if(verified.margins.begin(), verified.margins.end(), std::back_inserter(out.to_spare),
+                 [](const Margin& margin) { return isOnLaying(margin.rule); });
+    std::copy_if(verified.not_judged.begin(), verified.not_judged.end(), std::back_inserter(out.not_judged),
+                 [](const NotJudged& one) { return isOnLaying(one.rule); });
+    for (const Shared<Hose>& hose : loop.sketch.hoses)
+        if (hose->from.heater == out.heater || hose->to.heater == out.heater)
+            out.clips += hose->clips_mm.size();
     out.advices = verified.advices;
     out.text = textOf(out);
     out.margins = marginsOf(out);
@@ -83,12 +95,27 @@ public:
                     proofs += prove(i) ? 1 : 0;
         };
         const auto& laid = search_.laid;
-        by([&](std::size_t i) { return std::pair(!laid[i].first_of_site, laid[i].key); });
-        if (out_.best_first.empty()) // what starves or boils wants flow
-            by([&](std::size_t i) { return std::pair(false, -laid[i].flow_l_per_min); });
+        by([&](std::size_t i) { return std::pair(!laid[i].first_of_site, laid[i].rank); });
+        if (!any()) // what starves or boils wants flow
+            by([&](std::size_t i) { return std::pair(false, Rank{0, -laid[i].flow_l_per_min}); });
     }
 
-    bool enough() const { return out_.best_first.size() >= options_.how_many; }
+    bool enough() const
+    {
+        const std::size_t on_level = search_.mayHoldOnGrades() ? 0 : on_some_grades_.size();
+        return out_.best_first.size() + on_level >= options_.how_many;
+    }
+    /// Is there a proposal, on some grades at least?
+    bool any() const { return !out_.best_first.empty() || !on_some_grades_.empty(); }
+
+    /// Where none holds over the envelope, those that hold on the level are better than none.
+    void finish()
+    {
+        if (out_.best_first.empty())
+            out_.best_first = std::move(on_some_grades_);
+        if (out_.best_first.size() > options_.how_many)
+            out_.best_first.resize(options_.how_many);
+    }
 
 private:
     /// \return whether it was proved now
@@ -97,8 +124,7 @@ private:
         const LaidLoop& loop = search_.laid[index];
         const HeaterSite& site = search_.sites[loop.site];
         if (std::find(done_.begin(), done_.end(), index) != done_.end() ||
-            !std::all_of(out_.best_first.begin(), out_.best_first.end(),
-                         [&](const Proposal& other) { return differ(loop, site, other); }))
+            !apartFrom(out_.best_first, loop, site) || !apartFrom(on_some_grades_, loop, site))
             return false;
         done_.push_back(index);
         const Verified verified = verify(loop.sketch, loop.level, heater_, stop_);
@@ -108,10 +134,18 @@ private:
             search_.conflict.add(SearchStage::proof, *verified.broken);
             return true;
         }
-        if (out_.best_first.empty())
+        if (!any())
             out_.beside = verified.beside;
-        out_.best_first.push_back(proposalOf(drawn_, loop, site, verified));
+        Proposal proposal = proposalOf(drawn_, loop, site, verified);
+        (proposal.sound_over_envelope ? out_.best_first : on_some_grades_).push_back(std::move(proposal));
+        search_.progress.found = out_.best_first.size();
         return true;
+    }
+
+    static bool apartFrom(const std::vector<Proposal>& others, const LaidLoop& loop, const HeaterSite& site)
+    {
+        return std::all_of(others.begin(), others.end(),
+                           [&](const Proposal& other) { return differ(loop, site, other); });
     }
 
     const Sketch& drawn_;
@@ -121,12 +155,14 @@ private:
     const std::stop_token& stop_;
     Proposals& out_;
     std::vector<std::size_t> done_;
+    std::vector<Proposal> on_some_grades_;
 };
 
-void searchThrough(LayoutSearch& search, Proving& proving, Proposals& out, const std::stop_token& stop)
+void searchThrough(LayoutSearch& search, Proving& proving, const std::stop_token& stop)
 {
     search.spread();
     const std::size_t spread = search.sites.size();
+    search.progress.of = spread;
     std::size_t next = 0;
     while (next < spread && !proving.enough() && !stop.stop_requested()) {
         const bool first = next == 0;
@@ -137,13 +173,14 @@ void searchThrough(LayoutSearch& search, Proving& proving, Proposals& out, const
             search.refine(places_refined);
         if (search.laid.size() > before)
             proving.proveBest();
-        if (!out.best_first.empty())
+        if (proving.any())
             break;
     }
-    if (!out.best_first.empty() || stop.stop_requested())
+    if (proving.any() || stop.stop_requested())
         return;
     const std::size_t finely = std::min(sites_searched_finely, spread);
-    for (std::size_t site = 0; site < finely && out.best_first.empty() && !stop.stop_requested();) {
+    search.progress.of += finely;
+    for (std::size_t site = 0; site < finely && !proving.any() && !stop.stop_requested();) {
         const std::size_t before = search.laid.size();
         site = search.lay(site, 1, true);
         if (search.laid.size() > before)
@@ -174,6 +211,15 @@ std::optional<double> Proposal::leastSag_mm() const
     return least;
 }
 
+const Margin* Proposal::leastToSpare() const
+{
+    const Margin* least = nullptr;
+    for (const Margin& margin : to_spare)
+        if (margin.unit == Unit::mm && (!least || margin.left < least->left))
+            least = &margin;
+    return least;
+}
+
 Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std::stop_token& stop)
 {
     Proposals out;
@@ -198,12 +244,12 @@ Proposals propose(const Sketch& sketch, const ProposeOptions& options, const std
         return out;
     }
     Proving proving(sketch, search, options, heater->id, stop, out);
-    searchThrough(search, proving, out, stop);
+    searchThrough(search, proving, stop);
+    proving.finish();
     out.stopped = stop.stop_requested();
     out.places = search.places;
-    std::stable_sort(out.best_first.begin(), out.best_first.end(), [](const Proposal& a, const Proposal& b) {
-        return std::pair(!a.sound_over_envelope, a.key) < std::pair(!b.sound_over_envelope, b.key);
-    });
+    std::stable_sort(out.best_first.begin(), out.best_first.end(),
+                     [](const Proposal& a, const Proposal& b) { return a.rank < b.rank; });
     if (out.best_first.empty() && !out.stopped) {
         search.diagnose();
         out.in_conflict = search.conflict.farthest(sketch);

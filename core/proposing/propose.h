@@ -1,8 +1,10 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/proposing/layout_price.h"
 #include "core/sketch/sketch.h"
 
+#include <functional>
 #include <optional>
 #include <stop_token>
 #include <string>
@@ -24,6 +26,20 @@ struct HangingSpace {
 /// choice. Without an engine 300 x 200 x 200 mm either way round the heater.
 HangingSpace spaceUnder(const Sketch& sketch, const Id& heater);
 
+/// What layouts are ranked by, the best first.
+enum class RankBy {
+    balance, ///< length, price and flow in one figure: Proposal::key
+    length,  ///< least hose
+    flow,    ///< most flow
+    price    ///< least price; those with the fewest kinds of part that are not priced first, hose last of all
+};
+
+struct ProposeProgress {
+    std::size_t tried = 0; ///< places of the heater, with ports and bore, at which hoses were laid
+    std::size_t of = 0;    ///< may grow when a finer search follows
+    std::size_t found = 0; ///< proposals so far
+};
+
 struct ProposeOptions {
     Id heater;                         ///< empty: the sketch's first
     std::optional<HangingSpace> space; ///< nothing: the heater stays where it is and as it is turned
@@ -34,6 +50,15 @@ struct ProposeOptions {
     /// What a metre of hose weighs in the ranking, per bore: 1 for 3/4 in, in proportion to the bore
     /// otherwise (own choice; list prices rise about so).
     double price_weight_per_mm_bore = 1 / 19.05;
+    RankBy rank_by = RankBy::balance;
+    std::function<void(const ProposeProgress&)> progress; ///< told on its way; may be empty
+};
+
+/// Place in the ranking: the less the better.
+struct Rank {
+    std::size_t unknown = 0; ///< how much of what it is ranked by is not known
+    double value = 0;
+    friend auto operator<=>(const Rank&, const Rank&) = default;
 };
 
 /// One layout, and how good it is.
@@ -46,22 +71,32 @@ struct Proposal {
     Id return_port;
     double bore_mm = 0;
     double length_mm = 0; ///< of both hoses, developed
+    double supply_mm = 0;
+    double return_mm = 0;
     double flow_kg_per_s = 0;
     double flow_l_per_min = 0;
-    /// What it is ranked by, the least first: metres of hose x price weight / square root of the flow in
-    /// l/min (own choice: twice the flow is worth 41 % more hose). Layouts that are sound over the whole
-    /// lengthways envelope come before others.
+    LayoutPrice price;
+    /// RankBy::balance, the least first: metres of hose x price weight / square root of the flow in l/min
+    /// (own choice: twice the flow is worth 41 % more hose).
     double key = 0;
+    Rank rank; ///< by what was asked for
+    /// No stop and no caution on any grade of the envelope. Others are proposed only where there is none
+    /// such.
     bool sound_over_envelope = false;
     std::optional<SoundGrades> sound;
-    std::vector<SagMargin> sag; ///< of both hoses
-    std::size_t advices = 0;    ///< findings of advice that it has
-    Message text;               ///< "1080 mm of hose of 19.1 mm bore, 0.81 l/min."
-    Message margins;            ///< on what grades it is sound, how far its hoses may sag
+    std::vector<SagMargin> sag;        ///< of both hoses
+    std::vector<Margin> to_spare;      ///< of the rules on how it is laid that measured something
+    std::vector<NotJudged> not_judged; ///< of the same rules: what holds nobody knows
+    std::size_t advices = 0;           ///< findings of advice that it has
+    std::size_t clips = 0;             ///< on both hoses
+    Message text;                      ///< "1080 mm of hose of 19.1 mm bore, 0.81 l/min."
+    Message margins;                   ///< on what grades it is sound, how far its hoses may sag
     std::vector<Message>
         changes; ///< besides the routes: "Move Tank heater 120 mm to the left.", "Turn the elbow ..."
 
     std::optional<double> leastSag_mm() const; ///< nothing: more than droop_limit_mm
+    /// The least length in `to_spare`; nothing where no rule measured one.
+    const Margin* leastToSpare() const;
 };
 
 /// A rule that removed the last candidates.
@@ -76,7 +111,8 @@ struct RuleInWay {
 struct Proposals {
     std::vector<Proposal> best_first;
     std::vector<RuleInWay> in_conflict; ///< where there is no proposal: who came farthest fell to these
-    /// Stops and cautions that no layout mends, such as a coolant that freezes: they stay.
+    /// Stops and cautions that no layout of this heater mends, such as a coolant that freezes, or another
+    /// heater's hoses: they stay.
     std::vector<Finding> beside;
     std::string missing;    ///< what has to be entered before anything can be proposed; empty: nothing
     std::size_t places = 0; ///< of the heater, with ports and bore, that were tried
@@ -87,11 +123,12 @@ struct Proposals {
 /// them but for what no layout mends (`beside`).
 ///
 /// Places of the heater in a grid over its space and turned by quarters, with every pair of ports and every
-/// bore, are taken by the least price of straight hoses. For each, single hoses (see routes.h) are asked the
-/// rules that concern them alone; pairs of sound ones are analysed, the best of them filled, warmed up and
-/// tilted. Round the best places the grid is halved once. Where the short list of ways gives nothing, the
-/// best places are searched with a fine one. Ports with a role are kept; spare ones are taken only where no
-/// pair with roles keeps the rules on ports. Gives what it has (nothing, mostly) when stopped.
+/// bore, are taken by what straight hoses there promise for the ranking. For each, single hoses (see
+/// routes.h) are asked the rules that concern them alone; pairs of sound ones are analysed, the best of them
+/// filled, warmed up and tilted. Round the best places the grid is halved once. Where the short list of ways
+/// gives nothing, the best places are searched with a fine one. Ports with a role are kept; spare ones are
+/// taken only where no pair with roles keeps the rules on ports. Gives what it has (nothing, mostly) when
+/// stopped.
 Proposals propose(const Sketch& sketch, const ProposeOptions& options = {}, const std::stop_token& stop = {});
 
 /// Rules that no layout mends.

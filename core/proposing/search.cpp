@@ -96,6 +96,7 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
                 return;
             bool asked = false;
             bool sound = false;
+            bool on_grades = false;
             for (const PortPair& ports : pairs_)
                 for (const double bore_mm : bores_) {
                     if (asked && !sound)
@@ -103,13 +104,16 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
                     HeaterSite site =
                         siteAt(cleared_, sketch_, heater_, place, turned_deg, ports, bore_mm, options_);
                     if (!asked) {
-                        const auto removed = PartRules(site.sketch, heater_).heaterBreaks();
+                        const PartRules rules(site.sketch, heater_);
+                        const auto removed = rules.heaterBreaks();
                         asked = true;
                         sound = !removed;
+                        on_grades = sound && rules.heaterHoldsOnGrades();
                         if (removed)
                             conflict.add(SearchStage::heater, *removed);
                     }
                     ++places;
+                    site.holds_on_grades = on_grades;
                     if (sound)
                         sites.push_back(std::move(site));
                 }
@@ -119,8 +123,35 @@ void LayoutSearch::addSites(const std::vector<Vec3>& at)
 void LayoutSearch::spread()
 {
     addSites(placesIn(sketch_, options_, *sketch_.heater(heater_)));
-    std::stable_sort(sites.begin(), sites.end(),
-                     [](const HeaterSite& a, const HeaterSite& b) { return a.least_price < b.least_price; });
+    std::stable_sort(sites.begin(), sites.end(), [](const HeaterSite& a, const HeaterSite& b) {
+        return std::pair(!a.holds_on_grades, a.promise) < std::pair(!b.holds_on_grades, b.promise);
+    });
+}
+
+bool LayoutSearch::mayHoldOnGrades() const
+{
+    return !sites.empty() && sites.front().holds_on_grades;
+}
+
+Rank LayoutSearch::rankOf(const LaidLoop& loop) const
+{
+    switch (options_.rank_by) {
+    case RankBy::balance:
+        break;
+    case RankBy::length:
+        return {0, loop.length_mm};
+    case RankBy::flow:
+        return {loop.flow_l_per_min > 0 ? std::size_t{0} : std::size_t{1}, -loop.flow_l_per_min};
+    case RankBy::price: {
+        // Fittings without a price are much the same from layout to layout; hose without one is not: then by
+        // what hose of that bore usually costs.
+        const LayoutPrice price = priceOfHoses(loop.sketch, loop.level.layout);
+        constexpr std::size_t behind_all = 1000;
+        return price.hose_priced ? Rank{price.not_priced.size(), static_cast<double>(price.minor.value_or(0))}
+                                 : Rank{behind_all + price.not_priced.size(), loop.price};
+    }
+    }
+    return {0, loop.key};
 }
 
 bool LayoutSearch::layAt(std::size_t index, bool fine)
@@ -151,17 +182,20 @@ bool LayoutSearch::layAt(std::size_t index, bool fine)
         loop.first_of_site = !any;
         loop.sketch = withHoses(site, sketch_, supply.hoses[i], back.hoses[j]);
         loop.level = analyse(loop.sketch);
-        if (const std::optional<Finding> broken = breaksLive(loop.level)) {
+        if (const std::optional<Finding> broken = breaksLive(loop.level, loop.sketch, heater_)) {
             conflict.add(SearchStage::loop, *broken);
             continue;
         }
-        loop.length_mm = supply.lengths_mm[i] + back.lengths_mm[j];
+        loop.supply_mm = supply.lengths_mm[i];
+        loop.return_mm = back.lengths_mm[j];
+        loop.length_mm = loop.supply_mm + loop.return_mm;
         loop.price = priceWeight(options_, site.bore_mm) * loop.length_mm / 1000;
         if (const LoopRun* run = loop.level.running.loopOf(heater_); run && run->missing.empty()) {
             loop.flow_kg_per_s = run->circulation.flow_kg_per_s;
             loop.flow_l_per_min = flowByVolume_l_per_min(run->circulation);
         }
         loop.key = keyOf(loop.price, loop.flow_l_per_min);
+        loop.rank = rankOf(loop);
         laid.push_back(std::move(loop));
         any = true;
         ++kept;
@@ -172,8 +206,12 @@ bool LayoutSearch::layAt(std::size_t index, bool fine)
 std::size_t LayoutSearch::lay(std::size_t next, std::size_t enough, bool fine)
 {
     std::size_t with_loop = 0;
-    while (next < sites.size() && with_loop < enough && !stop_.stop_requested())
+    while (next < sites.size() && with_loop < enough && !stop_.stop_requested()) {
         with_loop += layAt(next++, fine) ? 1 : 0;
+        ++progress.tried;
+        if (options_.progress)
+            options_.progress(progress);
+    }
     return next;
 }
 
@@ -184,7 +222,7 @@ void LayoutSearch::refine(std::size_t best)
         if (loop.first_of_site)
             order.push_back(&loop);
     std::stable_sort(order.begin(), order.end(),
-                     [](const LaidLoop* a, const LaidLoop* b) { return a->key < b->key; });
+                     [](const LaidLoop* a, const LaidLoop* b) { return a->rank < b->rank; });
     std::vector<HeaterSite> round;
     for (std::size_t i = 0; i < std::min(best, order.size()); ++i)
         round.push_back(sites[order[i]->site]);
@@ -193,8 +231,10 @@ void LayoutSearch::refine(std::size_t best)
         for (const Vec3& at : placesRound(options_, place)) {
             HeaterSite moved = site;
             byId(moved.sketch.heaters, heater_)->position = at;
-            if (PartRules(moved.sketch, heater_).heaterBreaks() || stop_.stop_requested())
+            const PartRules rules(moved.sketch, heater_);
+            if (rules.heaterBreaks() || stop_.stop_requested())
                 continue;
+            moved.holds_on_grades = rules.heaterHoldsOnGrades();
             ++places;
             sites.push_back(std::move(moved));
             layAt(sites.size() - 1, false);

@@ -17,17 +17,22 @@ struct LaidLoop {
     Analysis level;
     double price = 0; ///< metres of hose x price weight
     double length_mm = 0;
+    double supply_mm = 0;
+    double return_mm = 0;
     double flow_kg_per_s = 0;
     double flow_l_per_min = 0;
     double key = 0;
+    Rank rank;
 };
 
 class LayoutSearch {
 public:
     LayoutSearch(const Sketch& sketch, const ProposeOptions& options, Id heater, std::stop_token stop);
 
-    /// All sites, cheapest first; nothing left where ports or heater find no place.
+    /// All sites, the most promising first; nothing left where ports or heater find no place.
     void spread();
+    /// Is there a place of the heater that holds on every grade of the envelope? Once spread.
+    bool mayHoldOnGrades() const;
     /// Lay hoses at sites from `next` on until so many sites have a loop, or all are tried.
     /// \return the first site not tried
     std::size_t lay(std::size_t next, std::size_t enough, bool fine);
@@ -40,11 +45,13 @@ public:
     std::vector<LaidLoop> laid;
     RuleConflict conflict;
     std::size_t places = 0;
+    ProposeProgress progress;
     bool unpaired = false; ///< there are no two ports to ask about
 
 private:
     void addSites(const std::vector<Vec3>& places);
     bool layAt(std::size_t site, bool fine);
+    Rank rankOf(const LaidLoop& loop) const;
 
     const Sketch& sketch_;
     const ProposeOptions& options_;

@@ -14,6 +14,7 @@ namespace siphonwright {
 namespace {
 
 constexpr double degrees = 180 / 3.14159265358979323846;
+constexpr double unpriced_last = 1e12; ///< minor units: over what any hose costs
 
 bool onHeater(const Hose& hose, const Id& heater)
 {
@@ -165,31 +166,35 @@ struct Heights {
     double most_mm = 0;
 };
 
-/// Heights of the heater's centre over a point in plan that the rules leave, within the space's.
-Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const HangingSpace& space)
+/// Heights of the heater's centre over a point in plan that the rules leave on some grades, within the
+/// space's.
+Heights heightsLeft(const Sketch& sketch, const Heater& heater, Vec3 plan, const HangingSpace& space,
+                    const std::vector<Grade>& grades)
 {
     Sketch placed;
     placed.engine = sketch.engine;
     placed.heaters = {heater};
     placed.heaters.front().position = plan;
-    const Plumb plumb = plumbOf(sketch);
     constexpr double far_from_plumb = 0.2;
-    if (plumb.up().z < far_from_plumb)
-        return {space.least.z, space.most.z};
-    const Layout layout = resolve(placed, plumb);
-    const HeaterHeights& own = layout.heaters.front();
-    Heights out{space.least.z, space.most.z};
     const std::optional<double> drop_mm = heater.manual_min_drop_mm.known()
                                               ? heater.manual_min_drop_mm.value
                                               : cautionOf("heater-drop", sketch);
-    if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
-        out.most_mm = std::min(out.most_mm, plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) /
-                                                         plumb.up().z);
     const std::optional<double> over_mm = cautionOf("ground-clearance", sketch);
-    if (over_mm && sketch.ground_z_mm)
-        out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) + *over_mm -
-                                                        own.body_bottom_mm) /
-                                                           plumb.up().z);
+    Heights out{space.least.z, space.most.z};
+    for (const Grade grade : grades) {
+        const Plumb plumb = plumbOf(sketch, grade);
+        if (plumb.up().z < far_from_plumb)
+            continue;
+        const Layout layout = resolve(placed, plumb);
+        const HeaterHeights& own = layout.heaters.front();
+        if (layout.jacket && drop_mm && !switchedOff("heater-drop", sketch))
+            out.most_mm = std::min(
+                out.most_mm, plan.z + (layout.jacket->lowest_mm - *drop_mm - own.body_top_mm) / plumb.up().z);
+        if (over_mm && sketch.ground_z_mm && grade == Grade{}) // the ground tilts with the vehicle
+            out.least_mm = std::max(out.least_mm, plan.z + (plumb.height({0, 0, *sketch.ground_z_mm}) +
+                                                            *over_mm - own.body_bottom_mm) /
+                                                               plumb.up().z);
+    }
     return out;
 }
 
@@ -256,9 +261,10 @@ std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options
             if (onHeater(*hose, heater.id) && hose->bore_mm.known())
                 bores.push_back(*hose->bore_mm.value);
     }
+    constexpr double equal_share = 1e-6; // as the rules have it: a size worked out from inches is that size
+    const double least_mm = heater.manual_min_bore_mm.value.value_or(0) * (1 - equal_share);
     std::erase_if(bores, [&](double bore_mm) {
-        return !(std::isfinite(bore_mm) && bore_mm > 0) ||
-               bore_mm < heater.manual_min_bore_mm.value.value_or(0);
+        return !(std::isfinite(bore_mm) && bore_mm > 0) || bore_mm < least_mm;
     });
     std::sort(bores.begin(), bores.end());
     constexpr double same_mm = 0.3;
@@ -274,12 +280,16 @@ std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, 
     const HangingSpace& space = *options.space;
     const Grid grid = gridOf(space);
     std::vector<Vec3> places;
+    std::vector<Grade> grades = cornersOf(sketch.site);
+    grades.push_back({});
     if (inside(space, heater.position))
         places.push_back(heater.position);
     for (int i = 0; i < grid.x; ++i)
         for (int j = 0; j < grid.y; ++j) {
             const Vec3 plan = space.least + Vec3{grid.step.x * i, grid.step.y * j, 0};
-            Heights left = heightsLeft(sketch, heater, plan, space);
+            Heights left = heightsLeft(sketch, heater, plan, space, grades);
+            if (left.least_mm > left.most_mm)
+                left = heightsLeft(sketch, heater, plan, space, {Grade{}});
             if (left.least_mm > left.most_mm)
                 left = {space.least.z, space.most.z};
             for (const double z : heightsIn(left))
@@ -339,10 +349,33 @@ HeaterSite siteAt(const Sketch& cleared, const Sketch& drawn, const Id& heater, 
     }
     putOnBore(site.supply, bore_mm);
     putOnBore(site.return_, bore_mm);
-    const double straight_mm =
-        straightLength(site.sketch, site.supply) + straightLength(site.sketch, site.return_);
-    site.least_price = priceWeight(options, bore_mm) * straight_mm / 1000;
+    site.straight_mm = straightLength(site.sketch, site.supply) + straightLength(site.sketch, site.return_);
+    site.promise = promiseOf(drawn, site, options);
     return site;
+}
+
+double promiseOf(const Sketch& drawn, const HeaterSite& site, const ProposeOptions& options)
+{
+    const double weighed = priceWeight(options, site.bore_mm) * site.straight_mm / 1000;
+    switch (options.rank_by) {
+    case RankBy::balance:
+        return weighed;
+    case RankBy::length:
+        return site.straight_mm;
+    case RankBy::price:
+        if (const std::optional<double> metre = priceOfMetre(drawn, site.bore_mm))
+            return *metre * site.straight_mm / 1000;
+        return unpriced_last + weighed;
+    case RankBy::flow: {
+        const Port* back = site.sketch.port(site.return_.to.port);
+        const Heater* heater = site.sketch.heater(site.supply.to.heater);
+        constexpr double least_mm = 1;
+        const double column_mm =
+            std::max(least_mm, dot(back->position - heater->position, plumbOf(drawn).up()));
+        return site.straight_mm / (column_mm * std::pow(site.bore_mm, 4));
+    }
+    }
+    return weighed;
 }
 
 } // namespace siphonwright

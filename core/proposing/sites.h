@@ -16,7 +16,9 @@ struct HeaterSite {
     Hose return_;
     double turned_deg = 0;
     double bore_mm = 0;
-    double least_price = 0; ///< price weight of straight hoses: no layout here is cheaper
+    double straight_mm = 0;      ///< of both hoses if they were straight: none here is shorter
+    bool holds_on_grades = true; ///< the heater's place, on the corners of the grade envelope
+    double promise = 0;          ///< what it is laid by, the least first
 };
 
 struct PortPair {
@@ -39,7 +41,8 @@ std::vector<PortPair> portPairs(const Sketch& sketch, const Id& heater, std::vec
 std::vector<double> boresFor(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 
 /// Places in the space: a coarse grid of at most 6 x 3 in plan, and at most 4 heights between what the rules
-/// on the ground and on the jacket leave there (all of the space's height where they leave none); and the
+/// on the ground and on the jacket leave there on every grade of the envelope (else on the level; all of the
+/// space's height where they leave none); and the
 /// drawn place where it lies inside. The drawn place alone without a space.
 std::vector<Vec3> placesIn(const Sketch& sketch, const ProposeOptions& options, const Heater& heater);
 /// Places round one, half a step of the coarse grid away, inside the space.
@@ -54,5 +57,10 @@ HeaterSite siteAt(const Sketch& cleared, const Sketch& drawn, const Id& heater, 
                   const PortPair& ports, double bore_mm, const ProposeOptions& options);
 
 double priceWeight(const ProposeOptions& options, double bore_mm);
+
+/// What straight hoses at a site promise for a ranking: their length; the price of their length; for the
+/// flow, own choice, their length by the height of the return port over the heater and the fourth power of
+/// the bore (after the friction of a slow flow in a straight tube).
+double promiseOf(const Sketch& drawn, const HeaterSite& site, const ProposeOptions& options);
 
 } // namespace siphonwright

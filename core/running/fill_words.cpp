@@ -202,6 +202,14 @@ Message beginningOf(const FillPlanOf& plan)
         return {"Coolant is pumped in from below, at {a}.",
                 {},
                 {nameOfHeater(*plan.loops.at(request.feed_loop).heater)}};
+    if (plan.drained)
+        return {
+            request.then_open.empty()
+                ? "{0} of coolant was let out of the engine, down to {1}; the new hoses are empty."
+                : "{0} of coolant was let out of the engine, down to {1}; the valves are shut and the new "
+                  "hoses empty.",
+            {{plan.drained->drained_ml / 1000, Unit::litre}, {plan.drained->level_mm, Unit::mm}},
+            {}};
     if (!request.then_open.empty())
         return {"The engine is full, the valves are shut and the new hoses empty.", {}, {}};
     return {"Coolant is poured in at the filler.", {}, {}};
@@ -260,6 +268,11 @@ Message endOf(const Filling& filling)
                  {}};
     if (filling.status == FillStatus::level_not_reached)
         text.pattern = "Filled no further than {0}: {1} of coolant in hoses and chambers.";
+    if (filling.drained_ml) {
+        text.pattern += " {2} was let out before, and {3} has to be poured in.";
+        text.quantities.push_back({*filling.drained_ml / 1000, Unit::litre});
+        text.quantities.push_back({filling.refill_ml / 1000, Unit::litre});
+    }
     return text;
 }
 

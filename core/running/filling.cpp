@@ -75,6 +75,16 @@ FillMethod methodOf(FillBy by)
     return FillMethod::from_filler;
 }
 
+/// The jacket between its lowest and its highest place, and the tank over it.
+std::vector<JacketVolume> jacketOf(const JacketHeights& heights, double coolant_l, const Assumptions& assumed)
+{
+    constexpr double over_mm = 1000;
+    const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre] * coolant_l) * 1000;
+    return {{heights.lowest_mm, 0},
+            {heights.highest_mm, coolant_l * 1000},
+            {heights.highest_mm + over_mm, coolant_l * 1000 + over_ml}};
+}
+
 /// The level that so much less coolant leaves, by the jacket's own volumes.
 double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, double short_ml)
 {
@@ -93,6 +103,30 @@ double levelWithout(const std::vector<JacketVolume>& jacket, double level_mm, do
         left_ml -= fall_mm * per_mm;
     }
     return level_mm;
+}
+
+double volumeAt(const std::vector<JacketVolume>& jacket, double level_mm)
+{
+    std::size_t i = 1;
+    while (i + 1 < jacket.size() && level_mm > jacket[i].level_mm)
+        ++i;
+    const JacketVolume& low = jacket[i - 1];
+    const JacketVolume& high = jacket[i];
+    const double per_mm = (high.volume_ml - low.volume_ml) / (high.level_mm - low.level_mm);
+    return std::max(0.0, low.volume_ml + per_mm * (level_mm - low.level_mm));
+}
+
+/// What is filled to.
+const std::optional<double>& fillLevel(const Layout& layout)
+{
+    return layout.levels.cold_full_mm ? layout.levels.cold_full_mm : layout.levels.cold_min_mm;
+}
+
+/// Highest place of a port's bore.
+double crownOf(const Port& port, Vec3 at, double bore_mm, const Plumb& plumb)
+{
+    const LoopOpening opening = openingOf(port, bore_mm);
+    return dot(at, plumb.up()) + bore_mm / 2 * length(cross(plumb.up(), unit(opening.axis)));
 }
 
 /// What a pocket that does not close its bore leaves open at its crest.
@@ -199,6 +233,32 @@ PumpFlow pumpFlow(const Sketch& sketch, const HeaterLoop& loop, const LoopRun& r
     return out;
 }
 
+std::optional<Drained> drainedBlock(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
+{
+    const std::optional<double> coolant_l = litresInEngine(sketch, assumed);
+    const std::optional<double>& full_mm = fillLevel(layout);
+    if (sketch.fill.start != FillStart::block_drained || !layout.jacket || !coolant_l || *coolant_l <= 0 ||
+        !full_mm)
+        return std::nullopt;
+    const std::vector<JacketVolume> jacket = jacketOf(*layout.jacket, *coolant_l, assumed);
+    if (sketch.fill.drained_l) {
+        const double drained_ml = std::min(*sketch.fill.drained_l * 1000, volumeAt(jacket, *full_mm));
+        return Drained{levelWithout(jacket, *full_mm, drained_ml), drained_ml};
+    }
+    double level_mm = *full_mm;
+    for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
+        if (loop.supply && loop.supply_port && !(*loop.supply)->path.line.empty())
+            level_mm = std::min(level_mm, crownOf(*loop.supply_port, (*loop.supply)->path.line.at(0),
+                                                  (*loop.supply)->from.bore_mm, layout.plumb));
+        if (loop.return_ && loop.return_port && !(*loop.return_)->path.line.empty())
+            level_mm =
+                std::min(level_mm, crownOf(*loop.return_port,
+                                           (*loop.return_)->path.line.at((*loop.return_)->path.line.length()),
+                                           (*loop.return_)->to.bore_mm, layout.plumb));
+    }
+    return Drained{level_mm, volumeAt(jacket, *full_mm) - volumeAt(jacket, level_mm)};
+}
+
 FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed)
 {
     FillPlanOf out;
@@ -217,8 +277,7 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     if (!layout.jacket || !coolant_l || *coolant_l <= 0)
         return lacks({PartKind::engine, {}, 0},
                      "neither the engine's coolant volume nor its displacement is entered");
-    const std::optional<double>& level_mm =
-        layout.levels.cold_full_mm ? layout.levels.cold_full_mm : layout.levels.cold_min_mm;
+    const std::optional<double>& level_mm = fillLevel(layout);
     if (!level_mm)
         return lacks({PartKind::tank, {}, 0}, "the coolant level at cold full is not entered");
     FillRequest request;
@@ -226,16 +285,17 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     request.method = methodOf(sketch.fill.by);
     request.prefilled = sketch.fill.start == FillStart::hoses_full;
     request.prefilled_air_ml = sketch.fill.hose_air_ml.value_or(0);
-    constexpr double over_mm = 1000; // over the jacket there is the tank
-    const double over_ml = std::max(1.0, assumed[Assumed::tank_per_metre] * *coolant_l) * 1000;
-    request.jacket = {{layout.jacket->lowest_mm, 0},
-                      {layout.jacket->highest_mm, *coolant_l * 1000},
-                      {layout.jacket->highest_mm + over_mm, *coolant_l * 1000 + over_ml}};
+    request.jacket = jacketOf(*layout.jacket, *coolant_l, assumed);
     request.target_level_mm = levelWithout(request.jacket, *level_mm, sketch.fill.short_by_ml);
     for (const HeaterLoop& loop : out.loops)
         request.loops.push_back(fillLoopOf(loop));
+    out.drained = drainedBlock(sketch, layout, assumed);
+    if (out.drained)
+        request.drained_to_mm = out.drained->level_mm;
     // What is pumped in from below comes through the valves.
-    if (sketch.fill.start == FillStart::block_full && sketch.fill.by != FillBy::below)
+    const bool empty_hoses =
+        sketch.fill.start == FillStart::block_full || sketch.fill.start == FillStart::block_drained;
+    if (empty_hoses && sketch.fill.by != FillBy::below)
         shutForStart(request);
     const CoolantOf coolant = coolantOf(sketch, assumed);
     constexpr double filling_degC = 20;
@@ -288,6 +348,10 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.level_mm = filled.jacket_level_mm;
     out.coldest_level_mm = out.level_mm;
     out.coolant_ml = filled.coolant_ml;
+    if (plan.drained) {
+        out.drained_ml = plan.drained->drained_ml;
+        out.refill_ml = filled.poured_ml - filled.left_ml;
+    }
     PurgeRequest purge_request;
     purge_request.top_up_level_mm = out.level_mm;
     for (const HeaterLoop& loop : plan.loops) {

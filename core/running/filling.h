@@ -62,7 +62,10 @@ struct Filling {
     double density_kg_per_m3 = 0; ///< of the coolant while filling
     double level_mm = 0;          ///< filled to, along plumb
     double coolant_ml = 0;        ///< in hoses and chambers
-    double top_up_ml = 0;         ///< after the engine has run and cooled
+    /// Of a drained block: let out before, and poured in until it is full again.
+    std::optional<double> drained_ml;
+    double refill_ml = 0;
+    double top_up_ml = 0; ///< after the engine has run and cooled
     double coldest_level_mm =
         0; ///< where coolant shrinks to at the coldest ambient; level_mm if that is not entered
     std::vector<LoopAir> loops;
@@ -72,9 +75,20 @@ struct Filling {
     bool closedBore(const Id& heater) const;
 };
 
+/// How far a block is drained before empty hoses are connected to it.
+struct Drained {
+    double level_mm = 0;   ///< of what is left in the jacket, along plumb
+    double drained_ml = 0; ///< let out, from the level it is filled to
+};
+
+/// By the litres entered, or down to the top of the lower port's bore. Nothing where the fill does not start
+/// so, or where the engine's coolant or its level is not entered.
+std::optional<Drained> drainedBlock(const Sketch& sketch, const Layout& layout, const Assumptions& assumed);
+
 /// What a fill is computed from; the loops in the order of `heaters`.
 struct FillPlanOf {
     std::optional<FillRequest> request;
+    std::optional<Drained> drained;
     std::vector<HeaterLoop> loops;
     PartRef missing_of;
     std::string missing;

@@ -14,7 +14,7 @@ constexpr double typical_hose_end_share = 0.85; ///< bore of a barb in the bore 
 bool idUsed(const Sketch& sketch, const Id& id)
 {
     return byId(sketch.ports, id) || byId(sketch.heaters, id) || byId(sketch.hoses, id) ||
-           byId(sketch.areas, id);
+           byId(sketch.areas, id) || byId(sketch.dimensions, id);
 }
 
 template <class Part>
@@ -230,6 +230,15 @@ Id addArea(Sketch& sketch, Area area)
     Id id = area.id;
     sketch.areas.push_back(Shared<Area>(std::move(area)));
     return id;
+}
+
+Id addDimension(Sketch& sketch, Dimension dimension)
+{
+    if (!std::isfinite(dimension.aside_mm))
+        return {};
+    dimension.id = freshId(sketch, "dimension");
+    sketch.dimensions.push_back(std::move(dimension));
+    return sketch.dimensions.back().id;
 }
 
 bool setJacketLevels(Sketch& sketch, double lowest_z, double highest_z)

@@ -16,14 +16,15 @@ Id freshId(const Sketch& sketch, const std::string& stem);
 /// Is there such a part?
 bool exists(const Sketch& sketch, const PartRef& part);
 /// Where a part's handle is: a port's opening, a heater's centre, a route point, an outline's corner (y 0).
-/// For an in-line part or clip this is nothing: it lies along a resolved hose.
+/// For an in-line part or clip this is nothing: it lies along a resolved hose; nor for a dimension, which
+/// lies between two resolved places.
 std::optional<Vec3> positionOf(const Sketch& sketch, const PartRef& part);
 
 /// Move by delta. The engine takes its jacket, ports and thermostat with it, the tank its level marks;
-/// in-line parts and clips move along their hose by delta.x taken as distance.
+/// in-line parts and clips move along their hose by delta.x taken as distance, a dimension aside by it.
 bool move(Sketch& sketch, const PartRef& part, Vec3 delta);
 /// Remove it and what cannot be without it: hose ends on a removed port or nozzle become open where they
-/// were.
+/// were. What dimensions held on to is settled by core/layout/follow_dimensions.h.
 bool remove(Sketch& sketch, const PartRef& part);
 
 bool connect(Sketch& sketch, const Id& hose, std::size_t end, const HoseEnd& to); ///< keeps bore, engagement
@@ -36,6 +37,7 @@ bool addClip(Sketch& sketch, const Id& hose, double along_mm);
 Id addPort(Sketch& sketch, Port port); ///< gives it an id and, if empty, a name
 Id addHeater(Sketch& sketch, Heater heater);
 Id addArea(Sketch& sketch, Area area);
+Id addDimension(Sketch& sketch, Dimension dimension); ///< gives it an id
 
 /// Stretch the jacket's outline so that its lowest and highest levels become these z.
 bool setJacketLevels(Sketch& sketch, double lowest_z, double highest_z);

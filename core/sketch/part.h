@@ -26,7 +26,8 @@ enum class PartKind {
     area,
     area_corner,
     ground,
-    photo
+    photo,
+    dimension
 };
 
 /// Names a thing on the drawing by id and index, never by pointer. `index` means: corner of an outline, route

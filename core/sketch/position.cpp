@@ -201,6 +201,8 @@ bool exists(const Sketch& sketch, const PartRef& part)
         return sketch.ground_z_mm.has_value();
     case PartKind::photo:
         return sketch.photo.has_value();
+    case PartKind::dimension:
+        return byId(sketch.dimensions, part.id) != nullptr;
     }
     return false;
 }
@@ -227,6 +229,8 @@ std::optional<Vec3> positionOf(const Sketch& sketch, const PartRef& part)
         return Vec3{0, 0, *sketch.ground_z_mm};
     case PartKind::photo:
         return Vec3{(*sketch.photo)->top_left.x, 0, (*sketch.photo)->top_left.z};
+    case PartKind::dimension:
+        return std::nullopt;
     default:
         return sketch.engine ? positionOnEngine(*sketch.engine, part) : std::nullopt;
     }
@@ -279,6 +283,9 @@ bool move(Sketch& sketch, const PartRef& part, Vec3 delta)
         break;
     case PartKind::photo:
         sketch.photo->edit([&](Photo& photo) { shift(photo.top_left, delta); });
+        break;
+    case PartKind::dimension:
+        byId(sketch.dimensions, part.id)->aside_mm += delta.x;
         break;
     default:
         moveOnEngine(sketch, part, delta);

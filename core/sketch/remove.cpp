@@ -139,6 +139,9 @@ bool remove(Sketch& sketch, const PartRef& part)
     case PartKind::photo:
         sketch.photo.reset();
         return true;
+    case PartKind::dimension:
+        eraseId(sketch.dimensions, part.id);
+        return true;
     }
     return false;
 }

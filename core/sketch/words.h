@@ -48,9 +48,9 @@ SIPHONWRIGHT_WORDS(PriceUnit, gallon, "each", "m", "ft", "l", "qt", "gal");
 SIPHONWRIGHT_WORDS(Hazard, other, "exhaust", "turbo", "heat_shield", "belt", "fan", "shaft", "steering",
                    "suspension", "other");
 SIPHONWRIGHT_WORDS(DimensionKind, slope, "horizontal", "vertical", "along", "slope");
-SIPHONWRIGHT_WORDS(PartKind, photo, "none", "engine", "engine_corner", "jacket", "jacket_corner",
+SIPHONWRIGHT_WORDS(PartKind, dimension, "none", "engine", "engine_corner", "jacket", "jacket_corner",
                    "thermostat", "tank", "port", "heater", "hose", "hose_point", "hose_end", "inline_part",
-                   "clip", "area", "area_corner", "ground", "photo");
+                   "clip", "area", "area_corner", "ground", "photo", "dimension");
 
 #undef SIPHONWRIGHT_WORDS
 

@@ -92,6 +92,23 @@ private Q_SLOTS:
         VERIFY_NEAR(pocket.forward_mm, 0, 0);
     }
 
+    /// The jacket holds 10 ml a mm from 0 up.
+    void aDrainedBlockIsFilledFromWhatIsLeft()
+    {
+        FillRequest request = workedFill();
+        request.drained_to_mm = 400;
+        const FillResult left = fill(request);
+        QCOMPARE(left.status, FillStatus::filled);
+        VERIFY_NEAR(left.left_ml, 10 * 400, 1e-6);
+        VERIFY_NEAR(left.poured_ml, 10 * 900 + left.coolant_ml, 1e-4);
+        // All is open from the start, so that it ends as if poured at one go.
+        VERIFY_NEAR(left.coolant_ml, fill(workedFill()).coolant_ml, 1e-3);
+        request.drained_to_mm = 0;
+        const FillResult under = fill(request);
+        VERIFY_NEAR(under.left_ml, 0, 0);
+        VERIFY_NEAR(under.poured_ml, 10 * 900 + under.coolant_ml, 1e-4);
+    }
+
     void framesLeadToTheSameEnd()
     {
         FillRequest request = workedFill();

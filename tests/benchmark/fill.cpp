@@ -1,31 +1,28 @@
 #include "tests/air/random_loops.h"
 #include "tests/air/worked_loop.h"
+#include "tests/benchmark/timing.h"
 
 #include "core/air/purge.h"
+#include "core/layout/layout.h"
+#include "core/running/filling.h"
+#include "core/sketch/file.h"
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
-#include <functional>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <variant>
 #include <vector>
 
-/// How long filling takes, in microseconds: to the end alone, with 400 frames, and a purge.
+/// How long filling takes: loops cut into cells, a fill to its end alone, with 400 frames, and a purge; for
+/// every sample as it is filled, with all valves open from the start, and for some random loops.
 namespace {
 
 using namespace siphonwright;
-
-double median_us(int calls, const std::function<void()>& call)
-{
-    std::vector<double> times;
-    for (int i = 0; i < calls; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        call();
-        const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - start;
-        times.push_back(took.count());
-    }
-    std::nth_element(times.begin(), times.begin() + times.size() / 2, times.end());
-    return times[times.size() / 2];
-}
+using timing::line;
+using timing::median_us;
 
 /// The worked loop with bends in place of its corners.
 FillRequest bentFill()
@@ -38,32 +35,89 @@ FillRequest bentFill()
     return request;
 }
 
-} // namespace
-
-int main()
+std::string contents(const std::filesystem::path& path)
 {
-    std::size_t seen = 0; // printed, so that no call is left out
-    const auto time = [&](const char* what, FillRequest request) {
-        const std::size_t cells = cutIntoCells(request.loops, request.jacket, request.plumb).cells.size();
-        const double cut = median_us(
-            300, [&] { seen += cutIntoCells(request.loops, request.jacket, request.plumb).cells.size(); });
-        const double end = median_us(300, [&] { seen += fill(request).events.size(); });
-        const Filled filled = fill(request).end;
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+/// Without valves to open one after the other.
+FillRequest allOpen(FillRequest request)
+{
+    for (const ValvePlace& place : request.then_open)
+        request.loops[place.loop].valves[place.valve].open = true;
+    request.then_open.clear();
+    return request;
+}
+
+class Timed {
+public:
+    explicit Timed(double reference_us) : reference_us_(reference_us) {}
+
+    void all(const std::string& what, FillRequest request)
+    {
+        const FillResult result = fill(request);
+        std::printf("%s: %zu cells, %zu events%s\n", what.c_str(), result.end.network->cells.size(),
+                    result.events.size(), result.status == FillStatus::filled ? "" : ", NOT FILLED");
+        line("  cut into cells",
+             median_us(
+                 200,
+                 [&] { seen_ += cutIntoCells(request.loops, request.jacket, request.plumb).cells.size(); }),
+             reference_us_);
+        end("  final state", request);
+        if (!request.then_open.empty())
+            end("  final state, valves open from the start", allOpen(request));
         PurgeRequest pump;
         pump.flows = {{12, FlowSense::forward}};
         pump.top_up_level_mm = request.target_level_mm;
-        const double purged = median_us(300, [&] { seen += purge(filled, pump).pockets.size(); });
+        line("  purge", median_us(100, [&] { seen_ += purge(result.end, pump).pockets.size(); }),
+             reference_us_);
         request.frames = 400;
-        const double frames = median_us(100, [&] { seen += fill(request).frames.size(); });
-        std::printf("%-28s %2zu cells: cut %6.1f, end %6.1f, 400 frames %7.1f, purge %6.1f us\n", what, cells,
-                    cut, end, frames, purged);
-    };
-    time("worked loop, corners", test::workedFill());
-    time("worked loop, bends", bentFill());
-    for (const std::uint64_t seed : {3U, 4U, 5U, 6U}) {
-        test::Dice dice(seed);
-        time("random loop", test::randomFill(dice).built());
+        line("  400 frames", median_us(50, [&] { seen_ += fill(request).frames.size(); }), reference_us_);
     }
-    std::printf("counted: %zu\n", seen);
+
+    std::size_t seen() const { return seen_; }
+
+private:
+    void end(const char* what, const FillRequest& request)
+    {
+        line(what, median_us(100, [&] { seen_ += fill(request).events.size(); }), reference_us_);
+    }
+
+    double reference_us_;
+    std::size_t seen_ = 0; // printed, so that no call is left out
+};
+
+} // namespace
+
+int main(int count, char** arguments)
+{
+    Timed timed(timing::reference_us());
+    const std::filesystem::path folder = std::filesystem::path(SIPHONWRIGHT_SOURCE_DIR) / "samples";
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(folder))
+        if (entry.path().extension() == ".siphon" &&
+            (count < 2 || entry.path().stem().string() == arguments[1]))
+            files.push_back(entry.path());
+    std::sort(files.begin(), files.end());
+    for (const auto& file : files) {
+        const auto read = readSketch(contents(file));
+        const Sketch* sketch = std::get_if<Sketch>(&read);
+        if (!sketch)
+            continue;
+        const FillPlanOf plan =
+            fillRequestOf(*sketch, resolve(*sketch, plumbOf(*sketch)), Assumptions(*sketch));
+        if (plan.request)
+            timed.all(file.stem().string(), *plan.request);
+    }
+    if (count < 2) {
+        timed.all("worked loop, corners", test::workedFill());
+        timed.all("worked loop, bends", bentFill());
+        for (const std::uint64_t seed : {3U, 4U, 5U, 6U}) {
+            test::Dice dice(seed);
+            timed.all("random loop", test::randomFill(dice).built());
+        }
+    }
+    std::printf("counted: %zu\n", timed.seen());
     return 0;
 }

@@ -136,8 +136,8 @@ void TestCanvas::aDragIsOneStepAndSnapsToItsNeighbours()
     Bench bench;
     const Sketch before = bench.sketch();
     const double px = 1 / bench.view.zoom();
-    // Four pixels off level with the port and off plumb with the outlet: both snap.
-    bench.drag(return_bend, {1030 + 4 * px, 700 - 4 * px});
+    // A pixel off level with the port, where 1 in 50 is three, and four off plumb with the outlet: both snap.
+    bench.drag(return_bend, {1030 + 4 * px, 700 - px});
     QVERIFY((bench.hose(return_hose).points[0].at == Vec3{1030, 0, 700}));
     QCOMPARE(bench.document.undoStack().count(), 1);
     bench.document.undoStack().undo();
@@ -300,7 +300,7 @@ void TestCanvas::theRingTurnsAHeaterInSteps()
     // To the right and a little up: 85 degrees from upright, so 90 and not 75.
     bench.drag({1030, 230 + ring_mm}, {1330, 80 + 300 * std::tan(5 * 3.14159265 / 180)});
     VERIFY_NEAR(bench.sketch().heaters[0].tilt_deg, 90, 1e-9);
-    bench.key(Qt::Key_R, Qt::ShiftModifier);
+    bench.view.turnSelected(-15);
     VERIFY_NEAR(bench.sketch().heaters[0].tilt_deg, 75, 1e-9);
 }
 

@@ -14,9 +14,9 @@ private Q_SLOTS:
     void aBurstOfNudgesIsOneStep();
     void aClipMovesTheWayTheArrowPoints();
     void tabReachesEveryPartAndThenLeaves();
-    void enterGoesIntoAnOutlineAndEscapeOut();
+    void tabGoesRoundAnOutlineAndEscapeOut();
     void deleteRemovesAndOpensWhatHungOnIt();
-    void cConnectsAnEndToOneOpeningAfterTheOther();
+    void anEndIsConnectedToOneOpeningAfterTheOther();
     void insertAddsAPointHalfWay();
     void aHoseIsDrawnWithTheKeyboardAlone();
     void spaceClicksAtTheCrosshair();
@@ -117,11 +117,11 @@ void TestCanvasKeys::tabReachesEveryPartAndThenLeaves()
     QVERIFY((selection.part() == PartRef{PartKind::engine, {}, 0}));
 }
 
-void TestCanvasKeys::enterGoesIntoAnOutlineAndEscapeOut()
+void TestCanvasKeys::tabGoesRoundAnOutlineAndEscapeOut()
 {
     Bench bench;
     bench.selection.select({PartKind::jacket, {}, 0});
-    bench.key(Qt::Key_Return);
+    bench.view.enterOutline();
     QVERIFY((bench.selection.part() == PartRef{PartKind::jacket_corner, {}, 0}));
     bench.key(Qt::Key_Tab);
     bench.key(Qt::Key_Down);
@@ -154,7 +154,7 @@ void TestCanvasKeys::deleteRemovesAndOpensWhatHungOnIt()
     QCOMPARE(bench.document.undoStack().count(), 3);
 }
 
-void TestCanvasKeys::cConnectsAnEndToOneOpeningAfterTheOther()
+void TestCanvasKeys::anEndIsConnectedToOneOpeningAfterTheOther()
 {
     Sketch sketch = soundLoop();
     sketch.hoses[return_hose].edit([](Hose& hose) {
@@ -163,15 +163,15 @@ void TestCanvasKeys::cConnectsAnEndToOneOpeningAfterTheOther()
     });
     Bench bench(sketch);
     bench.selection.select({PartKind::hose_end, "hose-2", 1});
-    bench.key(Qt::Key_C);
+    bench.view.connectSelected();
     // From the point before it, at x 1030, z 690: port-2 is 200 mm away, the inlet 730, port-1 970.
     QCOMPARE(bench.hose(return_hose).to.port, Id("port-2"));
-    bench.key(Qt::Key_C);
+    bench.view.connectSelected();
     QCOMPARE(bench.hose(return_hose).to.heater, Id("heater-1"));
     QCOMPARE(bench.hose(return_hose).to.nozzle, NozzleKind::inlet);
-    bench.key(Qt::Key_C);
+    bench.view.connectSelected();
     QCOMPARE(bench.hose(return_hose).to.port, Id("port-1"));
-    bench.key(Qt::Key_C);
+    bench.view.connectSelected();
     QCOMPARE(bench.hose(return_hose).to.port, Id("port-2"));
     bench.key(Qt::Key_Delete);
     QVERIFY(!bench.hose(return_hose).to.connected());
@@ -240,6 +240,13 @@ void TestCanvasKeys::keysThatMeanTheDrawingAreKeptFromTheWindow()
     command.ignore();
     QApplication::sendEvent(&bench.view, &command);
     QVERIFY(!command.isAccepted());
+    for (const bool placing : {false, true}) {
+        bench.view.setTool(placing ? ToolKind::heater : ToolKind::select);
+        QKeyEvent large(QEvent::ShortcutOverride, Qt::Key_Right, Qt::ControlModifier);
+        large.ignore();
+        QApplication::sendEvent(&bench.view, &large);
+        QCOMPARE(large.isAccepted(), placing);
+    }
 }
 
 QTEST_MAIN(TestCanvasKeys)

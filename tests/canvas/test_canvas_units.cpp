@@ -15,7 +15,6 @@ private Q_SLOTS:
     void zoomStopsAtItsLimits();
     void fitCentresTheDrawing();
     void revealMovesNoMoreThanItMust();
-    void pointsSnapToTheNearerNeighbourOrTheGrid();
     void theGridCoarsensWithTheZoom_data();
     void theGridCoarsensWithTheZoom();
     void edgesPointOutWhicheverWayTheOutlineRuns();
@@ -66,22 +65,6 @@ void TestCanvasUnits::revealMovesNoMoreThanItMust()
     viewport.reveal({500, 50}, screen);
     QVERIFY(screen.contains(viewport.toScreen(Vec2{500, 50})));
     QCOMPARE(viewport.toScreen(Vec2{}).y(), before.y());
-}
-
-void TestCanvasUnits::pointsSnapToTheNearerNeighbourOrTheGrid()
-{
-    const std::vector<Vec2> neighbours = {{100, 0}, {104, 50}};
-    const Snapped both = snapTo({103, 51}, neighbours, 10, 6);
-    QVERIFY((both.at == Vec2{104, 50}));
-    QCOMPARE(both.guides.size(), std::size_t(2));
-    const Snapped plumb = snapTo({101, 77}, neighbours, 10, 6);
-    QVERIFY((plumb.at == Vec2{100, 80}));
-    QCOMPARE(plumb.guides.size(), std::size_t(1));
-    QVERIFY((plumb.guides[0].from == Vec2{100, 0}));
-    const Snapped grid = snapTo({57, 23}, neighbours, 10, 6);
-    QVERIFY((grid.at == Vec2{60, 20}));
-    QVERIFY(grid.guides.empty());
-    QVERIFY((snapTo({57.3, 23.4}, {}, 0, 6).at == Vec2{57.3, 23.4}));
 }
 
 void TestCanvasUnits::theGridCoarsensWithTheZoom_data()

@@ -30,6 +30,7 @@ private Q_SLOTS:
     void anEmptyEngineIsFilledAfresh();
     void theKindToAddCanBeEntered();
     void kindsAreNeverMixed();
+    void whatWasLetOutIsFilledAgain();
     void freezingPointsAreThoseOfTheTables_data();
     void freezingPointsAreThoseOfTheTables();
     void theMarginIsToTheColdestAmbient();
@@ -122,6 +123,21 @@ void TestCoolantMix::kindsAreNeverMixed()
     QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::unreachable);
     sketch.fill.start = FillStart::all_empty;
     QVERIFY(mixOf(sketch).plan->outcome == MixOutcome::fill);
+}
+
+/// What was let out is filled again with the new hoses: 50 % stays 50 %, whatever goes in is half and half.
+void TestCoolantMix::whatWasLetOutIsFilledAgain()
+{
+    Sketch sketch = soundLoop();
+    sketch.fill.start = FillStart::block_drained;
+    sketch.fill.drained_l = 12;
+    sketch.coolant_plan.wanted_percent = 50;
+    const CoolantMix mix = mixOf(sketch);
+    VERIFY_NEAR(mix.drained_l, 12, 1e-12);
+    QVERIFY(mix.plan && mix.plan->outcome == MixOutcome::fill);
+    VERIFY_NEAR(mix.plan->antifreeze_l, 0.5 * (12 + mix.new_l()), 1e-9);
+    VERIFY_NEAR(mix.plan->water_l, 0.5 * (12 + mix.new_l()), 1e-9);
+    VERIFY_NEAR(mix.plan->filled_l, 30 + mix.new_l(), 1e-9);
 }
 
 void TestCoolantMix::freezingPointsAreThoseOfTheTables_data()

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "app/canvas/hose_draft.h"
+#include "app/canvas/snap.h"
+
+#include "core/layout/layout.h"
+#include "core/sketch/part.h"
+
+/// What there is to snap to in a sketch.
+namespace siphonwright {
+
+/// What the user has chosen.
+struct SnapSettings {
+    SnapChoice choice;
+    double slope = 0.02; ///< constant rise, over length
+};
+
+/// For a part that is moved: the sketch as it was when the drag began.
+SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope);
+/// For the next point of a hose that is drawn.
+SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const HoseDraft& draft, double slope);
+/// For the next corner of an outline.
+SnapScene sceneFor(const std::vector<Vec2>& corners, const Plumb& plumb);
+
+/// The least centreline radius of a hose, mm: its own minimum to the inside of the bend, or the rule's in
+/// bores, and half its outside diameter.
+double leastCentrelineRadius(const Sketch& sketch, const Hose& hose);
+
+/// Limits that the rules set on a moved part, as lines and distances.
+void addHoseLimits(SnapScene& scene, const Sketch& sketch, const Layout& layout, const Hose& hose,
+                   double depth_mm);
+void addHeaterLimits(SnapScene& scene, const Sketch& sketch, const Layout& layout, const Id& heater);
+/// Level with the higher neighbour a point makes just no hump, with the lower one just no dip.
+void addTrapLimits(SnapScene& scene, Vec3 before, Vec3 after, const Plumb& plumb, double depth_mm);
+
+} // namespace siphonwright

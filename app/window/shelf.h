@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/canvas/shelf_part.h"
+
+#include <QListWidget>
+
+namespace siphonwright {
+
+/// Parts to be dragged onto the drawing; Enter puts the current one in the middle.
+class Shelf : public QListWidget {
+    Q_OBJECT
+public:
+    explicit Shelf(QWidget* parent = nullptr);
+
+    void setDark(bool dark);
+    ShelfPart partOf(const QListWidgetItem& item) const;
+
+Q_SIGNALS:
+    void wanted(const siphonwright::ShelfPart& part);
+
+protected:
+    QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override;
+    QStringList mimeTypes() const override;
+    QSize sizeHint() const override { return {190, 200}; }
+
+private:
+    void addHeading(const QString& title);
+    void addPart(ShelfPart::What what, const std::string& template_id, const QString& title,
+                 const QString& icon);
+
+    std::vector<ShelfPart> parts_;
+};
+
+} // namespace siphonwright

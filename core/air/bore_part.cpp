@@ -1,0 +1,202 @@
+#include "core/air/bore_part.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace siphonwright {
+namespace {
+
+constexpr double mm3_per_ml = 1000;
+/// Under this a disc lies level.
+constexpr double level_limit = 1e-9;
+/// Offsets at the ends of a straight that differ by less, in half bores, are one.
+constexpr double level_straight = 1e-4;
+/// An arc is halved while k changes more along it, so often at most.
+constexpr double most_k_ratio = 2;
+constexpr int halvings = 12;
+
+/// Arc cosine within 2e-8 (Abramowitz and Stegun 1964, 4.4.46).
+double arcCosine(double x)
+{
+    const double a = std::abs(x);
+    const double series =
+        1.5707963050 +
+        a * (-0.2145988016 +
+             a * (0.0889789874 +
+                  a * (-0.0501743046 +
+                       a * (0.0308918810 + a * (-0.0170881256 + a * (0.0066700901 - a * 0.0012624911))))));
+    const double arc = std::sqrt(std::max(0.0, 1 - a)) * series;
+    return x < 0 ? std::numbers::pi - arc : arc;
+}
+
+/// Integral of the disc's area under an offset from its lowest point up to it, mm3; the disc is full over it.
+double integralOfAreaUnder(double half_bore_mm, double offset_mm)
+{
+    const double r = half_bore_mm;
+    if (offset_mm <= -r)
+        return 0;
+    if (offset_mm >= r)
+        return std::numbers::pi * r * r * offset_mm;
+    const double chord = std::sqrt((r - offset_mm) * (r + offset_mm));
+    const double over =
+        r * r * (offset_mm * std::atan2(chord, offset_mm) - chord) + chord * chord * chord / 3;
+    return std::numbers::pi * r * r * offset_mm - over;
+}
+
+double areaUnder(double half_bore_mm, double offset_mm)
+{
+    return std::numbers::pi * half_bore_mm * half_bore_mm - discAreaOver(2 * half_bore_mm, offset_mm);
+}
+
+double chordAt(double half_bore_mm, double offset_mm)
+{
+    return 2 * std::sqrt(std::max(0.0, (half_bore_mm - offset_mm) * (half_bore_mm + offset_mm)));
+}
+
+} // namespace
+
+BorePart::BorePart(const MonotonePart& part, double from_mm, double to_mm)
+    : half_bore_mm_(part.stretch.half_bore_mm), length_mm_(to_mm - from_mm)
+{
+    const Stretch& stretch = part.stretch;
+    const Section first = stretch.section(from_mm);
+    const Section last = stretch.section(to_mm);
+    first_ = {first.z_mm, first.k};
+    last_ = {last.z_mm, last.k};
+    whole_ml_ = std::numbers::pi * half_bore_mm_ * half_bore_mm_ * length_mm_ / mm3_per_ml;
+    for (int i = 0; i < breaks; ++i) {
+        const At& end = i < 2 ? first_ : last_;
+        breaks_mm_[i] = end.z_mm + (i % 2 == 0 ? -1 : 1) * half_bore_mm_ * end.k;
+    }
+    lowest_mm_ = *std::min_element(breaks_mm_, breaks_mm_ + breaks);
+    highest_mm_ = *std::max_element(breaks_mm_, breaks_mm_ + breaks);
+    radius_mm_ = stretch.radius_mm;
+    plumb_ = radius_mm_ <= 0 && first_.k < level_limit;
+    if (radius_mm_ <= 0)
+        return;
+    const double middle = (from_mm + to_mm) / 2;
+    const double angle = (middle - stretch.piece_mm) / radius_mm_;
+    const double sine = std::sin(angle);
+    const double cosine = std::cos(angle);
+    middle_mm_ = stretch.section(middle).z_mm;
+    u_up_ = stretch.u_up * cosine + stretch.n_up * sine;
+    n_up_ = stretch.n_up * cosine - stretch.u_up * sine;
+    end_ = std::tan(length_mm_ / radius_mm_ / 4);
+}
+
+/// Of an arc, at the tangent of half the angle from its middle: no sine has to be asked for.
+BorePart::At BorePart::section(double t) const
+{
+    const double over = 1 / (1 + t * t);
+    const double sine = 2 * t * over;
+    const double versine = 2 * t * t * over;
+    const double t_up = u_up_ * (1 - versine) + n_up_ * sine;
+    return {middle_mm_ + radius_mm_ * (u_up_ * sine + n_up_ * versine),
+            std::sqrt(std::max(0.0, (1 - t_up) * (1 + t_up)))};
+}
+
+LiquidUnder BorePart::under(double level_mm) const
+{
+    if (level_mm <= lowest_mm_)
+        return {};
+    if (level_mm >= highest_mm_)
+        return {whole_ml_, 0};
+    return radius_mm_ > 0 ? underOfArc(level_mm) : underOfStraight(level_mm);
+}
+
+LiquidUnder BorePart::underOfStraight(double level_mm) const
+{
+    const double r = half_bore_mm_;
+    if (plumb_) {
+        const double height_mm = std::abs(last_.z_mm - first_.z_mm);
+        const double share = (level_mm - lowest_mm_) / height_mm;
+        return {whole_ml_ * share, whole_ml_ / height_mm};
+    }
+    const double a = (level_mm - first_.z_mm) / first_.k;
+    const double b = (level_mm - last_.z_mm) / first_.k;
+    if (std::abs(b - a) < level_straight * r) {
+        const double middle = std::clamp((a + b) / 2, -r, r);
+        return {areaUnder(r, middle) * length_mm_ / mm3_per_ml,
+                chordAt(r, middle) / first_.k * length_mm_ / mm3_per_ml};
+    }
+    const double per_offset = length_mm_ / (b - a) / mm3_per_ml;
+    return {per_offset * (integralOfAreaUnder(r, b) - integralOfAreaUnder(r, a)),
+            per_offset * (areaUnder(r, b) - areaUnder(r, a)) / first_.k};
+}
+
+/// Where the crown (side 1) or the invert (-1) of an arc passes a level.
+double BorePart::passes(double level_mm, double side) const
+{
+    return rootBetween(-end_, end_, [&](double t) {
+        const At here = section(t);
+        return here.z_mm + side * half_bore_mm_ * here.k - level_mm;
+    });
+}
+
+LiquidUnder BorePart::underOfArc(double level_mm) const
+{
+    std::array<double, 4> cuts = {-end_, -end_, end_, end_};
+    std::size_t cut = 1;
+    for (const int side : {0, 1}) {
+        if ((breaks_mm_[side] < level_mm) != (breaks_mm_[2 + side] < level_mm))
+            cuts[cut++] = passes(level_mm, side == 0 ? -1 : 1);
+    }
+    if (cuts[1] > cuts[2])
+        std::swap(cuts[1], cuts[2]);
+    LiquidUnder sum;
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+        if (!(cuts[i + 1] > cuts[i]))
+            continue;
+        const LiquidUnder part = cutOfArc(level_mm, cuts[i], cuts[i + 1], halvings);
+        sum.liquid_ml += part.liquid_ml;
+        sum.ml_per_mm += part.ml_per_mm;
+    }
+    return sum;
+}
+
+/// Part of an arc that is full, empty, or cut by the level throughout. Its steps shrink towards both ends,
+/// where the area starts as the power 3/2 of the distance and the chord as its root.
+LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halvings) const
+{
+    constexpr std::array<double, 5> node = {0.148874338981631, 0.433395394129247, 0.679409568299024,
+                                            0.865063366688985, 0.973906528517172};
+    constexpr std::array<double, 5> weight = {0.295524224714753, 0.269266719309996, 0.219086362515982,
+                                              0.149451349150581, 0.066671344308688};
+    const double r = half_bore_mm_;
+    const double along = to - from;
+    const At middle = section((from + to) / 2);
+    const double length_mm = 2 * radius_mm_ * (std::atan(to) - std::atan(from));
+    if (middle.z_mm + r * middle.k <= level_mm)
+        return {std::numbers::pi * r * r * length_mm / mm3_per_ml, 0};
+    if (middle.z_mm - r * middle.k >= level_mm)
+        return {};
+    const double k_from = section(from).k;
+    const double k_to = section(to).k;
+    // Near a plumb place the offset of the chord changes as 1 / k.
+    if (halvings > 0 && most_k_ratio * std::min(k_from, k_to) < std::max(k_from, k_to)) {
+        const LiquidUnder before = cutOfArc(level_mm, from, (from + to) / 2, halvings - 1);
+        const LiquidUnder after = cutOfArc(level_mm, (from + to) / 2, to, halvings - 1);
+        return {before.liquid_ml + after.liquid_ml, before.ml_per_mm + after.ml_per_mm};
+    }
+    double area = 0;
+    double surface = 0;
+    for (std::size_t j = 0; j < 2 * node.size(); ++j) {
+        const double x = (1 + (j % 2 == 0 ? node[j / 2] : -node[j / 2])) / 2;
+        const double t = from + along * x * x * (3 - 2 * x);
+        const At here = section(t);
+        const double mm = weight[j / 2] * 6 * x * (1 - x) * along * radius_mm_ / (1 + t * t);
+        if (here.k < level_limit) {
+            area += here.z_mm < level_mm ? mm * std::numbers::pi : 0;
+            continue;
+        }
+        const double offset = std::clamp((level_mm - here.z_mm) / here.k / r, -1.0, 1.0);
+        const double half_chord = std::sqrt((1 - offset) * (1 + offset));
+        area += mm * (std::numbers::pi - arcCosine(offset) + offset * half_chord);
+        surface += mm * 2 * half_chord / here.k;
+    }
+    return {area * r * r / mm3_per_ml, surface * r / mm3_per_ml};
+}
+
+} // namespace siphonwright

@@ -35,13 +35,9 @@ struct Canvas {
     drawing::Palette palette = drawing::Palette::light();
     std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
     bool findings_shown = true;
-<<<<<<< HEAD
     double lettering = 1;  ///< times the usual size
     double text_scale = 1; ///< likewise, of all text on the screen
-=======
-    double lettering = 1; ///< times the usual size
     double reach = 1;     ///< how far a pointer takes hold, times the mouse's
->>>>>>> main
     bool snapping = true;
     SnapSettings snap_settings;
     bool running = true;         ///< how the loops run is shown

@@ -46,13 +46,9 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     makeElevationAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-<<<<<<< HEAD
-    setMinimumSize(320, 160);
-=======
     setAttribute(Qt::WA_AcceptTouchEvents);
     setAcceptDrops(true);
-    setMinimumSize(320, 240);
->>>>>>> main
+    setMinimumSize(320, 160);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Side elevation"));
     QFont font = drawing::lettering();

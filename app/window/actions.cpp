@@ -1,37 +1,13 @@
 #include "app/window/actions.h"
 
-#include "app/canvas/hit.h"
-#include "app/canvas/new_part.h"
 #include "app/window/look.h"
-
-#include "core/sketch/edits.h"
+#include "app/window/when.h"
 
 #include <QCoreApplication>
 
 namespace siphonwright {
 
 namespace {
-
-enum class When {
-    always,
-    selected,
-    several,
-    spreadable,
-    hose_selected,
-    point_fits,
-    turnable,
-    outlined,
-    end_selected,
-    can_open,
-    engine,
-    loop_ends,
-    findings,
-    finding_selected,
-    warm_up,
-    keepable,
-    kept,
-    demonstrating
-};
 
 struct Row {
     const char* id;
@@ -194,15 +170,11 @@ constexpr Row table[] = {
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
-<<<<<<< HEAD
     {"look-of-desktop", QT_TRANSLATE_NOOP("Actions", "As the des&ktop"), "",
      QT_TRANSLATE_NOOP("Actions", "Light, dark or high contrast, as the desktop has it"), When::always, true},
     {"light", QT_TRANSLATE_NOOP("Actions", "&Light"), "",
      QT_TRANSLATE_NOOP("Actions", "Dark lines on light ground"), When::always, true},
-    {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+D",
-=======
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+Shift+D",
->>>>>>> main
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
     {"high-contrast", QT_TRANSLATE_NOOP("Actions", "&High contrast"), "",
      QT_TRANSLATE_NOOP("Actions", "Black on white, for bright sun and weak eyes"), When::always, true},
@@ -334,105 +306,7 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Version, licences and what the figures are")},
 };
 
-bool possible(When when, const Situation& now)
-{
-    switch (when) {
-    case When::always:
-        return true;
-    case When::selected:
-        return now.selected;
-    case When::several:
-        return now.several;
-    case When::spreadable:
-        return now.spreadable;
-    case When::hose_selected:
-        return now.hose_selected;
-    case When::point_fits:
-        return now.point_fits;
-    case When::turnable:
-        return now.turnable;
-    case When::outlined:
-        return now.outlined;
-    case When::end_selected:
-        return now.end_selected;
-    case When::can_open:
-        return now.can_open;
-    case When::engine:
-        return now.engine;
-    case When::loop_ends:
-        return now.loop_ends;
-    case When::findings:
-        return now.findings;
-    case When::finding_selected:
-        return now.finding_selected;
-    case When::warm_up:
-        return now.warm_up;
-    case When::keepable:
-        return now.may_keep_curve;
-    case When::kept:
-        return now.kept_curves;
-    case When::demonstrating:
-        return now.demonstrating;
-    }
-    return false;
-}
-
-QString missingFor(When when)
-{
-    switch (when) {
-    case When::always:
-        return {};
-    case When::selected:
-        return Actions::tr("nothing is selected");
-    case When::hose_selected:
-        return Actions::tr("no hose is selected");
-    case When::engine:
-        return Actions::tr("there is no engine yet");
-    case When::loop_ends:
-        return Actions::tr("a port and a heater come first");
-    case When::findings:
-        return Actions::tr("there is no finding");
-    case When::finding_selected:
-        return Actions::tr("no finding is selected");
-    case When::warm_up:
-        return Actions::tr("there is no warm-up yet");
-    case When::keepable:
-        return Actions::tr("there is no warm-up to keep, or it is kept");
-    case When::kept:
-        return Actions::tr("no curve is kept");
-    case When::demonstrating:
-        return Actions::tr("only while demonstrating");
-    }
-    return {};
-}
-
 } // namespace
-
-Situation situationOf(const Document& document, const Selection& selection)
-{
-    const Sketch& sketch = document.sketch();
-    Situation now;
-    now.selected = selection.part().kind != PartKind::nothing && exists(sketch, selection.part());
-    now.several = selection.parts().size() > 1;
-    now.spreadable = selection.parts().size() > 2;
-    const PartRef& part = selection.part();
-    now.outlined = now.selected && hasCorners(part.kind);
-    now.point_fits = now.selected && (outlineOf(sketch, part) || sketch.hose(part.id));
-    now.end_selected = now.selected && (part.kind == PartKind::hose_end || part.kind == PartKind::hose);
-    for (const PartRef& one : selection.parts()) {
-        now.turnable = now.turnable || one.kind == PartKind::heater || one.kind == PartKind::port;
-        const Hose* hose = one.kind == PartKind::inline_part ? sketch.hose(one.id) : nullptr;
-        now.can_open =
-            now.can_open || (hose && one.index < hose->parts.size() && canOpen(hose->parts[one.index].kind));
-    }
-    now.hose_selected = sketch.hose(selection.part().id) != nullptr;
-    now.engine = sketch.engine.has_value();
-    now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();
-    now.findings = !document.analysis().findings.empty();
-    now.finding_selected = selection.finding() >= 0 && static_cast<std::size_t>(selection.finding()) <
-                                                           document.analysis().findings.size();
-    return now;
-}
 
 Actions::Actions(QObject* parent) : QObject(parent)
 {

@@ -8,6 +8,7 @@
 #include "app/window/look.h"
 #include "app/window/main_window.h"
 #include "app/window/settings.h"
+#include "app/window/shelf.h"
 #include "app/window/survey_commands.h"
 
 #include <QDockWidget>
@@ -107,6 +108,7 @@ void MainWindow::applyLook()
     warm_up_->setLook(now);
     commissioning_->setLook(now);
     grade_->setLook(now);
+    shelf_->setLook(now);
     demonstration_->setLook(now);
     survey_->setLook(now);
     if (rules_)

@@ -16,11 +16,8 @@
 #include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
-<<<<<<< HEAD
-#include "app/window/elided_label.h"
-=======
 #include "app/window/edit_commands.h"
->>>>>>> main
+#include "app/window/elided_label.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
@@ -158,16 +155,10 @@ void MainWindow::buildPanels()
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
-<<<<<<< HEAD
-    sizePanels();
-=======
     shelf_ = new Shelf;
     addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
     buildLayoutsPanel();
-    resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
-    resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
-    resizeDocks({profile}, {90}, Qt::Vertical);
->>>>>>> main
+    sizePanels();
     for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
@@ -237,30 +228,6 @@ void MainWindow::setUnits(UnitChoice units)
     refresh();
 }
 
-<<<<<<< HEAD
-=======
-void MainWindow::setDark(bool dark)
-{
-    settings::dark.set(dark);
-    look::apply(dark);
-    actions_->setDark(dark);
-    for (const char* id : {"undo", "redo"})
-        findChild<QAction*>(QString::fromLatin1(id))->setIcon(look::icon(QString::fromLatin1(id), dark));
-    (*actions_)[QStringLiteral("dark")]->setChecked(dark);
-    view_->setDark(dark);
-    findings_->setDark(dark);
-    profile_->setDark(dark);
-    warm_up_->setDark(dark);
-    commissioning_->setDark(dark);
-    grade_->setDark(dark);
-    shelf_->setDark(dark);
-    demonstration_->setDark(dark);
-    survey_->setDark(dark);
-    if (rules_)
-        rules_->setDark(dark);
-}
-
->>>>>>> main
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
 {
     PartRef placed;

@@ -143,7 +143,6 @@ void MainWindow::buildViewMenu()
                  QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
-<<<<<<< HEAD
                  QStringLiteral("assumptions"), QString()});
     QMenu* look = menu->addMenu(tr("&Look"));
     for (const char* id : {"look-of-desktop", "light", "dark", "high-contrast"})
@@ -151,13 +150,10 @@ void MainWindow::buildViewMenu()
     QMenu* text = menu->addMenu(tr("Te&xt size"));
     for (const char* id : {"text-100", "text-125", "text-150", "text-175", "text-200"})
         text->addAction((*actions_)[QString::fromLatin1(id)]);
-=======
-                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
     auto* snap_to = new QMenu(tr("Snap &to"), menu);
     fillSnapMenu(*snap_to, *actions_, *view_);
     const QList<QAction*> listed = menu->actions();
     menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
->>>>>>> main
     menu->addMenu(panels_menu_);
     menu->addAction((*actions_)[QStringLiteral("default-layout")]);
 }
@@ -165,14 +161,9 @@ void MainWindow::buildViewMenu()
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
-<<<<<<< HEAD
+    menu->addAction((*actions_)[QStringLiteral("shelf")]);
     menu->addAction((*actions_)[QStringLiteral("insert-engine")]);
     menu->addAction((*actions_)[QStringLiteral("insert-heater")]);
-=======
-    menu->addAction((*actions_)[QStringLiteral("shelf")]);
-    menu->addMenu(engines_);
-    menu->addMenu(heaters_);
->>>>>>> main
     menu->addSeparator();
     for (const char* id :
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",

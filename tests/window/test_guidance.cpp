@@ -370,7 +370,8 @@ void TestGuidance::a_step_is_skipped_and_the_strip_left_and_begun_again()
     const QString first = sentence();
     press<QPushButton>("first-steps-skip");
     QVERIFY(sentence() != first);
-    QVERIFY(!strip()->findChild<QPushButton*>(QStringLiteral("first-steps-do"))->isEnabled()); // no engine yet
+    QVERIFY(
+        !strip()->findChild<QPushButton*>(QStringLiteral("first-steps-do"))->isEnabled()); // no engine yet
     press<QToolButton>("first-steps-close");
     QVERIFY(!strip()->isVisible());
     window_->files().startNew();

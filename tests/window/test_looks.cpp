@@ -31,14 +31,16 @@ struct Named {
 /// Everything that words are written in.
 std::vector<Named> inksOf(const drawing::Palette& p)
 {
-    return {{"text", p.text},       {"faint", p.faint},     {"supply", p.supply}, {"return", p.return_},
-            {"held", p.held},       {"level", p.level},     {"stop", p.stop},     {"caution", p.caution},
-            {"advice", p.advice},   {"accent", p.accent},   {"ink", p.ink},       {"clear", p.keep_clear}};
+    return {{"text", p.text},     {"faint", p.faint},   {"supply", p.supply}, {"return", p.return_},
+            {"held", p.held},     {"level", p.level},   {"stop", p.stop},     {"caution", p.caution},
+            {"advice", p.advice}, {"accent", p.accent}, {"ink", p.ink},       {"clear", p.keep_clear}};
 }
 
 QColor over(const QColor& film, const QColor& ground)
 {
-    const auto mix = [&](float above, float below) { return above * film.alphaF() + below * (1 - film.alphaF()); };
+    const auto mix = [&](float above, float below) {
+        return above * film.alphaF() + below * (1 - film.alphaF());
+    };
     return QColor::fromRgbF(mix(film.redF(), ground.redF()), mix(film.greenF(), ground.greenF()),
                             mix(film.blueF(), ground.blueF()));
 }
@@ -125,9 +127,10 @@ void TestLooks::words_stand_off_their_ground()
     const drawing::Palette p = drawing::paletteOf(look);
     const auto judge = [&](const char* what, const QColor& ink, const char* where, const QColor& ground) {
         const double ratio = look::contrastRatio(ink, ground);
-        QVERIFY2(ratio >= least, qPrintable(QStringLiteral("%1 on %2: %3")
-                                                .arg(QLatin1String(what), QLatin1String(where))
-                                                .arg(ratio)));
+        QVERIFY2(
+            ratio >= least,
+            qPrintable(
+                QStringLiteral("%1 on %2: %3").arg(QLatin1String(what), QLatin1String(where)).arg(ratio)));
     };
     const QColor panel = QApplication::palette().color(QPalette::Window);
     for (const Named& ink : inksOf(p)) {
@@ -138,7 +141,8 @@ void TestLooks::words_stand_off_their_ground()
         judge("text", p.text, "a fill", fill);
     judge("faint", p.faint, "engine", p.engine_fill);
     const QPalette widgets = QApplication::palette();
-    for (const auto& [ink, ground] : std::initializer_list<std::pair<QPalette::ColorRole, QPalette::ColorRole>>{
+    for (const auto& [ink, ground] :
+         std::initializer_list<std::pair<QPalette::ColorRole, QPalette::ColorRole>>{
              {QPalette::Text, QPalette::Base},
              {QPalette::Text, QPalette::AlternateBase},
              {QPalette::ButtonText, QPalette::Button},
@@ -155,7 +159,8 @@ void TestLooks::lines_of_high_contrast_stand_off_too()
     look::apply(drawing::Look::contrast, 1);
     const drawing::Palette p = drawing::paletteOf(drawing::Look::contrast);
     for (const Named& ink : inksOf(p))
-        for (const QColor& ground : {p.ground, p.engine_fill, p.heater_fill, over(p.jacket_fill, p.engine_fill)})
+        for (const QColor& ground :
+             {p.ground, p.engine_fill, p.heater_fill, over(p.jacket_fill, p.engine_fill)})
             QVERIFY2(look::contrastRatio(ink.colour, ground) >= least, ink.name);
     // Lines round fields.
     QVERIFY(look::contrastRatio(QApplication::palette().color(QPalette::Mid), p.ground) >= least);
@@ -188,10 +193,12 @@ void TestLooks::every_tool_and_main_action_has_an_icon()
 {
     for (const QAction* action : window_->findChild<QToolBar*>(QStringLiteral("tools"))->actions())
         QVERIFY2(action->isSeparator() || !action->icon().isNull(), qPrintable(action->text()));
-    for (const char* id : {"new", "open", "save", "save-as", "export", "preview", "print", "delete", "zoom-in",
-                           "zoom-out", "rules", "assumptions", "warm-up", "survey", "parts", "estimate",
-                           "commissioning", "demonstrate", "find-command", "shortcuts", "first-steps",
-                           "cautions", "about", "insert-engine", "insert-heater", "high-contrast"})
+    for (const char* id :
+         {"new",           "open",         "save",        "save-as",  "export",        "preview",
+          "print",         "delete",       "zoom-in",     "zoom-out", "rules",         "assumptions",
+          "warm-up",       "survey",       "parts",       "estimate", "commissioning", "demonstrate",
+          "find-command",  "shortcuts",    "first-steps", "cautions", "about",         "insert-engine",
+          "insert-heater", "high-contrast"})
         QVERIFY2(!window_->actions()[QLatin1String(id)]->icon().isNull(), id);
 }
 

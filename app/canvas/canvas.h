@@ -35,8 +35,7 @@ struct Canvas {
     drawing::Palette palette = drawing::Palette::light();
     std::shared_ptr<const drawing::Contents> contents; ///< of a demonstration; null otherwise
     bool findings_shown = true;
-    double lettering = 1;  ///< times the usual size
-    double text_scale = 1; ///< likewise, of all text on the screen
+    double lettering = 1; ///< times the usual size
     double reach = 1;     ///< how far a pointer takes hold, times the mouse's
     bool snapping = true;
     SnapSettings snap_settings;
@@ -45,6 +44,7 @@ struct Canvas {
     bool applying = false;       ///< the running change of the document is a tool's own
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first
+    double text_scale = 1;       ///< of all text on the screen, times the usual size
 
     const Sketch& sketch() const { return document.sketch(); }
     const Layout& layout() const { return document.analysis().layout; }

@@ -108,8 +108,7 @@ void paintMarks(QPainter& painter, const Canvas& canvas, bool across)
 
 double rulerWidth(const Canvas& canvas)
 {
-    constexpr double usual_px = 26;
-    return usual_px * canvas.text_scale;
+    return usual_ruler_px * canvas.text_scale;
 }
 
 double rulerSpacing(double zoom, UnitSystem units)

@@ -6,6 +6,7 @@ class QPainter;
 
 namespace siphonwright {
 
+constexpr double usual_ruler_px = 26; ///< with text of the usual size
 /// Width of both rulers, px.
 double rulerWidth(const Canvas& canvas);
 

@@ -112,7 +112,7 @@ void FindBar::place()
     layout()->activate();
     resize(width_px, layout()->sizeHint().height());
     move(view_.width() - width() - margin_px,
-         static_cast<int>(view_.toScreen(view_.toDrawing({})).x()) + margin_px);
+         static_cast<int>(usual_ruler_px * drawing::textScale(font())) + margin_px);
 }
 
 /// From line to list and back: the drawing, which the bar lies on, has its own way with Tab.

@@ -90,7 +90,7 @@ std::vector<Guide> dragAll(Canvas& canvas, const Drag& drag, const Pointer& poin
     const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                       drag.anchor.z + pointer.at.z - drag.grabbed.z};
     const Snapped snapped =
-        canvas.snap(raw, stillNeighbours(drag.start, canvas.layout(), drag.parts), pointer);
+        canvas.snap(raw, sceneFor(stillNeighbours(drag.start, drag.parts), canvas.layout().plumb), pointer);
     const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
     canvas.apply(
         QCoreApplication::translate("Canvas", "Move %1").arg(nameOfParts(drag.start, drag.parts)),

@@ -185,8 +185,10 @@ void ElevationView::paste()
     if (state_->canvas.sketch().engine)
         std::erase(placed, PartRef{PartKind::engine, {}, 0});
     const std::optional<PartBox> box = boxOf(copied, placed);
-    if (box && state_->pointer && state_->canvas.area.contains(*state_->pointer)) {
-        const Vec2 to = toDrawing(*state_->pointer);
+    const std::optional<QPointF> at =
+        state_->menu_on ? std::optional(toScreen(state_->menu_at)) : state_->pointer;
+    if (box && at && state_->canvas.area.contains(*at)) {
+        const Vec2 to = toDrawing(*at);
         const double step_mm = state_->canvas.nudgeStep(false);
         const Vec2 by = {to.x - box->middle().x, to.z - box->middle().z};
         delta = {std::round(by.x / step_mm) * step_mm, 0, std::round(by.z / step_mm) * step_mm};

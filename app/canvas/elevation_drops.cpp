@@ -106,7 +106,7 @@ void ElevationView::dragMoveEvent(QDragMoveEvent* event)
     const Pointer at = state_->finger(event->position(), false);
     if (toolFor(*state_->dragged))
         act([&](Tool& tool) { tool.moved(at); });
-    state_->ghost = ghostOf(*state_->dragged, at.at);
+    state_->outline = ghostOf(*state_->dragged, at.at);
     event->setDropAction(Qt::CopyAction);
     event->accept();
     update();
@@ -115,7 +115,7 @@ void ElevationView::dragMoveEvent(QDragMoveEvent* event)
 void ElevationView::dragLeaveEvent(QDragLeaveEvent*)
 {
     state_->dragged.reset();
-    state_->ghost.clear();
+    state_->outline.clear();
     setTool(ToolKind::select);
 }
 
@@ -123,7 +123,7 @@ void ElevationView::dropEvent(QDropEvent* event)
 {
     const std::optional<ShelfPart> part = state_->dragged;
     state_->dragged.reset();
-    state_->ghost.clear();
+    state_->outline.clear();
     if (!part) {
         event->ignore();
         return;

@@ -280,8 +280,8 @@ void ElevationView::paintEvent(QPaintEvent*)
                             5);
     }
     state_->tool->paint(painter);
-    if (!state_->ghost.empty())
-        overlay::paintGhostOutline(painter, canvas, state_->ghost, true);
+    if (!state_->outline.empty())
+        overlay::paintGhostOutline(painter, canvas, state_->outline, true);
     if (hasFocus() && canvas.selection.parts().size() > 1) {
         // Which of them the keyboard is on.
         painter.setPen(QPen(canvas.palette.text, 1, Qt::DotLine));

@@ -94,18 +94,17 @@ QString nameOfParts(const Sketch& sketch, const std::vector<PartRef>& parts)
     return QCoreApplication::translate("Canvas", "%1 parts").arg(parts.size());
 }
 
-std::vector<Vec2> stillNeighbours(const Sketch& start, const Layout& layout,
-                                  const std::vector<PartRef>& moving)
+std::vector<Vec2> stillNeighbours(const Sketch& start, const std::vector<PartRef>& moving)
 {
     constexpr double away_mm = 1000; // any step shows what moves
     Sketch moved = start;
     move(moved, moving, {away_mm, 0, away_mm});
-    const std::vector<Vec2> before = snapNeighbours(start, layout, {});
-    const std::vector<Vec2> after = snapNeighbours(moved, layout, {});
+    const std::vector<Socket> before = socketsOf(start);
+    const std::vector<Socket> after = socketsOf(moved);
     std::vector<Vec2> out;
     for (std::size_t i = 0; i < std::min(before.size(), after.size()); ++i)
-        if (before[i] == after[i])
-            out.push_back(before[i]);
+        if (before[i].opening == after[i].opening)
+            out.push_back({before[i].opening.x, before[i].opening.z});
     return out;
 }
 

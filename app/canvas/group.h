@@ -13,7 +13,6 @@ std::vector<PartRef> partsWithin(const Canvas& canvas, Vec2 corner, Vec2 opposit
 QString nameOfParts(const Sketch& sketch, const std::vector<PartRef>& parts);
 
 /// Places that a moving group may line up with: openings that do not move along.
-std::vector<Vec2> stillNeighbours(const Sketch& start, const Layout& layout,
-                                  const std::vector<PartRef>& moving);
+std::vector<Vec2> stillNeighbours(const Sketch& start, const std::vector<PartRef>& moving);
 
 } // namespace siphonwright

@@ -53,7 +53,7 @@ struct ElevationView::State {
     bool space_panned = false;
     Fingers fingers;
     std::optional<ShelfPart> dragged; ///< from the shelf, over the drawing
-    std::vector<Vec2> ghost;          ///< of what no tool draws
+    std::vector<Vec2> outline;        ///< of what is dragged in from elsewhere
     QString hint;
 
     Pointer mouse(const QMouseEvent& event) const

@@ -156,7 +156,10 @@ void TemplateGallery::fill(TemplateKind kind, drawing::Look look, UnitSystem uni
     for (std::size_t i = 0; i < sketches.size(); ++i) {
         const auto at = static_cast<qsizetype>(i);
         auto* item = new QListWidgetItem(captions[at], list_);
-        item->setIcon(QIcon(pictureOf(sketches[i], picture_px, px_per_mm, devicePixelRatioF(), look)));
+        const QPixmap picture = pictureOf(sketches[i], picture_px, px_per_mm, devicePixelRatioF(), look);
+        QIcon icon(picture);
+        icon.addPixmap(picture, QIcon::Selected); // chosen it is framed, not tinted
+        item->setIcon(icon);
         item->setData(Qt::UserRole, ids[at]);
         item->setSizeHint(
             {picture_px.width() + 16, picture_px.height() + lines * fontMetrics().lineSpacing() + 12});

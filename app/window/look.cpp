@@ -85,14 +85,15 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
 /// Drawn anew at each size that is asked for, so that it is sharp on every screen.
 class LineIcon : public QIconEngine {
 public:
-    LineIcon(const QByteArray& svg, const QColor& ink, const QColor& faint)
-        : svg_(svg), ink_(ink), faint_(faint)
-    {}
+    LineIcon(const QByteArray& svg, const drawing::Palette& ink) : svg_(svg), ink_(ink) {}
 
     void paint(QPainter* painter, const QRect& where, QIcon::Mode mode, QIcon::State) override
     {
         QByteArray svg = svg_;
-        svg.replace("currentColor", (mode == QIcon::Disabled ? faint_ : ink_).name().toLatin1());
+        const QColor& ink = mode == QIcon::Disabled   ? ink_.faint
+                            : mode == QIcon::Selected ? ink_.ground // it lies on the highlight
+                                                      : ink_.text;
+        svg.replace("currentColor", ink.name().toLatin1());
         QSvgRenderer(svg).render(painter, where);
     }
     QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override
@@ -104,12 +105,11 @@ public:
         paint(&painter, QRect(QPoint(), size), mode, state);
         return drawn;
     }
-    QIconEngine* clone() const override { return new LineIcon(svg_, ink_, faint_); }
+    QIconEngine* clone() const override { return new LineIcon(svg_, ink_); }
 
 private:
     QByteArray svg_;
-    QColor ink_;
-    QColor faint_;
+    drawing::Palette ink_;
 };
 
 /// WCAG 2.1, "relative luminance", for sRGB.
@@ -162,8 +162,7 @@ QIcon icon(const QString& name, drawing::Look look)
     QFile file(QStringLiteral(":/icons/%1.svg").arg(name));
     if (!file.open(QIODevice::ReadOnly))
         return {};
-    const drawing::Palette ink = drawing::paletteOf(look);
-    return QIcon(new LineIcon(file.readAll(), ink.text, ink.faint));
+    return QIcon(new LineIcon(file.readAll(), drawing::paletteOf(look)));
 }
 
 } // namespace siphonwright::look

@@ -4,6 +4,8 @@
 
 #include "core/sketch/templates.h"
 
+#include <QDrag>
+
 namespace siphonwright {
 namespace {
 
@@ -86,6 +88,20 @@ QMimeData* Shelf::mimeData(const QList<QListWidgetItem*>& items) const
 QStringList Shelf::mimeTypes() const
 {
     return std::unique_ptr<QMimeData>(mimeDataOf(ShelfPart{}))->formats();
+}
+
+/// The icon alone, beside the pointer: the drawing under it shows where the part would go.
+void Shelf::startDrag(Qt::DropActions)
+{
+    constexpr QPoint beside(-14, -10);
+    const QList<QListWidgetItem*> items = selectedItems();
+    if (items.isEmpty())
+        return;
+    auto* drag = new QDrag(this);
+    drag->setMimeData(mimeData(items));
+    drag->setPixmap(items.constFirst()->icon().pixmap(iconSize()));
+    drag->setHotSpot(beside);
+    drag->exec(Qt::CopyAction);
 }
 
 } // namespace siphonwright

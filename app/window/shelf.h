@@ -22,6 +22,7 @@ Q_SIGNALS:
 protected:
     QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override;
     QStringList mimeTypes() const override;
+    void startDrag(Qt::DropActions actions) override;
     QSize sizeHint() const override { return {190, 200}; }
 
 private:

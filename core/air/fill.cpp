@@ -1,5 +1,6 @@
 #include "core/air/fill.h"
 
+#include "core/air/frames.h"
 #include "core/air/open_valve.h"
 #include "core/air/prefill.h"
 
@@ -80,17 +81,10 @@ public:
         : request_(request), network_(network), run_(network, stateAtStart(request, network))
     {}
 
-    /// A frame at every `frame_ml` poured; none for 0.
-    FillStatus all(double frame_ml, std::vector<FillFrame>& frames)
+    FillStatus all()
     {
-        frame_ml_ = frame_ml;
-        frames_ = &frames;
-        keepFrame();
-        if (request_.prefilled) {
-            const FillStatus status = connect();
-            keepFrame();
-            return status;
-        }
+        if (request_.prefilled)
+            return connectPrefilled(request_, network_, run_) ? pour(0) : FillStatus::does_not_settle;
         FillStatus status = request_.drained_to_mm ? pourWhatIsLeft() : pour(feed());
         for (const ValvePlace& place : request_.then_open) {
             if (status == FillStatus::filled)
@@ -102,7 +96,6 @@ public:
             status = pour(feed());
         if (status == FillStatus::filled && request_.method == FillMethod::under_vacuum)
             status = releaseVacuum();
-        keepFrame();
         return status;
     }
 
@@ -118,7 +111,6 @@ private:
         if (left_ml > 0 && pourSome(network_, run_, request_.target_level_mm, 0, left_ml) == RunEnd::failed)
             return FillStatus::does_not_settle;
         left_ml_ = run_.state().poured_ml;
-        keepFrame();
         return FillStatus::filled;
     }
 
@@ -133,52 +125,22 @@ private:
         return 0;
     }
 
-    void keepFrame()
-    {
-        if (frame_ml_ > 0)
-            keep(run_.state());
-    }
-
-    void keep(const FillState& state)
-    {
-        frames_->push_back(frameOf(network_, state));
-        frames_->back().events = run_.events().size();
-    }
-
     FillStatus pour(std::size_t into)
     {
-        const double until = request_.target_level_mm;
-        if (frame_ml_ > 0) {
-            // Frames stand at whole multiples, whatever was poured between.
-            for (RunEnd end = RunEnd::limit; end == RunEnd::limit;) {
-                const double poured = run_.state().poured_ml / frame_ml_;
-                const double next = (std::floor(poured + 1e-9) + 1 - poured) * frame_ml_;
-                end = pourSome(network_, run_, until, into, next);
-                if (end == RunEnd::failed)
-                    return FillStatus::does_not_settle;
-                if (frames_->size() > 4 * request_.frames + 16)
-                    return FillStatus::level_not_reached;
-                if (end == RunEnd::limit)
-                    keepFrame();
-            }
-            return FillStatus::filled;
-        }
-        const RunEnd end = pourTo(network_, run_, until, into);
+        const RunEnd end = request_.most_step_ml > 0 ? pourInSteps(into)
+                                                     : pourTo(network_, run_, request_.target_level_mm, into);
         return end == RunEnd::goal     ? FillStatus::filled
                : end == RunEnd::failed ? FillStatus::does_not_settle
                                        : FillStatus::level_not_reached;
     }
 
-    FillStatus connect()
+    RunEnd pourInSteps(std::size_t into)
     {
-        if (frame_ml_ > 0)
-            watchOpening();
-        const bool settled = connectPrefilled(request_, network_, run_);
-        run_.watch({});
-        if (!settled)
-            return FillStatus::does_not_settle;
-        keepFrame();
-        return pour(0);
+        constexpr int most_steps = 100'000;
+        RunEnd end = RunEnd::limit;
+        for (int i = 0; i < most_steps && end == RunEnd::limit; ++i)
+            end = pourSome(network_, run_, request_.target_level_mm, into, request_.most_step_ml);
+        return end;
     }
 
     FillStatus open(const ValvePlace& place)
@@ -188,29 +150,9 @@ private:
             if (throat.kind != ThroatKind::valve || throat.loop != place.loop ||
                 throat.valve != place.valve || run_.state().throats[j].mode != Mode::shut)
                 continue;
-            if (frame_ml_ > 0)
-                watchOpening();
-            const bool settled = openValve(network_, run_, j);
-            run_.watch({});
-            if (!settled)
-                return FillStatus::does_not_settle;
-            keepFrame();
-            return FillStatus::filled;
+            return openValve(network_, run_, j) ? FillStatus::filled : FillStatus::does_not_settle;
         }
         return FillStatus::filled;
-    }
-
-    /// Nothing is poured while a valve opens: a frame each time that so much has left the jacket.
-    void watchOpening()
-    {
-        keepFrame();
-        double kept_ml = run_.state().cells[0].liquid_ml;
-        run_.watch([this, kept_ml](const FillState& state) mutable {
-            if (std::abs(state.cells[0].liquid_ml - kept_ml) < frame_ml_)
-                return;
-            kept_ml = state.cells[0].liquid_ml;
-            keep(state);
-        });
     }
 
     FillStatus releaseVacuum()
@@ -221,16 +163,13 @@ private:
             return FillStatus::does_not_settle;
         run_.state().open_pressure_mm = 0;
         run_.record(FillEventKind::vacuum_released, 0);
-        keepFrame();
         return pour(0);
     }
 
     const FillRequest& request_;
     const FillNetwork& network_;
     FillRun run_;
-    double frame_ml_ = 0;
     double left_ml_ = 0;
-    std::vector<FillFrame>* frames_ = nullptr;
 };
 
 /// What a person would not see: that something starts and stops again, or stops and starts, at one place.
@@ -316,27 +255,6 @@ RunEnd pourTo(const FillNetwork& network, FillRun& run, double level_mm, std::si
     return pourSome(network, run, level_mm, feed, 1.01 * (jacket_ml + network.hoses_and_chambers_ml) + 1);
 }
 
-FillFrame frameOf(const FillNetwork& network, const FillState& state)
-{
-    Joined joined;
-    FillState copy = state;
-    join(network, copy, {}, Joined::none, joined);
-    FillFrame frame;
-    frame.jacket_level_mm = state.cells[0].level_mm;
-    frame.poured_ml = state.poured_ml;
-    frame.cells.resize(state.cells.size());
-    for (std::size_t i = 0; i < state.cells.size(); ++i) {
-        const CellState& cell = state.cells[i];
-        CellView& view = frame.cells[i];
-        view.level_mm = cell.level_mm;
-        view.liquid_ml = cell.liquid_ml;
-        view.gas_ml = i > 0 && !cell.full ? network.cells[i].capacity_ml - cell.liquid_ml : 0;
-        view.pressure_mm = cell.pressure_mm;
-        view.sealed = joined.has_gas[joined.region[i]];
-    }
-    return frame;
-}
-
 FillResult fill(const FillRequest& request)
 {
     FillResult result;
@@ -347,16 +265,14 @@ FillResult fill(const FillRequest& request)
     if (!result.message.empty())
         return result;
 
-    Filling first(request, *network);
-    result.status = first.all(0, result.frames);
-    if (request.frames == 0 || result.status != FillStatus::filled) {
-        report(*network, first, result);
-        return result;
-    }
-    const double frame_ml = first.run().state().poured_ml / static_cast<double>(request.frames);
-    Filling second(request, *network);
-    result.status = second.all(std::max(frame_ml, 1e-6), result.frames);
-    report(*network, second, result);
+    Filling filling(request, *network);
+    std::vector<FillRun::Step> steps;
+    if (request.frames > 0)
+        filling.run().keepSteps(&steps);
+    result.status = filling.all();
+    report(*network, filling, result);
+    if (request.frames > 0 && result.status == FillStatus::filled)
+        result.frames = framesAlong(*network, steps, result.end.state, request.frames);
     return result;
 }
 

@@ -53,6 +53,8 @@ struct FillRequest {
     double atmosphere_Pa = 101325;
     double vacuum_Pa = 10000; ///< absolute, for under_vacuum
     std::size_t frames = 0;   ///< how many states on the way to keep; 0: none
+    /// No more is poured at one go, ml; 0: as much as leads to the next change. It ends the same.
+    double most_step_ml = 0;
 };
 
 enum class FillStatus {

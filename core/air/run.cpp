@@ -65,12 +65,12 @@ void FillRun::setMode(std::size_t throat, ThroatState mode)
 
 void FillRun::commit(double amount)
 {
+    if (steps_ != nullptr)
+        steps_->push_back(Step{state_, push_, amount, events_.size()});
     std::swap(state_, trial_);
     rates_ = Rates::unknown;
     at_ += amount;
     sumGas(state_, joined_);
-    if (watch_)
-        watch_(state_);
     if (at_ - last_change_at_ > same_place * scale_)
         changes_.clear();
 }

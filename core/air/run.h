@@ -54,9 +54,15 @@ public:
     /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
     RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {});
 
-    /// Called with every state on the way; for keeping what is to be drawn.
-    using Watch = std::function<void(const FillState&)>;
-    void watch(Watch seen) { watch_ = std::move(seen); }
+    /// One step that was taken, in one set of modes: all between its ends can be had from it.
+    struct Step {
+        FillState start;
+        Push push;
+        double amount = 0;
+        std::size_t events = 0; ///< recorded before it
+    };
+    /// Keeps every step from now on; null: none.
+    void keepSteps(std::vector<Step>* steps) { steps_ = steps; }
 
     /// Sets a throat's mode by hand.
     void setMode(std::size_t throat, ThroatState mode);
@@ -118,7 +124,7 @@ private:
     Stepper stepper_;
     std::vector<FillEvent> events_;
     std::vector<char> covered_;
-    Watch watch_;
+    std::vector<Step>* steps_ = nullptr;
 
     Push push_;
     const Goal* goal_ = nullptr;

@@ -86,9 +86,10 @@ private Q_SLOTS:
         for (int run = 0; run < runs(2'000); ++run) {
             Dice dice(static_cast<std::uint64_t>(run) + 1);
             FillRequest request = randomFill(dice).built();
-            request.frames = 15;
+            const double poured_ml = fill(request).poured_ml;
+            request.most_step_ml = poured_ml / 15;
             const FillResult few = fill(request);
-            request.frames = 53;
+            request.most_step_ml = poured_ml / 53;
             const FillResult many = fill(request);
             QCOMPARE(few.status, FillStatus::filled);
             QCOMPARE(many.status, FillStatus::filled);

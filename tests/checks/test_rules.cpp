@@ -20,9 +20,9 @@ bool complete(const Message& message)
     };
     std::size_t marks = 0;
     for (std::size_t i = 0; i < message.quantities.size(); ++i)
-        marks += used("{" + std::string(1, static_cast<char>('0' + i)) + "}") ? 1 : 0;
+        marks += used(std::string{'{', static_cast<char>('0' + i), '}'}) ? 1 : 0;
     for (std::size_t i = 0; i < message.words.size(); ++i)
-        marks += used("{" + std::string(1, static_cast<char>('a' + i)) + "}") ? 1 : 0;
+        marks += used(std::string{'{', static_cast<char>('a' + i), '}'}) ? 1 : 0;
     const auto braces = std::count(message.pattern.begin(), message.pattern.end(), '{');
     return marks == message.quantities.size() + message.words.size() &&
            static_cast<std::size_t>(braces) == marks && !message.pattern.empty();

@@ -44,15 +44,13 @@ bool complete(const Message& message)
 {
     std::size_t marks = 0;
     for (std::size_t i = 0; i < message.quantities.size(); ++i)
-        marks +=
-            message.pattern.find("{" + std::string(1, static_cast<char>('0' + i)) + "}") != std::string::npos
-                ? 1
-                : 0;
+        marks += message.pattern.find(std::string{'{', static_cast<char>('0' + i), '}'}) != std::string::npos
+                     ? 1
+                     : 0;
     for (std::size_t i = 0; i < message.words.size(); ++i)
-        marks +=
-            message.pattern.find("{" + std::string(1, static_cast<char>('a' + i)) + "}") != std::string::npos
-                ? 1
-                : 0;
+        marks += message.pattern.find(std::string{'{', static_cast<char>('a' + i), '}'}) != std::string::npos
+                     ? 1
+                     : 0;
     const auto braces = std::count(message.pattern.begin(), message.pattern.end(), '{');
     return !message.pattern.empty() && marks == message.quantities.size() + message.words.size() &&
            static_cast<std::size_t>(braces) == marks;

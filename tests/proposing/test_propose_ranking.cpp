@@ -78,7 +78,7 @@ private Q_SLOTS:
     void marginsOfGroundAndClipsAreThoseOfTheRules();
     void whatCouldNotBeJudgedIsNoMargin();
     void faultsOfAnotherHeaterDoNotStandInTheWay();
-    void aBoreWorkedOutFromInchesIsTheOneTheManualAsksFor();
+    void aBoreThatIsSmallerByRoundingAloneIsTheOneTheManualAsksFor();
     void progressIsToldAndEndsWithWhatWasFound();
 };
 
@@ -265,16 +265,16 @@ void TestProposeRanking::faultsOfAnotherHeaterDoNotStandInTheWay()
                         [&](const Finding& finding) { return finding.part.id == second; }));
 }
 
-void TestProposeRanking::aBoreWorkedOutFromInchesIsTheOneTheManualAsksFor()
+void TestProposeRanking::aBoreThatIsSmallerByRoundingAloneIsTheOneTheManualAsksFor()
 {
     Sketch sketch = test::soundLoop();
-    sketch.heaters.front().manual_min_bore_mm.value = 19.05;
+    sketch.heaters.front().manual_min_bore_mm.value = 19; // what its ports have too
     ProposeOptions options;
-    options.stock_bores_mm = {6.0 / 8 * 25.4}; // 19.049999999999997 in binary
-    QVERIFY(options.stock_bores_mm.front() < 19.05);
+    options.how_many = 1;
+    options.stock_bores_mm = {std::nextafter(19.0, 0.0)};
     const Proposals found = propose(sketch, options);
     QVERIFY(!found.best_first.empty());
-    VERIFY_NEAR(found.best_first.front().bore_mm, 19.05, 1e-9);
+    VERIFY_NEAR(found.best_first.front().bore_mm, 19.0, 1e-9);
 }
 
 void TestProposeRanking::progressIsToldAndEndsWithWhatWasFound()

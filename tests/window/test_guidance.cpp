@@ -130,7 +130,7 @@ void TestGuidance::a_command_is_found_by_its_words_and_run_by_enter()
     QCOMPARE(found->currentItem()->text(0), QStringLiteral("High contrast"));
     QCOMPARE(found->currentItem()->text(1), QStringLiteral("View › Look"));
     line->clear();
-    QTest::keyClicks(line, QStringLiteral("by bore"));
+    QTest::keyClicks(line, QStringLiteral("table by bore"));
     QCOMPARE(found->currentItem()->text(2), QStringLiteral("Shift+W"));
     line->clear();
     QTest::keyClicks(line, QStringLiteral("grid"));

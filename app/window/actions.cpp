@@ -198,7 +198,7 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
     {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
      QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
-    {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "L",
+    {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "Shift+L",
      QT_TRANSLATE_NOOP("Actions", "Let the program lay heater and hoses so that no rule is broken")},
     {"commissioning", QT_TRANSLATE_NOOP("Actions", "C&ommissioning"), "Shift+C",
      QT_TRANSLATE_NOOP("Actions", "Work through the checklist, judge readings, find what is wrong")},

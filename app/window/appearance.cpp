@@ -15,6 +15,7 @@
 #include <QScreen>
 #include <QStyleHints>
 #include <QToolBar>
+#include <QToolButton>
 
 #include <algorithm>
 #include <cmath>
@@ -131,6 +132,9 @@ void MainWindow::arrangeTools()
     bar->setIconSize({icon_px, icon_px});
     bar->setToolButtonStyle(textScale() > room_for_words ? Qt::ToolButtonIconOnly
                                                          : Qt::ToolButtonTextBesideIcon);
+    for (const char* id : {"undo", "redo", "fit"})
+        static_cast<QToolButton*>(bar->widgetForAction((*actions_)[QString::fromLatin1(id)]))
+            ->setToolButtonStyle(Qt::ToolButtonIconOnly);
 }
 
 void MainWindow::sizePanels()

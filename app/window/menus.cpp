@@ -210,7 +210,6 @@ void MainWindow::buildTools()
     for (const char* id : {"undo", "redo", "fit"}) {
         auto* action = findChild<QAction*>(QString::fromLatin1(id));
         bar->addAction(action);
-        static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
     }
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)

@@ -4,6 +4,7 @@
 #include "app/canvas/viewport.h"
 #include "app/document/document.h"
 #include "app/drawing/elevation.h"
+#include "app/photo/picture_cache.h"
 
 #include <QStringList>
 
@@ -42,6 +43,9 @@ struct Canvas {
     bool applying = false;       ///< the running change of the document is a tool's own
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first
+    /// Points of the photograph were pointed at, for what a tool of the photograph needs a figure for.
+    std::function<void(const std::vector<Vec2>& points)> photo_points;
+    mutable photo::PictureCache pictures;
 
     const Sketch& sketch() const { return document.sketch(); }
     const Layout& layout() const { return document.analysis().layout; }
@@ -54,6 +58,8 @@ struct Canvas {
     /// One nudge: coarse or fine, mm.
     double nudgeStep(bool fine) const;
     drawing::Style style() const;
+    /// The photograph, decoded; null without one.
+    const drawing::Picture* picture() const { return pictures.of(sketch()); }
 };
 
 } // namespace siphonwright

@@ -4,6 +4,8 @@
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/part_names.h"
+#include "app/canvas/photo_frame.h"
+#include "app/canvas/photo_tool.h"
 #include "app/canvas/place_tool.h"
 #include "app/canvas/rulers.h"
 #include "app/canvas/select_tool.h"
@@ -25,6 +27,10 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
         return std::make_unique<HoseTool>(canvas, HoseRole::return_);
     case ToolKind::area:
         return std::make_unique<AreaTool>(canvas);
+    case ToolKind::photo_scale:
+    case ToolKind::photo_level:
+    case ToolKind::photo_straighten:
+        return std::make_unique<PhotoTool>(canvas, kind);
     default:
         return std::make_unique<PlaceTool>(canvas, kind);
     }
@@ -43,6 +49,8 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part)
         add(*outline);
     else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
         add(bodyOf(*heater));
+    else if (part.kind == PartKind::photo)
+        add(photoFrame(canvas));
     else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
         for (const Piece& piece : (*hose)->path.line.pieces())
             points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
@@ -58,6 +66,9 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
     state_->tool = makeTool(state_->canvas, ToolKind::select);
+    state_->canvas.photo_points = [this](const std::vector<Vec2>& points) {
+        Q_EMIT photoPointsPicked(points);
+    };
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(320, 240);
@@ -164,8 +175,9 @@ void ElevationView::setLettering(double times_usual)
 void ElevationView::zoomToFit()
 {
     const Document& document = state_->canvas.document;
-    state_->canvas.viewport.fit(drawing::boundsOf(document.sketch(), document.analysis()),
-                                state_->canvas.area);
+    state_->canvas.viewport.fit(
+        withPhotoFrame(drawing::boundsOf(document.sketch(), document.analysis()), state_->canvas),
+        state_->canvas.area);
     state_->fit = state_->canvas.viewport.transform();
     update();
 }

@@ -13,7 +13,21 @@ namespace siphonwright {
 class Tool;
 
 /// What a click does now.
-enum class ToolKind { select, supply_hose, return_hose, port, heater, valve, bleed, clip, area, tank };
+enum class ToolKind {
+    select,
+    supply_hose,
+    return_hose,
+    port,
+    heater,
+    valve,
+    bleed,
+    clip,
+    area,
+    tank,
+    photo_scale,
+    photo_level,
+    photo_straighten
+};
 
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
 /// truth of its own but pan and zoom.
@@ -61,6 +75,8 @@ Q_SIGNALS:
     void toolChanged();
     void hint(const QString& text); ///< what a click will do, for the status line
     void pointerAt(siphonwright::Vec2 at);
+    /// What tool() needs of the photograph was pointed at: two points, or four corners.
+    void photoPointsPicked(const std::vector<siphonwright::Vec2>& points);
     void contextMenuWanted(const siphonwright::PartRef& part, const QPoint& global);
 
 protected:

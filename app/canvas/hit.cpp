@@ -1,5 +1,6 @@
 #include "app/canvas/hit.h"
 
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
 
 #include "core/sketch/edits.h"
@@ -121,7 +122,9 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
         return *hit;
     if (const std::optional<Hit> hit = bodyAt(canvas, at))
         return *hit;
-    return outlineAt(canvas, at).value_or(Hit{});
+    if (const std::optional<Hit> hit = outlineAt(canvas, at))
+        return *hit;
+    return photoAt(canvas, at);
 }
 
 std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
@@ -172,6 +175,8 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
         out.push_back({PartKind::area, area->id, 0});
     if (sketch.ground_z_mm)
         out.push_back({PartKind::ground, {}, 0});
+    if (sketch.photo)
+        out.push_back({PartKind::photo, {}, 0});
     return out;
 }
 

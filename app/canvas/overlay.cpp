@@ -1,5 +1,6 @@
 #include "app/canvas/overlay.h"
 
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
 
 #include <QFontMetricsF>
@@ -87,6 +88,8 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
         painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*heater)));
     } else if (part.kind == PartKind::tank && sketch.tank) {
         painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*sketch.tank)));
+    } else if (part.kind == PartKind::photo) {
+        painter.drawPolygon(polygonOf(canvas.viewport, photoFrame(canvas)));
     } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
         const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
         painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));

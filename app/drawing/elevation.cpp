@@ -46,6 +46,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     Ink ink(painter, sketch, analysis, own);
     if (style.balloons)
         reserveBalloons(ink);
+    paintPhoto(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);
     // Over the engine, whatever their depth: a hazard that is hidden is one that is met.

@@ -78,6 +78,7 @@ Form clipForm(const Id& id, std::size_t index);
 Form areaForm(const Id& id);
 Form cornerForm(const PartRef& part);
 Form groundForm();
+Form photoForm();
 Form sheetForm(); ///< with nothing selected: sheet details, units, coolant, site, notes
 
 /// "typical", ... as shown beside a fact.

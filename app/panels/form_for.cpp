@@ -53,6 +53,7 @@ QString titleOf(const Sketch& sketch, const PartRef& part)
     case PartKind::ground:
         return FormText::tr("Ground");
     case PartKind::photo:
+        return FormText::tr("Photo");
     case PartKind::nothing:
         break;
     }
@@ -93,6 +94,7 @@ Form rowsOf(const Sketch& sketch, const PartRef& part)
     case PartKind::ground:
         return groundForm();
     case PartKind::photo:
+        return photoForm();
     case PartKind::nothing:
         break;
     }

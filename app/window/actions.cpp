@@ -15,6 +15,7 @@ enum class When {
     selected,
     hose_selected,
     engine,
+    photo,
     loop_ends,
     findings,
     finding_selected,
@@ -62,6 +63,10 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions",
                        "Print and export without findings, pockets and margins, with lines for answers; "
                        "off: the answer sheet"),
+     When::always, true},
+    {"sheet-photo", QT_TRANSLATE_NOOP("Actions", "P&hoto on the sheet"), "",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Print and export the photo under the drawing too, as faded as on the screen"),
      When::always, true},
     {"survey-form", QT_TRANSLATE_NOOP("Actions", "&Blank survey form…"), "",
      QT_TRANSLATE_NOOP("Actions", "A page to be filled in with a pen at the vehicle, as PDF")},
@@ -157,6 +162,25 @@ constexpr Row table[] = {
     {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
      QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},
 
+    {"insert-photo", QT_TRANSLATE_NOOP("Actions", "&Photo…"), "Ctrl+I",
+     QT_TRANSLATE_NOOP("Actions", "Put a photo of the engine under the drawing, to draw over")},
+    {"paste-photo", QT_TRANSLATE_NOOP("Actions", "Photo from the &clipboard"), "Ctrl+Shift+V",
+     QT_TRANSLATE_NOOP("Actions", "Put the picture that was copied elsewhere under the drawing")},
+    {"photo-straighten", QT_TRANSLATE_NOOP("Actions", "&Straighten by a rectangle…"), "Alt+1",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Click the corners of a rectangle of known size in a photo taken at an angle"),
+     When::photo},
+    {"photo-scale", QT_TRANSLATE_NOOP("Actions", "S&cale by two points…"), "Alt+2",
+     QT_TRANSLATE_NOOP("Actions", "Click two points in the photo and type how far apart they are"),
+     When::photo},
+    {"photo-level", QT_TRANSLATE_NOOP("Actions", "&Level by two points"), "Alt+3",
+     QT_TRANSLATE_NOOP("Actions", "Click two points along something level in the photo"), When::photo},
+    {"photo-lock", QT_TRANSLATE_NOOP("Actions", "Loc&k the photo"), "Alt+4",
+     QT_TRANSLATE_NOOP("Actions", "Keep the photo where it is while you draw over it"), When::photo, true},
+    {"photo-details", QT_TRANSLATE_NOOP("Actions", "Select the &photo"), "Alt+5",
+     QT_TRANSLATE_NOOP("Actions", "Show place, scale, turn and fade of the photo in the details"),
+     When::photo},
+
     {"insert-supply-port", QT_TRANSLATE_NOOP("Actions", "Supply port, low at the front"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a port at the jacket's lowest level"), When::engine},
     {"insert-return-port", QT_TRANSLATE_NOOP("Actions", "Return port, high at the rear"), "",
@@ -215,6 +239,8 @@ bool possible(When when, const Situation& now)
         return now.hose_selected;
     case When::engine:
         return now.engine;
+    case When::photo:
+        return now.photo;
     case When::loop_ends:
         return now.loop_ends;
     case When::findings:
@@ -242,6 +268,7 @@ Situation situationOf(const Document& document, const Selection& selection)
     now.selected = selection.part().kind != PartKind::nothing && exists(sketch, selection.part());
     now.hose_selected = sketch.hose(selection.part().id) != nullptr;
     now.engine = sketch.engine.has_value();
+    now.photo = sketch.photo.has_value();
     now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();
     now.findings = !document.analysis().findings.empty();
     now.finding_selected = selection.finding() >= 0 && static_cast<std::size_t>(selection.finding()) <

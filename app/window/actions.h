@@ -12,6 +12,7 @@ struct Situation {
     bool selected = false;
     bool hose_selected = false;
     bool engine = false;
+    bool photo = false;
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;
     bool finding_selected = false;

@@ -250,6 +250,8 @@ std::vector<PartRef> allParts(const Sketch& sketch)
     }
     for (const Shared<Area>& area : sketch.areas)
         add(PartKind::area, area->id, 0);
+    if (sketch.photo)
+        add(PartKind::photo, {}, 0);
     return parts;
 }
 

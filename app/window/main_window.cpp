@@ -20,6 +20,7 @@
 #include "app/window/insertions.h"
 #include "app/window/look.h"
 #include "app/window/paper_commands.h"
+#include "app/window/photo_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/survey_commands.h"
@@ -46,6 +47,7 @@ MainWindow::MainWindow(QWidget* parent)
       paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
       checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
       survey_(new SurveyCommands(document_, *files_, *this)),
+      photo_(new PhotoCommands(document_, selection_, *view_, *files_, *actions_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       engines_(new QMenu(tr("&Engine"), this)),
       heaters_(new QMenu(tr("&Heater"), this)),
@@ -167,6 +169,7 @@ void MainWindow::buildStatusLine()
     statusBar()->addPermanentWidget(verdict_);
     demonstration_->addTelltale(*verdict_);
     connect(view_, &ElevationView::hint, hint_, &QLabel::setText);
+    connect(photo_, &PhotoCommands::told, hint_, &QLabel::setText);
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
         place_->setText(tr("along %1, height %2")
@@ -192,6 +195,7 @@ void MainWindow::refresh()
     actions_->update(situation);
     (*actions_)[QStringLiteral("demonstrate")]->setChecked(situation.demonstrating);
     const bool inch = document_.sketch().units == UnitChoice::inch;
+    photo_->refresh();
     (*actions_)[QStringLiteral("inch")]->setChecked(inch);
     (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
     verdict_->setText(findings_->summary());
@@ -315,6 +319,9 @@ void MainWindow::showContextMenu(const PartRef& part, const QPoint& global)
              QStringLiteral("heater"), QStringLiteral("fit")});
     if (document_.sketch().hose(part.id))
         add({QStringLiteral("insert-point"), QStringLiteral("insert-valve"), QStringLiteral("insert-bleed")});
+    if (part.kind == PartKind::photo)
+        add({QStringLiteral("photo-straighten"), QStringLiteral("photo-scale"), QStringLiteral("photo-level"),
+             QStringLiteral("photo-lock")});
     if (part.kind != PartKind::nothing)
         add({QStringLiteral("fit-selection"), QStringLiteral("delete")});
     menu->popup(global);
@@ -338,6 +345,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 {
     const QList<QUrl> urls = event->mimeData()->urls();
+    if (PhotoCommands::offersPicture(*event->mimeData()))
+        event->acceptProposedAction();
     if (urls.size() == 1 && urls.first().isLocalFile() &&
         urls.first().fileName().endsWith(QStringLiteral(".siphon"), Qt::CaseInsensitive))
         event->acceptProposedAction();
@@ -346,6 +355,11 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 void MainWindow::dropEvent(QDropEvent* event)
 {
     event->acceptProposedAction();
+    if (PhotoCommands::offersPicture(*event->mimeData())) {
+        photo_->insertFrom(*event->mimeData(),
+                           view_->toDrawing(view_->mapFrom(this, event->position().toPoint())));
+        return;
+    }
     files_->open(event->mimeData()->urls().first().toLocalFile());
 }
 

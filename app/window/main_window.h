@@ -38,6 +38,7 @@ class DemonstrationCommands;
 class FileCommands;
 class FirstSteps;
 class PaperCommands;
+class PhotoCommands;
 class SheetCommands;
 class SurveyCommands;
 
@@ -55,6 +56,7 @@ public:
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
+    PhotoCommands& photo() { return *photo_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
 
 protected:
@@ -105,6 +107,7 @@ private:
     PaperCommands* paper_;
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
+    PhotoCommands* photo_;
     DemonstrationCommands* demonstration_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;

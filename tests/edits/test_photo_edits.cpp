@@ -10,7 +10,7 @@ using namespace siphonwright;
 
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 /// Top left corner at 100, 500; half a millimetre to the pixel; as it was taken.
 Sketch withPhoto(double rotation_deg = 0)
@@ -135,12 +135,12 @@ void TestPhotoEdits::whatCannotBeIsRefusedAndChangesNothing()
     QVERIFY(!levelPhotoByTwoPoints(none, {0, 0}, {1, 1}));
     Sketch sketch = withPhoto();
     const Sketch before = sketch;
-    for (const double factor : {0.0, -1.0, nan, 1e9, 1e-9})
+    for (const double factor : {0.0, -1.0, not_a_number, 1e9, 1e-9})
         QVERIFY(!scalePhotoAbout(sketch, {0, 0}, factor));
     // 90 m from the corner: three times as large would put that outside of every drawing.
     QVERIFY(!scalePhotoAbout(sketch, {90'000, 0}, 3));
-    QVERIFY(!scalePhotoAbout(sketch, {nan, 0}, 3));
-    QVERIFY(!turnPhotoAbout(sketch, {0, 0}, nan));
+    QVERIFY(!scalePhotoAbout(sketch, {not_a_number, 0}, 3));
+    QVERIFY(!turnPhotoAbout(sketch, {0, 0}, not_a_number));
     QVERIFY(!scalePhotoByTwoPoints(sketch, {5, 5}, {5, 5}, 100));
     QVERIFY(!scalePhotoByTwoPoints(sketch, {5, 5}, {6, 5}, 0));
     QVERIFY(!levelPhotoByTwoPoints(sketch, {5, 5}, {5, 5}));

@@ -4,9 +4,12 @@
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace siphonwright {
 
@@ -29,6 +32,7 @@ PhotoFigures::PhotoFigures(const QString& title, const QString& sentence,
         edit->setValue(length.now_mm);
         edit->setAccessibleName(length.label);
         edit->selectAll();
+        edit->installEventFilter(this);
         form->addRow(length.label, edit);
         edits_.push_back(edit);
     }
@@ -45,6 +49,22 @@ PhotoFigures::PhotoFigures(const QString& title, const QString& sentence,
     column->addWidget(problem_);
     column->addWidget(buttons);
     edits_.front()->setFocus();
+}
+
+/// Enter goes from line to line, and from the last one on: the lines themselves only take what is typed.
+bool PhotoFigures::eventFilter(QObject* watched, QEvent* event)
+{
+    const auto at = std::find(edits_.begin(), edits_.end(), watched);
+    if (at == edits_.end() || event->type() != QEvent::KeyPress)
+        return QDialog::eventFilter(watched, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Return && key != Qt::Key_Enter)
+        return QDialog::eventFilter(watched, event);
+    if (at + 1 == edits_.end())
+        accept();
+    else
+        (*(at + 1))->setFocus(Qt::TabFocusReason);
+    return true;
 }
 
 void PhotoFigures::accept()

@@ -32,6 +32,7 @@ public:
     const std::vector<double>& lengths_mm() const { return lengths_mm_; }
 
     void accept() override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     std::vector<panels::QuantityEdit*> edits_;

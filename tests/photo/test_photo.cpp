@@ -249,7 +249,11 @@ void TestPhoto::theKeyboardAloneScalesIt()
     const auto* edit = window_->findChild<PhotoFigures*>()->findChild<panels::QuantityEdit*>();
     const double side_mm = *edit->value(); // exact: one side of the picture
     QVERIFY(side_mm == 400 || side_mm == 300);
-    answer({QString::number(side_mm * 2)});
+    auto* line = window_->findChild<PhotoFigures*>()->findChild<panels::QuantityEdit*>();
+    line->selectAll();
+    QTest::keyClicks(line, QString::number(side_mm * 2));
+    QTest::keyClick(line, Qt::Key_Return);
+    QTRY_VERIFY(!window_->findChild<PhotoFigures*>());
     VERIFY_NEAR(photo().mm_per_pixel, 2, 1e-9);
 }
 

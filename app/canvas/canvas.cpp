@@ -56,6 +56,7 @@ drawing::Style Canvas::style() const
     out.highlighted_finding = selection.finding();
     out.lettering_mm *= lettering * text_scale;
     out.contents = contents.get();
+    out.photo = picture();
     out.findings = findings_shown;
     out.balloons = findings_shown;
     return out;

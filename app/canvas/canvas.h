@@ -4,6 +4,7 @@
 #include "app/canvas/viewport.h"
 #include "app/document/document.h"
 #include "app/drawing/elevation.h"
+#include "app/photo/picture_cache.h"
 
 #include <QStringList>
 
@@ -45,6 +46,9 @@ struct Canvas {
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first
     double text_scale = 1;       ///< of all text on the screen, times the usual size
+    /// Points of the photograph were pointed at, for what a tool of the photograph needs a figure for.
+    std::function<void(const std::vector<Vec2>& points)> photo_points;
+    mutable photo::PictureCache pictures;
 
     const Sketch& sketch() const { return document.sketch(); }
     const Projection& view() const { return viewport.view(); }
@@ -58,6 +62,8 @@ struct Canvas {
     /// One nudge: coarse or fine, mm.
     double nudgeStep(bool fine) const;
     drawing::Style style() const;
+    /// The photograph, decoded; null without one.
+    const drawing::Picture* picture() const { return pictures.of(sketch()); }
 };
 
 } // namespace siphonwright

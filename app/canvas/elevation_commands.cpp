@@ -3,6 +3,7 @@
 #include "app/canvas/group.h"
 #include "app/canvas/new_part.h"
 #include "app/canvas/part_names.h"
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/select_tool.h"
 #include "app/canvas/shape.h"
 #include "app/canvas/view_state.h"
@@ -35,6 +36,8 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part, double around_mm)
         add(bodyOf(*heater, view));
     else if (part.kind == PartKind::tank && canvas.sketch().tank)
         add(bodyOf(*canvas.sketch().tank, view));
+    else if (part.kind == PartKind::photo)
+        add(photoFrame(canvas));
     else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
         for (const Piece& piece : (*hose)->path.line.pieces())
             points << drawing::toPage(piece.start, view) << drawing::toPage(piece.at(piece.length_mm), view);

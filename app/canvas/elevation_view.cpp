@@ -6,6 +6,8 @@
 #include "app/canvas/group.h"
 #include "app/canvas/hose_tool.h"
 #include "app/canvas/overlay.h"
+#include "app/canvas/photo_frame.h"
+#include "app/canvas/photo_tool.h"
 #include "app/canvas/place_tool.h"
 #include "app/canvas/rulers.h"
 #include "app/canvas/select_tool.h"
@@ -32,6 +34,10 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
         return std::make_unique<AreaTool>(canvas);
     case ToolKind::dimension:
         return std::make_unique<DimensionTool>(canvas);
+    case ToolKind::photo_scale:
+    case ToolKind::photo_level:
+    case ToolKind::photo_straighten:
+        return std::make_unique<PhotoTool>(canvas, kind);
     default:
         return std::make_unique<PlaceTool>(canvas, kind);
     }
@@ -45,6 +51,9 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     state_->canvas.viewport.setView(view);
     state_->tool = makeTool(state_->canvas, ToolKind::select);
     makeElevationAccessible();
+    state_->canvas.photo_points = [this](const std::vector<Vec2>& points) {
+        Q_EMIT photoPointsPicked(points);
+    };
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAttribute(Qt::WA_AcceptTouchEvents);

@@ -37,7 +37,10 @@ enum class ToolKind {
     area,
     tank,
     dimension,
-    box
+    box,
+    photo_scale,
+    photo_level,
+    photo_straighten
 };
 
 /// The side elevation on the screen: rulers, grid, the drawing, handles and the pointer's tool. Holds no
@@ -132,6 +135,8 @@ Q_SIGNALS:
     void told(const QString& text); ///< what has just been done, or why not
     void refused(const QString& sentence, const QStringList& details);
     void detailsWanted();
+    /// What tool() needs of the photograph was pointed at: two points, or four corners.
+    void photoPointsPicked(const std::vector<siphonwright::Vec2>& points);
     void contextMenuWanted(const siphonwright::PartRef& part, const QPoint& global);
 
 protected:

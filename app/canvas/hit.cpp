@@ -1,6 +1,7 @@
 #include "app/canvas/hit.h"
 
 #include "app/canvas/dimension_ends.h"
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
 
 #include "core/sketch/edits.h"
@@ -128,7 +129,9 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
         return *hit;
     if (const std::optional<Hit> hit = bodyAt(canvas, at))
         return *hit;
-    return outlineAt(canvas, at).value_or(Hit{});
+    if (const std::optional<Hit> hit = outlineAt(canvas, at))
+        return *hit;
+    return photoAt(canvas, at);
 }
 
 std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
@@ -183,6 +186,8 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
         out.push_back({PartKind::ground, {}, 0});
     for (const Dimension& dimension : sketch.dimensions)
         out.push_back({PartKind::dimension, dimension.id, 0});
+    if (sketch.photo)
+        out.push_back({PartKind::photo, {}, 0});
     return out;
 }
 

@@ -1,6 +1,7 @@
 #include "app/canvas/overlay.h"
 
 #include "app/canvas/dimension_ends.h"
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
 
 #include <QCoreApplication>
@@ -89,6 +90,8 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
         painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*heater, canvas.view())));
     } else if (part.kind == PartKind::tank && sketch.tank) {
         painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*sketch.tank, canvas.view())));
+    } else if (part.kind == PartKind::photo && !canvas.view().isEnd()) {
+        painter.drawPolygon(polygonOf(canvas.viewport, photoFrame(canvas)));
     } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
         const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
         painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));

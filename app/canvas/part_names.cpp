@@ -85,7 +85,7 @@ QString nameOfPart(const Sketch& sketch, const PartRef& part)
     case PartKind::ground:
         return text("the ground line");
     case PartKind::photo:
-        return text("the photograph");
+        return text("the photo");
     case PartKind::dimension:
         return text("the dimension");
     default:

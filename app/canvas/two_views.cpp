@@ -1,3 +1,4 @@
+#include "app/canvas/photo_frame.h"
 #include "app/canvas/view_state.h"
 #include "app/drawing/seen.h"
 
@@ -74,7 +75,8 @@ void ElevationView::fitAlone()
 {
     const Document& document = state_->canvas.document;
     state_->canvas.viewport.fit(
-        drawing::boundsOf(document.sketch(), document.analysis(), state_->canvas.view()),
+        withPhotoFrame(drawing::boundsOf(document.sketch(), document.analysis(), state_->canvas.view()),
+                       state_->canvas),
         state_->canvas.area);
 }
 

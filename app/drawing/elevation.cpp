@@ -49,6 +49,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     if (style.balloons)
         reserveBalloons(ink);
     reserveDimensions(ink);
+    if (!ink.view().isEnd())
+        paintPhoto(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);
     // Over the engine, whatever their depth: a hazard that is hidden is one that is met.

@@ -33,6 +33,7 @@ inline Vec2 fromPage(QPointF p)
 }
 
 struct Contents;
+struct Picture;
 
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
 /// also in shape.
@@ -45,6 +46,10 @@ struct Palette {
     static Palette dark();
     static Palette paper(); ///< black and white
 };
+
+/// How the photograph is drawn: as a layer that lies under the rest; or mixed with the ground and cut to what
+/// is seen, in colour or grey, for paper and files, where neither opacity nor a clip can be relied on.
+enum class PhotoAs { layer, flat, flat_grey };
 
 struct Style {
     Palette palette = Palette::light();
@@ -61,11 +66,14 @@ struct Style {
     bool findings = true; ///< air that would stay, undersized stretches, margins
     /// What is in the bores at one moment of a demonstration, instead of what would stay in them.
     const Contents* contents = nullptr;
+    /// The sketch's photograph, decoded; null: it is not drawn.
+    const Picture* photo = nullptr;
+    PhotoAs photo_as = PhotoAs::layer;
 };
 
-/// Everything, back to front: keep-clear areas, ground, engine, jacket, levels, thermostat, tank, heaters,
-/// ports, hoses with flow arrows and sizes, trapped air and held coolant to scale, undersized stretches,
-/// running figures, balloons. Draws nothing for what the sketch does not have.
+/// Everything, back to front: photograph, keep-clear areas, ground, engine, jacket, levels, thermostat, tank,
+/// heaters, ports, hoses with flow arrows and sizes, trapped air and held coolant to scale, undersized
+/// stretches, running figures, balloons. Draws nothing for what the sketch does not have.
 void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style);
 
 /// Colour of a temperature on the way from coldest (0) to hottest (1).

@@ -51,7 +51,13 @@ QPen Ink::chainPen(const QColor& colour, double width_mm) const
 
 QBrush Ink::fill(const QColor& colour) const
 {
-    return style.fills ? QBrush(colour) : QBrush(Qt::NoBrush);
+    if (!style.fills)
+        return Qt::NoBrush;
+    constexpr float tint = 0.25F;
+    QColor laid = colour;
+    if (style.photo)
+        laid.setAlphaF(laid.alphaF() * tint);
+    return laid;
 }
 
 void Ink::arrowhead(QPointF tip, QPointF direction, double length_mm, const QColor& colour) const
@@ -182,8 +188,8 @@ bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QC
             if (led)
                 leadTo(*led, box, colour);
             // Where there is no place beside the lines, the text takes the ground with it to stay readable;
-            // one along a hose does not, since it would hide the hose.
-            if (over_lines && spot.angle_deg == 0) {
+            // one along a hose does not, since it would hide the hose. Over a photograph it always does.
+            if ((over_lines || style.photo) && spot.angle_deg == 0) {
                 QColor ground = palette.ground;
                 ground.setAlphaF(0.85F);
                 painter.fillRect(box, ground);

@@ -56,6 +56,7 @@ public:
     QPen pen(const QColor& colour, double width_mm, Qt::PenStyle line = Qt::SolidLine) const;
     /// Long dash, dot: centrelines, the datum.
     QPen chainPen(const QColor& colour, double width_mm) const;
+    /// Over a photograph a tint, so that it shows through.
     QBrush fill(const QColor& colour) const;
     void line(QPointF a, QPointF b) const { painter.drawLine(a, b); }
     /// A filled arrowhead with its tip at a point.
@@ -106,6 +107,7 @@ inline QPointF turned(QPointF a)
 double readableAngle(QPointF direction);
 
 // The parts, back to front.
+void paintPhoto(Ink& ink);
 void paintKeepClear(Ink& ink);
 void paintGroundAndDatum(Ink& ink);
 void paintEngine(Ink& ink);

@@ -79,6 +79,7 @@ Form areaForm(const Id& id);
 Form cornerForm(const PartRef& part);
 Form groundForm();
 Form dimensionForm(const Id& id);
+Form photoForm();
 Form sheetForm(); ///< with nothing selected: sheet details, units, coolant, site, notes
 
 /// "typical", ... as shown beside a fact.

@@ -55,6 +55,7 @@ QString titleOf(const Sketch& sketch, const PartRef& part)
     case PartKind::dimension:
         return FormText::tr("Dimension");
     case PartKind::photo:
+        return FormText::tr("Photo");
     case PartKind::nothing:
         break;
     }
@@ -97,6 +98,7 @@ Form rowsOf(const Sketch& sketch, const PartRef& part)
     case PartKind::dimension:
         return dimensionForm(part.id);
     case PartKind::photo:
+        return photoForm();
     case PartKind::nothing:
         break;
     }

@@ -28,7 +28,10 @@ public:
     QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
     /// Heights drawn larger need room to be seen in.
-    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : static_cast<int>(60 + 30 * scale())}; }
+    QSize minimumSizeHint() const override
+    {
+        return {240, exaggeration_ > 1 ? 200 : static_cast<int>(60 + 30 * scale())};
+    }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
     std::optional<QPointF> positionOf(const Id& hose, double along_mm) const;

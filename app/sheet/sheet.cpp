@@ -2,7 +2,9 @@
 
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
+#include "app/photo/picture_cache.h"
 #include "app/sheet/end_view.h"
+#include "app/sheet/plan.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -76,6 +78,10 @@ void paintView(const Page& page, const Plan& plan)
     style.tint = page.options.tint && tells;
     style.findings = tells;
     style.balloons = tells;
+    const bool with_photo = page.options.photo && page.sketch.photo;
+    const drawing::Picture photo = with_photo ? photo::decoded(**page.sketch.photo) : drawing::Picture();
+    style.photo = with_photo ? &photo : nullptr;
+    style.photo_as = page.options.colour ? drawing::PhotoAs::flat : drawing::PhotoAs::flat_grey;
     page.painter.save();
     page.painter.setClipRect(plan.view);
     page.painter.translate(plan.origin);

@@ -24,6 +24,7 @@ struct Options {
     bool colour = false;
     bool running = true;      ///< how the loops run, beside each heater
     bool tint = false;        ///< hoses by temperature
+    bool photo = false;       ///< the photograph under the drawing, grey unless in colour
     bool third_angle = false; ///< third-angle projection instead of first-angle (ISO 5456-2)
     /// For a class that is to find the fault: no findings, balloons, pockets, margins or results, but the
     /// notes and room to write.

@@ -20,6 +20,7 @@ struct Situation {
     bool end_selected = false;
     bool can_open = false; ///< a valve, bleed or drain
     bool engine = false;
+    bool photo = false;
     bool loop_ends = false; ///< a port and a heater, so that a hose can go from one to the other
     bool findings = false;
     bool finding_selected = false;

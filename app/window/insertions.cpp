@@ -252,6 +252,8 @@ std::vector<PartRef> allParts(const Sketch& sketch)
         add(PartKind::area, area->id, 0);
     for (const Dimension& dimension : sketch.dimensions)
         add(PartKind::dimension, dimension.id, 0);
+    if (sketch.photo)
+        add(PartKind::photo, {}, 0);
     return parts;
 }
 

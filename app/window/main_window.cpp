@@ -17,14 +17,15 @@
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
 #include "app/window/edit_commands.h"
-#include "app/window/end_view_commands.h"
 #include "app/window/elided_label.h"
+#include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/keys.h"
 #include "app/window/look.h"
 #include "app/window/paper_commands.h"
+#include "app/window/photo_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/shelf.h"
@@ -52,6 +53,7 @@ MainWindow::MainWindow(QWidget* parent)
       paper_(new PaperCommands(document_, selection_, *files_, *sheet_, *this)),
       checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
       survey_(new SurveyCommands(document_, *files_, *this)),
+      photo_(new PhotoCommands(document_, selection_, *view_, *files_, *actions_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       end_view_(new EndViewCommands(document_, selection_, *view_, *actions_, demonstration_->stage())),
       panels_menu_(new QMenu(tr("&Panels"), this)),
@@ -202,6 +204,7 @@ void MainWindow::buildStatusLine()
                             .arg(QString::fromStdString(format(y_mm, Unit::mm, units)),
                                  QString::fromStdString(format(at.z, Unit::mm, units))));
     });
+    connect(photo_, &PhotoCommands::told, hint_, &QLabel::setText);
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
         place_->setText(tr("along %1, height %2")
@@ -220,6 +223,7 @@ void MainWindow::refresh()
     actions_->update(situation);
     (*actions_)[QStringLiteral("demonstrate")]->setChecked(situation.demonstrating);
     const bool inch = document_.sketch().units == UnitChoice::inch;
+    photo_->refresh();
     (*actions_)[QStringLiteral("inch")]->setChecked(inch);
     (*actions_)[QStringLiteral("metric")]->setChecked(!inch);
     verdict_->setText(findings_->summary());
@@ -326,6 +330,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
 void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 {
     const QList<QUrl> urls = event->mimeData()->urls();
+    if (PhotoCommands::offersPicture(*event->mimeData()))
+        event->acceptProposedAction();
     if (urls.size() == 1 && urls.first().isLocalFile() &&
         urls.first().fileName().endsWith(QStringLiteral(".siphon"), Qt::CaseInsensitive))
         event->acceptProposedAction();
@@ -334,6 +340,11 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event)
 void MainWindow::dropEvent(QDropEvent* event)
 {
     event->acceptProposedAction();
+    if (PhotoCommands::offersPicture(*event->mimeData())) {
+        photo_->insertFrom(*event->mimeData(),
+                           view_->toDrawing(view_->mapFrom(this, event->position().toPoint())));
+        return;
+    }
     files_->open(event->mimeData()->urls().first().toLocalFile());
 }
 

@@ -44,6 +44,7 @@ class FileCommands;
 class FirstSteps;
 class Keys;
 class PaperCommands;
+class PhotoCommands;
 class SheetCommands;
 class Shelf;
 class SurveyCommands;
@@ -66,6 +67,7 @@ public:
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
     EditCommands& edits() { return *edits_; }
+    PhotoCommands& photo() { return *photo_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
     Keys& keys() { return *keys_; }
     drawing::Look look() const;
@@ -128,6 +130,7 @@ private:
     PaperCommands* paper_;
     ChecklistCommands* checklist_;
     SurveyCommands* survey_;
+    PhotoCommands* photo_;
     DemonstrationCommands* demonstration_;
     EditCommands* edits_ = nullptr;
     EndViewCommands* end_view_;

@@ -12,6 +12,7 @@
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
 #include "app/window/part_menu.h"
+#include "app/window/photo_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/snap_menu.h"
@@ -87,7 +88,8 @@ void MainWindow::buildFileMenu()
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id : {"save", "save-as", "export", "preview", "print", "sheet-parts", "sheet-student"})
+    for (const char* id :
+         {"save", "save-as", "export", "preview", "print", "sheet-parts", "sheet-photo", "sheet-student"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
@@ -169,6 +171,8 @@ void MainWindow::buildInsertMenu()
     menu->addAction((*actions_)[QStringLiteral("insert-engine")]);
     menu->addAction((*actions_)[QStringLiteral("insert-heater")]);
     menu->addSeparator();
+    photo_->addTo(*menu);
+    menu->addSeparator();
     for (const char* id :
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
           "insert-point", "insert-valve", "insert-bleed", "insert-tank", "insert-area"})
@@ -242,6 +246,9 @@ void MainWindow::connectFileActions()
     QAction* parts = (*actions_)[QStringLiteral("sheet-parts")];
     parts->setChecked(settings::parts_behind.get());
     connect(parts, &QAction::toggled, this, [](bool behind) { settings::parts_behind.set(behind); });
+    QAction* photo = (*actions_)[QStringLiteral("sheet-photo")];
+    photo->setChecked(settings::photo_on_sheet.get());
+    connect(photo, &QAction::toggled, this, [](bool under) { settings::photo_on_sheet.set(under); });
     QAction* colour = (*actions_)[QStringLiteral("sheet-colour")];
     colour->setChecked(settings::colour.get());
     connect(colour, &QAction::toggled, this, [](bool on_paper) { settings::colour.set(on_paper); });

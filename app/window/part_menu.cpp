@@ -84,6 +84,8 @@ QMenu* partMenu(const Actions& actions, const Document& document, const Selectio
         selection.part().kind == PartKind::engine;
     if (!several && has_name && ownerOf(selection.part()) == selection.part())
         menu->addAction(actions[QStringLiteral("rename")]);
+    if (selection.part().kind == PartKind::photo)
+        add(*menu, actions, {"photo-straighten", "photo-scale", "photo-level", "photo-lock"});
     add(*menu, actions, {"open-or-close", "turn", "turn-back"});
     if (!several) {
         add(*menu, actions, {"point-here", "valve-here", "bleed-here", "clip-here"});

@@ -37,6 +37,7 @@ inline const Setting<bool> third_angle{"drawing/third-angle", false}; ///< off: 
 inline const Setting<int> profile_heights{"profile/heights", 0};      ///< as ProfilePanel::setExaggeration()
 inline const Setting<int> paper{"sheet/paper", -1};                   ///< -1: after the drawing's units
 inline const Setting<bool> colour{"sheet/colour", false};
+inline const Setting<bool> photo_on_sheet{"sheet/photo", false};
 inline const Setting<bool> parts_behind{"sheet/parts", true}; ///< the parts list follows the drawing
 inline const Setting<QString> folder{"files/folder", {}};
 inline const Setting<QStringList> recent{"files/recent", {}};

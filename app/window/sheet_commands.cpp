@@ -31,6 +31,7 @@ sheet::Options SheetCommands::options() const
     options.running = settings::running.get();
     options.tint = settings::tint.get();
     options.third_angle = settings::third_angle.get();
+    options.photo = settings::photo_on_sheet.get();
     options.student = for_students_;
     return options;
 }

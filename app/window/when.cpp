@@ -32,6 +32,8 @@ bool possible(When when, const Situation& now)
         return now.can_open;
     case When::engine:
         return now.engine;
+    case When::photo:
+        return now.photo;
     case When::loop_ends:
         return now.loop_ends;
     case When::findings:
@@ -75,6 +77,8 @@ QString missingFor(When when)
         return Actions::tr("no hose is selected");
     case When::engine:
         return Actions::tr("there is no engine yet");
+    case When::photo:
+        return Actions::tr("there is no photo yet");
     case When::loop_ends:
         return Actions::tr("a port and a heater come first");
     case When::findings:
@@ -112,6 +116,7 @@ Situation situationOf(const Document& document, const Selection& selection)
     }
     now.hose_selected = sketch.hose(selection.part().id) != nullptr;
     now.engine = sketch.engine.has_value();
+    now.photo = sketch.photo.has_value();
     now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();
     now.findings = !document.analysis().findings.empty();
     now.finding_selected = selection.finding() >= 0 && static_cast<std::size_t>(selection.finding()) <

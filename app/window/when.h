@@ -17,6 +17,7 @@ enum class When {
     end_selected,
     can_open,
     engine,
+    photo,
     loop_ends,
     findings,
     finding_selected,

@@ -21,7 +21,8 @@ bool exists(const Sketch& sketch, const PartRef& part);
 std::optional<Vec3> positionOf(const Sketch& sketch, const PartRef& part);
 
 /// Move by delta. The engine takes its jacket, ports and thermostat with it, the tank its level marks;
-/// in-line parts and clips move along their hose by delta.x taken as distance, a dimension aside by it.
+/// in-line parts and clips move along their hose by delta.x taken as distance, a dimension aside by it. A
+/// locked photograph stays.
 bool move(Sketch& sketch, const PartRef& part, Vec3 delta);
 /// Remove it and what cannot be without it: hose ends on a removed port or nozzle become open where they
 /// were. What dimensions held on to is settled by core/layout/follow_dimensions.h.

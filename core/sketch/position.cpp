@@ -154,9 +154,11 @@ void moveArea(Area& area, const PartRef& part, Vec3 delta)
         *area.y_to_mm += delta.y;
 }
 
-/// A hose's end on a port or nozzle stays where that is.
+/// A hose's end on a port or nozzle stays where that is, a locked photograph where it lies.
 bool heldElsewhere(const Sketch& sketch, const PartRef& part)
 {
+    if (part.kind == PartKind::photo)
+        return (*sketch.photo)->locked;
     if (part.kind != PartKind::hose_end)
         return false;
     const Hose& hose = **byId(sketch.hoses, part.id);

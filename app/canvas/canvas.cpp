@@ -54,7 +54,7 @@ drawing::Style Canvas::style() const
     out.running = running && !view().isEnd(); // said once, in the side elevation
     out.tint = tinted;
     out.highlighted_finding = selection.finding();
-    out.lettering_mm *= lettering;
+    out.lettering_mm *= lettering * text_scale;
     out.contents = contents.get();
     out.findings = findings_shown;
     out.balloons = findings_shown;

@@ -44,6 +44,7 @@ struct Canvas {
     bool applying = false;       ///< the running change of the document is a tool's own
     bool done = false;           ///< the tool has put down its part: back to selecting
     std::string heater_template; ///< empty: the first
+    double text_scale = 1;       ///< of all text on the screen, times the usual size
 
     const Sketch& sketch() const { return document.sketch(); }
     const Projection& view() const { return viewport.view(); }

@@ -244,6 +244,7 @@ void ElevationView::leaveEvent(QEvent* event)
 
 void ElevationView::resizeEvent(QResizeEvent* event)
 {
+    const double ruler_px = rulerWidth(state_->canvas);
     state_->canvas.area = QRectF(rect()).adjusted(ruler_px, ruler_px, 0, 0);
     // Whoever has moved the paper since, keeps it where it is; else a panel that opens cuts nothing off.
     if (!state_->canvas.area.isEmpty() &&

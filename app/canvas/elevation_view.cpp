@@ -12,6 +12,9 @@
 #include "app/canvas/view_state.h"
 
 #include <QPainter>
+#include <QResizeEvent>
+
+#include <cmath>
 
 namespace siphonwright {
 namespace {
@@ -46,11 +49,12 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     setMouseTracking(true);
     setAttribute(Qt::WA_AcceptTouchEvents);
     setAcceptDrops(!view.isEnd()); // what is new is put down in the side elevation
-    setMinimumSize(view.isEnd() ? 200 : 320, 240);
+    setMinimumSize(view.isEnd() ? 200 : 320, 160);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(view.isEnd() ? tr("End view") : tr("Side elevation"));
     QFont font = drawing::lettering();
-    font.setPixelSize(13); // the drawing's own letters are scaled on paper, those on the screen are not
+    font.setPixelSize(
+        drawing::usual_text_px); // the drawing's own letters are scaled on paper, those on the screen are not
     setFont(font);
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
     connect(&document, &Document::analysed, this, &ElevationView::refresh);
@@ -151,10 +155,10 @@ void ElevationView::setTinted(bool on)
     update();
 }
 
-void ElevationView::setDark(bool on)
+void ElevationView::setLook(drawing::Look look)
 {
-    tellPartner(&ElevationView::setDark, on);
-    state_->canvas.palette = on ? drawing::Palette::dark() : drawing::Palette::light();
+    tellPartner(&ElevationView::setLook, look);
+    state_->canvas.palette = drawing::paletteOf(look);
     update();
 }
 
@@ -176,6 +180,18 @@ void ElevationView::setLettering(double times_usual)
 {
     tellPartner(&ElevationView::setLettering, times_usual);
     state_->canvas.lettering = times_usual;
+    update();
+}
+
+void ElevationView::setTextScale(double times_usual)
+{
+    tellPartner(&ElevationView::setTextScale, times_usual);
+    state_->canvas.text_scale = times_usual;
+    QFont larger = font();
+    larger.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * times_usual)));
+    setFont(larger);
+    QResizeEvent rulers_changed(size(), size());
+    resizeEvent(&rulers_changed);
     update();
 }
 

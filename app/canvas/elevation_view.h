@@ -2,7 +2,7 @@
 
 #include "app/canvas/snap.h"
 #include "app/document/document.h"
-#include "app/drawing/elevation.h"
+#include "app/drawing/look.h"
 
 #include "core/sketch/group_edits.h"
 
@@ -65,7 +65,7 @@ public:
     void setGridShown(bool on);
     void setRunningShown(bool on);
     void setTinted(bool on);
-    void setDark(bool on);
+    void setLook(drawing::Look look);
 
     /// From where it is seen; the drawing then fits in again.
     void setView(const Projection& view);
@@ -92,6 +92,8 @@ public:
     void askForBox(const QString& hint, std::function<void(Vec2, Vec2)> take);
     /// Larger letters, to be read from the back of a room.
     void setLettering(double times_usual);
+    /// Larger text everywhere: letters of the drawing, rulers and words at the pointer.
+    void setTextScale(double times_usual);
 
 public Q_SLOTS:
     /// Put a part from the shelf down in the middle of what is in sight, or into the selected hose.

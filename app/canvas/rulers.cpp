@@ -71,12 +71,13 @@ QString markText(double mm, UnitSystem units)
 
 void paintMarks(QPainter& painter, const Canvas& canvas, bool across)
 {
-    const Division division = divisionFor(canvas.viewport.zoom(), canvas.units());
+    const Division division = divisionFor(canvas.viewport.zoom() / canvas.text_scale, canvas.units());
     const Vec2 low = canvas.viewport.toDrawing(canvas.area.bottomLeft());
     const Vec2 high = canvas.viewport.toDrawing(canvas.area.topRight());
     const double step_mm = division.spacing_mm / division.parts;
     const Marks marks = across ? marksBetween(low.x, high.x, step_mm) : marksBetween(low.z, high.z, step_mm);
     const QFontMetricsF metrics(painter.font());
+    const double ruler_px = rulerWidth(canvas);
     for (long i = marks.first; i <= marks.last; ++i) {
         const double mm = static_cast<double>(i) * step_mm;
         const QPointF at = canvas.viewport.toScreen(across ? Vec2{mm, 0} : Vec2{0, mm});
@@ -105,6 +106,11 @@ void paintMarks(QPainter& painter, const Canvas& canvas, bool across)
 
 } // namespace
 
+double rulerWidth(const Canvas& canvas)
+{
+    return usual_ruler_px * canvas.text_scale;
+}
+
 double rulerSpacing(double zoom, UnitSystem units)
 {
     return divisionFor(zoom, units).spacing_mm;
@@ -113,11 +119,11 @@ double rulerSpacing(double zoom, UnitSystem units)
 void paintGrid(QPainter& painter, const Canvas& canvas)
 {
     const double fine_mm = gridSpacing(canvas.viewport.zoom(), canvas.units());
-    const double strong_mm = rulerSpacing(canvas.viewport.zoom(), canvas.units());
+    const double strong_mm = rulerSpacing(canvas.viewport.zoom() / canvas.text_scale, canvas.units());
     const Vec2 low = canvas.viewport.toDrawing(canvas.area.bottomLeft());
     const Vec2 high = canvas.viewport.toDrawing(canvas.area.topRight());
     const auto lines = [&](double step_mm, const QColor& colour) {
-        painter.setPen(QPen(colour, 1));
+        painter.setPen(QPen(colour, 0)); // one pixel of the device, whatever it is scaled by
         const Marks across = marksBetween(low.x, high.x, step_mm);
         for (long i = across.first; i <= across.last; ++i) {
             const double x = canvas.viewport.toScreen(Vec2{static_cast<double>(i) * step_mm, 0}).x();
@@ -139,8 +145,9 @@ void paintRulers(QPainter& painter, const Canvas& canvas, QSizeF widget,
 {
     painter.save();
     QFont font = painter.font();
-    font.setPixelSize(10);
+    font.setPixelSize(static_cast<int>(std::lround(10 * canvas.text_scale)));
     painter.setFont(font);
+    const double ruler_px = rulerWidth(canvas);
     const QRectF top(0, 0, widget.width(), ruler_px);
     const QRectF side(0, 0, ruler_px, widget.height());
     painter.setPen(Qt::NoPen);

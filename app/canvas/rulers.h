@@ -6,7 +6,9 @@ class QPainter;
 
 namespace siphonwright {
 
-constexpr double ruler_px = 26; ///< width of both rulers
+constexpr double usual_ruler_px = 26; ///< with text of the usual size
+/// Width of both rulers, px.
+double rulerWidth(const Canvas& canvas);
 
 void paintGrid(QPainter& painter, const Canvas& canvas);
 /// Rulers along the top and the left, in the user's units, with marks at the pointer.

@@ -114,9 +114,9 @@ void CommissioningPanel::restart()
     step_->showNext();
 }
 
-void CommissioningPanel::setDark(bool dark)
+void CommissioningPanel::setLook(drawing::Look look)
 {
-    readings_->setDark(dark);
+    readings_->setLook(look);
 }
 
 Id CommissioningPanel::heater() const

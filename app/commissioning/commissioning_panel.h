@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/commissioning/diagnoser.h"
 #include "app/document/document.h"
 
@@ -26,7 +27,7 @@ public:
     void open(Page page);
     /// For another drawing: at the first step that is open.
     void restart();
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     QSize sizeHint() const override { return {400, 600}; }
     QSize minimumSizeHint() const override { return {340, 300}; }
 

@@ -73,7 +73,7 @@ public:
     {
         const double line = painter.fontMetrics().height();
         legend_ = QRectF(room.left(), room.top(), room.width(), 2 * line + 2);
-        area_ = room.adjusted(52, legend_.height() + 6, -12, -line - 6);
+        area_ = room.adjusted(52 * drawing::textScale(painter.font()), legend_.height() + 6, -12, -line - 6);
         findRange();
     }
 
@@ -237,9 +237,9 @@ ReadingChart::ReadingChart(QWidget* parent) : QWidget(parent)
     setAccessibleName(tr("Readings over what the drawing would give"));
 }
 
-void ReadingChart::setDark(bool dark)
+void ReadingChart::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     update();
 }
 
@@ -282,7 +282,7 @@ void ReadingChart::paint(QPainter& painter, const QRectF& room, const drawing::P
 void ReadingChart::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(this);
-    paint(painter, rect(), dark_ ? drawing::Palette::dark() : drawing::Palette::light());
+    paint(painter, rect(), drawing::paletteOf(look_));
 }
 
 } // namespace siphonwright::commissioning

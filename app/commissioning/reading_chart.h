@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/commissioning/diagnoser.h"
 
 #include <QWidget>
@@ -19,7 +20,7 @@ class ReadingChart : public QWidget {
 public:
     explicit ReadingChart(QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     void setUnits(UnitSystem units);
     void show(Outcome outcome, bool of_before);
     void clear();
@@ -34,7 +35,7 @@ protected:
 private:
     std::optional<Outcome> outcome_;
     bool of_before_ = false;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
     UnitSystem units_ = UnitSystem::metric;
 };
 

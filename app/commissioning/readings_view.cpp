@@ -136,9 +136,9 @@ void ReadingsView::setHeater(const Id& heater)
     refresh();
 }
 
-void ReadingsView::setDark(bool dark)
+void ReadingsView::setLook(drawing::Look look)
 {
-    chart_->setDark(dark);
+    chart_->setLook(look);
 }
 
 void ReadingsView::show(const Outcome* outcome, bool of_before)

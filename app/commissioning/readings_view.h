@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/commissioning/diagnoser.h"
 #include "app/document/document.h"
 
@@ -22,7 +23,7 @@ public:
     ReadingsView(Document& document, QWidget* parent = nullptr);
 
     void setHeater(const Id& heater);
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     /// \param outcome null: none yet \param of_before the drawing has changed since
     void show(const Outcome* outcome, bool of_before);
 

@@ -1,6 +1,7 @@
 #include "app/commissioning/step_list.h"
 
 #include "app/commissioning/words.h"
+#include "app/drawing/look.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -68,7 +69,7 @@ void StepList::refresh()
         auto* item = new QListWidgetItem(words, list_);
         item->setData(Qt::UserRole, text(step.id));
         QFont font = list_->font();
-        font.setPixelSize(14);
+        font.setPixelSize(static_cast<int>(14 * drawing::textScale(list_->font())));
         font.setBold(progress.next == &step);
         item->setFont(font);
     }

@@ -89,19 +89,20 @@ void letGo(Job& job, const std::vector<char>& cleared, const std::vector<PumpFlo
     };
     const double step_ml = std::max(0.05, gasIn(job.filled.state) / 40);
     double kept_ml = gasIn(job.filled.state);
-    std::vector<FillFrame> frames;
-    run.watch([&](const FillState& state) {
-        if (kept_ml - gasIn(state) < step_ml)
-            return;
-        kept_ml = gasIn(state);
-        frames.push_back(frameOf(network, state));
-    });
     Push push;
     push.gas_leaves = &cleared;
+    std::vector<FillRun::Step> steps;
+    run.keepSteps(&steps);
     if (run.run(push, all_gone, 8) == RunEnd::failed)
         return;
-    for (const FillFrame& frame : frames)
-        drift(job.add(PhaseKind::engine_runs, std::make_shared<const FillFrame>(frame)), flows, step++);
+    for (const FillRun::Step& taken : steps) {
+        if (kept_ml - gasIn(taken.start) < step_ml)
+            continue;
+        kept_ml = gasIn(taken.start);
+        drift(
+            job.add(PhaseKind::engine_runs, std::make_shared<const FillFrame>(frameOf(network, taken.start))),
+            flows, step++);
+    }
     job.filled.state = run.state();
 }
 

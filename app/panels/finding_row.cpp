@@ -1,6 +1,6 @@
 #include "app/panels/finding_row.h"
 
-#include "app/drawing/elevation.h"
+#include "app/drawing/look.h"
 #include "app/panels/findings_model.h"
 
 #include <QAbstractTextDocumentLayout>
@@ -29,11 +29,16 @@ QPolygonF polygon(const QPointF& centre, double radius, int n, double first_deg)
     return shape;
 }
 
+int markWidth(const QFont& font)
+{
+    return static_cast<int>(mark_width * drawing::textScale(font));
+}
+
 int textWidth(const QStyleOptionViewItem& option)
 {
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
     const int width = view ? view->viewport()->width() : option.rect.width();
-    return std::max(80, width - mark_width - padding);
+    return std::max(80, width - markWidth(option.font) - padding);
 }
 
 void prepare(QTextDocument& text, const QStyleOptionViewItem& option, const QString& html)
@@ -49,7 +54,7 @@ void prepare(QTextDocument& text, const QStyleOptionViewItem& option, const QStr
 QString FindingRow::body(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
     const auto field = [&index](int role) { return index.data(role).toString().toHtmlEscaped(); };
-    const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette ink = drawing::paletteOf(look_);
     const QString faint = ink.faint.name();
     const auto kind = static_cast<FindingsModel::Kind>(index.data(FindingsModel::kind_role).toInt());
     if (kind != FindingsModel::Kind::fault)
@@ -91,7 +96,7 @@ QSize FindingRow::sizeHint(const QStyleOptionViewItem& option, const QModelIndex
 
 void FindingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
-    const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette ink = drawing::paletteOf(look_);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     if (option.state.testFlag(QStyle::State_Selected)) {
@@ -103,11 +108,12 @@ void FindingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
     painter->setPen(ink.grid_strong);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     paintMark(*painter,
-              QPointF(option.rect.left() + mark_width / 2.0, option.rect.top() + padding + mark_radius),
+              QPointF(option.rect.left() + markWidth(option.font) / 2.0,
+                      option.rect.top() + padding + mark_radius * drawing::textScale(option.font)),
               index, option.font);
     QTextDocument text;
     prepare(text, option, body(option, index));
-    painter->translate(option.rect.left() + mark_width, option.rect.top() + padding / 2);
+    painter->translate(option.rect.left() + markWidth(option.font), option.rect.top() + padding / 2);
     QAbstractTextDocumentLayout::PaintContext context;
     context.palette.setColor(QPalette::Text, ink.text);
     text.documentLayout()->draw(painter, context);
@@ -117,16 +123,18 @@ void FindingRow::paint(QPainter* painter, const QStyleOptionViewItem& option, co
 void FindingRow::paintMark(QPainter& painter, const QPointF& centre, const QModelIndex& index,
                            const QFont& font) const
 {
-    const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette ink = drawing::paletteOf(look_);
     const int severity = index.data(FindingsModel::severity_role).toInt();
     QFont bold = font;
     bold.setBold(true);
-    bold.setPixelSize(11);
+    const double scale = drawing::textScale(font);
+    const double radius = mark_radius * scale;
+    bold.setPixelSize(static_cast<int>(11 * scale));
     painter.setFont(bold);
-    const QRectF box(centre.x() - 14, centre.y() - 9, 28, 18);
+    const QRectF box(centre.x() - 14 * scale, centre.y() - 9 * scale, 28 * scale, 18 * scale);
     if (severity < 0) {
         painter.setPen(QPen(ink.faint, 1.4, Qt::DashLine));
-        painter.drawEllipse(centre, mark_radius, mark_radius);
+        painter.drawEllipse(centre, radius, radius);
         const bool missing =
             index.data(FindingsModel::kind_role).toInt() == static_cast<int>(FindingsModel::Kind::missing);
         painter.drawText(box, Qt::AlignCenter, missing ? QStringLiteral("?") : QStringLiteral("~"));
@@ -135,20 +143,20 @@ void FindingRow::paintMark(QPainter& painter, const QPointF& centre, const QMode
     painter.setPen(Qt::NoPen);
     if (severity == static_cast<int>(Severity::stop)) {
         painter.setBrush(ink.stop);
-        painter.drawPolygon(polygon(centre, mark_radius + 1.5, 8, 22.5));
+        painter.drawPolygon(polygon(centre, radius + 1.5, 8, 22.5));
         painter.setPen(ink.ground);
     } else if (severity == static_cast<int>(Severity::caution)) {
         painter.setPen(QPen(ink.caution, 2, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         painter.setBrush(ink.ground);
-        painter.drawPolygon(polygon(centre + QPointF(0, 2), mark_radius + 3.5, 3, -90));
+        painter.drawPolygon(polygon(centre + QPointF(0, 2 * scale), radius + 3.5, 3, -90));
         painter.setPen(ink.text);
-        painter.drawText(box.translated(0, 3), Qt::AlignCenter,
+        painter.drawText(box.translated(0, 3 * scale), Qt::AlignCenter,
                          index.data(FindingsModel::number_role).toString());
         return;
     } else {
         painter.setPen(QPen(ink.advice, 1.4));
         painter.setBrush(ink.ground);
-        painter.drawEllipse(centre, mark_radius, mark_radius);
+        painter.drawEllipse(centre, radius, radius);
         painter.setPen(ink.text);
     }
     painter.drawText(box, Qt::AlignCenter, index.data(FindingsModel::number_role).toString());

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/drawing/look.h"
+
 #include <QStyledItemDelegate>
 
 namespace siphonwright::panels {
@@ -11,7 +13,7 @@ class FindingRow : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    void setDark(bool dark) { dark_ = dark; }
+    void setLook(drawing::Look look) { look_ = look; }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
@@ -22,7 +24,7 @@ private:
     void paintMark(QPainter& painter, const QPointF& centre, const QModelIndex& index,
                    const QFont& font) const;
 
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 } // namespace siphonwright::panels

@@ -60,9 +60,9 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     refresh();
 }
 
-void FindingsPanel::setDark(bool dark)
+void FindingsPanel::setLook(drawing::Look look)
 {
-    row_->setDark(dark);
+    row_->setLook(look);
     list_->viewport()->update();
 }
 

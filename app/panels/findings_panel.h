@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QWidget>
@@ -20,7 +21,7 @@ class FindingsPanel : public QWidget {
 public:
     FindingsPanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     QString summary() const;
 
 Q_SIGNALS:

@@ -39,20 +39,20 @@ void GradeSlider::setJudged(double percent)
     update();
 }
 
-void GradeSlider::setDark(bool dark)
+void GradeSlider::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     update();
 }
 
 QSize GradeSlider::sizeHint() const
 {
-    return {200, 34};
+    return {200, 22 + static_cast<int>(12 * drawing::textScale(font()))};
 }
 
 QSize GradeSlider::minimumSizeHint() const
 {
-    return {110, 34};
+    return {110, 22 + static_cast<int>(12 * drawing::textScale(font()))};
 }
 
 double GradeSlider::placeOf(double percent) const
@@ -88,7 +88,8 @@ void GradeSlider::paintScale(QPainter& painter, const drawing::Palette& ink) con
     painter.drawLine(QPointF(placeOf(-most), axis_from_top), QPointF(placeOf(most), axis_from_top));
     const int step = most > 5 ? 5 : 1;
     QFont small = font();
-    small.setPixelSize(9);
+    const double scale = drawing::textScale(font());
+    small.setPixelSize(static_cast<int>(9 * scale));
     painter.setFont(small);
     for (int at = -static_cast<int>(most); at <= static_cast<int>(most); ++at) {
         const bool named = at % step == 0 && (most > 5 || at % 2 == 0);
@@ -96,8 +97,8 @@ void GradeSlider::paintScale(QPainter& painter, const drawing::Palette& ink) con
         painter.setPen(QPen(named ? ink.ink : ink.faint, 1));
         painter.drawLine(QPointF(x, axis_from_top), QPointF(x, axis_from_top + (named ? 5 : 3)));
         if (named)
-            painter.drawText(QRectF(x - 12, axis_from_top + 5, 24, 12), Qt::AlignCenter,
-                             QString::number(std::abs(at)));
+            painter.drawText(QRectF(x - 12 * scale, axis_from_top + 5, 24 * scale, 12 * scale),
+                             Qt::AlignCenter, QString::number(std::abs(at)));
     }
     if (judged_percent_ > 0) {
         painter.setPen(QPen(ink.ink, 3));
@@ -121,7 +122,7 @@ void GradeSlider::paintHandle(QPainter& painter, const drawing::Palette& ink) co
 
 void GradeSlider::paintEvent(QPaintEvent*)
 {
-    const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette ink = drawing::paletteOf(look_);
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     paintScale(painter, ink);

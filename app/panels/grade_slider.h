@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/drawing/elevation.h"
+#include "app/drawing/look.h"
 
 #include "core/analysis/analysis.h"
 
@@ -20,7 +20,7 @@ public:
     double percent() const { return value() / 10.0; }
     void setSound(const std::optional<SoundGrades>& sound);
     void setJudged(double percent);
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -40,7 +40,7 @@ private:
 
     std::optional<SoundGrades> sound_;
     double judged_percent_ = 0;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 } // namespace siphonwright::panels

@@ -73,16 +73,17 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
 
 void GradeStrip::resizeEvent(QResizeEvent* event)
 {
-    constexpr int beside_px = 720; // from here on the verdict has room beside the sliders
+    // From here on the verdict has room beside the sliders.
+    const int beside_px = static_cast<int>(720 * drawing::textScale(font()));
     whole_->setDirection(width() < beside_px ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     whole_->setSpacing(width() < beside_px ? 0 : 8);
     QWidget::resizeEvent(event);
 }
 
-void GradeStrip::setDark(bool dark)
+void GradeStrip::setLook(drawing::Look look)
 {
-    along_->setDark(dark);
-    across_->setDark(dark);
+    along_->setLook(look);
+    across_->setLook(look);
 }
 
 QString GradeStrip::verdict() const

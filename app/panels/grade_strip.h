@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QWidget>
@@ -19,7 +20,7 @@ class GradeStrip : public QWidget {
 public:
     explicit GradeStrip(Document& document, QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     /// What it says of the sound grades.
     QString verdict() const;
 

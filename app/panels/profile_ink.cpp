@@ -13,9 +13,9 @@ namespace siphonwright::panels {
 
 namespace {
 
-drawing::Palette inkFor(bool dark)
+drawing::Palette inkFor(drawing::Look look)
 {
-    return dark ? drawing::Palette::dark() : drawing::Palette::light();
+    return drawing::paletteOf(look);
 }
 
 /// 1, 2 or 5 times a power of ten, in the unit people read, at least `least` millimetres.
@@ -33,7 +33,7 @@ double niceStep(double least_mm, UnitSystem units)
 
 void ProfilePanel::paintEvent(QPaintEvent*)
 {
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     QPainter painter(this);
     painter.fillRect(rect(), ink.ground);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -42,7 +42,7 @@ void ProfilePanel::paintEvent(QPaintEvent*)
         painter.drawText(rect(), Qt::AlignCenter, tr("The profile appears when a hose is drawn."));
         return;
     }
-    painter.setClipRect(QRectF(0, top_margin - 4, width(), height() - top_margin + 4));
+    painter.setClipRect(QRectF(0, topMargin() - 4, width(), height() - topMargin() + 4));
     paintScale(painter);
     paintLevel(painter);
     for (const Strip& strip : strips_)
@@ -55,7 +55,7 @@ void ProfilePanel::paintEvent(QPaintEvent*)
 /// The hoses' names over their strips, and what heights are stretched by.
 void ProfilePanel::paintNames(QPainter& painter) const
 {
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     const QString scale = scaleWords();
     const double scale_left = times_->x() - 8 - painter.fontMetrics().horizontalAdvance(scale);
     for (const Strip& strip : strips_) {
@@ -66,39 +66,43 @@ void ProfilePanel::paintNames(QPainter& painter) const
                                                          : tr("Return hose");
         const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
         painter.setPen(supply ? ink.supply : ink.return_);
-        painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18), Qt::AlignLeft | Qt::AlignVCenter,
+        painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18 * this->scale()),
+                         Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(name, Qt::ElideRight, int(room)));
     }
     painter.setPen(ink.faint);
-    painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18),
+    painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18 * this->scale()),
                      Qt::AlignRight | Qt::AlignVCenter, scale);
 }
 
 void ProfilePanel::paintScale(QPainter& painter) const
 {
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     const UnitSystem units = unitsOf(document_.sketch());
-    const double step = niceStep(26 / std::max(px_per_mm_, 1e-6), units);
+    const double step = niceStep(26 * scale() / std::max(px_per_mm_, 1e-6), units);
     for (double level = std::ceil(lowest_mm_ / step) * step; level <= highest_mm_; level += step) {
-        if (y(level) < top_margin - 4 || y(level) > height() - bottom_margin + 1)
+        if (y(level) < topMargin() - 4 || y(level) > height() - bottomMargin() + 1)
             continue;
         painter.setPen(QPen(ink.grid_strong, 1));
-        painter.drawLine(QPointF(left_margin - 4, y(level)), QPointF(width() - right_margin, y(level)));
+        painter.drawLine(QPointF(leftMargin() - 4, y(level)), QPointF(width() - right_margin, y(level)));
         painter.setPen(ink.faint);
-        painter.drawText(QRectF(0, y(level) - 8, left_margin - 8, 16), Qt::AlignRight | Qt::AlignVCenter,
+        painter.drawText(QRectF(0, y(level) - 8 * scale(), leftMargin() - 8, 16 * scale()),
+                         Qt::AlignRight | Qt::AlignVCenter,
                          QString::fromStdString(format(level, Unit::mm, units)));
     }
     for (const Strip& strip : strips_) {
-        const double along = niceStep(90 / (strip.width / strip.length_mm), units);
+        const double along = niceStep(90 * scale() / (strip.width / strip.length_mm), units);
         for (double at = along; at < strip.length_mm; at += along) {
             const double x = strip.x(at);
-            if (x > strip.left + strip.width - 40)
+            if (x > strip.left + strip.width - 40 * scale())
                 break;
             painter.setPen(QPen(ink.grid_strong, 1));
-            painter.drawLine(QPointF(x, height() - bottom_margin), QPointF(x, height() - bottom_margin + 4));
+            painter.drawLine(QPointF(x, height() - bottomMargin()),
+                             QPointF(x, height() - bottomMargin() + 4));
             painter.setPen(ink.faint);
-            painter.drawText(QRectF(x - 45, height() - bottom_margin + 3, 90, 15), Qt::AlignCenter,
-                             QString::fromStdString(format(at, Unit::mm, units)));
+            painter.drawText(
+                QRectF(x - 45 * scale(), height() - bottomMargin() + 3, 90 * scale(), 15 * scale()),
+                Qt::AlignCenter, QString::fromStdString(format(at, Unit::mm, units)));
         }
     }
 }
@@ -108,10 +112,10 @@ void ProfilePanel::paintLevel(QPainter& painter) const
     const auto& level = document_.analysis().layout.levels.cold_min_mm;
     if (!level)
         return;
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     painter.setPen(QPen(ink.level, 1.2, Qt::DashDotLine));
-    painter.drawLine(QPointF(left_margin, y(*level)), QPointF(width() - right_margin, y(*level)));
-    painter.drawText(QRectF(left_margin, y(*level), width() - left_margin - right_margin - 4, 16),
+    painter.drawLine(QPointF(leftMargin(), y(*level)), QPointF(width() - right_margin, y(*level)));
+    painter.drawText(QRectF(leftMargin(), y(*level), width() - leftMargin() - right_margin - 4, 16 * scale()),
                      Qt::AlignRight, tr("cold minimum"));
 }
 
@@ -138,7 +142,7 @@ QPainterPath ProfilePanel::between(const Strip& strip, double from_mm, double to
 
 void ProfilePanel::paintStrip(QPainter& painter, const Strip& strip) const
 {
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     const bool supply = strip.role == HoseRole::supply;
     const QColor colour = supply ? ink.supply : ink.return_;
     const bool selected = selection_.part().id == strip.hose;
@@ -176,10 +180,10 @@ void ProfilePanel::paintHover(QPainter& painter) const
     const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
     if (!at || !hose)
         return;
-    const drawing::Palette ink = inkFor(dark_);
+    const drawing::Palette ink = inkFor(look_);
     const UnitSystem units = unitsOf(document_.sketch());
     painter.setPen(QPen(ink.accent, 1));
-    painter.drawLine(QPointF(at->x(), top_margin), QPointF(at->x(), height() - bottom_margin));
+    painter.drawLine(QPointF(at->x(), topMargin()), QPointF(at->x(), height() - bottomMargin()));
     painter.setBrush(ink.accent);
     painter.drawEllipse(*at, 3, 3);
     const BoreHeights heights =
@@ -190,7 +194,7 @@ void ProfilePanel::paintHover(QPainter& painter) const
                                   QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
     const double text_width = painter.fontMetrics().horizontalAdvance(text) + 12;
     const double x = std::clamp(at->x() + 8, 0.0, std::max(0.0, width() - text_width));
-    const QRectF box(x, height() - bottom_margin - 20, text_width, 18);
+    const QRectF box(x, height() - bottomMargin() - 2 - 18 * scale(), text_width, 18 * scale());
     painter.setPen(ink.accent);
     painter.setBrush(ink.ground);
     painter.drawRoundedRect(box, 3, 3);

@@ -49,9 +49,9 @@ ProfilePanel::ProfilePanel(Document& document, Selection& selection, QWidget* pa
     sample();
 }
 
-void ProfilePanel::setDark(bool dark)
+void ProfilePanel::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     update();
 }
 
@@ -99,8 +99,8 @@ void ProfilePanel::arrange()
     for (const Strip& strip : strips_)
         total += strip.length_mm;
     const double gaps = gap * static_cast<double>(strips_.empty() ? 0 : strips_.size() - 1);
-    const double room = std::max(1.0, width() - left_margin - right_margin - gaps);
-    double left = left_margin;
+    const double room = std::max(1.0, width() - leftMargin() - right_margin - gaps);
+    double left = leftMargin();
     for (Strip& strip : strips_) {
         strip.left = left;
         strip.width = room * strip.length_mm / total;
@@ -112,7 +112,7 @@ void ProfilePanel::arrange()
 
 double ProfilePanel::roomForHeights() const
 {
-    return std::max(1.0, height() - top_margin - bottom_margin);
+    return std::max(1.0, height() - topMargin() - bottomMargin());
 }
 
 /// Where the eye should be: at the greatest hump of all, else at the highest crown.
@@ -141,10 +141,10 @@ void ProfilePanel::arrangeHeights()
     scroll_->setRange(0, std::max(0, beyond));
     lookAt(looked_at_mm_);
     const int bar = scroll_->sizeHint().width();
-    scroll_->setGeometry(width() - bar, int(top_margin), bar, int(room));
+    scroll_->setGeometry(width() - bar, int(topMargin()), bar, int(room));
     const QSize box = times_->sizeHint();
     times_->setGeometry(width() - box.width() - 2, 1, box.width(),
-                        std::min(box.height(), int(top_margin) - 2));
+                        std::min(box.height(), int(topMargin()) - 2));
 }
 
 /// Brings a height into the middle, as far as there is more over and under it.
@@ -161,7 +161,7 @@ void ProfilePanel::follow()
     const auto at = positionOf(selection_.hoverHose(), selection_.hoverAlong());
     const double margin = roomForHeights() / 5;
     if (at && scroll_->isVisible() &&
-        (at->y() < top_margin + margin || at->y() > height() - bottom_margin - margin)) {
+        (at->y() < topMargin() + margin || at->y() > height() - bottomMargin() - margin)) {
         const ResolvedHose* hose = document_.analysis().layout.hose(selection_.hoverHose());
         lookAt(
             heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong()).centre_mm);
@@ -215,7 +215,7 @@ double ProfilePanel::y(double height_mm) const
     const double hidden_mm = scroll_->maximum() > 0 ? scroll_->value() : 0;
     // What is less than the panel's height stands in its middle.
     const double spare = std::max(0.0, roomForHeights() - px_per_mm_ * (highest_mm_ - lowest_mm_)) / 2;
-    return top_margin + spare + px_per_mm_ * (highest_mm_ - hidden_mm - height_mm);
+    return topMargin() + spare + px_per_mm_ * (highest_mm_ - hidden_mm - height_mm);
 }
 
 std::optional<QPointF> ProfilePanel::positionOf(const Id& hose, double along_mm) const

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/drawing/look.h"
 
 #include <QPainterPath>
 #include <QWidget>
@@ -18,7 +19,7 @@ class ProfilePanel : public QWidget {
 public:
     ProfilePanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
 
     /// How many times larger heights are drawn than lengths: 1, 2, 5 or 10; 0 fits them into the panel.
     void setExaggeration(int times);
@@ -27,7 +28,7 @@ public:
     QString scaleWords() const;
     QSize sizeHint() const override { return {600, 140}; }
     /// Heights drawn larger need room to be seen in.
-    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : 90}; }
+    QSize minimumSizeHint() const override { return {240, exaggeration_ > 1 ? 200 : static_cast<int>(60 + 30 * scale())}; }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
     std::optional<QPointF> positionOf(const Id& hose, double along_mm) const;
@@ -49,10 +50,11 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    static constexpr double left_margin = 62;
-    static constexpr double right_margin = 22; ///< with the scroll bar
-    static constexpr double top_margin = 24;   ///< under the hoses' names and the scale
-    static constexpr double bottom_margin = 20;
+    double scale() const { return drawing::textScale(font()); }
+    double leftMargin() const { return 62 * scale(); }
+    static constexpr double right_margin = 22;            ///< with the scroll bar
+    double topMargin() const { return 4 + 20 * scale(); } ///< under the hoses' names and the scale
+    double bottomMargin() const { return 4 + 16 * scale(); }
     static constexpr double gap = 26;
 
     struct Sample {
@@ -88,7 +90,7 @@ private:
 
     Document& document_;
     Selection& selection_;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
     std::vector<Strip> strips_;
     double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;

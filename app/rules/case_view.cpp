@@ -11,8 +11,8 @@ constexpr int least_width = 230;
 constexpr int usual_width = 330;
 } // namespace
 
-CaseView::CaseView(const RuleDrawing& drawing, bool right, bool dark, QWidget* parent)
-    : QWidget(parent), drawing_(drawing), right_(right), dark_(dark)
+CaseView::CaseView(const RuleDrawing& drawing, bool right, drawing::Look look, QWidget* parent)
+    : QWidget(parent), drawing_(drawing), right_(right), look_(look)
 {
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     policy.setHeightForWidth(true);
@@ -34,7 +34,7 @@ QSize CaseView::sizeHint() const
 
 void CaseView::paintEvent(QPaintEvent* /*event*/)
 {
-    const drawing::Palette palette = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette palette = drawing::paletteOf(look_);
     QPainter painter(this);
     painter.fillRect(rect(), palette.ground);
     painter.setPen(palette.grid_strong);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/rules/rule_drawings.h"
 
 #include <QWidget>
@@ -10,7 +11,7 @@ namespace siphonwright::rules {
 class CaseView : public QWidget {
     Q_OBJECT
 public:
-    CaseView(const RuleDrawing& drawing, bool right, bool dark, QWidget* parent = nullptr);
+    CaseView(const RuleDrawing& drawing, bool right, drawing::Look look, QWidget* parent = nullptr);
 
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
@@ -22,7 +23,7 @@ protected:
 private:
     const RuleDrawing& drawing_;
     bool right_;
-    bool dark_;
+    drawing::Look look_;
 };
 
 } // namespace siphonwright::rules

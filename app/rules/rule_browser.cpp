@@ -109,18 +109,18 @@ void RuleBrowser::turnTo(const QString& rule)
     const Rule* known = ruleById(rule.toStdString());
     if (!known || rule == currentRule())
         return;
-    page_ = new RulePage(document_, *known, dark_);
+    page_ = new RulePage(document_, *known, look_);
     right_->setWidget(page_); // which takes the former page away
     right_->setMinimumWidth(page_->minimumSizeHint().width() +
                             right_->verticalScrollBar()->sizeHint().width());
 }
 
-void RuleBrowser::setDark(bool dark)
+void RuleBrowser::setLook(drawing::Look look)
 {
-    if (dark == dark_)
+    if (look == look_)
         return;
-    dark_ = dark;
-    list_->setDark(dark);
+    look_ = look;
+    list_->setLook(look);
     const QString rule = currentRule();
     page_ = nullptr;
     turnTo(rule);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QWidget>
@@ -23,7 +24,7 @@ public:
     /// Turn to a rule; an unknown id leaves the page as it is.
     void showRule(const QString& rule);
     QString currentRule() const;
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
 
 private:
     QWidget* makeLeft();
@@ -37,7 +38,7 @@ private:
     QTreeView* tree_;
     QScrollArea* right_;
     RulePage* page_ = nullptr;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 } // namespace siphonwright::rules

@@ -18,9 +18,9 @@ constexpr int row_px = 21;
 
 /// Severity by shape, as on the drawing; a dotted circle for what was not judged. On the selected row all of
 /// it is in the colour of that row's text.
-QPixmap drawnMark(std::optional<Severity> severity, bool not_judged, bool dark, bool selected)
+QPixmap drawnMark(std::optional<Severity> severity, bool not_judged, drawing::Look look, bool selected)
 {
-    drawing::Palette palette = dark ? drawing::Palette::dark() : drawing::Palette::light();
+    drawing::Palette palette = drawing::paletteOf(look);
     if (selected) {
         palette.stop = palette.caution = palette.advice = palette.faint = palette.ground;
         palette.ground = palette.accent;
@@ -79,9 +79,9 @@ RuleList::RuleList(Document& document, QObject* parent) : QStandardItemModel(par
     refresh();
 }
 
-void RuleList::setDark(bool dark)
+void RuleList::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     refresh();
 }
 
@@ -131,8 +131,8 @@ QIcon RuleList::markOf(const Rule& rule) const
 {
     const std::optional<Severity> worst = worstOf(document_.analysis(), rule.id);
     const bool not_judged = lacksAFact(document_.analysis(), rule.id);
-    QIcon mark(drawnMark(worst, not_judged, dark_, false));
-    mark.addPixmap(drawnMark(worst, not_judged, dark_, true), QIcon::Selected);
+    QIcon mark(drawnMark(worst, not_judged, look_, false));
+    mark.addPixmap(drawnMark(worst, not_judged, look_, true), QIcon::Selected);
     return mark;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QSortFilterProxyModel>
@@ -16,7 +17,7 @@ public:
 
     explicit RuleList(Document& document, QObject* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     /// The row of a rule, first column; not valid for an unknown one.
     QModelIndex indexOf(const QString& rule) const;
 
@@ -28,7 +29,7 @@ private:
 
     Document& document_;
     std::vector<std::pair<const Rule*, QStandardItem*>> rows_;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 /// The rules that have every typed word in their title, id, why or fix.

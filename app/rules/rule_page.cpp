@@ -56,7 +56,7 @@ QString marginWords(const Margin& margin, UnitSystem units)
 
 } // namespace
 
-RulePage::RulePage(Document& document, const Rule& rule, bool dark, QWidget* parent)
+RulePage::RulePage(Document& document, const Rule& rule, drawing::Look look, QWidget* parent)
     : QWidget(parent), document_(document), rule_(rule), column_(new QVBoxLayout(this))
 {
     column_->setContentsMargins(14, 10, 14, 12);
@@ -64,7 +64,7 @@ RulePage::RulePage(Document& document, const Rule& rule, bool dark, QWidget* par
     addText(words(rule.title), "rule-title")->setProperty("role", QStringLiteral("page-title"));
     addText(words(rule.id), "rule-id")->setProperty("role", QStringLiteral("faint"));
     addText(words(rule.why), "rule-why");
-    addDrawings(dark);
+    addDrawings(look);
     addHeading(tr("In this drawing"));
     here_ = addText({}, "rule-here");
     addHeading(tr("Limits"));
@@ -101,7 +101,7 @@ QLabel* RulePage::addText(const QString& text, const char* name)
     return label;
 }
 
-void RulePage::addDrawings(bool dark)
+void RulePage::addDrawings(drawing::Look look)
 {
     const RuleDrawing* drawing = drawingOf(rule_.id);
     if (!drawing)
@@ -111,7 +111,7 @@ void RulePage::addDrawings(bool dark)
     grid->setVerticalSpacing(4);
     for (const bool right : {false, true}) {
         const int column = right ? 1 : 0;
-        grid->addWidget(new CaseView(*drawing, right, dark, this), 0, column);
+        grid->addWidget(new CaseView(*drawing, right, look, this), 0, column);
         auto* caption = new QLabel(drawing->caption(right), this);
         caption->setWordWrap(true);
         caption->setAlignment(Qt::AlignTop | Qt::AlignLeft);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QWidget>
@@ -14,14 +15,14 @@ namespace siphonwright::rules {
 class RulePage : public QWidget {
     Q_OBJECT
 public:
-    RulePage(Document& document, const Rule& rule, bool dark, QWidget* parent = nullptr);
+    RulePage(Document& document, const Rule& rule, drawing::Look look, QWidget* parent = nullptr);
 
     const Rule& rule() const { return rule_; }
 
 private:
     void addHeading(const QString& text);
     QLabel* addText(const QString& text, const char* name);
-    void addDrawings(bool dark);
+    void addDrawings(drawing::Look look);
     void refresh();
     QString saysAboutThisDrawing() const;
 

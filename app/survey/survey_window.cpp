@@ -28,9 +28,9 @@ public:
         setMinimumHeight(190);
         setAccessibleName(SurveyWindow::tr("Where the letters are on an engine in its frame"));
     }
-    void setDark(bool dark)
+    void setLook(drawing::Look look)
     {
-        palette_ = dark ? drawing::Palette::dark() : drawing::Palette::light();
+        palette_ = drawing::paletteOf(look);
         update();
     }
 
@@ -126,9 +126,9 @@ SurveyWindow::SurveyWindow(Document& document, QWidget* parent)
     refresh();
 }
 
-void SurveyWindow::setDark(bool dark)
+void SurveyWindow::setLook(drawing::Look look)
 {
-    static_cast<Picture*>(picture_)->setDark(dark);
+    static_cast<Picture*>(picture_)->setLook(look);
 }
 
 void SurveyWindow::drawEngine()

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 
 #include <QWidget>
@@ -15,7 +16,7 @@ class SurveyWindow : public QWidget {
 public:
     explicit SurveyWindow(Document& document, QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     /// One step to undo.
     void drawEngine();
 

@@ -12,7 +12,7 @@
 namespace siphonwright::warming {
 namespace {
 
-constexpr double axis_width = 52;
+constexpr double usual_axis_width = 52;
 constexpr double edge = 12;
 constexpr double hours_height = 17;
 constexpr double bar_height = 5;
@@ -51,9 +51,10 @@ Chart::Chart(const QRectF& room, const Result& result, const std::vector<Result>
     if (!flat)
         layLegend();
     const double top = room_.top() + legend_height_ + 4;
+    const double axis_width = usual_axis_width * font_.pixelSize() / 12;
     const double left = room_.left() + axis_width;
     const double right = room_.right() - legend_width - (high ? axis_width + 14 : edge);
-    const double bottom = room_.bottom() - hours_height;
+    const double bottom = room_.bottom() - hours_height * font_.pixelSize() / 12;
     const double tall = std::max(10.0, bottom - top);
     const double share = high ? 0.66 : 1;
     bar_ = QRectF(QPointF(left, bottom - bar_height), QPointF(right, bottom));

@@ -11,11 +11,11 @@
 
 namespace siphonwright::warming {
 
-QFont chartFont()
+QFont chartFont(double times_usual)
 {
     constexpr int size_px = 12;
     QFont font = drawing::lettering();
-    font.setPixelSize(size_px);
+    font.setPixelSize(static_cast<int>(std::lround(size_px * times_usual)));
     return font;
 }
 
@@ -27,9 +27,9 @@ ChartView::ChartView(QWidget* parent) : QWidget(parent)
     setAccessibleName(tr("Warm-up over time; left and right read the values"));
 }
 
-void ChartView::setDark(bool dark)
+void ChartView::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     update();
 }
 
@@ -85,15 +85,15 @@ std::optional<Chart> ChartView::chart() const
 {
     if (!result_)
         return std::nullopt;
-    return Chart(QRectF(rect()), *result_, kept_, units_, chartFont());
+    return Chart(QRectF(rect()), *result_, kept_, units_, chartFont(drawing::textScale(font())));
 }
 
 void ChartView::paintEvent(QPaintEvent*)
 {
-    const drawing::Palette ink = dark_ ? drawing::Palette::dark() : drawing::Palette::light();
+    const drawing::Palette ink = drawing::paletteOf(look_);
     QPainter painter(this);
     painter.fillRect(rect(), ink.ground);
-    painter.setFont(chartFont());
+    painter.setFont(chartFont(drawing::textScale(font())));
     if (!result_) {
         painter.setPen(leads_somewhere_ ? ink.accent : ink.faint);
         painter.drawText(rect().adjusted(12, 4, -12, -4), Qt::AlignCenter | Qt::TextWordWrap, sentence_);
@@ -103,7 +103,8 @@ void ChartView::paintEvent(QPaintEvent*)
         painter.setOpacity(1);
         if (of_before_) {
             const QString text = tr("of the drawing as it was");
-            QRectF box(0, 0, painter.fontMetrics().horizontalAdvance(text) + 16, 20);
+            QRectF box(0, 0, painter.fontMetrics().horizontalAdvance(text) + 16,
+                       painter.fontMetrics().height() + 4);
             box.moveCenter(chart()->temperatures().center());
             painter.setPen(ink.faint);
             painter.setBrush(ink.ground);

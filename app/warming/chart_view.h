@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/warming/chart.h"
 
 #include <QWidget>
@@ -13,7 +14,7 @@ class ChartView : public QWidget {
 public:
     explicit ChartView(QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     void setUnits(UnitSystem units);
     /// @param of_before the drawing has changed since; a sentence lies over the faded chart
     void show(std::optional<Result> result, bool of_before);
@@ -51,13 +52,13 @@ private:
     QString sentence_;
     bool leads_somewhere_ = false;
     bool of_before_ = false;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
     bool by_keys_ = false;
     UnitSystem units_ = UnitSystem::metric;
     std::optional<double> cursor_h_;
 };
 
 /// The font of charts.
-QFont chartFont();
+QFont chartFont(double times_usual = 1);
 
 } // namespace siphonwright::warming

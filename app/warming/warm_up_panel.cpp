@@ -102,9 +102,9 @@ void WarmUpPanel::layOut()
     row->addWidget(scroll);
 }
 
-void WarmUpPanel::setDark(bool dark)
+void WarmUpPanel::setLook(drawing::Look look)
 {
-    chart_->setDark(dark);
+    chart_->setLook(look);
 }
 
 Id WarmUpPanel::heater() const

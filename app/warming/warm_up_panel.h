@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/look.h"
 #include "app/document/document.h"
 #include "app/warming/result.h"
 
@@ -22,7 +23,7 @@ class WarmUpPanel : public QWidget {
 public:
     WarmUpPanel(Document& document, Selection& selection, QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     QSize minimumSizeHint() const override { return {420, 84}; }
 
     ChartView& chart() { return *chart_; }

@@ -1,37 +1,13 @@
 #include "app/window/actions.h"
 
-#include "app/canvas/hit.h"
-#include "app/canvas/new_part.h"
 #include "app/window/look.h"
-
-#include "core/sketch/edits.h"
+#include "app/window/when.h"
 
 #include <QCoreApplication>
 
 namespace siphonwright {
 
 namespace {
-
-enum class When {
-    always,
-    selected,
-    several,
-    spreadable,
-    hose_selected,
-    point_fits,
-    turnable,
-    outlined,
-    end_selected,
-    can_open,
-    engine,
-    loop_ends,
-    findings,
-    finding_selected,
-    warm_up,
-    keepable,
-    kept,
-    demonstrating
-};
 
 struct Row {
     const char* id;
@@ -47,6 +23,8 @@ struct Row {
 constexpr Row table[] = {
     {"new", QT_TRANSLATE_NOOP("Actions", "&New"), "Ctrl+N",
      QT_TRANSLATE_NOOP("Actions", "Start an empty drawing")},
+    {"new-from-template", QT_TRANSLATE_NOOP("Actions", "New from &template…"), "Ctrl+Shift+N",
+     QT_TRANSLATE_NOOP("Actions", "Choose an engine by its picture and start a drawing with it")},
     {"open", QT_TRANSLATE_NOOP("Actions", "&Open…"), "Ctrl+O",
      QT_TRANSLATE_NOOP("Actions", "Open a sketch file")},
     {"save", QT_TRANSLATE_NOOP("Actions", "&Save"), "Ctrl+S",
@@ -203,8 +181,26 @@ constexpr Row table[] = {
      When::always, true},
     {"inch", QT_TRANSLATE_NOOP("Actions", "&inch and °F"), "", QT_TRANSLATE_NOOP("Actions", "Inch units"),
      When::always, true},
+    {"look-of-desktop", QT_TRANSLATE_NOOP("Actions", "As the des&ktop"), "",
+     QT_TRANSLATE_NOOP("Actions", "Light, dark or high contrast, as the desktop has it"), When::always, true},
+    {"light", QT_TRANSLATE_NOOP("Actions", "&Light"), "",
+     QT_TRANSLATE_NOOP("Actions", "Dark lines on light ground"), When::always, true},
     {"dark", QT_TRANSLATE_NOOP("Actions", "&Dark"), "Ctrl+Shift+D",
      QT_TRANSLATE_NOOP("Actions", "Light lines on dark ground"), When::always, true},
+    {"high-contrast", QT_TRANSLATE_NOOP("Actions", "&High contrast"), "",
+     QT_TRANSLATE_NOOP("Actions", "Black on white, for bright sun and weak eyes"), When::always, true},
+    {"text-100", QT_TRANSLATE_NOOP("Actions", "Text 100 %"), "",
+     QT_TRANSLATE_NOOP("Actions", "Text of the usual size"), When::always, true},
+    {"text-125", QT_TRANSLATE_NOOP("Actions", "Text 125 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-150", QT_TRANSLATE_NOOP("Actions", "Text 150 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-175", QT_TRANSLATE_NOOP("Actions", "Text 175 %"), "", QT_TRANSLATE_NOOP("Actions", "Larger text"),
+     When::always, true},
+    {"text-200", QT_TRANSLATE_NOOP("Actions", "Text 200 %"), "",
+     QT_TRANSLATE_NOOP("Actions", "Text twice as large"), When::always, true},
+    {"default-layout", QT_TRANSLATE_NOOP("Actions", "Default la&yout"), "",
+     QT_TRANSLATE_NOOP("Actions", "Put window, panels and tools back where they were at first")},
     {"warm-up", QT_TRANSLATE_NOOP("Actions", "&Warm-up"), "W",
      QT_TRANSLATE_NOOP("Actions", "Show temperatures, flow and power over the hours")},
     {"by-bore", QT_TRANSLATE_NOOP("Actions", "Table by &bore"), "Shift+W",
@@ -213,7 +209,7 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Show how the job runs parked at the ends of the grades judged")},
     {"sizing", QT_TRANSLATE_NOOP("Actions", "Heater si&ze and supply"), "E",
      QT_TRANSLATE_NOOP("Actions", "Show power needed, electrical load, cost of a night, and coolant to mix")},
-    {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "L",
+    {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "Shift+L",
      QT_TRANSLATE_NOOP("Actions", "Let the program lay heater and hoses so that no rule is broken")},
     {"commissioning", QT_TRANSLATE_NOOP("Actions", "C&ommissioning"), "Shift+C",
      QT_TRANSLATE_NOOP("Actions", "Work through the checklist, judge readings, find what is wrong")},
@@ -266,6 +262,10 @@ constexpr Row table[] = {
     {"survey", QT_TRANSLATE_NOOP("Actions", "S&urvey…"), "Ctrl+M",
      QT_TRANSLATE_NOOP("Actions", "Type what was measured at the vehicle and draw the engine from it")},
 
+    {"insert-engine", QT_TRANSLATE_NOOP("Actions", "&Engine…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose an engine by its picture and place it")},
+    {"insert-heater", QT_TRANSLATE_NOOP("Actions", "&Heater…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose a heater by its picture and place it under the jacket")},
     {"insert-supply-port", QT_TRANSLATE_NOOP("Actions", "Supply port, low at the front"), "",
      QT_TRANSLATE_NOOP("Actions", "Add a port at the jacket's lowest level"), When::engine},
     {"insert-return-port", QT_TRANSLATE_NOOP("Actions", "Return port, high at the rear"), "",
@@ -305,99 +305,58 @@ constexpr Row table[] = {
      QT_TRANSLATE_NOOP("Actions", "Write one page with six moments and their captions as PDF"),
      When::demonstrating},
 
+    {"find-command", QT_TRANSLATE_NOOP("Actions", "Find a co&mmand…"), "Ctrl+Shift+F",
+     QT_TRANSLATE_NOOP("Actions", "Search all commands by their words, and run one")},
+    {"shortcuts", QT_TRANSLATE_NOOP("Actions", "&Shortcuts…"), "",
+     QT_TRANSLATE_NOOP("Actions", "See the keys of every command, and change them")},
     {"cautions", QT_TRANSLATE_NOOP("Actions", "&Cautions"), "F1",
      QT_TRANSLATE_NOOP("Actions", "What to heed before and during the work")},
-    {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First steps"), "",
-     QT_TRANSLATE_NOOP("Actions", "Show the steps of a first drawing")},
+    {"first-steps", QT_TRANSLATE_NOOP("Actions", "&First sketch, step by step"), "",
+     QT_TRANSLATE_NOOP("Actions", "Be led through a first drawing, from the engine to the saved file")},
     {"about", QT_TRANSLATE_NOOP("Actions", "&About Siphonwright"), "",
      QT_TRANSLATE_NOOP("Actions", "Version, licences and what the figures are")},
 };
 
-bool possible(When when, const Situation& now)
-{
-    switch (when) {
-    case When::always:
-        return true;
-    case When::selected:
-        return now.selected;
-    case When::several:
-        return now.several;
-    case When::spreadable:
-        return now.spreadable;
-    case When::hose_selected:
-        return now.hose_selected;
-    case When::point_fits:
-        return now.point_fits;
-    case When::turnable:
-        return now.turnable;
-    case When::outlined:
-        return now.outlined;
-    case When::end_selected:
-        return now.end_selected;
-    case When::can_open:
-        return now.can_open;
-    case When::engine:
-        return now.engine;
-    case When::loop_ends:
-        return now.loop_ends;
-    case When::findings:
-        return now.findings;
-    case When::finding_selected:
-        return now.finding_selected;
-    case When::warm_up:
-        return now.warm_up;
-    case When::keepable:
-        return now.may_keep_curve;
-    case When::kept:
-        return now.kept_curves;
-    case When::demonstrating:
-        return now.demonstrating;
-    }
-    return false;
-}
-
 } // namespace
-
-Situation situationOf(const Document& document, const Selection& selection)
-{
-    const Sketch& sketch = document.sketch();
-    Situation now;
-    now.selected = selection.part().kind != PartKind::nothing && exists(sketch, selection.part());
-    now.several = selection.parts().size() > 1;
-    now.spreadable = selection.parts().size() > 2;
-    const PartRef& part = selection.part();
-    now.outlined = now.selected && hasCorners(part.kind);
-    now.point_fits = now.selected && (outlineOf(sketch, part) || sketch.hose(part.id));
-    now.end_selected = now.selected && (part.kind == PartKind::hose_end || part.kind == PartKind::hose);
-    for (const PartRef& one : selection.parts()) {
-        now.turnable = now.turnable || one.kind == PartKind::heater || one.kind == PartKind::port;
-        const Hose* hose = one.kind == PartKind::inline_part ? sketch.hose(one.id) : nullptr;
-        now.can_open =
-            now.can_open || (hose && one.index < hose->parts.size() && canOpen(hose->parts[one.index].kind));
-    }
-    now.hose_selected = sketch.hose(selection.part().id) != nullptr;
-    now.engine = sketch.engine.has_value();
-    now.loop_ends = !sketch.ports.empty() && !sketch.heaters.empty();
-    now.findings = !document.analysis().findings.empty();
-    now.finding_selected = selection.finding() >= 0 && static_cast<std::size_t>(selection.finding()) <
-                                                           document.analysis().findings.size();
-    return now;
-}
 
 Actions::Actions(QObject* parent) : QObject(parent)
 {
     for (const Row& row : table) {
         auto* action = new QAction(QCoreApplication::translate("Actions", row.text), this);
-        const QString tip = QCoreApplication::translate("Actions", row.tip);
-        const QKeySequence shortcut{QString::fromLatin1(row.shortcut)};
-        action->setShortcut(shortcut);
-        action->setToolTip(
-            shortcut.isEmpty() ? tip : tr("%1 (%2)").arg(tip, shortcut.toString(QKeySequence::NativeText)));
-        action->setStatusTip(tip);
+        action->setStatusTip(QCoreApplication::translate("Actions", row.tip));
         action->setCheckable(row.checkable);
+        action->setIconVisibleInMenu(!row.checkable); // its place is the check mark's
         action->setObjectName(QString::fromLatin1(row.id));
-        by_id_.insert(QString::fromLatin1(row.id), action);
+        action->setShortcut(QKeySequence(QString::fromLatin1(row.shortcut)));
+        takeIn(*action);
     }
+}
+
+void Actions::takeIn(QAction& action)
+{
+    by_id_.insert(action.objectName(), &action);
+    ids_.append(action.objectName());
+    setKeys(action.objectName(), action.shortcuts());
+}
+
+void Actions::setKeys(const QString& id, const QList<QKeySequence>& keys)
+{
+    QAction* action = (*this)[id];
+    action->setShortcuts(keys);
+    const QString tip = action->statusTip();
+    const QString first = action->shortcut().toString(QKeySequence::NativeText);
+    if (!tip.isEmpty()) // undo and redo say by themselves what they would take back
+        action->setToolTip(first.isEmpty() ? tip : tr("%1 (%2)").arg(tip, first));
+}
+
+QString Actions::whyNot(const QString& id) const
+{
+    if ((*this)[id]->isEnabled())
+        return {};
+    for (const Row& row : table)
+        if (id == QLatin1String(row.id))
+            return missingFor(row.when);
+    return {};
 }
 
 QAction* Actions::operator[](const QString& id) const
@@ -407,12 +366,14 @@ QAction* Actions::operator[](const QString& id) const
     return action;
 }
 
-void Actions::setDark(bool dark)
+void Actions::setLook(drawing::Look look)
 {
     for (const Row& row : table)
-        if (row.icon)
-            by_id_.value(QString::fromLatin1(row.id))
-                ->setIcon(look::icon(QString::fromLatin1(row.icon), dark));
+        by_id_.value(QString::fromLatin1(row.id))
+            ->setIcon(look::icon(QString::fromLatin1(row.icon ? row.icon : row.id), look));
+    for (const char* id : {"undo", "redo"})
+        if (QAction* action = by_id_.value(QString::fromLatin1(id)))
+            action->setIcon(look::icon(QString::fromLatin1(id), look));
 }
 
 void Actions::update(const Situation& situation)

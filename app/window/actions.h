@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/drawing/look.h"
 
 #include <QAction>
 #include <QHash>
@@ -39,11 +40,20 @@ public:
     /// The action of an id of the table.
     QAction* operator[](const QString& id) const;
     QList<QAction*> all() const { return by_id_.values(); }
-    void setDark(bool dark);
+    /// In the order of the table, then those taken in.
+    const QStringList& ids() const { return ids_; }
+    /// Take an action made elsewhere in among the others; its object name is its id.
+    void takeIn(QAction& action);
+    /// Put keys on an action, and into its tooltip.
+    void setKeys(const QString& id, const QList<QKeySequence>& keys);
+    /// What is missing for an action that cannot be done now; empty where it can or where nobody knows.
+    QString whyNot(const QString& id) const;
+    void setLook(drawing::Look look);
     void update(const Situation& situation);
 
 private:
     QHash<QString, QAction*> by_id_;
+    QStringList ids_;
 };
 
 } // namespace siphonwright

@@ -195,11 +195,11 @@ void DemonstrationCommands::setFullScreen(bool on)
     }
 }
 
-void DemonstrationCommands::setDark(bool dark)
+void DemonstrationCommands::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     if (beside_)
-        beside_->view().setDark(dark);
+        beside_->view().setLook(look);
 }
 
 void DemonstrationCommands::closeBeside()
@@ -224,7 +224,7 @@ void DemonstrationCommands::openBeside(const QString& path)
     }
     beside_ = beside;
     beside_->setFindingsShown(!bar_->findingsHidden());
-    beside_->view().setDark(dark_);
+    beside_->view().setLook(look_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
     stage_->addWidget(beside_);
     stage_->setSizes(QList<int>(stage_->count(), stage_->width()));

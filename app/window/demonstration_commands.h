@@ -3,6 +3,7 @@
 #include "app/demonstration/bar.h"
 #include "app/demonstration/beside.h"
 #include "app/demonstration/player.h"
+#include "app/drawing/look.h"
 
 #include <QPointer>
 
@@ -35,7 +36,7 @@ public:
     void begin();
     void leave();
     void setFullScreen(bool on);
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     void openBeside(const QString& path);
     void exportMomentTo(const QString& path);
     void exportSequenceTo(const QString& folder);
@@ -68,7 +69,7 @@ private:
     QList<QPointer<QWidget>> put_away_;  ///< for hidden findings
     QList<QPointer<QWidget>> off_stage_; ///< for the full screen
     bool full_screen_ = false;
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 } // namespace siphonwright

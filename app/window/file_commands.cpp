@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -37,6 +38,15 @@ QString displayName(const Document& document)
     return document.path().isEmpty() ? FileCommands::tr("untitled") : QFileInfo(document.path()).fileName();
 }
 
+UnitChoice usualUnits()
+{
+    const QString chosen = settings::units.get();
+    if (chosen.isEmpty())
+        return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? UnitChoice::inch
+                                                                          : UnitChoice::metric;
+    return chosen == QLatin1String("inch") ? UnitChoice::inch : UnitChoice::metric;
+}
+
 FileCommands::FileCommands(Document& document, QWidget& window)
     : QObject(&window), document_(document), window_(window)
 {}
@@ -61,7 +71,7 @@ void FileCommands::startFromTemplate(const std::string& id)
     });
 }
 
-bool FileCommands::resetToSample(const QString& name)
+bool FileCommands::resetToSample(const QString& name, std::optional<UnitChoice> units)
 {
     QFile file(QStringLiteral(":/samples/%1.siphon").arg(name));
     if (!file.open(QIODevice::ReadOnly))
@@ -71,6 +81,7 @@ bool FileCommands::resetToSample(const QString& name)
     auto* sketch = std::get_if<Sketch>(&read);
     if (!sketch)
         return false;
+    sketch->units = units.value_or(sketch->units);
     document_.reset(std::move(*sketch));
     Q_EMIT opened();
     return true;
@@ -78,7 +89,9 @@ bool FileCommands::resetToSample(const QString& name)
 
 void FileCommands::startWelcome()
 {
-    if (!resetToSample(QStringLiteral("sound-bus")))
+    if (resetToSample(QStringLiteral("sound-bus"), usualUnits()))
+        Q_EMIT welcomed();
+    else
         startFromTemplate("in-line-6");
 }
 

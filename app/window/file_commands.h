@@ -34,15 +34,19 @@ public:
     void tell(const QString& sentence, const QStringList& details);
 
 Q_SIGNALS:
-    void opened(); ///< another drawing is on the table
+    void opened();   ///< another drawing is on the table
+    void welcomed(); ///< it is the sample that greets
 
 private:
     bool write(const QString& path);
-    bool resetToSample(const QString& name);
+    bool resetToSample(const QString& name, std::optional<UnitChoice> units = std::nullopt);
 
     Document& document_;
     QWidget& window_;
 };
+
+/// Units that a first drawing has: those chosen last, else those of the locale.
+UnitChoice usualUnits();
 
 /// Name of the drawing for title bars: its file's, or that it has none.
 QString displayName(const Document& document);

@@ -111,7 +111,8 @@ void FindBar::place()
         list_->setFixedHeight(rows * list_->sizeHintForRow(0) + 2 * list_->frameWidth());
     layout()->activate();
     resize(width_px, layout()->sizeHint().height());
-    move(view_.width() - width() - margin_px, static_cast<int>(ruler_px) + margin_px);
+    move(view_.width() - width() - margin_px,
+         static_cast<int>(usual_ruler_px * drawing::textScale(font())) + margin_px);
 }
 
 /// From line to list and back: the drawing, which the bar lies on, has its own way with Tab.

@@ -1,10 +1,10 @@
 #include "app/window/first_steps.h"
 
 #include "app/window/actions.h"
+#include "app/window/settings.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QToolButton>
 
@@ -14,10 +14,11 @@ namespace siphonwright {
 
 namespace {
 
-bool hasRole(const Sketch& sketch, HoseRole role)
+const Hose* hoseOf(const Sketch& sketch, HoseRole role)
 {
-    return std::any_of(sketch.hoses.begin(), sketch.hoses.end(),
-                       [role](const Shared<Hose>& hose) { return hose->role == role; });
+    const auto found = std::find_if(sketch.hoses.begin(), sketch.hoses.end(),
+                                    [role](const Shared<Hose>& hose) { return hose->role == role; });
+    return found == sketch.hoses.end() ? nullptr : &**found;
 }
 
 bool hasPort(const Sketch& sketch, PortRole role)
@@ -26,91 +27,210 @@ bool hasPort(const Sketch& sketch, PortRole role)
                        [role](const Port& port) { return port.role == role; });
 }
 
-} // namespace
-
-FirstSteps::FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters,
-                       QWidget* parent)
-    : QFrame(parent), document_(document)
+bool hasValve(const Hose* hose)
 {
-    setObjectName(QStringLiteral("first-steps"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(10, 4, 6, 4);
-    row->setSpacing(14);
-    auto* title = new QLabel(tr("First steps"), this);
-    title->setProperty("role", QStringLiteral("title"));
-    row->addWidget(title);
-    addStep(
-        tr("Engine"), tr("Place an engine"), [](const Sketch& s) { return s.engine.has_value(); }, &engines,
-        nullptr);
-    addStep(
-        tr("Supply port"), tr("Mark a supply port, low at the front"),
-        [](const Sketch& s) { return hasPort(s, PortRole::supply); }, nullptr,
-        actions[QStringLiteral("insert-supply-port")]);
-    addStep(
-        tr("Return port"), tr("Mark a return port, high at the rear"),
-        [](const Sketch& s) { return hasPort(s, PortRole::return_); }, nullptr,
-        actions[QStringLiteral("insert-return-port")]);
-    addStep(
-        tr("Heater"), tr("Place a heater, well under the jacket"),
-        [](const Sketch& s) { return !s.heaters.empty(); }, &heaters, nullptr);
-    addStep(
-        tr("Supply hose"), tr("Draw the supply hose"),
-        [](const Sketch& s) { return hasRole(s, HoseRole::supply); }, nullptr,
-        actions[QStringLiteral("supply-hose")]);
-    addStep(
-        tr("Return hose"), tr("Draw the return hose"),
-        [](const Sketch& s) { return hasRole(s, HoseRole::return_); }, nullptr,
-        actions[QStringLiteral("return-hose")]);
-    row->addStretch();
-    auto* close = new QToolButton(this);
-    close->setText(QStringLiteral("×"));
-    close->setToolTip(tr("Close the first steps; Help shows them again"));
-    close->setAccessibleName(tr("Close the first steps"));
-    row->addWidget(close);
-    connect(close, &QToolButton::clicked, this, [this] {
-        closed_ = true;
-        refresh();
-    });
-    connect(&document_, &Document::changed, this, &FirstSteps::refresh);
-    refresh();
+    return hose && std::any_of(hose->parts.begin(), hose->parts.end(), [](const InlinePart& part) {
+               return part.kind == InlineKind::isolation_valve;
+           });
 }
 
-void FirstSteps::addStep(const QString& text, const QString& what, bool (*done)(const Sketch&), QMenu* menu,
-                         QAction* action)
+} // namespace
+
+const std::vector<FirstSteps::Step>& FirstSteps::steps()
 {
-    auto* button = new QPushButton(this);
-    button->setProperty("role", QStringLiteral("link"));
-    button->setCursor(Qt::PointingHandCursor);
-    button->setToolTip(what);
-    button->setAccessibleName(what);
-    if (menu)
-        connect(button, &QPushButton::clicked, this,
-                [button, menu] { menu->popup(button->mapToGlobal(button->rect().bottomLeft())); });
-    if (action)
-        connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    layout()->addWidget(button);
-    Step step{button, text, done};
-    steps_.push_back(step);
+    static const std::vector<Step> all = {
+        {QT_TR_NOOP("engine"),
+         QT_TR_NOOP("Place an engine: take the picture that comes nearest, and shape it by dragging later."),
+         QT_TR_NOOP("Choose an engine…"), "insert-engine",
+         [](const FirstSteps& s) { return s.document_.sketch().engine.has_value(); }},
+        {QT_TR_NOOP("supply port"),
+         QT_TR_NOOP("Mark the supply port, low at the front, where coolant leaves the jacket."),
+         QT_TR_NOOP("Mark it"), "insert-supply-port",
+         [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::supply); }},
+        {QT_TR_NOOP("return port"),
+         QT_TR_NOOP("Mark the return port, high at the rear, where warm coolant comes back in."),
+         QT_TR_NOOP("Mark it"), "insert-return-port",
+         [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::return_); }},
+        {QT_TR_NOOP("heater"),
+         QT_TR_NOOP("Place a heater well under the jacket, so that warm coolant rises by itself."),
+         QT_TR_NOOP("Choose a heater…"), "insert-heater",
+         [](const FirstSteps& s) { return !s.document_.sketch().heaters.empty(); }},
+        {QT_TR_NOOP("supply hose"),
+         QT_TR_NOOP(
+             "Draw the supply hose: click the supply port, then point by point, last the heater's inlet."),
+         QT_TR_NOOP("Draw it"), "supply-hose",
+         [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::supply) != nullptr; }},
+        {QT_TR_NOOP("return hose"),
+         QT_TR_NOOP("Draw the return hose from the heater's outlet to the return port, rising all the way."),
+         QT_TR_NOOP("Draw it"), "return-hose",
+         [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::return_) != nullptr; }},
+        {QT_TR_NOOP("valves"),
+         QT_TR_NOOP("Put an isolation valve into each hose, near the engine: click the hose with this tool."),
+         QT_TR_NOOP("Take the valve"), "valve",
+         [](const FirstSteps& s) {
+             return hasValve(hoseOf(s.document_.sketch(), HoseRole::supply)) &&
+                    hasValve(hoseOf(s.document_.sketch(), HoseRole::return_));
+         }},
+        {QT_TR_NOOP("findings"),
+         QT_TR_NOOP(
+             "Look at the findings, those that stop the job first: each shows its place and a way out."),
+         QT_TR_NOOP("Show the next"), "next-finding",
+         [](const FirstSteps& s) { return s.looked_ || s.document_.analysis().findings.empty(); }},
+        {QT_TR_NOOP("save"), QT_TR_NOOP("Save the sketch: its file is the record of the job."),
+         QT_TR_NOOP("Save…"), "save",
+         [](const FirstSteps& s) { return !s.document_.path().isEmpty() && !s.document_.isModified(); }},
+    };
+    return all;
+}
+
+FirstSteps::FirstSteps(Document& document, Selection& selection, const Actions& actions, QWidget* parent)
+    : QFrame(parent),
+      document_(document),
+      selection_(selection),
+      actions_(actions),
+      title_(new QLabel(this)),
+      sentence_(new QLabel(this)),
+      do_(new QPushButton(this)),
+      skip_(new QPushButton(tr("S&kip"), this)),
+      close_(new QToolButton(this))
+{
+    setObjectName(QStringLiteral("first-steps"));
+    title_->setProperty("role", QStringLiteral("title"));
+    sentence_->setObjectName(QStringLiteral("first-steps-sentence"));
+    sentence_->setWordWrap(true);
+    do_->setObjectName(QStringLiteral("first-steps-do"));
+    skip_->setObjectName(QStringLiteral("first-steps-skip"));
+    skip_->setToolTip(tr("Go on to the next step without this one"));
+    close_->setObjectName(QStringLiteral("first-steps-close"));
+    close_->setText(QStringLiteral("×"));
+    close_->setToolTip(tr("Leave the first sketch; Help begins it again"));
+    close_->setAccessibleName(tr("Leave the first sketch"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(10, 3, 6, 3);
+    row->setSpacing(10);
+    row->addWidget(title_);
+    row->addWidget(sentence_, 1);
+    row->addWidget(do_);
+    row->addWidget(skip_);
+    row->addWidget(close_);
+    connect(do_, &QPushButton::clicked, this, &FirstSteps::act);
+    connect(skip_, &QPushButton::clicked, this, &FirstSteps::skip);
+    connect(close_, &QToolButton::clicked, this, &FirstSteps::leave);
+    connect(&document_, &Document::changed, this, &FirstSteps::refresh);
+    connect(&document_, &Document::fileChanged, this, &FirstSteps::refresh);
+    connect(&selection_, &Selection::findingChanged, this, [this] {
+        looked_ = looked_ || selection_.finding() >= 0;
+        refresh();
+    });
+    for (const Step& step : steps())
+        connect(actions_[QString::fromLatin1(step.action)], &QAction::enabledChanged, this,
+                &FirstSteps::refresh);
+    restart();
+}
+
+bool FirstSteps::loopIsDrawn() const
+{
+    const Sketch& sketch = document_.sketch();
+    return sketch.engine && !sketch.heaters.empty() && hoseOf(sketch, HoseRole::supply) &&
+           hoseOf(sketch, HoseRole::return_);
 }
 
 void FirstSteps::restart()
 {
-    closed_ = false;
+    skipped_.clear();
+    looked_ = false;
+    stage_ = loopIsDrawn() || settings::guide_left.get() ? Stage::away : Stage::leads;
     refresh();
+}
+
+void FirstSteps::begin()
+{
+    skipped_.clear();
+    looked_ = false;
+    settings::guide_left.set(false);
+    stage_ = Stage::leads;
+    refresh();
+}
+
+void FirstSteps::invite()
+{
+    if (!settings::guide_left.get())
+        stage_ = Stage::invites;
+    refresh();
+}
+
+std::size_t FirstSteps::current() const
+{
+    std::size_t at = 0;
+    while (at < steps().size() && (skipped_.count(at) > 0 || steps()[at].done(*this)))
+        ++at;
+    return at;
+}
+
+QString FirstSteps::overview() const
+{
+    QStringList lines;
+    for (std::size_t i = 0; i < steps().size(); ++i)
+        lines << QStringLiteral("%1  %2. %3")
+                     .arg(steps()[i].done(*this)  ? QStringLiteral("✓")
+                          : skipped_.count(i) > 0 ? QStringLiteral("–")
+                                                  : QStringLiteral("○"))
+                     .arg(i + 1)
+                     .arg(tr(steps()[i].name));
+    return lines.join(QLatin1Char('\n'));
 }
 
 void FirstSteps::refresh()
 {
-    bool all_done = true;
-    int number = 0;
-    for (const Step& step : steps_) {
-        const bool done = step.done(document_.sketch());
-        all_done = all_done && done;
-        ++number;
-        step.button->setText(done ? tr("✓  %1").arg(step.text) : tr("%1.  %2").arg(number).arg(step.text));
-        step.button->setEnabled(!done);
+    setVisible(stage_ != Stage::away);
+    if (stage_ == Stage::away)
+        return;
+    const std::size_t at = current();
+    const bool leads = stage_ == Stage::leads;
+    const bool step = leads && at < steps().size();
+    skip_->setVisible(step);
+    do_->setVisible(step || !leads);
+    setToolTip(leads ? overview() : QString());
+    if (!leads) {
+        title_->setText(tr("Welcome"));
+        sentence_->setText(
+            tr("This is a job that works, to look round in. Change anything, it is not saved."));
+        do_->setText(tr("&Draw your own, step by step"));
+    } else if (step) {
+        title_->setText(tr("Step %1 of %2").arg(at + 1).arg(steps().size()));
+        sentence_->setText(tr(steps()[at].sentence));
+        do_->setText(tr(steps()[at].button));
+        do_->setEnabled(actions_[QString::fromLatin1(steps()[at].action)]->isEnabled());
+    } else {
+        title_->setText(tr("Done"));
+        sentence_->setText(
+            tr("That is a whole sketch. The menu Job goes on: warm-up, parts and cuts, checklist."));
     }
-    setVisible(!closed_ && !all_done);
+    do_->setAccessibleDescription(sentence_->text());
+}
+
+void FirstSteps::act()
+{
+    if (stage_ == Stage::invites) {
+        settings::guide_left.set(false);
+        actions_[QStringLiteral("new")]->trigger(); // which leads through the empty drawing
+        return;
+    }
+    if (const std::size_t at = current(); at < steps().size())
+        actions_[QString::fromLatin1(steps()[at].action)]->trigger();
+}
+
+void FirstSteps::skip()
+{
+    skipped_.insert(current());
+    refresh();
+}
+
+void FirstSteps::leave()
+{
+    settings::guide_left.set(true);
+    stage_ = Stage::away;
+    refresh();
 }
 
 } // namespace siphonwright

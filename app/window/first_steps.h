@@ -4,35 +4,61 @@
 
 #include <QFrame>
 
+#include <set>
+
+class QLabel;
 class QPushButton;
+class QToolButton;
 
 namespace siphonwright {
 
 class Actions;
 
-/// The steps of a first drawing in a strip over the elevation, each a button that starts it. Goes away when
-/// the loop is drawn or the strip is closed.
+/// Leads through a first sketch in a strip over the elevation: one step at a time, what to do in a sentence,
+/// a button that starts it. That a step is done is seen in the document. Steps can be skipped, the strip can
+/// be left, and Help begins it again.
 class FirstSteps : public QFrame {
     Q_OBJECT
 public:
-    FirstSteps(Document& document, const Actions& actions, QMenu& engines, QMenu& heaters, QWidget* parent);
+    FirstSteps(Document& document, Selection& selection, const Actions& actions, QWidget* parent);
 
-    /// Show the strip again, as for a new drawing.
+    /// For another drawing on the table: lead through it, unless its loop is drawn or the user has left.
     void restart();
+    /// From the first step that is not done, whatever was skipped or left before.
+    void begin();
+    /// Offer it beside the drawing that greets a first start.
+    void invite();
 
 private:
+    enum class Stage { away, invites, leads };
     struct Step {
-        QPushButton* button;
-        QString text;
-        bool (*done)(const Sketch&);
+        const char* name;
+        const char* sentence;
+        const char* button;
+        const char* action;
+        bool (*done)(const FirstSteps&);
     };
-    void addStep(const QString& text, const QString& what, bool (*done)(const Sketch&), QMenu* menu,
-                 QAction* action);
+    static const std::vector<Step>& steps();
+
     void refresh();
+    void act();
+    void skip();
+    void leave();
+    bool loopIsDrawn() const;
+    std::size_t current() const;
+    QString overview() const;
 
     Document& document_;
-    std::vector<Step> steps_;
-    bool closed_ = false;
+    Selection& selection_;
+    const Actions& actions_;
+    QLabel* title_;
+    QLabel* sentence_;
+    QPushButton* do_;
+    QPushButton* skip_;
+    QToolButton* close_;
+    Stage stage_ = Stage::away;
+    std::set<std::size_t> skipped_;
+    bool looked_ = false; ///< a finding was selected since the strip began
 };
 
 } // namespace siphonwright

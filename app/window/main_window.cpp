@@ -18,9 +18,11 @@
 #include "app/window/demonstration_commands.h"
 #include "app/window/edit_commands.h"
 #include "app/window/end_view_commands.h"
+#include "app/window/elided_label.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
+#include "app/window/keys.h"
 #include "app/window/look.h"
 #include "app/window/paper_commands.h"
 #include "app/window/settings.h"
@@ -52,20 +54,17 @@ MainWindow::MainWindow(QWidget* parent)
       survey_(new SurveyCommands(document_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       end_view_(new EndViewCommands(document_, selection_, *view_, *actions_, demonstration_->stage())),
-      engines_(new QMenu(tr("&Engine"), this)),
-      heaters_(new QMenu(tr("&Heater"), this)),
-      new_engines_(new QMenu(tr("New from &template"), this)),
-      panels_menu_(new QMenu(tr("&Panels"), this))
+      panels_menu_(new QMenu(tr("&Panels"), this)),
+      desktop_look_(look::ofDesktop())
 {
     setAcceptDrops(true);
-    fillTemplates();
     buildPanels();
     buildMenus();
     buildTools();
     buildStatusLine();
     auto* centre = new QWidget(this);
     grade_ = new panels::GradeStrip(document_, centre);
-    first_steps_ = new FirstSteps(document_, *actions_, *engines_, *heaters_, centre);
+    first_steps_ = new FirstSteps(document_, selection_, *actions_, centre);
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -81,6 +80,9 @@ MainWindow::MainWindow(QWidget* parent)
     connectViewActions();
     connectJobActions();
     connectInsertActions();
+    connectAppearance();
+    connectGuidance();
+    keys_ = new Keys(*actions_, this);
     connect(&document_, &Document::changed, this, &MainWindow::refresh);
     connect(&document_, &Document::analysed, this, &MainWindow::refresh);
     connect(&document_, &Document::fileChanged, this, &MainWindow::refreshTitle);
@@ -95,7 +97,8 @@ MainWindow::MainWindow(QWidget* parent)
         commissioning_->restart();
         view_->zoomToFit();
     });
-    setDark(settings::dark.get());
+    connect(files_, &FileCommands::welcomed, first_steps_, &FirstSteps::invite);
+    applyLook();
     restoreLayout();
     refresh();
     refreshTitle();
@@ -157,9 +160,7 @@ void MainWindow::buildPanels()
     shelf_ = new Shelf;
     addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
     buildLayoutsPanel();
-    resizeDocks({findings, details}, {320, 320}, Qt::Horizontal);
-    resizeDocks({findings, details}, {260, 340}, Qt::Vertical);
-    resizeDocks({profile}, {90}, Qt::Vertical);
+    sizePanels();
     for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
@@ -185,7 +186,7 @@ void MainWindow::buildLayoutsPanel()
 
 void MainWindow::buildStatusLine()
 {
-    hint_ = new QLabel(this);
+    hint_ = new ElidedLabel(this);
     place_ = new QLabel(this);
     verdict_ = new QLabel(this);
     statusBar()->addWidget(hint_, 1);
@@ -207,13 +208,6 @@ void MainWindow::buildStatusLine()
                             .arg(QString::fromStdString(format(at.x, Unit::mm, units)),
                                  QString::fromStdString(format(at.z, Unit::mm, units))));
     });
-}
-
-void MainWindow::restoreLayout()
-{
-    resize(1280, 720);
-    restoreGeometry(settings::geometry.get());
-    restoreState(settings::layout.get());
 }
 
 void MainWindow::refresh()
@@ -239,29 +233,9 @@ void MainWindow::refreshTitle()
 
 void MainWindow::setUnits(UnitChoice units)
 {
+    settings::units.set(units == UnitChoice::inch ? QStringLiteral("inch") : QStringLiteral("metric"));
     document_.apply(tr("Change units"), [units](Sketch& sketch) { sketch.units = units; });
     refresh();
-}
-
-void MainWindow::setDark(bool dark)
-{
-    settings::dark.set(dark);
-    look::apply(dark);
-    actions_->setDark(dark);
-    for (const char* id : {"undo", "redo"})
-        findChild<QAction*>(QString::fromLatin1(id))->setIcon(look::icon(QString::fromLatin1(id), dark));
-    (*actions_)[QStringLiteral("dark")]->setChecked(dark);
-    view_->setDark(dark);
-    findings_->setDark(dark);
-    profile_->setDark(dark);
-    warm_up_->setDark(dark);
-    commissioning_->setDark(dark);
-    grade_->setDark(dark);
-    shelf_->setDark(dark);
-    demonstration_->setDark(dark);
-    survey_->setDark(dark);
-    if (rules_)
-        rules_->setDark(dark);
 }
 
 void MainWindow::insert(const QString& what, const std::function<PartRef(Sketch&)>& edit)
@@ -304,7 +278,7 @@ void MainWindow::showRules(const QString& rule)
 {
     if (!rules_) {
         rules_ = new rules::RuleBrowser(document_, this);
-        rules_->setDark(settings::dark.get());
+        rules_->setLook(look());
         for (const char* id : {"undo", "redo"})
             rules_->addAction(findChild<QAction*>(QString::fromLatin1(id)));
     }
@@ -345,8 +319,7 @@ void MainWindow::closeEvent(QCloseEvent* event)
         });
         return;
     }
-    settings::geometry.set(saveGeometry());
-    settings::layout.set(saveState());
+    rememberLayout();
     event->accept();
 }
 

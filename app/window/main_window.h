@@ -42,10 +42,13 @@ class EditCommands;
 class EndViewCommands;
 class FileCommands;
 class FirstSteps;
+class Keys;
 class PaperCommands;
 class SheetCommands;
 class Shelf;
 class SurveyCommands;
+class TemplateGallery;
+enum class TemplateKind;
 
 /// Puts the parts together: the elevation in the middle, panels around it, menus and tools over it.
 class MainWindow : public QMainWindow {
@@ -64,6 +67,10 @@ public:
     SurveyCommands& survey() { return *survey_; }
     EditCommands& edits() { return *edits_; }
     DemonstrationCommands& demonstration() { return *demonstration_; }
+    Keys& keys() { return *keys_; }
+    drawing::Look look() const;
+    /// How many times the usual text is: 1 to 2.
+    double textScale() const;
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -91,7 +98,9 @@ private:
     void connectInsertActions();
     void exportWarmUp();
     void fillRecent(QMenu& menu);
-    void fillTemplates();
+    void connectAppearance();
+    void connectGuidance();
+    TemplateGallery* showGallery(TemplateKind kind, const QString& title);
     void insert(const QString& what, const std::function<PartRef(Sketch&)>& edit);
     void stepThroughParts(int step);
     void showNextFinding();
@@ -99,10 +108,16 @@ private:
     void showRuleOfFinding();
     void showAssumptions();
     void setUnits(UnitChoice units);
-    void setDark(bool dark);
+    void chooseLook(const QString& name);
+    void applyLook();
+    void arrangeTools();
+    void sizePanels();
     void refresh();
     void refreshTitle();
     void restoreLayout();
+    void keepOnScreen();
+    void rememberLayout() const;
+    void useDefaultLayout();
 
     Document document_;
     Selection selection_;
@@ -130,10 +145,10 @@ private:
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
-    QMenu* engines_;
-    QMenu* heaters_;
-    QMenu* new_engines_;
+    Keys* keys_ = nullptr;
     QMenu* panels_menu_;
+    drawing::Look desktop_look_; ///< what the desktop asked for when the window was made
+    QByteArray default_layout_;
     QLabel* hint_ = nullptr;
     QLabel* place_ = nullptr;
     QLabel* verdict_ = nullptr;

@@ -5,11 +5,9 @@
 #include "app/warming/chart_view.h"
 #include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
-#include "app/window/about.h"
 #include "app/window/checklist_commands.h"
 #include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
-#include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
@@ -18,9 +16,6 @@
 #include "app/window/sheet_commands.h"
 #include "app/window/snap_menu.h"
 #include "app/window/survey_commands.h"
-#include "app/window/teaching.h"
-
-#include "core/sketch/templates.h"
 
 #include <QActionGroup>
 #include <QDockWidget>
@@ -87,7 +82,7 @@ void MainWindow::buildMenus()
 void MainWindow::buildFileMenu()
 {
     QMenu* menu = addMenu(tr("&File"), {QStringLiteral("new")});
-    menu->addMenu(new_engines_);
+    menu->addAction((*actions_)[QStringLiteral("new-from-template")]);
     menu->addAction((*actions_)[QStringLiteral("open")]);
     QMenu* recent = menu->addMenu(tr("Open &recent"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
@@ -132,6 +127,8 @@ void MainWindow::buildEditMenu()
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     undo->setObjectName(QStringLiteral("undo"));
     redo->setObjectName(QStringLiteral("redo"));
+    actions_->takeIn(*undo);
+    actions_->takeIn(*redo);
     menu->addActions({undo, redo});
     menu->addSeparator();
     addEditing(*menu, *actions_);
@@ -147,7 +144,13 @@ void MainWindow::buildViewMenu()
                  QStringLiteral("zoom-out"), QString(), QStringLiteral("grid"), QStringLiteral("snapping"),
                  QString(), QStringLiteral("running-figures"), QStringLiteral("tint-hoses"), QString(),
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
-                 QStringLiteral("assumptions"), QString(), QStringLiteral("dark")});
+                 QStringLiteral("assumptions"), QString()});
+    QMenu* look = menu->addMenu(tr("&Look"));
+    for (const char* id : {"look-of-desktop", "light", "dark", "high-contrast"})
+        look->addAction((*actions_)[QString::fromLatin1(id)]);
+    QMenu* text = menu->addMenu(tr("Te&xt size"));
+    for (const char* id : {"text-100", "text-125", "text-150", "text-175", "text-200"})
+        text->addAction((*actions_)[QString::fromLatin1(id)]);
     auto* snap_to = new QMenu(tr("Snap &to"), menu);
     fillSnapMenu(*snap_to, *actions_, *view_);
     const QList<QAction*> listed = menu->actions();
@@ -156,14 +159,15 @@ void MainWindow::buildViewMenu()
     menu->addSeparator();
     for (const char* id : {"end-view", "end-view-level", "third-angle"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    menu->addAction((*actions_)[QStringLiteral("default-layout")]);
 }
 
 void MainWindow::buildInsertMenu()
 {
     QMenu* menu = menuBar()->addMenu(tr("&Insert"));
     menu->addAction((*actions_)[QStringLiteral("shelf")]);
-    menu->addMenu(engines_);
-    menu->addMenu(heaters_);
+    menu->addAction((*actions_)[QStringLiteral("insert-engine")]);
+    menu->addAction((*actions_)[QStringLiteral("insert-heater")]);
     menu->addSeparator();
     for (const char* id :
          {"insert-supply-port", "insert-return-port", "insert-supply-hose", "insert-return-hose",
@@ -187,45 +191,15 @@ void MainWindow::buildJobMenu()
 
 void MainWindow::buildHelpMenu()
 {
-    addMenu(tr("&Help"), {QStringLiteral("first-steps"), QStringLiteral("teaching"),
+    addMenu(tr("&Help"), {QStringLiteral("find-command"), QStringLiteral("shortcuts"), QString(),
+                          QStringLiteral("first-steps"), QStringLiteral("teaching"),
                           QStringLiteral("cautions"), QString(), QStringLiteral("about")});
-    connect((*actions_)[QStringLiteral("cautions")], &QAction::triggered, this,
-            [this] { showCautions(*this); });
-    connect((*actions_)[QStringLiteral("teaching")], &QAction::triggered, this,
-            [this] { showTeaching(*this, [this](const QString& name) { files_->startSample(name); }); });
-    connect((*actions_)[QStringLiteral("about")], &QAction::triggered, this, [this] { showAbout(*this); });
-    connect((*actions_)[QStringLiteral("first-steps")], &QAction::triggered, this,
-            [this] { first_steps_->restart(); });
-}
-
-void MainWindow::fillTemplates()
-{
-    for (const EngineTemplate& engine : engineTemplates()) {
-        const QString title = QString::fromStdString(engine.title);
-        connect(engines_->addAction(title), &QAction::triggered, this, [this, id = engine.id] {
-            insert(tr("Place engine"), [id](Sketch& sketch) { return insertEngine(sketch, id); });
-            view_->zoomToFit();
-        });
-        connect(new_engines_->addAction(title), &QAction::triggered, this,
-                [this, id = engine.id] { files_->startFromTemplate(id); });
-    }
-    engines_->addSeparator();
-    connect(engines_->addAction(tr("Air-cooled engine…")), &QAction::triggered, this,
-            [this] { refuseAirCooled(*this); });
-    for (const HeaterTemplate& heater : heaterTemplates())
-        connect(heaters_->addAction(QString::fromStdString(heater.title)), &QAction::triggered, this,
-                [this, id = heater.id] {
-                    view_->setHeaterTemplate(id);
-                    insert(tr("Place heater"), [id](Sketch& sketch) { return insertHeater(sketch, id); });
-                });
 }
 
 void MainWindow::buildTools()
 {
     QToolBar* bar = addToolBar(tr("Tools"));
     bar->setObjectName(QStringLiteral("tools"));
-    bar->setIconSize({20, 20});
-    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     auto* group = new QActionGroup(this);
     for (const ToolAction& tool : tool_actions) {
         QAction* action = (*actions_)[QString::fromLatin1(tool.id)];
@@ -240,7 +214,6 @@ void MainWindow::buildTools()
     for (const char* id : {"undo", "redo", "fit"}) {
         auto* action = findChild<QAction*>(QString::fromLatin1(id));
         bar->addAction(action);
-        static_cast<QToolButton*>(bar->widgetForAction(action))->setToolButtonStyle(Qt::ToolButtonIconOnly);
     }
     const auto follow = [this] {
         for (const ToolAction& tool : tool_actions)
@@ -298,7 +271,6 @@ void MainWindow::connectViewActions()
     on("zoom-out", [this] { view_->zoomOut(); });
     on("metric", [this] { setUnits(UnitChoice::metric); });
     on("inch", [this] { setUnits(UnitChoice::inch); });
-    on("dark", [this] { setDark((*actions_)[QStringLiteral("dark")]->isChecked()); });
     const auto toggle = [this](const char* id, const Setting<bool>& setting,
                                void (ElevationView::*set)(bool)) {
         QAction* action = (*actions_)[QString::fromLatin1(id)];

@@ -73,15 +73,11 @@ ShelfPart Shelf::partOf(const QListWidgetItem& item) const
     return parts_.at(static_cast<std::size_t>(item.data(part_role).toInt()));
 }
 
-void Shelf::setDark(bool dark)
+void Shelf::setLook(drawing::Look look)
 {
     for (int row = 0; row < count(); ++row)
-        if (const QString name = item(row)->data(icon_role).toString(); !name.isEmpty()) {
-            QIcon icon = look::icon(name, dark);
-            // On the highlight the lettering is of the other look, and so is the icon.
-            icon.addPixmap(look::icon(name, !dark).pixmap(iconSize()), QIcon::Selected);
-            item(row)->setIcon(icon);
-        }
+        if (const QString icon = item(row)->data(icon_role).toString(); !icon.isEmpty())
+            item(row)->setIcon(look::icon(icon, look));
 }
 
 QMimeData* Shelf::mimeData(const QList<QListWidgetItem*>& items) const

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/canvas/shelf_part.h"
+#include "app/drawing/look.h"
 
 #include <QListWidget>
 
@@ -12,7 +13,7 @@ class Shelf : public QListWidget {
 public:
     explicit Shelf(QWidget* parent = nullptr);
 
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     ShelfPart partOf(const QListWidgetItem& item) const;
 
 Q_SIGNALS:

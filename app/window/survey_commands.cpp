@@ -22,7 +22,7 @@ void SurveyCommands::show()
 {
     if (!survey_) {
         survey_ = new survey::SurveyWindow(document_, &window_);
-        survey_->setDark(dark_);
+        survey_->setLook(look_);
         for (const char* id : {"undo", "redo"})
             survey_->addAction(window_.findChild<QAction*>(QString::fromLatin1(id)));
         connect(survey_, &survey::SurveyWindow::drawn, this, &SurveyCommands::drawn);
@@ -34,11 +34,11 @@ void SurveyCommands::show()
     survey_->activateWindow();
 }
 
-void SurveyCommands::setDark(bool dark)
+void SurveyCommands::setLook(drawing::Look look)
 {
-    dark_ = dark;
+    look_ = look;
     if (survey_)
-        survey_->setDark(dark);
+        survey_->setLook(look);
 }
 
 survey::BlankForm SurveyCommands::form() const

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/drawing/look.h"
 #include "app/survey/blank_form.h"
 
 #include <QObject>
@@ -21,7 +22,7 @@ public:
     SurveyCommands(Document& document, FileCommands& files, QWidget& window);
 
     void show();
-    void setDark(bool dark);
+    void setLook(drawing::Look look);
     void exportForm();
     void exportFormTo(const QString& path);
     void printForm();
@@ -35,7 +36,7 @@ private:
     FileCommands& files_;
     QWidget& window_;
     survey::SurveyWindow* survey_ = nullptr; ///< made when it is first wanted
-    bool dark_ = false;
+    drawing::Look look_ = drawing::Look::light;
 };
 
 } // namespace siphonwright

@@ -97,7 +97,7 @@ void ElevationView::zoomToFit()
     update();
 }
 
-/// Which end it is, where the eye begins.
+/// Which end it is: under the ground, where least is drawn.
 void ElevationView::paintCaption(QPainter& painter) const
 {
     const Canvas& canvas = state_->canvas;
@@ -110,8 +110,8 @@ void ElevationView::paintCaption(QPainter& painter) const
                    : tr("End view from the rear");
     const QFontMetricsF metrics(painter.font());
     constexpr double pad = 6;
-    const QRectF box(canvas.area.topLeft() + QPointF(pad, pad),
-                     QSizeF(metrics.horizontalAdvance(text) + 2 * pad, metrics.height() + pad));
+    const QSizeF size(metrics.horizontalAdvance(text) + 2 * pad, metrics.height() + pad);
+    const QRectF box(canvas.area.bottomLeft() + QPointF(pad, -pad - size.height()), size);
     QColor ground = canvas.palette.ground;
     ground.setAlphaF(0.9F);
     painter.setPen(QPen(canvas.palette.faint, 1));

@@ -99,7 +99,7 @@ void ElevationView::zoomToFit()
     update();
 }
 
-/// Which end it is, where the eye begins.
+/// Which end it is: under the ground, where least is drawn.
 void ElevationView::paintCaption(QPainter& painter) const
 {
     const Canvas& canvas = state_->canvas;

@@ -206,8 +206,10 @@ void paintKeepClear(Ink& ink)
             continue;
         }
         const QPolygonF outline = pageOf(areaSeen(*area, ink.style.view));
-        ink.hatch(outline, 1.6, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
-        ink.hatch(outline, 1.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        // From the end fan and exhaust lie over most of the engine: it has to be seen through them.
+        const double spacing = ink.style.view.isEnd() ? 4 : 1.6;
+        ink.hatch(outline, spacing, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
+        ink.hatch(outline, spacing, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
         ink.reserve(outline.boundingRect());
         ink.painter.setPen(ink.pen(ink.palette.keep_clear, edge_mm, Qt::DashLine));
         ink.painter.setBrush(Qt::NoBrush);

@@ -101,8 +101,9 @@ private Q_SLOTS:
                  {Vec2{-390, 20}, Vec2{-350, 60}, Vec2{-100, -40}, Vec2{-420, 300}, Vec2{50, 700}}) {
                 const Vec2 at = {view == from_left ? p.x : -p.x, p.z};
                 double least = std::numeric_limits<double>::infinity();
-                for (double s = 0; s <= line.length(); s += 0.01) {
-                    const Vec2 seen = view.flat(line.at(s));
+                constexpr int places = 100000;
+                for (int i = 0; i <= places; ++i) {
+                    const Vec2 seen = view.flat(line.at(line.length() * i / places));
                     least = std::min(least, std::hypot(seen.x - at.x, seen.z - at.z));
                 }
                 const Centreline::Nearest nearest = nearestSeen(view, line, at);

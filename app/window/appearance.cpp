@@ -121,8 +121,6 @@ void MainWindow::applyLook()
     for (const int percent : text_percents)
         (*actions_)[QStringLiteral("text-%1").arg(percent)]->setChecked(
             percent == static_cast<int>(std::lround(100 * textScale())));
-    for (QDockWidget* dock : findChildren<QDockWidget*>())
-        dock->setFont(QApplication::font()); // a title does not follow the style sheet by itself
     arrangeTools();
 }
 

@@ -50,7 +50,8 @@ drawing::Style Canvas::style() const
     out.palette = palette;
     out.scale = viewport.zoom() / px_per_mm;
     out.units = units();
-    out.running = running;
+    out.view = view();
+    out.running = running && !view().isEnd(); // said once, in the side elevation
     out.tint = tinted;
     out.highlighted_finding = selection.finding();
     out.lettering_mm *= lettering * text_scale;

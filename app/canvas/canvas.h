@@ -47,6 +47,7 @@ struct Canvas {
     double text_scale = 1;       ///< of all text on the screen, times the usual size
 
     const Sketch& sketch() const { return document.sketch(); }
+    const Projection& view() const { return viewport.view(); }
     const Layout& layout() const { return document.analysis().layout; }
     UnitSystem units() const;
     QString length(double mm) const; ///< as text in the user's units

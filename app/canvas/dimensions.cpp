@@ -79,6 +79,15 @@ void addPlaceAlong(const Canvas& canvas, const PartRef& part, QStringList& out)
         out.append(text("%1 along the hose").arg(canvas.length(hose->parts[part.index].along_mm)));
 }
 
+/// What the side elevation does not show: y, and the true length of a hose that it makes longer.
+void addDepth(const Canvas& canvas, const PartRef& part, Vec3 at, QStringList& out)
+{
+    out.append(text("Across %1").arg(canvas.length(at.y)));
+    const PartRef owner = ownerOf(part);
+    if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
+        out.append(text("Length of the hose %1").arg(canvas.length((*hose)->length_mm)));
+}
+
 } // namespace
 
 QString slopeBetween(const Canvas& canvas, Vec3 from, Vec3 to)
@@ -124,6 +133,8 @@ QStringList dimensionsOf(const Canvas& canvas, const PartRef& part)
     const std::optional<Vec3> at = positionOf(canvas.sketch(), part);
     if (at)
         out.append(text("Height %1").arg(canvas.length(canvas.layout().plumb.height(*at))));
+    if (at && canvas.view().isEnd())
+        addDepth(canvas, part, *at, out);
     if (part.kind == PartKind::hose_point || part.kind == PartKind::hose_end)
         addSlopes(canvas, part, out);
     if (part.kind == PartKind::heater)

@@ -34,7 +34,8 @@ std::optional<double> alongOf(const Sketch& sketch, const PartRef& part)
 }
 
 /// Drop a hose's end: on a port or nozzle it connects, elsewhere it lies open.
-bool dropEnd(Sketch& sketch, const Drag& drag, const std::optional<Socket>& socket, Vec2 at)
+bool dropEnd(Sketch& sketch, const Drag& drag, const std::optional<Socket>& socket, const Projection& view,
+             Vec2 at)
 {
     const Hose* hose = sketch.hose(drag.part.id);
     if (!hose)
@@ -45,20 +46,20 @@ bool dropEnd(Sketch& sketch, const Drag& drag, const std::optional<Socket>& sock
         return connect(sketch, drag.part.id, drag.part.index, socket->end);
     HoseEnd open;
     const HoseEnd& was = drag.part.index == 0 ? hose->from : hose->to;
-    const double y = was.connected() ? positionOf(drag.start, drag.part).value_or(Vec3{}).y : was.open_at.y;
-    open.open_at = {at.x, y, at.z};
+    const Vec3 before = was.connected() ? positionOf(drag.start, drag.part).value_or(Vec3{}) : was.open_at;
+    open.open_at = view.at(at, view.depth(before));
     return connect(sketch, drag.part.id, drag.part.index, open);
 }
 
 /// Slide an in-line part or clip to the place on its hose that is nearest to the pointer.
-bool slide(Sketch& sketch, const Layout& layout, const Drag& drag, Vec2 to)
+bool slide(Sketch& sketch, const Layout& layout, const Projection& view, const Drag& drag, Vec2 to)
 {
     const ResolvedHose* hose = layout.hose(drag.part.id);
     if (!hose || (*hose)->path.line.empty() || !drag.anchor_along)
         return false;
     const Route& route = **hose;
     const double s =
-        std::clamp(route.path.line.nearestInElevation(to).s, route.hose_from_mm, route.hose_to_mm);
+        std::clamp(nearestSeen(view, route.path.line, to).s, route.hose_from_mm, route.hose_to_mm);
     const double along_mm = std::round(s - route.hose_from_mm);
     return move(sketch, drag.part, {along_mm - *drag.anchor_along, 0, 0});
 }
@@ -77,7 +78,7 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
     drag.anchor = placeOf(canvas, part).value_or(grabbed);
     if (turns)
         if (const std::optional<Vec3> centre = positionOf(canvas.sketch(), part))
-            drag.anchor = {centre->x, centre->z};
+            drag.anchor = canvas.view().flat(*centre);
     drag.anchor_along = alongOf(canvas.sketch(), part);
     drag.gesture = canvas.document.beginGesture();
     return drag;
@@ -89,9 +90,11 @@ std::vector<Guide> dragAll(Canvas& canvas, const Drag& drag, const Pointer& poin
 {
     const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                       drag.anchor.z + pointer.at.z - drag.grabbed.z};
-    const Snapped snapped =
-        canvas.snap(raw, sceneFor(stillNeighbours(drag.start, drag.parts), canvas.layout().plumb), pointer);
-    const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
+    const SnapScene scene = canvas.view().isEnd()
+                                ? SnapScene()
+                                : sceneFor(stillNeighbours(drag.start, drag.parts), canvas.layout().plumb);
+    const Snapped snapped = canvas.snap(raw, scene, pointer);
+    const Vec3 delta = canvas.view().move({snapped.at.x - drag.anchor.x, snapped.at.z - drag.anchor.z});
     canvas.apply(
         QCoreApplication::translate("Canvas", "Move %1").arg(nameOfParts(drag.start, drag.parts)),
         [&](Sketch& sketch) {
@@ -117,7 +120,9 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
                              free ? 1 : turn_step_deg);
         };
     } else if (liesAlong(drag.part.kind)) {
-        step = [&](Sketch& sketch) { return slide(sketch, canvas.layout(), drag, pointer.at); };
+        step = [&](Sketch& sketch) {
+            return slide(sketch, canvas.layout(), canvas.view(), drag, pointer.at);
+        };
     } else if (drag.part.kind == PartKind::dimension) {
         const Vec2 through = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                               drag.anchor.z + pointer.at.z - drag.grabbed.z};
@@ -128,14 +133,20 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
     } else {
         const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                           drag.anchor.z + pointer.at.z - drag.grabbed.z};
-        snapped = canvas.snap(
-            raw, sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope), pointer);
-        const Vec3 delta = {snapped.at.x - drag.anchor.x, 0, snapped.at.z - drag.anchor.z};
+        snapped =
+            canvas.snap(raw,
+                        canvas.view().isEnd()
+                            ? endSceneFor(drag.start, canvas.layout(), drag.part, canvas.view())
+                            : sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope),
+                        pointer);
+        const Vec3 delta = canvas.view().move({snapped.at.x - drag.anchor.x, snapped.at.z - drag.anchor.z});
         if (drag.part.kind == PartKind::hose_end) {
             const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);
             if (socket)
                 snapped.guides.clear();
-            step = [&, socket](Sketch& sketch) { return dropEnd(sketch, drag, socket, snapped.at); };
+            step = [&, socket](Sketch& sketch) {
+                return dropEnd(sketch, drag, socket, canvas.view(), snapped.at);
+            };
         } else {
             step = [&, delta](Sketch& sketch) { return move(sketch, drag.part, delta); };
         }

@@ -27,15 +27,17 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part, double around_mm)
         for (const Vec2& p : outline)
             points.append(drawing::toPage(p));
     };
-    if (const std::vector<Vec2>* outline = part == ownerOf(part) ? outlineOf(canvas.sketch(), part) : nullptr)
-        add(*outline);
+    const Projection& view = canvas.view();
+    if (const std::vector<Vec2> outline = outlineSeen(canvas, part);
+        part == ownerOf(part) && !outline.empty())
+        add(outline);
     else if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
-        add(bodyOf(*heater));
+        add(bodyOf(*heater, view));
     else if (part.kind == PartKind::tank && canvas.sketch().tank)
-        add(bodyOf(*canvas.sketch().tank));
+        add(bodyOf(*canvas.sketch().tank, view));
     else if (const ResolvedHose* hose = part.kind == PartKind::hose ? canvas.layout().hose(part.id) : nullptr)
         for (const Piece& piece : (*hose)->path.line.pieces())
-            points << drawing::toPage(piece.start) << drawing::toPage(piece.at(piece.length_mm));
+            points << drawing::toPage(piece.start, view) << drawing::toPage(piece.at(piece.length_mm), view);
     else if (const std::optional<Vec2> at = placeOf(canvas, part))
         add({{at->x - around_mm, at->z - around_mm}, {at->x + around_mm, at->z + around_mm}});
     return points.isEmpty() ? QRectF()

@@ -39,18 +39,19 @@ std::unique_ptr<Tool> makeTool(Canvas& canvas, ToolKind kind)
 
 } // namespace
 
-ElevationView::ElevationView(Document& document, Selection& selection, QWidget* parent)
+ElevationView::ElevationView(Document& document, Selection& selection, QWidget* parent, Projection view)
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
+    state_->canvas.viewport.setView(view);
     state_->tool = makeTool(state_->canvas, ToolKind::select);
     makeElevationAccessible();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAttribute(Qt::WA_AcceptTouchEvents);
-    setAcceptDrops(true);
-    setMinimumSize(320, 160);
+    setAcceptDrops(!view.isEnd()); // what is new is put down in the side elevation
+    setMinimumSize(view.isEnd() ? 200 : 320, 160);
     setAttribute(Qt::WA_OpaquePaintEvent);
-    setAccessibleName(tr("Side elevation"));
+    setAccessibleName(view.isEnd() ? tr("End view") : tr("Side elevation"));
     QFont font = drawing::lettering();
     font.setPixelSize(
         drawing::usual_text_px); // the drawing's own letters are scaled on paper, those on the screen are not
@@ -67,6 +68,14 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
 }
 
 ElevationView::~ElevationView() = default;
+
+template <class Value>
+void ElevationView::tellPartner(void (ElevationView::*set)(Value), const Value& value)
+{
+    ElevationView* partner = state_->follows ? nullptr : state_->partner.data();
+    if (partner)
+        (partner->*set)(value);
+}
 
 void ElevationView::setTool(ToolKind kind)
 {
@@ -108,78 +117,81 @@ double ElevationView::zoom() const
 
 void ElevationView::setSnapping(bool on)
 {
+    tellPartner(&ElevationView::setSnapping, on);
     state_->canvas.snapping = on;
 }
 
 void ElevationView::setSnapTo(SnapKind kind, bool on)
 {
     state_->canvas.snap_settings.choice.set(kind, on);
+    if (state_->partner && !state_->follows)
+        state_->partner->setSnapTo(kind, on);
 }
 
 void ElevationView::setSnapSlope(double slope)
 {
+    tellPartner(&ElevationView::setSnapSlope, slope);
     state_->canvas.snap_settings.slope = slope;
 }
 
 void ElevationView::setGridShown(bool on)
 {
+    tellPartner(&ElevationView::setGridShown, on);
     state_->grid_shown = on;
     update();
 }
 
 void ElevationView::setRunningShown(bool on)
 {
+    tellPartner(&ElevationView::setRunningShown, on);
     state_->canvas.running = on;
     update();
 }
 
 void ElevationView::setTinted(bool on)
 {
+    tellPartner(&ElevationView::setTinted, on);
     state_->canvas.tinted = on;
     update();
 }
 
 void ElevationView::setLook(drawing::Look look)
 {
+    tellPartner(&ElevationView::setLook, look);
     state_->canvas.palette = drawing::paletteOf(look);
     update();
 }
 
 void ElevationView::setContents(std::shared_ptr<const drawing::Contents> contents)
 {
+    tellPartner(&ElevationView::setContents, contents);
     state_->canvas.contents = std::move(contents);
     update();
 }
 
 void ElevationView::setFindingsShown(bool on)
 {
+    tellPartner(&ElevationView::setFindingsShown, on);
     state_->canvas.findings_shown = on;
     update();
 }
 
 void ElevationView::setLettering(double times_usual)
 {
+    tellPartner(&ElevationView::setLettering, times_usual);
     state_->canvas.lettering = times_usual;
     update();
 }
 
 void ElevationView::setTextScale(double times_usual)
 {
+    tellPartner(&ElevationView::setTextScale, times_usual);
     state_->canvas.text_scale = times_usual;
     QFont larger = font();
     larger.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * times_usual)));
     setFont(larger);
     QResizeEvent rulers_changed(size(), size());
     resizeEvent(&rulers_changed);
-    update();
-}
-
-void ElevationView::zoomToFit()
-{
-    const Document& document = state_->canvas.document;
-    state_->canvas.viewport.fit(drawing::boundsOf(document.sketch(), document.analysis()),
-                                state_->canvas.area);
-    state_->fit = state_->canvas.viewport.transform();
     update();
 }
 
@@ -202,7 +214,7 @@ void ElevationView::showFinding(int index)
         const Finding& finding = findings[static_cast<std::size_t>(index)];
         std::optional<Vec2> at = placeOf(state_->canvas, finding.part);
         if (finding.at)
-            at = Vec2{finding.at->x, finding.at->z};
+            at = state_->canvas.view().flat(*finding.at);
         if (at)
             state_->canvas.viewport.reveal(*at, state_->canvas.area);
     }
@@ -258,6 +270,10 @@ void ElevationView::documentChanged()
 void ElevationView::paintEvent(QPaintEvent*)
 {
     const Canvas& canvas = state_->canvas;
+    if (state_->shown != canvas.viewport.transform()) {
+        state_->shown = canvas.viewport.transform();
+        Q_EMIT heightsMoved();
+    }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), canvas.palette.ground);
@@ -288,6 +304,7 @@ void ElevationView::paintEvent(QPaintEvent*)
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(rectOf(canvas.selection.part()));
     }
+    paintCaption(painter);
     painter.setClipping(false);
     paintRulers(painter, canvas, size(),
                 state_->crosshair ? std::optional(canvas.viewport.toScreen(*state_->crosshair))

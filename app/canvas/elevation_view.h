@@ -45,7 +45,7 @@ enum class ToolKind {
 class ElevationView : public QWidget {
     Q_OBJECT
 public:
-    ElevationView(Document& document, Selection& selection, QWidget* parent = nullptr);
+    ElevationView(Document& document, Selection& selection, QWidget* parent = nullptr, Projection view = {});
     ~ElevationView() override;
 
     void setTool(ToolKind kind);
@@ -66,6 +66,14 @@ public:
     void setRunningShown(bool on);
     void setTinted(bool on);
     void setLook(drawing::Look look);
+
+    /// From where it is seen; the drawing then fits in again.
+    void setView(const Projection& view);
+    const Projection& view() const;
+    /// A second view of the same drawing: from now on it shows what this one is told to show. Kept level, one
+    /// height stands at one place on both.
+    void setPartner(ElevationView* partner);
+    void setLevelled(bool on);
 
     /// Draw this moment's coolant and air instead of what would stay; null: no more.
     void setContents(std::shared_ptr<const drawing::Contents> contents);
@@ -117,6 +125,7 @@ public Q_SLOTS:
     void showPlace(Vec2 at);
 
 Q_SIGNALS:
+    void heightsMoved(); ///< zoom or height of the paper is another
     void toolChanged();
     void hint(const QString& text); ///< what a click will do, for the status line
     void pointerAt(siphonwright::Vec2 at);
@@ -164,6 +173,12 @@ private:
     void documentChanged();
     void refresh();
     void paintGhost(QPainter& painter) const;
+    template <class Value>
+    void tellPartner(void (ElevationView::*set)(Value), const Value& value);
+    ElevationView* levelPartner() const;
+    void fitAlone();
+    void keepLevel();
+    void paintCaption(QPainter& painter) const;
     std::unique_ptr<State> state_;
 };
 

@@ -24,13 +24,10 @@ struct CaughtBy {
     }
 };
 
-Vec2 flat(Vec3 p)
+void catchHose(const ResolvedHose& resolved, const Projection& view, const CaughtBy& band,
+               std::vector<PartRef>& out)
 {
-    return {p.x, p.z};
-}
-
-void catchHose(const ResolvedHose& resolved, const CaughtBy& band, std::vector<PartRef>& out)
-{
+    const auto flat = [&view](Vec3 p) { return view.flat(p); };
     const Hose& hose = *resolved->hose;
     const bool starts = band.holds(flat(resolved->from.stop));
     const bool ends = band.holds(flat(resolved->to.stop));
@@ -57,6 +54,16 @@ void catchHose(const ResolvedHose& resolved, const CaughtBy& band, std::vector<P
             out.push_back({PartKind::clip, hose.id, i});
 }
 
+bool catchesFromTheEnd(const Canvas& canvas, const PartRef& part, const CaughtBy& band)
+{
+    if (const Heater* heater = part.kind == PartKind::heater ? canvas.sketch().heater(part.id) : nullptr)
+        return band.holds(bodyOf(*heater, canvas.view()));
+    if (part.kind == PartKind::engine || part.kind == PartKind::area)
+        return band.holds(outlineSeen(canvas, part));
+    const std::optional<Vec2> at = placeOf(canvas, part);
+    return at && band.holds(*at);
+}
+
 } // namespace
 
 std::vector<PartRef> partsWithin(const Canvas& canvas, Vec2 corner, Vec2 opposite)
@@ -66,6 +73,11 @@ std::vector<PartRef> partsWithin(const Canvas& canvas, Vec2 corner, Vec2 opposit
                            {std::max(corner.x, opposite.x), std::max(corner.z, opposite.z)}};
     std::vector<PartRef> out;
     const auto add = [&](const PartRef& part) {
+        if (canvas.view().isEnd()) {
+            if (catchesFromTheEnd(canvas, part, band))
+                out.push_back(part);
+            return;
+        }
         const std::optional<PartBox> box = boxOf(sketch, part);
         if (box && band.holds(*box))
             out.push_back(part);
@@ -74,14 +86,14 @@ std::vector<PartRef> partsWithin(const Canvas& canvas, Vec2 corner, Vec2 opposit
         add({PartKind::engine, {}, 0});
         add({PartKind::thermostat, {}, 0});
     }
-    if (sketch.tank && band.holds(bodyOf(*sketch.tank)))
+    if (sketch.tank && band.holds(bodyOf(*sketch.tank, canvas.view())))
         out.push_back({PartKind::tank, {}, 0});
     for (const Port& port : sketch.ports)
         add({PartKind::port, port.id, 0});
     for (const Heater& heater : sketch.heaters)
         add({PartKind::heater, heater.id, 0});
     for (const ResolvedHose& hose : canvas.layout().hoses)
-        catchHose(hose, band, out);
+        catchHose(hose, canvas.view(), band, out);
     for (const Shared<Area>& area : sketch.areas)
         add({PartKind::area, area->id, 0});
     return out;

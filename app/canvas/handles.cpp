@@ -1,4 +1,6 @@
 #include "app/canvas/hit.h"
+#include "app/drawing/ink.h"
+#include "app/drawing/seen.h"
 
 #include "core/sketch/edits.h"
 
@@ -10,11 +12,6 @@ namespace {
 
 constexpr double ring_px = 34; ///< from a part's edge to its turning ring
 
-Vec2 flat(Vec3 p)
-{
-    return {p.x, p.z};
-}
-
 void addCorners(const Sketch& sketch, const PartRef& owner, PartKind corner, std::vector<Handle>& out)
 {
     const std::vector<Vec2>* outline = outlineOf(sketch, owner);
@@ -25,6 +22,9 @@ void addCorners(const Sketch& sketch, const PartRef& owner, PartKind corner, std
 void addTurningRing(const Canvas& canvas, std::vector<Handle>& out)
 {
     const PartRef& selected = canvas.selection.part();
+    // Tilt is an angle in the side elevation: it is turned there.
+    if (canvas.view().isEnd())
+        return;
     const double away_mm = ring_px / canvas.viewport.zoom();
     const auto add = [&](Vec2 foot, Vec3 along) {
         const double across = std::hypot(along.x, along.z);
@@ -35,37 +35,37 @@ void addTurningRing(const Canvas& canvas, std::vector<Handle>& out)
     if (selected.kind == PartKind::heater) {
         if (const Heater* heater = canvas.sketch().heater(selected.id)) {
             const Vec3 top = heaterPoint(*heater, {0, 0, heater->length_mm / 2});
-            add(flat(top), top - heater->position);
+            add(canvas.view().flat(top), top - heater->position);
         }
     } else if (selected.kind == PartKind::port) {
         HoseEnd end;
         end.port = selected.id;
         if (const auto place = attachment(canvas.sketch(), end))
-            add(flat(place->stub.back().at), place->stub[1].at - place->opening);
+            add(canvas.view().flat(place->stub.back().at), place->stub[1].at - place->opening);
     }
 }
 
-void addHoseHandles(const ResolvedHose& hose, std::vector<Handle>& out)
+void addHoseHandles(const ResolvedHose& hose, const Projection& view, std::vector<Handle>& out)
 {
     const Hose& drawn = *hose->hose;
     for (std::size_t i = 0; i < drawn.points.size(); ++i)
         out.push_back(
-            {{PartKind::hose_point, drawn.id, i}, flat(drawn.points[i].at), HandleShape::square, false});
+            {{PartKind::hose_point, drawn.id, i}, view.flat(drawn.points[i].at), HandleShape::square, false});
     for (const std::size_t end : {std::size_t{0}, std::size_t{1}})
         out.push_back({{PartKind::hose_end, drawn.id, end},
-                       flat(end == 0 ? hose->from.stop : hose->to.stop),
+                       view.flat(end == 0 ? hose->from.stop : hose->to.stop),
                        HandleShape::round,
                        false});
     if (hose->path.line.empty())
         return;
     for (std::size_t i = 0; i < drawn.parts.size(); ++i)
         out.push_back({{PartKind::inline_part, drawn.id, i},
-                       flat(alongHose(*hose, drawn.parts[i].along_mm)),
+                       view.flat(alongHose(*hose, drawn.parts[i].along_mm)),
                        HandleShape::diamond,
                        false});
     for (std::size_t i = 0; i < drawn.clips_mm.size(); ++i)
         out.push_back({{PartKind::clip, drawn.id, i},
-                       flat(alongHose(*hose, drawn.clips_mm[i])),
+                       view.flat(alongHose(*hose, drawn.clips_mm[i])),
                        HandleShape::diamond,
                        false});
 }
@@ -78,15 +78,18 @@ std::vector<Handle> handlesOf(const Canvas& canvas)
     std::vector<Handle> out;
     addTurningRing(canvas, out);
     for (const ResolvedHose& hose : canvas.layout().hoses)
-        addHoseHandles(hose, out);
+        addHoseHandles(hose, canvas.view(), out);
     for (const Port& port : sketch.ports)
-        out.push_back({{PartKind::port, port.id, 0}, flat(port.position), HandleShape::round, false});
+        out.push_back(
+            {{PartKind::port, port.id, 0}, canvas.view().flat(port.position), HandleShape::round, false});
     if (sketch.engine && sketch.engine->thermostat)
         out.push_back({{PartKind::thermostat, Id(), 0},
-                       flat(sketch.engine->thermostat->position),
+                       canvas.view().flat(sketch.engine->thermostat->position),
                        HandleShape::diamond,
                        false});
     const PartRef owner = ownerOf(canvas.selection.part());
+    if (canvas.view().isEnd()) // outlines are drawn, and so shaped, in the side elevation
+        return out;
     if (owner.kind == PartKind::engine)
         addCorners(sketch, owner, PartKind::engine_corner, out);
     if (owner.kind == PartKind::jacket)
@@ -138,17 +141,28 @@ const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part)
     return nullptr;
 }
 
-std::vector<Vec2> bodyOf(const Heater& heater)
+std::vector<Vec2> outlineSeen(const Canvas& canvas, const PartRef& part)
 {
-    const double r = heater.diameter_mm / 2;
-    const double h = heater.length_mm / 2;
+    const Sketch& sketch = canvas.sketch();
+    const PartRef owner = ownerOf(part);
+    if (owner.kind == PartKind::engine && sketch.engine)
+        return drawing::engineSeen(*sketch.engine, canvas.view());
+    if (owner.kind == PartKind::jacket && sketch.engine)
+        return drawing::jacketSeen(*sketch.engine, canvas.view());
+    if (const Area* area = owner.kind == PartKind::area ? sketch.area(owner.id) : nullptr)
+        return drawing::areaSeen(*area, canvas.view());
+    return {};
+}
+
+std::vector<Vec2> bodyOf(const Heater& heater, const Projection& view)
+{
     std::vector<Vec2> out;
-    for (const Vec3 corner : {Vec3{-r, 0, -h}, Vec3{r, 0, -h}, Vec3{r, 0, h}, Vec3{-r, 0, h}})
-        out.push_back(flat(heaterPoint(heater, corner)));
+    for (const QPointF& corner : drawing::heaterBody(heater, view))
+        out.push_back(drawing::fromPage(corner));
     return out;
 }
 
-std::vector<Vec2> bodyOf(const SurgeTank& tank)
+std::vector<Vec2> bodyOf(const SurgeTank& tank, const Projection& view)
 {
     // The document knows a tank by its place and levels alone: its body is the painter's own size.
     constexpr double half_width_mm = 110;
@@ -160,7 +174,7 @@ std::vector<Vec2> bodyOf(const SurgeTank& tank)
         low = std::min(low, level->value.value_or(low));
         high = std::max(high, level->value.value_or(high));
     }
-    const double x = tank.position.x;
+    const double x = view.flat(tank.position).x;
     low -= under_mm;
     high += over_mm;
     return {{x - half_width_mm, low},

@@ -53,7 +53,7 @@ std::optional<Hit> hoseAt(const Canvas& canvas, QPointF screen)
     for (const ResolvedHose& hose : canvas.layout().hoses) {
         if (hose->path.line.empty())
             continue;
-        const auto nearest = hose->path.line.nearestInElevation(canvas.viewport.toDrawing(screen));
+        const auto nearest = nearestSeen(canvas.view(), hose->path.line, canvas.viewport.toDrawing(screen));
         const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px * canvas.reach / zoom);
         if (nearest.distance_mm > reach_mm || (best && nearest.distance_mm >= best_mm))
             continue;
@@ -67,9 +67,9 @@ std::optional<Hit> bodyAt(const Canvas& canvas, Vec2 at)
 {
     const Sketch& sketch = canvas.sketch();
     for (const Heater& heater : sketch.heaters)
-        if (isInside(bodyOf(heater), at))
+        if (isInside(bodyOf(heater, canvas.view()), at))
             return Hit{{PartKind::heater, heater.id, 0}, false, -1, std::nullopt};
-    if (sketch.tank && isInside(bodyOf(*sketch.tank), at))
+    if (sketch.tank && isInside(bodyOf(*sketch.tank, canvas.view()), at))
         return Hit{{PartKind::tank, {}, 0}, false, -1, std::nullopt};
     return std::nullopt;
 }
@@ -83,13 +83,15 @@ std::optional<Hit> outlineAt(const Canvas& canvas, Vec2 at)
 {
     const Sketch& sketch = canvas.sketch();
     const double reach_mm = edge_reach_px * canvas.reach / canvas.viewport.zoom();
-    if (sketch.engine && onEdge(sketch.engine->jacket, at, reach_mm))
+    const auto seen = [&](PartKind kind, const Id& id = {}) { return outlineSeen(canvas, {kind, id, 0}); };
+    if (sketch.engine && onEdge(seen(PartKind::jacket), at, reach_mm))
         return Hit{{PartKind::jacket, {}, 0}, false, -1, std::nullopt};
     for (const Shared<Area>& area : sketch.areas)
-        if (isInside(area->outline, at) || onEdge(area->outline, at, reach_mm))
+        if (const std::vector<Vec2> outline = seen(PartKind::area, area->id);
+            isInside(outline, at) || onEdge(outline, at, reach_mm))
             return Hit{{PartKind::area, area->id, 0}, false, -1, std::nullopt};
-    if (sketch.engine &&
-        (isInside(sketch.engine->outline, at) || onEdge(sketch.engine->outline, at, reach_mm)))
+    if (const std::vector<Vec2> outline = seen(PartKind::engine);
+        isInside(outline, at) || onEdge(outline, at, reach_mm))
         return Hit{{PartKind::engine, {}, 0}, false, -1, std::nullopt};
     if (sketch.ground_z_mm && std::abs(*sketch.ground_z_mm - at.z) <= reach_mm)
         return Hit{{PartKind::ground, {}, 0}, false, -1, std::nullopt};
@@ -118,7 +120,9 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
     const Vec2 at = canvas.viewport.toDrawing(screen);
     if (const std::optional<Hit> hit = handleAt(canvas, screen))
         return *hit;
-    if (const std::optional<PartRef> dimension = dimensionAt(canvas, screen))
+    // Dimensions are drawn in the side elevation alone.
+    if (const std::optional<PartRef> dimension =
+            canvas.view().isEnd() ? std::nullopt : dimensionAt(canvas, screen))
         return Hit{*dimension, false, -1, std::nullopt};
     if (const std::optional<Hit> hit = hoseAt(canvas, screen))
         return *hit;
@@ -136,17 +140,17 @@ std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
         const ResolvedHose* hose = canvas.layout().hose(part.id);
         if (hose && !(*hose)->path.line.empty()) {
             const Vec3 middle = (*hose)->path.line.at((*hose)->path.line.length() / 2);
-            return Vec2{middle.x, middle.z};
+            return canvas.view().flat(middle);
         }
     }
-    if (part.kind == PartKind::dimension)
+    if (part.kind == PartKind::dimension && !canvas.view().isEnd())
         return placeOfDimension(canvas, part.id);
     if (part.kind == PartKind::ground && canvas.sketch().ground_z_mm)
         return Vec2{canvas.viewport.toDrawing(canvas.area.center()).x, *canvas.sketch().ground_z_mm};
-    if (const std::vector<Vec2>* outline = outlineOf(canvas.sketch(), part); outline && !outline->empty())
-        return outline->at(std::min(part.index, outline->size() - 1));
+    if (const std::vector<Vec2> outline = outlineSeen(canvas, part); !outline.empty())
+        return outline[std::min(part.index, outline.size() - 1)];
     if (const std::optional<Vec3> at = positionOf(canvas.sketch(), part))
-        return Vec2{at->x, at->z};
+        return canvas.view().flat(*at);
     return std::nullopt;
 }
 

@@ -51,8 +51,11 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected);
 
 /// The outline that a corner belongs to, or that the part itself is; null for others.
 const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part);
-/// A heater's body and a tank as they stand in the elevation.
-std::vector<Vec2> bodyOf(const Heater& heater);
-std::vector<Vec2> bodyOf(const SurgeTank& tank);
+/// The outline of engine, jacket or area (or of the one a corner belongs to) as the canvas's view shows it;
+/// empty for others and where the depth of an area is not known.
+std::vector<Vec2> outlineSeen(const Canvas& canvas, const PartRef& part);
+/// A heater's body and a tank as they stand in a view.
+std::vector<Vec2> bodyOf(const Heater& heater, const Projection& view = {});
+std::vector<Vec2> bodyOf(const SurgeTank& tank, const Projection& view = {});
 
 } // namespace siphonwright

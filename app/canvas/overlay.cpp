@@ -83,16 +83,16 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
     const PartRef owner = ownerOf(part);
     if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr) {
         painter.drawPolyline(traceOf(canvas.viewport, (*hose)->path.line));
-    } else if (const std::vector<Vec2>* outline = outlineOf(sketch, part)) {
-        painter.drawPolygon(polygonOf(canvas.viewport, *outline));
+    } else if (const std::vector<Vec2> outline = outlineSeen(canvas, part); !outline.empty()) {
+        painter.drawPolygon(polygonOf(canvas.viewport, outline));
     } else if (const Heater* heater = part.kind == PartKind::heater ? sketch.heater(part.id) : nullptr) {
-        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*heater)));
+        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*heater, canvas.view())));
     } else if (part.kind == PartKind::tank && sketch.tank) {
-        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*sketch.tank)));
+        painter.drawPolygon(polygonOf(canvas.viewport, bodyOf(*sketch.tank, canvas.view())));
     } else if (part.kind == PartKind::ground && sketch.ground_z_mm) {
         const double y = canvas.viewport.toScreen(Vec2{0, *sketch.ground_z_mm}).y();
         painter.drawLine(QPointF(canvas.area.left(), y), QPointF(canvas.area.right(), y));
-    } else if (part.kind == PartKind::dimension) {
+    } else if (part.kind == PartKind::dimension && !canvas.view().isEnd()) {
         paintDimensionContour(painter, canvas, part.id, colour, width);
     } else if (part.kind == PartKind::port) {
         HoseEnd end;

@@ -90,7 +90,7 @@ void paintMarks(QPainter& painter, const Canvas& canvas, bool across)
             painter.drawLine(QPointF(ruler_px - tick, at.y()), QPointF(ruler_px, at.y()));
         if (!numbered)
             continue;
-        const QString text = markText(mm, canvas.units());
+        const QString text = markText(across ? canvas.view().ruler(mm) : mm, canvas.units());
         const double width = metrics.horizontalAdvance(text);
         if (across) {
             painter.drawText(QPointF(at.x() - width / 2, metrics.ascent() + 1), text);

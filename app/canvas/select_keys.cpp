@@ -86,13 +86,13 @@ Vec3 SelectTool::nudgeBy(Vec2 arrow, double step_mm) const
         const bool alone = withoutRiders(canvas_.sketch(), canvas_.selection.parts()).size() == 1;
         if (alone && hose && at && !(*hose)->path.line.empty()) {
             const Centreline& line = (*hose)->path.line;
-            const Vec3 way = line.tangent(line.nearestInElevation(*at).s);
+            const Vec2 way = canvas_.view().flat(line.tangent(nearestSeen(canvas_.view(), line, *at).s));
             return {way.x * arrow.x + way.z * arrow.z >= 0 ? step_mm : -step_mm, 0, 0};
         }
     }
     if (part.kind == PartKind::dimension && canvas_.selection.parts().size() == 1)
         return {step_mm * asideOfArrow(canvas_, part.id, arrow), 0, 0};
-    return {arrow.x * step_mm, 0, arrow.z * step_mm};
+    return canvas_.view().move({arrow.x * step_mm, arrow.z * step_mm});
 }
 
 void SelectTool::turnSelected(double clockwise_deg)
@@ -149,13 +149,14 @@ void SelectTool::insertPointByKey()
         double from_mm = route.hose_from_mm;
         double to_mm = route.hose_to_mm;
         if (part.kind == PartKind::hose_point && at) {
-            from_mm = route.path.line.nearestInElevation(*at).s;
+            from_mm = nearestSeen(canvas_.view(), route.path.line, *at).s;
             const auto next = placeOf(canvas_, {PartKind::hose_point, part.id, part.index + 1});
             if (next)
-                to_mm = route.path.line.nearestInElevation(*next).s;
+                to_mm = nearestSeen(canvas_.view(), route.path.line, *next).s;
         }
         added = insertHosePoint(canvas_, owner.id, (from_mm + to_mm) / 2);
-    } else if (const std::vector<Vec2>* outline = outlineOf(canvas_.sketch(), part)) {
+    } else if (const std::vector<Vec2>* outline =
+                   canvas_.view().isEnd() ? nullptr : outlineOf(canvas_.sketch(), part)) {
         const Vec2 a = outline->at(std::min(part.index, outline->size() - 1));
         const Vec2 b = outline->at((part.index + 1) % outline->size());
         added = insertCorner(canvas_, part, {(a.x + b.x) / 2, (a.z + b.z) / 2});
@@ -166,6 +167,8 @@ void SelectTool::insertPointByKey()
 
 void SelectTool::enterOutline()
 {
+    if (canvas_.view().isEnd()) // outlines are shaped in the side elevation
+        return;
     const PartRef part = canvas_.selection.part();
     if (part.kind == PartKind::engine)
         canvas_.selection.select({PartKind::engine_corner, {}, 0});

@@ -100,7 +100,7 @@ void SelectTool::doubleClicked(const Pointer& pointer)
     PartRef added;
     if (hit.part.kind == PartKind::hose && hit.along_mm)
         added = insertHosePoint(canvas_, hit.part.id, *hit.along_mm);
-    else if (hasCorners(hit.part.kind))
+    else if (hasCorners(hit.part.kind) && !canvas_.view().isEnd())
         added = insertCorner(canvas_, hit.part, pointer.at);
     if (added.kind != PartKind::nothing)
         canvas_.selection.select(added);
@@ -207,7 +207,7 @@ QString SelectTool::hint() const
         return text("Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.").arg(name);
     if (part.kind == PartKind::hose)
         return text("Click to select %1, drag to move it, double-click to insert a point.").arg(name);
-    if (hasCorners(part.kind))
+    if (hasCorners(part.kind) && !canvas_.view().isEnd())
         return text("Click to select %1, drag to move it, double-click an edge to add a corner.").arg(name);
     if (part.kind != PartKind::nothing)
         return text("Click to select %1, drag to move it.").arg(name);

@@ -20,13 +20,24 @@ QString text(const char* source)
     return QCoreApplication::translate("Canvas", source);
 }
 
+/// In space: in a view other parts of the hose may lie over it.
+double nearestInSpace(const Centreline& line, Vec3 p)
+{
+    constexpr double step_mm = 1;
+    double best = 0;
+    for (double s = 0; s <= line.length(); s += step_mm)
+        if (distance(line.at(s), p) < distance(line.at(best), p))
+            best = s;
+    return best;
+}
+
 /// Path place of each route point: the bend's middle, or the nearest place where the run is straight on.
 std::vector<double> pointPlaces(const Route& route)
 {
     const auto& points = route.hose->points;
     std::vector<double> out;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        double s = route.path.line.nearestInElevation({points[i].at.x, points[i].at.z}).s;
+        double s = nearestInSpace(route.path.line, points[i].at);
         for (std::size_t k = 0; k < route.bend_points.size(); ++k)
             if (route.bend_points[k] == i)
                 s = route.path.line.bends()[k].s;

@@ -3,6 +3,7 @@
 #include "app/canvas/hose_draft.h"
 #include "app/canvas/snap.h"
 
+#include "core/geometry/projection.h"
 #include "core/layout/layout.h"
 #include "core/sketch/part.h"
 
@@ -17,6 +18,9 @@ struct SnapSettings {
 
 /// For a part that is moved: the sketch as it was when the drag began.
 SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope);
+/// The same in an end view: level and plumb with the neighbours on its hose, ports and nozzles.
+SnapScene endSceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part,
+                      const Projection& view);
 /// For the next point of a hose that is drawn.
 SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const HoseDraft& draft, double slope);
 /// For the next corner of an outline.

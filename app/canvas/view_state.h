@@ -10,6 +10,7 @@
 #include <QBasicTimer>
 #include <QElapsedTimer>
 #include <QMouseEvent>
+#include <QPointer>
 
 namespace siphonwright {
 
@@ -42,6 +43,10 @@ struct ElevationView::State {
     std::unique_ptr<Tool> tool;
     std::shared_ptr<const drawing::Ghost> ghost; ///< over the drawing; null: none
     bool grid_shown = true;
+    QPointer<ElevationView> partner; ///< the other view of the same drawing
+    bool follows = false;            ///< is told by the partner what to show
+    bool levelled = false;
+    QTransform shown;                ///< where the paper was when it was painted last
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places

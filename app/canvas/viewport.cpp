@@ -49,4 +49,10 @@ void Viewport::reveal(Vec2 p, const QRectF& screen)
     origin_ += wanted - at;
 }
 
+void Viewport::keepLevelWith(const Viewport& other)
+{
+    zoom_ = other.zoom_;
+    origin_.setY(other.origin_.y());
+}
+
 } // namespace siphonwright

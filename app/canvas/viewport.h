@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/geometry/vec.h"
+#include "core/geometry/projection.h"
 
 #include <QPointF>
 #include <QRectF>
@@ -8,15 +8,17 @@
 
 namespace siphonwright {
 
-/// Pan and zoom: where drawing millimetres lie on the widget, in its logical pixels.
+/// From where the drawing is seen, pan and zoom: where its millimetres lie on the widget, in logical pixels.
 class Viewport {
 public:
     static constexpr double least_zoom = 0.01; ///< pixels per mm: 100 m fit on a screen
     static constexpr double most_zoom = 40;
 
+    const Projection& view() const { return view_; }
+    void setView(const Projection& view) { view_ = view; }
     double zoom() const { return zoom_; }
     QPointF toScreen(Vec2 p) const;
-    QPointF toScreen(Vec3 p) const { return toScreen(Vec2{p.x, p.z}); }
+    QPointF toScreen(Vec3 p) const { return toScreen(view_.flat(p)); }
     Vec2 toDrawing(QPointF screen) const;
     /// Painter axes (x right, y = -z) to widget pixels.
     QTransform transform() const;
@@ -29,7 +31,11 @@ public:
     /// Pan by as little as brings a point into `screen`.
     void reveal(Vec2 p, const QRectF& screen);
 
+    /// Height and zoom of another view, so that one height stands at one place on both.
+    void keepLevelWith(const Viewport& other);
+
 private:
+    Projection view_;
     double zoom_ = 0.5;
     QPointF origin_; ///< where the drawing's origin lies on the widget
 };

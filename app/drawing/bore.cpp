@@ -16,7 +16,8 @@ struct Slice {
 };
 
 /// The cut-off part of the bore at s. The disc's points stand at z + k eta, eta from -D/2 to D/2.
-bool sliceAt(const Route& route, const Plumb& plumb, double s, double level_mm, Side side, Slice& out)
+bool sliceAt(const Route& route, const Plumb& plumb, double s, double level_mm, Side side,
+             const Projection& view, Slice& out)
 {
     const Vec3 t = route.path.line.tangent(s);
     const Vec3 c = route.path.line.at(s);
@@ -36,20 +37,22 @@ bool sliceAt(const Route& route, const Plumb& plumb, double s, double level_mm, 
     }
     if (!(to > from))
         return false;
-    QPointF normal = turned(unitOf(toPage(t)));
+    QPointF normal = turned(unitOf(toPage(t, view)));
     if (normal.isNull())
         return false;
     // The side of the bore that is up along plumb.
-    if (normal.x() * plumb.up().x - normal.y() * plumb.up().z < 0)
+    const Vec2 up = view.flat(plumb.up());
+    if (normal.x() * up.x - normal.y() * up.z < 0)
         normal = -normal;
-    out = {toPage(c) + normal * from, toPage(c) + normal * to};
+    const QPointF middle = toPage(c, view);
+    out = {middle + normal * from, middle + normal * to};
     return true;
 }
 
 } // namespace
 
 std::vector<QPolygonF> boreCut(const Route& route, const Plumb& plumb, double from_mm, double to_mm,
-                               double level_mm, Side side)
+                               double level_mm, Side side, const Projection& view)
 {
     std::vector<QPolygonF> cuts;
     std::vector<Slice> run;
@@ -67,7 +70,7 @@ std::vector<QPolygonF> boreCut(const Route& route, const Plumb& plumb, double fr
     const int steps = std::clamp(int((to_mm - from_mm) / 2), 24, 400);
     for (int i = 0; i <= steps; ++i) {
         Slice slice;
-        if (sliceAt(route, plumb, from_mm + (to_mm - from_mm) * i / steps, level_mm, side, slice))
+        if (sliceAt(route, plumb, from_mm + (to_mm - from_mm) * i / steps, level_mm, side, view, slice))
             run.push_back(slice);
         else
             close();
@@ -76,9 +79,10 @@ std::vector<QPolygonF> boreCut(const Route& route, const Plumb& plumb, double fr
     return cuts;
 }
 
-QPolygonF outlineUnder(const QPolygonF& outline, const Plumb& plumb, double level_mm, double y_mm)
+QPolygonF outlineUnder(const QPolygonF& outline, const Plumb& plumb, double level_mm, double depth_mm,
+                       const Projection& view)
 {
-    const auto over = [&](QPointF p) { return plumb.height({p.x(), y_mm, -p.y()}) - level_mm; };
+    const auto over = [&](QPointF p) { return plumb.height(view.at(fromPage(p), depth_mm)) - level_mm; };
     QPolygonF under;
     for (qsizetype i = 0; i < outline.size(); ++i) {
         const QPointF a = outline[i];

@@ -6,6 +6,8 @@ namespace siphonwright::drawing {
 
 void reserveDimensions(Ink& ink)
 {
+    if (ink.style.view.isEnd())
+        return;
     for (const Dimension& dimension : ink.sketch.dimensions) {
         const DimensionShape shape = shapeOf(measure(dimension, ink.sketch, ink.analysis.layout), ink.style);
         ink.reserve(shape.text_box.boundingRect());
@@ -15,6 +17,8 @@ void reserveDimensions(Ink& ink)
 
 void paintDimensions(Ink& ink)
 {
+    if (ink.style.view.isEnd()) // they belong to the side elevation
+        return;
     for (const Dimension& dimension : ink.sketch.dimensions)
         paintDimension(ink.painter, shapeOf(measure(dimension, ink.sketch, ink.analysis.layout), ink.style),
                        ink.style, ink.palette.ink);

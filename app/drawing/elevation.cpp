@@ -2,6 +2,7 @@
 
 #include "app/drawing/dimension_shape.h"
 #include "app/drawing/ink.h"
+#include "app/drawing/seen.h"
 
 #include <algorithm>
 #include <cmath>
@@ -80,30 +81,30 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     painter.restore();
 }
 
-QRectF boundsOf(const Sketch& sketch, const Analysis& analysis)
+QRectF boundsOf(const Sketch& sketch, const Analysis& analysis, const Projection& view)
 {
     QRectF box;
     if (sketch.engine) {
-        include(box, sketch.engine->outline);
-        include(box, sketch.engine->jacket);
+        include(box, engineSeen(*sketch.engine, view));
+        include(box, jacketSeen(*sketch.engine, view));
     }
     for (const Shared<Area>& area : sketch.areas)
-        include(box, area->outline);
+        include(box, areaSeen(*area, view));
     if (sketch.tank)
-        include(box, tankBody(*sketch.tank).adjusted(0, -44, 0, 0));
+        include(box, tankBody(*sketch.tank, view).adjusted(0, -44, 0, 0));
     for (const Heater& heater : sketch.heaters)
-        include(box, heaterBody(heater).boundingRect());
+        include(box, heaterBody(heater, view).boundingRect());
     for (const Port& port : sketch.ports) {
-        const QPointF at = toPage(port.position);
+        const QPointF at = toPage(port.position, view);
         include(box, QRectF(at - QPointF(20, 20), at + QPointF(20, 20)));
     }
     for (const ResolvedHose& hose : analysis.layout.hoses) {
         const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
-        const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length());
+        const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length(), view);
         if (!line.isEmpty())
             include(box, line.boundingRect().adjusted(-half, -half, half, half));
     }
-    for (const Dimension& dimension : sketch.dimensions)
+    for (const Dimension& dimension : view.isEnd() ? std::vector<Dimension>() : sketch.dimensions)
         include(box, dimensionLine(measure(dimension, sketch, analysis.layout)).boundingRect());
     // Datum and ground belong to a drawing that has anything on it.
     if (!box.isNull()) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/analysis/analysis.h"
+#include "core/geometry/projection.h"
 
 #include <QColor>
 #include <QFont>
@@ -8,12 +9,13 @@
 
 class QPainter;
 
-/// The stateless painter of the side elevation, in millimetres of the real thing.
+/// The stateless painter of the side elevation and of the end view, in millimetres of the real thing.
 ///
 /// One set of functions draws the screen, the preview, print, PDF, SVG and PNG, so that they cannot disagree.
-/// The painter's transformation maps drawing millimetres (x right, z UP, so world y is -z: pass points
-/// through toPage()) to the device. Line widths and text heights are given in millimetres ON PAPER (or
-/// screen) and divided by the scale, so a 0.35 mm line is 0.35 mm at any scale.
+/// The painter's transformation maps a view's millimetres (x right, z UP, so painter y is -z: pass points
+/// through toPage()) to the device; Style::view says which way the drawing is looked at. Line widths and text
+/// heights are given in millimetres ON PAPER (or screen) and divided by the scale, so a 0.35 mm line is 0.35
+/// mm at any scale.
 namespace siphonwright::drawing {
 
 /// Drawing axes to painter axes: {x, -z}.
@@ -21,9 +23,9 @@ inline QPointF toPage(Vec2 p)
 {
     return {p.x, -p.z};
 }
-inline QPointF toPage(Vec3 p)
+inline QPointF toPage(Vec3 p, const Projection& view = {})
 {
-    return {p.x, -p.z};
+    return toPage(view.flat(p));
 }
 inline Vec2 fromPage(QPointF p)
 {
@@ -46,6 +48,7 @@ struct Palette {
 
 struct Style {
     Palette palette = Palette::light();
+    Projection view;           ///< from where the drawing is seen
     double scale = 1;          ///< millimetres on the device per drawing millimetre (1:10 is 0.1)
     double lettering_mm = 2.5; ///< text height on the device
     UnitSystem units = UnitSystem::metric;
@@ -69,7 +72,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
 QColor temperatureColour(const Palette& palette, double share);
 
 /// Bounding box of all that paintElevation would draw but labels and the endless level lines, painter axes.
-QRectF boundsOf(const Sketch& sketch, const Analysis& analysis);
+QRectF boundsOf(const Sketch& sketch, const Analysis& analysis, const Projection& view = {});
 
 /// Where each finding's balloon stands (its centre, painter axes), in the order of analysis.findings; placed
 /// beside their points without lying on each other. NaN for a finding that has no place on the drawing.

@@ -1,4 +1,5 @@
 #include "app/drawing/ink.h"
+#include "app/drawing/seen.h"
 
 #include <QCoreApplication>
 
@@ -16,14 +17,6 @@ QString tr(const char* text)
 
 /// The housing's size is not part of the sketch.
 constexpr double thermostat_half_mm = 45;
-
-QPolygonF polygonOf(const std::vector<Vec2>& outline)
-{
-    QPolygonF polygon;
-    for (const Vec2 corner : outline)
-        polygon << toPage(corner);
-    return polygon;
-}
 
 /// Cylinders seen from the side: one bank of them.
 int cylindersInSight(Arrangement arrangement)
@@ -51,8 +44,10 @@ int cylindersInSight(Arrangement arrangement)
 
 void paintCylinders(Ink& ink, const Engine& engine)
 {
+    if (ink.style.view.isEnd())
+        return paintEndAxes(ink, engine);
     const int count = cylindersInSight(engine.arrangement);
-    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    const QRectF box = pageOf(jacketSeen(engine, ink.style.view)).boundingRect();
     ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
     for (int i = 0; i < count; ++i) {
         const double x = box.left() + box.width() * (i + 0.5) / count;
@@ -73,21 +68,23 @@ void paintJacketLevels(Ink& ink, const Engine& engine)
 {
     if (!ink.analysis.layout.jacket)
         return;
-    const QRectF box = polygonOf(engine.jacket).boundingRect();
+    const QRectF box = pageOf(jacketSeen(engine, ink.style.view)).boundingRect();
     const JacketHeights& heights = *ink.analysis.layout.jacket;
     for (const double height : {heights.lowest_mm, heights.highest_mm}) {
-        const QPointF right = onLevel(ink.analysis.layout.plumb, height, box.right() + ink.paper(7));
+        const QPointF right =
+            onLevel(ink.analysis.layout.plumb, height, box.right() + ink.paper(7), ink.style.view);
         ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
-        ink.line(onLevel(ink.analysis.layout.plumb, height, box.right() - ink.paper(3)), right);
-        ink.line(onLevel(ink.analysis.layout.plumb, height, box.left() - ink.paper(4)),
-                 onLevel(ink.analysis.layout.plumb, height, box.left() + ink.paper(3)));
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.right() - ink.paper(3), ink.style.view),
+                 right);
+        ink.line(onLevel(ink.analysis.layout.plumb, height, box.left() - ink.paper(4), ink.style.view),
+                 onLevel(ink.analysis.layout.plumb, height, box.left() + ink.paper(3), ink.style.view));
         levelMark(ink, right - QPointF(ink.paper(2), 0), 1.6, ink.palette.ink);
     }
 }
 
 void paintThermostat(Ink& ink, const ThermostatHousing& housing)
 {
-    const QPointF at = toPage(housing.position);
+    const QPointF at = ink.page(housing.position);
     constexpr double half_mm = thermostat_half_mm;
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
     ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
@@ -106,7 +103,7 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
 /// Beside the engine's front end, where there is room for its name.
 void paintFrontArrow(Ink& ink, const Engine& engine)
 {
-    const QRectF box = polygonOf(engine.outline).boundingRect();
+    const QRectF box = pageOf(engineSeen(engine, ink.style.view)).boundingRect();
     const bool left = engine.front == EngineEnd::left;
     const double gap = ink.paper(3);
     const QPointF away(left ? -1 : 1, 0);
@@ -130,8 +127,8 @@ void paintFrontArrow(Ink& ink, const Engine& engine)
 
 void labelJacket(Ink& ink, const Engine& engine)
 {
-    const QRectF box = polygonOf(engine.outline).boundingRect();
-    const QRectF jacket = polygonOf(engine.jacket).boundingRect();
+    const QRectF box = pageOf(engineSeen(engine, ink.style.view)).boundingRect();
+    const QRectF jacket = pageOf(jacketSeen(engine, ink.style.view)).boundingRect();
     const Layout& layout = ink.analysis.layout;
     const double h = ink.paper(ink.style.lettering_mm);
     const double gap = ink.paper(1.5);
@@ -143,9 +140,10 @@ void labelJacket(Ink& ink, const Engine& engine)
     if (!layout.jacket)
         return;
     const auto mark = [&](double height_mm, double into, const QString& name) {
-        const QPointF outside = onLevel(layout.plumb, height_mm, jacket.right() + ink.paper(8));
-        const QPointF right = onLevel(layout.plumb, height_mm, jacket.right() - gap);
-        const QPointF left = onLevel(layout.plumb, height_mm, jacket.left() + gap);
+        const QPointF outside =
+            onLevel(layout.plumb, height_mm, jacket.right() + ink.paper(8), ink.style.view);
+        const QPointF right = onLevel(layout.plumb, height_mm, jacket.right() - gap, ink.style.view);
+        const QPointF left = onLevel(layout.plumb, height_mm, jacket.left() + gap, ink.style.view);
         ink.label({{outside + QPointF(0, h / 2)},
                    {left + QPointF(0, into)},
                    {right + QPointF(0, into), Anchor::right}},
@@ -173,8 +171,8 @@ void paintEngine(Ink& ink)
     if (!ink.sketch.engine)
         return;
     const Engine& engine = *ink.sketch.engine;
-    const QPolygonF outline = polygonOf(engine.outline);
-    const QPolygonF jacket = polygonOf(engine.jacket);
+    const QPolygonF outline = pageOf(engineSeen(engine, ink.style.view));
+    const QPolygonF jacket = pageOf(jacketSeen(engine, ink.style.view));
     ink.painter.setPen(ink.pen(ink.palette.ink, thick_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawPolygon(outline);
@@ -203,7 +201,11 @@ void paintEngine(Ink& ink)
 void paintKeepClear(Ink& ink)
 {
     for (const Shared<Area>& area : ink.sketch.areas) {
-        const QPolygonF outline = polygonOf(area->outline);
+        if (ink.style.view.isEnd() && !depthKnown(*area)) {
+            paintUnknownDepth(ink, *area);
+            continue;
+        }
+        const QPolygonF outline = pageOf(areaSeen(*area, ink.style.view));
         ink.hatch(outline, 1.6, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
         ink.hatch(outline, 1.6, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
         ink.reserve(outline.boundingRect());
@@ -216,13 +218,18 @@ void paintKeepClear(Ink& ink)
 void labelEngine(Ink& ink)
 {
     if (ink.sketch.engine) {
-        paintFrontArrow(ink, *ink.sketch.engine);
+        if (ink.style.view.isEnd())
+            labelSides(ink, *ink.sketch.engine);
+        else
+            paintFrontArrow(ink, *ink.sketch.engine);
         labelJacket(ink, *ink.sketch.engine);
         if (ink.sketch.engine->thermostat)
-            labelThermostat(ink, toPage(ink.sketch.engine->thermostat->position));
+            labelThermostat(ink, ink.page(ink.sketch.engine->thermostat->position));
     }
     for (const Shared<Area>& area : ink.sketch.areas) {
-        const QRectF box = polygonOf(area->outline).boundingRect();
+        if (ink.style.view.isEnd() && !depthKnown(*area))
+            continue;
+        const QRectF box = pageOf(areaSeen(*area, ink.style.view)).boundingRect();
         const double under = box.bottom() + ink.paper(1.5 + ink.style.lettering_mm);
         const double middle = box.center().y() + ink.paper(ink.style.lettering_mm) / 2;
         ink.label({{{box.center().x(), box.top() - ink.paper(1.5)}, Anchor::centre},

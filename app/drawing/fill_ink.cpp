@@ -1,6 +1,7 @@
 #include "app/drawing/bore.h"
 #include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
+#include "app/drawing/seen.h"
 
 #include "core/sketch/edits.h"
 
@@ -52,10 +53,10 @@ void fillWith(Ink& ink, const QPolygonF& shape, const QColor& colour)
 }
 
 /// The surface of coolant: the line where the filled part's outline runs level.
-void surfaceLine(Ink& ink, const QPolygonF& outline, double level_mm, double y_mm)
+void surfaceLine(Ink& ink, const QPolygonF& outline, double level_mm, double depth_mm)
 {
     const Plumb& plumb = ink.analysis.layout.plumb;
-    const QPolygonF under = outlineUnder(outline, plumb, level_mm, y_mm);
+    const QPolygonF under = outlineUnder(outline, plumb, level_mm, depth_mm, ink.style.view);
     if (under.size() < 3 || under.size() == outline.size())
         return;
     ink.painter.setPen(ink.pen(ink.palette.level, edge_mm));
@@ -63,7 +64,7 @@ void surfaceLine(Ink& ink, const QPolygonF& outline, double level_mm, double y_m
         const QPointF a = under[i];
         const QPointF b = under[(i + 1) % under.size()];
         const auto at_level = [&](QPointF p) {
-            return std::abs(plumb.height({p.x(), y_mm, -p.y()}) - level_mm) < 1e-6;
+            return std::abs(plumb.height(ink.style.view.at(fromPage(p), depth_mm)) - level_mm) < 1e-6;
         };
         if (at_level(a) && at_level(b))
             ink.line(a, b);
@@ -91,7 +92,7 @@ void paintCell(Ink& ink, const Cell& cell, const CellView& view, const LoopConte
     const double from = std::min(cell.from_mm, length);
     const double to = std::min(cell.to_mm, length);
     const bool gas = view.gas_ml > least_pocket_shown_ml;
-    for (const QPolygonF& bore : boreCut(**hose, plumb, from, to, -everything, Side::over))
+    for (const QPolygonF& bore : boreCut(**hose, plumb, from, to, -everything, Side::over, ink.style.view))
         fillWith(ink, bore, view.sealed ? ink.palette.air : ink.palette.ground);
     if (view.liquid_ml > 0) {
         const double level = gas ? view.level_mm : everything;
@@ -99,7 +100,7 @@ void paintCell(Ink& ink, const Cell& cell, const CellView& view, const LoopConte
         const double piece = loop.temperatures ? 20 : std::max(1.0, to - from);
         for (double s = from; s < to; s += piece)
             for (const QPolygonF& wet :
-                 boreCut(**hose, plumb, s, std::min(to, s + piece + 0.6), level, Side::under))
+                 boreCut(**hose, plumb, s, std::min(to, s + piece + 0.6), level, Side::under, ink.style.view))
                 fillWith(ink, wet,
                          liquidColour(ink, temperatureAt(loop, cell.part, (s + piece / 2) / length)));
     }
@@ -107,7 +108,7 @@ void paintCell(Ink& ink, const Cell& cell, const CellView& view, const LoopConte
         return;
     ink.painter.setBrush(Qt::NoBrush);
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
-    for (const QPolygonF& air : boreCut(**hose, plumb, from, to, view.level_mm, Side::over))
+    for (const QPolygonF& air : boreCut(**hose, plumb, from, to, view.level_mm, Side::over, ink.style.view))
         ink.painter.drawPolyline(air);
 }
 
@@ -127,7 +128,7 @@ void labelEnd(Ink& ink, const Id& hose_id, double share, double degC)
     std::vector<Spot> spots;
     for (const double off : {0.0, 0.08, -0.08}) {
         const double s = std::clamp(share + (share > 0.5 ? -std::abs(off) : std::abs(off)), 0.0, 1.0);
-        const QPointF at = toPage(line.at(s * line.length()));
+        const QPointF at = ink.page(line.at(s * line.length()));
         const double gap = half + ink.paper(1.5);
         spots.push_back({at + QPointF(gap, h / 2), Anchor::left});
         spots.push_back({at + QPointF(-gap, h / 2), Anchor::right});
@@ -151,8 +152,10 @@ void paintJacketContents(Ink& ink, const QPolygonF& jacket)
 {
     const Contents& contents = *ink.style.contents;
     fillWith(ink, jacket, ink.palette.ground);
-    fillWith(ink, outlineUnder(jacket, ink.analysis.layout.plumb, contents.frame->jacket_level_mm),
-             liquidColour(ink, contents.jacket_degC));
+    fillWith(
+        ink,
+        outlineUnder(jacket, ink.analysis.layout.plumb, contents.frame->jacket_level_mm, 0, ink.style.view),
+        liquidColour(ink, contents.jacket_degC));
     surfaceLine(ink, jacket, contents.frame->jacket_level_mm, 0);
 }
 
@@ -164,7 +167,8 @@ void paintTankContents(Ink& ink, const QRectF& body)
     const QPolygonF inside = round.toFillPolygon();
     const double level_mm = ink.style.contents->frame->jacket_level_mm;
     fillWith(ink, inside, ink.palette.ground);
-    fillWith(ink, outlineUnder(inside, ink.analysis.layout.plumb, level_mm), liquidColour(ink, {}));
+    fillWith(ink, outlineUnder(inside, ink.analysis.layout.plumb, level_mm, 0, ink.style.view),
+             liquidColour(ink, {}));
     surfaceLine(ink, inside, level_mm, 0);
 }
 
@@ -178,19 +182,21 @@ void paintChamberContents(Ink& ink, const Heater& heater)
             continue;
         const LoopContents& loop = contents.loops[cell.loop];
         const CellView& view = contents.frame->cells[i];
-        const QPolygonF chamber = heaterChamber(heater);
+        const QPolygonF chamber = heaterChamber(heater, ink.style.view);
         const bool gas = view.gas_ml > least_pocket_shown_ml;
-        const double y_mm = heaterPoint(heater, {}).y;
+        const double depth_mm = ink.style.view.depth(heaterPoint(heater, {}));
         fillWith(ink, chamber, view.sealed && gas ? ink.palette.air : ink.palette.ground);
         std::optional<double> degC;
         if (loop.temperatures)
             degC = loop.temperatures->outlet;
         if (view.liquid_ml > 0)
             fillWith(ink,
-                     gas ? outlineUnder(chamber, ink.analysis.layout.plumb, view.level_mm, y_mm) : chamber,
+                     gas ? outlineUnder(chamber, ink.analysis.layout.plumb, view.level_mm, depth_mm,
+                                        ink.style.view)
+                         : chamber,
                      liquidColour(ink, degC));
         if (gas)
-            surfaceLine(ink, chamber, view.level_mm, y_mm);
+            surfaceLine(ink, chamber, view.level_mm, depth_mm);
         ink.painter.setBrush(Qt::NoBrush);
         ink.painter.setPen(ink.pen(ink.palette.ink, loop.energised ? thick_mm : thin_mm,
                                    loop.energised ? Qt::SolidLine : Qt::DashLine));
@@ -222,10 +228,7 @@ void labelTemperatures(Ink& ink)
     }
     if (!contents.jacket_degC || !ink.sketch.engine || ink.sketch.engine->jacket.empty())
         return;
-    QPolygonF jacket;
-    for (const Vec2 corner : ink.sketch.engine->jacket)
-        jacket << toPage(corner);
-    const QPointF centre = jacket.boundingRect().center();
+    const QPointF centre = pageOf(jacketSeen(*ink.sketch.engine, ink.style.view)).boundingRect().center();
     const double h = ink.paper(ink.style.lettering_mm);
     ink.labelFirst({{centre + QPointF(0, h / 2), Anchor::centre},
                     {centre + QPointF(0, -2 * h), Anchor::centre},

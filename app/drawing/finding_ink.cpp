@@ -11,8 +11,8 @@ namespace siphonwright::drawing {
 namespace {
 
 /// How much a balloon at a place would hide, as a length of overlap.
-double crowding(const Analysis& analysis, QPointF at, double radius, const std::vector<QPointF>& placed,
-                const std::vector<QPointF>& points)
+double crowding(const Analysis& analysis, const Projection& view, QPointF at, double radius,
+                const std::vector<QPointF>& placed, const std::vector<QPointF>& points)
 {
     double sum = 0;
     for (const QPointF& other : placed) {
@@ -26,14 +26,14 @@ double crowding(const Analysis& analysis, QPointF at, double radius, const std::
     for (const ResolvedHose& hose : analysis.layout.hoses) {
         if (hose->path.line.empty())
             continue;
-        const double gap = hose->path.line.nearestInElevation(fromPage(at)).distance_mm;
+        const double gap = nearestSeen(view, hose->path.line, fromPage(at)).distance_mm;
         sum += std::max(0.0, 1.6 * radius + hose->outsideDiameter() / 2 - gap);
     }
     return sum;
 }
 
 /// The nearest place round a point that hides least; further out while it would lie on another balloon.
-QPointF balloonPlace(const Analysis& analysis, QPointF point, double radius,
+QPointF balloonPlace(const Analysis& analysis, const Projection& view, QPointF point, double radius,
                      const std::vector<QPointF>& placed, const std::vector<QPointF>& points,
                      const QRectF& near_by)
 {
@@ -45,7 +45,7 @@ QPointF balloonPlace(const Analysis& analysis, QPointF point, double radius,
             const QPointF at = point + QPointF(std::cos(a), std::sin(a)) * radius * reach;
             const double outside = near_by.contains(at) ? 0 : 20 * radius;
             const double cost =
-                outside + crowding(analysis, at, radius, placed, points) + 0.02 * radius * reach;
+                outside + crowding(analysis, view, at, radius, placed, points) + 0.02 * radius * reach;
             if (cost < least - 1e-9) {
                 least = cost;
                 best = at;
@@ -72,19 +72,20 @@ std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)
     QPolygonF drawn;
     for (const Finding& finding : analysis.findings) {
         if (finding.at)
-            points.push_back(toPage(*finding.at));
+            points.push_back(toPage(*finding.at, style.view));
     }
     for (const QPointF& point : points)
         drawn << point;
     for (const ResolvedHose& hose : analysis.layout.hoses)
-        drawn << toPage(hose->from.opening) << toPage(hose->to.opening);
+        drawn << toPage(hose->from.opening, style.view) << toPage(hose->to.opening, style.view);
     const double margin = 5 * radius;
     const QRectF near_by = drawn.boundingRect().adjusted(-margin, -margin, margin, margin);
     std::vector<QPointF> placed;
     std::vector<QPointF> places;
     for (const Finding& finding : analysis.findings) {
         if (finding.at)
-            placed.push_back(balloonPlace(analysis, toPage(*finding.at), radius, placed, points, near_by));
+            placed.push_back(balloonPlace(analysis, style.view, toPage(*finding.at, style.view), radius,
+                                          placed, points, near_by));
         places.push_back(finding.at ? placed.back() : QPointF(nowhere, nowhere));
     }
     return places;
@@ -103,10 +104,10 @@ void paintUndersized(Ink& ink)
         ink.painter.setPen(ink.pen(severityColour(ink.palette, finding.severity), medium_mm));
         for (double s = *finding.from_mm; s < *finding.to_mm; s += step) {
             const double to = std::min(s + step, *finding.to_mm);
-            const QPointF side_a = turned(unitOf(toPage(line.tangent(s)))) * half;
-            const QPointF side_b = turned(unitOf(toPage(line.tangent(to)))) * half;
-            const QPointF a = toPage(line.at(s));
-            const QPointF b = toPage(line.at(to));
+            const QPointF side_a = turned(unitOf(ink.page(line.tangent(s)))) * half;
+            const QPointF side_b = turned(unitOf(ink.page(line.tangent(to)))) * half;
+            const QPointF a = ink.page(line.at(s));
+            const QPointF b = ink.page(line.at(to));
             ink.line(a - side_a, b + side_b);
             ink.line(a + side_a, b - side_b);
         }
@@ -123,7 +124,7 @@ void paintBalloons(Ink& ink)
             continue;
         const bool marked = int(i) == ink.style.highlighted_finding;
         const QColor colour = severityColour(ink.palette, finding.severity);
-        const QPointF point = toPage(*finding.at);
+        const QPointF point = ink.page(*finding.at);
         ink.painter.setPen(ink.pen(colour, marked ? edge_mm : thin_mm));
         ink.line(point, places[i] + unitOf(point - places[i]) * radius);
         ink.painter.setBrush(colour);

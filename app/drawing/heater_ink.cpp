@@ -16,16 +16,19 @@ namespace {
 /// The heater's own axes on the page: origin, along its axis, and across it.
 struct Frame {
     QPointF centre;
-    QPointF along;  ///< per mm; shorter than 1 when the heater leans towards the viewer
-    QPointF across; ///< unit
+    QPointF along;     ///< per mm; shorter than 1 when the heater leans towards the viewer
+    QPointF across;    ///< unit
+    double end_on = 0; ///< how round its ends look: 0 from the side, 1 from the end
 };
 
-Frame frameOf(const Heater& heater)
+Frame frameOf(const Heater& heater, const Projection& view)
 {
-    const QPointF centre = toPage(heaterPoint(heater, {}));
-    const QPointF along = toPage(heaterPoint(heater, {0, 0, 1})) - centre;
-    const QPointF direction = unitOf(along);
-    return {centre, along, direction.isNull() ? QPointF(1, 0) : -turned(direction)};
+    const Vec3 middle = heaterPoint(heater, {});
+    const Vec3 axis = heaterPoint(heater, {0, 0, 1}) - middle;
+    const QPointF along = toPage(axis, view);
+    const double seen = std::hypot(along.x(), along.y());
+    const QPointF across = seen < 1e-6 ? QPointF(-1, 0) : -turned(along / seen);
+    return {toPage(middle, view), along, across, std::min(1.0, std::abs(view.depth(axis)))};
 }
 
 QPointF at(const Frame& frame, double across_mm, double along_mm)
@@ -33,12 +36,42 @@ QPointF at(const Frame& frame, double across_mm, double along_mm)
     return frame.centre + frame.across * across_mm + frame.along * along_mm;
 }
 
+/// A round body between two places along the heater's axis, flat ends: what of it is seen from outside.
+QPolygonF roundBody(const Frame& frame, double radius, double low, double high)
+{
+    constexpr int steps = 18;
+    const QPointF along = turned(frame.across) * frame.end_on;
+    QPolygonF outline;
+    for (int i = 0; i <= steps; ++i) {
+        const double a = i * 3.14159265358979323846 / steps;
+        outline << at(frame, radius * std::cos(a), high) + along * (radius * std::sin(a));
+    }
+    for (int i = 0; i <= steps; ++i) {
+        const double a = 3.14159265358979323846 * (1 + double(i) / steps);
+        outline << at(frame, radius * std::cos(a), low) + along * (radius * std::sin(a));
+    }
+    return outline;
+}
+
+/// From this on its round ends are seen.
+constexpr double ends_show = 0.05;
+/// From this on its length is no longer seen well enough to draw what is in it.
+constexpr double length_hides = 0.95;
+
 /// A metal tube of a bore: its wall is drawn, not entered.
 void paintTube(Ink& ink, const QPolygonF& line, double bore_mm)
 {
     if (line.size() < 2)
         return;
     const double outside = bore_mm + 5;
+    const QRectF seen = line.boundingRect();
+    if (std::max(seen.width(), seen.height()) < outside / 4) {
+        // It points at the viewer, or away.
+        ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
+        ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
+        ink.painter.drawEllipse(line.last(), outside / 2, outside / 2);
+        return;
+    }
     const double wall = std::min(ink.paper(edge_mm), outside / 4);
     ink.painter.setBrush(Qt::NoBrush);
     ink.painter.setPen(QPen(ink.palette.ink, outside, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
@@ -59,12 +92,12 @@ void paintStub(Ink& ink, const HoseEnd& end)
     if (corners.empty() || distance(corners.front().at, seat->opening) > 0.01)
         corners.insert(corners.begin(), Corner{seat->opening, 0});
     const Centreline line(corners);
-    paintTube(ink, trace(line, 0, line.length()), seat->bore_mm);
+    paintTube(ink, trace(line, 0, line.length(), ink.style.view), seat->bore_mm);
 }
 
 void paintBody(Ink& ink, const Heater& heater)
 {
-    const QPolygonF body = heaterBody(heater);
+    const QPolygonF body = heaterBody(heater, ink.style.view);
     QPainterPath shape;
     shape.addPolygon(body);
     shape.closeSubpath();
@@ -74,9 +107,28 @@ void paintBody(Ink& ink, const Heater& heater)
 
     ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm, Qt::DashLine));
     ink.painter.setBrush(ink.fill(ink.palette.ground));
-    ink.painter.drawPolygon(heaterChamber(heater));
+    ink.painter.drawPolygon(heaterChamber(heater, ink.style.view));
     if (ink.style.contents)
         paintChamberContents(ink, heater);
+}
+
+/// The flat end that is turned to the viewer, and its centre lines.
+void paintNearEnd(Ink& ink, const Heater& heater, const Frame& frame)
+{
+    const Projection& view = ink.style.view;
+    const double half = heater.length_mm / 2;
+    const bool top =
+        view.depth(heaterPoint(heater, {0, 0, half})) < view.depth(heaterPoint(heater, {0, 0, -half}));
+    const double end = top ? half : -half;
+    const double r = heater.diameter_mm / 2;
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
+    ink.painter.drawPolygon(roundBody(frame, r, end, end));
+    const QPointF middle = at(frame, 0, end);
+    const QPointF along = turned(frame.across) * frame.end_on;
+    ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
+    ink.line(middle - frame.across * r * 0.6, middle + frame.across * r * 0.6);
+    ink.line(middle - along * r * 0.6, middle + along * r * 0.6);
 }
 
 /// A hairpin up to the level that coolant must stand over.
@@ -112,22 +164,22 @@ void paintUpArrow(Ink& ink, const Heater& heater, const Frame& frame)
 
 void paintPortMark(Ink& ink, const Port& port)
 {
-    const QPointF place = toPage(port.position);
+    const QPointF place = ink.page(port.position);
     const Vec3 axis = direction(port.axis.azimuth_deg, port.axis.elevation_deg);
     const double r = std::max(port.bore_mm.value.value_or(15) / 2 + 6, ink.paper(0.9));
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
     ink.painter.setBrush(ink.palette.ground);
     ink.painter.drawEllipse(place, r, r);
-    const bool across = std::abs(axis.y) > 0.8;
+    const bool across = std::abs(ink.style.view.depth(axis)) > 0.8;
     ink.painter.setBrush(ink.palette.ink);
-    if (across && axis.y < 0) { // towards the viewer: an arrow's point
+    if (across && ink.style.view.depth(axis) < 0) { // towards the viewer: an arrow's point
         ink.painter.drawEllipse(place, r * 0.3, r * 0.3);
     } else if (across) { // away: its feathers
         const double d = r * 0.7;
         ink.line(place + QPointF(-d, -d), place + QPointF(d, d));
         ink.line(place + QPointF(-d, d), place + QPointF(d, -d));
     } else {
-        const QPointF out = unitOf(toPage(axis));
+        const QPointF out = unitOf(ink.page(axis));
         ink.painter.drawEllipse(place, r * 0.3, r * 0.3);
         // Without a hose the thread direction shows where one would leave.
         if (port.role == PortRole::sensor || port.role == PortRole::spare)
@@ -138,20 +190,14 @@ void paintPortMark(Ink& ink, const Port& port)
 
 } // namespace
 
-QPolygonF heaterBody(const Heater& heater)
+QPolygonF heaterBody(const Heater& heater, const Projection& view)
 {
-    const Frame frame = frameOf(heater);
+    const Frame frame = frameOf(heater, view);
     const double half = heater.length_mm / 2;
     const double r = heater.diameter_mm / 2;
-    const double seen = std::hypot(frame.along.x(), frame.along.y());
+    if (frame.end_on > ends_show)
+        return roundBody(frame, r, -half, half);
     QPolygonF body;
-    if (seen < 0.05) {
-        for (int i = 0; i < 36; ++i) {
-            const double a = i * 3.14159265358979323846 / 18;
-            body << frame.centre + QPointF(r * std::cos(a), r * std::sin(a));
-        }
-        return body;
-    }
     // Rounded shoulders at both ends.
     const double shoulder = std::min(0.3 * r, 0.2 * half);
     for (int quarter = 0; quarter < 4; ++quarter) {
@@ -166,10 +212,12 @@ QPolygonF heaterBody(const Heater& heater)
     return body;
 }
 
-QPolygonF heaterChamber(const Heater& heater)
+QPolygonF heaterChamber(const Heater& heater, const Projection& view)
 {
-    const Frame frame = frameOf(heater);
+    const Frame frame = frameOf(heater, view);
     const double r = heater.chamber_bore_mm / 2;
+    if (frame.end_on > ends_show)
+        return roundBody(frame, r, heater.chamber_bottom_mm, heater.chamber_top_mm);
     return QPolygonF({at(frame, -r, heater.chamber_bottom_mm), at(frame, r, heater.chamber_bottom_mm),
                       at(frame, r, heater.chamber_top_mm), at(frame, -r, heater.chamber_top_mm)});
 }
@@ -177,7 +225,7 @@ QPolygonF heaterChamber(const Heater& heater)
 void paintHeaters(Ink& ink)
 {
     for (const Heater& heater : ink.sketch.heaters) {
-        const Frame frame = frameOf(heater);
+        const Frame frame = frameOf(heater, ink.style.view);
         for (const NozzleKind kind : {NozzleKind::inlet, NozzleKind::outlet}) {
             HoseEnd end;
             end.heater = heater.id;
@@ -185,9 +233,13 @@ void paintHeaters(Ink& ink)
             paintStub(ink, end);
         }
         paintBody(ink, heater);
-        paintElement(ink, heater, frame);
-        paintUpArrow(ink, heater, frame);
-        const QRectF box = heaterBody(heater).boundingRect();
+        if (frame.end_on > ends_show)
+            paintNearEnd(ink, heater, frame);
+        if (frame.end_on < length_hides) {
+            paintElement(ink, heater, frame);
+            paintUpArrow(ink, heater, frame);
+        }
+        const QRectF box = heaterBody(heater, ink.style.view).boundingRect();
         ink.reserve(box);
         const double gap = ink.paper(1.5);
         const double h = ink.paper(ink.style.lettering_mm);
@@ -208,7 +260,7 @@ void paintPorts(Ink& ink)
         paintPortMark(ink, port);
     }
     for (const Port& port : ink.sketch.ports) {
-        const QPointF place = toPage(port.position);
+        const QPointF place = ink.page(port.position);
         const double gap = ink.paper(2) + port.bore_mm.value.value_or(15) / 2;
         const double h = ink.paper(ink.style.lettering_mm);
         ink.label({{place + QPointF(0, -gap), Anchor::centre},

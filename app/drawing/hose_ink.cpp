@@ -1,4 +1,5 @@
 #include "app/drawing/contents.h"
+#include "app/drawing/crossings.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
 
@@ -26,10 +27,19 @@ struct Station {
     QPointF across;
 };
 
-Station station(const Route& route, double s)
+/// Seen end-on a hose runs nowhere on the page: what sits on it is drawn level.
+Station station(const Ink& ink, const Route& route, double s)
 {
-    const QPointF along = unitOf(toPage(route.path.line.tangent(s)));
-    return {toPage(route.path.line.at(s)), along, turned(along)};
+    const QPointF seen = ink.page(route.path.line.tangent(s));
+    constexpr double end_on = 1e-3;
+    const QPointF along = std::hypot(seen.x(), seen.y()) < end_on ? QPointF(1, 0) : unitOf(seen);
+    return {ink.page(route.path.line.at(s)), along, turned(along)};
+}
+
+/// How much of a hose's run at s lies along the view: 0 square to it, 1 seen end-on.
+double endOn(const Ink& ink, const Route& route, double s)
+{
+    return std::abs(ink.style.view.depth(route.path.line.tangent(s)));
 }
 
 QColor colourOf(const Ink& ink, HoseRole role)
@@ -46,24 +56,24 @@ QColor mixed(const QColor& a, const QColor& b, double share)
 
 /// The bore's colour all along, in pieces short enough to run into each other.
 void strokeTinted(Ink& ink, const ResolvedHose& hose, const LoopRun& run, const TemperatureRange& range,
-                  double width)
+                  double width, double start_mm, double stop_mm)
 {
     const std::vector<HoseTemperature> along = temperaturesAlong(run, hose.role());
     if (along.empty())
         return;
-    const double length = hose->hose_to_mm - hose->hose_from_mm;
+    const double length = stop_mm - start_mm;
     const int parts = std::clamp(int(length / ink.paper(4)), 4, 60);
     ink.painter.setBrush(Qt::NoBrush);
     for (int i = 0; i < parts; ++i) {
-        const double from = hose->hose_from_mm + length * i / parts;
-        const double to = hose->hose_from_mm + length * (i + 1) / parts;
+        const double from = start_mm + length * i / parts;
+        const double to = start_mm + length * (i + 1) / parts;
         const double share =
             (temperatureAt(along, (from + to) / 2) - range.low_degC) / (range.high_degC - range.low_degC);
         // A hair longer than its part: no ground shows between two.
         const double past = i + 1 < parts ? length / parts * 0.1 : 0;
         ink.painter.setPen(
             QPen(temperatureColour(ink.palette, share), width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
-        ink.painter.drawPolyline(trace(hose->path.line, from, to + past));
+        ink.painter.drawPolyline(trace(hose->path.line, from, to + past, ink.style.view));
     }
 }
 
@@ -88,10 +98,33 @@ void strokeEdge(Ink& ink, const QPolygonF& line, double width, const QColor& col
     ink.painter.drawPolyline(line);
 }
 
-/// Outside, wall and bore as strokes of their true widths, the lines between them being what is left over.
-void paintTube(Ink& ink, const ResolvedHose& hose)
+/// A hose's cut end: a line square to it from the side, an ellipse as it turns to the viewer.
+void paintCutEnd(Ink& ink, const ResolvedHose& hose, double s, const QColor& colour, const QColor& inside)
 {
-    const QPolygonF line = trace(hose->path.line, hose->hose_from_mm, hose->hose_to_mm);
+    const Station cut = station(ink, *hose, s);
+    const double half = hose->outsideDiameter() / 2;
+    const double flat = half * endOn(ink, *hose, s);
+    ink.painter.setPen(ink.pen(colour, medium_mm));
+    if (flat < half * 0.05) {
+        ink.line(cut.at - cut.across * half, cut.at + cut.across * half);
+        return;
+    }
+    ink.painter.save();
+    ink.painter.translate(cut.at);
+    ink.painter.rotate(std::atan2(cut.along.y(), cut.along.x()) * 180 / 3.14159265358979323846);
+    ink.painter.setBrush(inside);
+    ink.painter.drawEllipse(QPointF(), flat, half);
+    const double bore = hose->bore_mm / hose->outsideDiameter();
+    ink.painter.setPen(ink.pen(colour, hairline_mm));
+    ink.painter.drawEllipse(QPointF(), flat * bore, half * bore);
+    ink.painter.restore();
+}
+
+/// Outside, wall and bore as strokes of their true widths, the lines between them being what is left over,
+/// between two places along the path; with its cut ends, if they are in it.
+void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
+{
+    const QPolygonF line = trace(hose->path.line, from_mm, to_mm, ink.style.view);
     if (line.size() < 2)
         return;
     const QColor colour = colourOf(ink, hose.role());
@@ -106,8 +139,8 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
         for (const double side : {-1.0, 1.0}) {
             QPolygonF edge_line;
             const double off = side * (outside / 2 + hose->hose->insulation_mm);
-            for (double s = hose->hose_from_mm; s < hose->hose_to_mm; s += 5) {
-                const Station here = station(*hose, s);
+            for (double s = from_mm; s < to_mm; s += 5) {
+                const Station here = station(ink, *hose, s);
                 edge_line << here.at + here.across * off;
             }
             ink.painter.setPen(sleeve);
@@ -120,17 +153,29 @@ void paintTube(Ink& ink, const ResolvedHose& hose)
     const LoopRun* run = runOf(ink, hose);
     const std::optional<TemperatureRange> range = run ? temperatureRange(ink) : std::nullopt;
     if (range)
-        strokeTinted(ink, hose, *run, *range, outside - 2 * edge);
+        strokeTinted(ink, hose, *run, *range, outside - 2 * edge, from_mm, to_mm);
     else
         stroke(ink, line, hose->bore_mm, bore);
     if (!supply) {
         ink.painter.setPen(ink.chainPen(colour, thin_mm));
         ink.painter.drawPolyline(line);
     }
-    for (const double end : {hose->hose_from_mm, hose->hose_to_mm}) {
-        const Station cut = station(*hose, end);
-        ink.painter.setPen(ink.pen(colour, medium_mm));
-        ink.line(cut.at - cut.across * outside / 2, cut.at + cut.across * outside / 2);
+    for (const double end : {hose->hose_from_mm, hose->hose_to_mm})
+        if (end >= from_mm && end <= to_mm)
+            paintCutEnd(ink, hose, end, colour, wall);
+}
+
+/// Where hoses cross the farther one is broken, and the nearer goes on over it.
+void paintCrossings(Ink& ink)
+{
+    constexpr double gap_mm = 0.6;
+    const Layout& layout = ink.analysis.layout;
+    for (const Crossing& crossing : crossingsOf(layout, ink.style.view, ink.paper(gap_mm))) {
+        const ResolvedHose& over = layout.hoses[crossing.near_hose];
+        const double width = over->outsideDiameter() + 2 * over->hose->insulation_mm + 2 * ink.paper(gap_mm);
+        stroke(ink, trace(over->path.line, crossing.from_mm, crossing.to_mm, ink.style.view), width,
+               ink.palette.ground);
+        paintTube(ink, over, crossing.from_mm, crossing.to_mm);
     }
 }
 
@@ -160,8 +205,9 @@ void paintFlow(Ink& ink, const ResolvedHose& hose)
             std::any_of(hose->hose->parts.begin(), hose->hose->parts.end(), [&](const InlinePart& part) {
                 return std::abs(part.along_mm - along) < part.length_mm / 2 + ink.paper(size);
             });
-        const Station here = station(*hose, hose->hose_from_mm + along);
-        if (hidden || here.along.isNull())
+        const Station here = station(ink, *hose, hose->hose_from_mm + along);
+        constexpr double square_on = 0.7; // an arrow's length that is left to see
+        if (hidden || endOn(ink, *hose, hose->hose_from_mm + along) > square_on)
             continue;
         const QPointF forth = here.along * way;
         if (tinted)
@@ -177,7 +223,7 @@ void paintClampsAndClips(Ink& ink, const ResolvedHose& hose)
     const double half = hose->outsideDiameter() / 2;
     const double band = 9;
     const auto clampAt = [&](double s) {
-        const Station here = station(*hose, s);
+        const Station here = station(ink, *hose, s);
         const QPointF a = here.along * band / 2;
         const QPointF c = here.across * (half + 1.5);
         ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
@@ -190,7 +236,7 @@ void paintClampsAndClips(Ink& ink, const ResolvedHose& hose)
     if (hose->to.connected)
         clampAt(hose->hose_to_mm - 13);
     for (const double along : hose->hose->clips_mm) {
-        const Station here = station(*hose, hose->hose_from_mm + along);
+        const Station here = station(ink, *hose, hose->hose_from_mm + along);
         clampAt(hose->hose_from_mm + along);
         const double up = here.across.y() > 0 ? -1 : 1;
         const QPointF ear = here.across * up;
@@ -258,7 +304,7 @@ void paintReducer(Ink& ink, const ResolvedHose& hose, const Station& here, doubl
 
 void paintInlinePart(Ink& ink, const ResolvedHose& hose, const InlinePart& part)
 {
-    const Station here = station(*hose, hose->hose_from_mm + part.along_mm);
+    const Station here = station(ink, *hose, hose->hose_from_mm + part.along_mm);
     const double half_length = std::max(part.length_mm / 2, ink.paper(1.6));
     const double half_width = std::max(hose->outsideDiameter() * 0.7, ink.paper(1.2));
     const QPointF reach(half_width + ink.paper(0.5), half_width + ink.paper(0.5));
@@ -296,14 +342,17 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
         if (piece.radius_mm <= 0 && piece.s + piece.length_mm / 2 > hose->hose_from_mm)
             straights.push_back(piece);
     }
-    const auto seen = [](const Piece& piece) { return std::hypot(piece.u.x, piece.u.z) * piece.length_mm; };
+    const auto seen = [&](const Piece& piece) {
+        const QPointF u = ink.page(piece.u);
+        return std::hypot(u.x(), u.y()) * piece.length_mm;
+    };
     std::stable_sort(straights.begin(), straights.end(),
                      [&](const Piece& a, const Piece& b) { return seen(a) > seen(b); });
     std::vector<Spot> spots;
     const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
     for (const Piece& piece : straights) {
         for (const double share : {0.5, 0.3, 0.7}) {
-            const Station here = station(*hose, piece.s + piece.length_mm * share);
+            const Station here = station(ink, *hose, piece.s + piece.length_mm * share);
             const double angle = readableAngle(here.along);
             const double rad = angle * 3.14159265358979323846 / 180;
             const QPointF down(-std::sin(rad), std::cos(rad));
@@ -319,11 +368,15 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
 
 void paintHoses(Ink& ink)
 {
-    for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
+    const std::vector<ResolvedHose>& hoses = ink.analysis.layout.hoses;
+    for (const std::size_t i : farToNear(ink.analysis.layout, ink.style.view))
+        paintTube(ink, hoses[i], hoses[i]->hose_from_mm, hoses[i]->hose_to_mm);
+    paintCrossings(ink);
+    for (const ResolvedHose& hose : hoses) {
         if (hose->path.line.empty())
             continue;
-        paintTube(ink, hose);
-        ink.avoid(trace(hose->path.line, 0, hose->path.line.length()), hose->outsideDiameter() / 2);
+        ink.avoid(trace(hose->path.line, 0, hose->path.line.length(), ink.style.view),
+                  hose->outsideDiameter() / 2);
         labelSize(ink, hose);
     }
 }

@@ -30,7 +30,7 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
       analysis(judged),
       style(how),
       palette(how.palette),
-      visible(visibleArea(to, boundsOf(what, judged)))
+      visible(visibleArea(to, boundsOf(what, judged, how.view)))
 {}
 
 QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const
@@ -207,19 +207,19 @@ double readableAngle(QPointF direction)
     return angle > 90 - 1e-6 ? angle - 180 : angle < -90 - 1e-6 ? angle + 180 : angle;
 }
 
-QPointF onLevel(const Plumb& plumb, double height_mm, double x)
+QPointF onLevel(const Plumb& plumb, double height_mm, double x, const Projection& view)
 {
-    const Vec3 up = plumb.up();
+    const Vec2 up = view.flat(plumb.up());
     return toPage(Vec2{x, (height_mm - up.x * x) / up.z});
 }
 
-QPolygonF trace(const Centreline& line, double from_mm, double to_mm)
+QPolygonF trace(const Centreline& line, double from_mm, double to_mm, const Projection& view)
 {
     constexpr double step_rad = 0.06;
     QPolygonF points;
     if (line.empty() || !(to_mm > from_mm))
         return points;
-    points << toPage(line.at(from_mm));
+    points << toPage(line.at(from_mm), view);
     for (const Piece& piece : line.pieces()) {
         const double first = std::max(from_mm, piece.s);
         const double last = std::min(to_mm, piece.s + piece.length_mm);
@@ -228,7 +228,7 @@ QPolygonF trace(const Centreline& line, double from_mm, double to_mm)
         const double turn = piece.radius_mm > 0 ? (last - first) / piece.radius_mm : 0;
         const int parts = std::max(1, int(std::ceil(turn / step_rad)));
         for (int i = 1; i <= parts; ++i)
-            points << toPage(piece.at(first - piece.s + (last - first) * i / parts));
+            points << toPage(piece.at(first - piece.s + (last - first) * i / parts), view);
     }
     return points;
 }

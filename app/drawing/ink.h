@@ -49,6 +49,8 @@ public:
     const QRectF visible; ///< what of the drawing the device shows
     bool ghost = false;   ///< what is not there yet: outlines are dashed
 
+    /// A point or direction of space in painter axes.
+    QPointF page(Vec3 p) const { return toPage(p, style.view); }
     /// Millimetres on the device in drawing millimetres.
     double paper(double device_mm) const { return device_mm / style.scale; }
     QPen pen(const QColor& colour, double width_mm, Qt::PenStyle line = Qt::SolidLine) const;
@@ -132,6 +134,11 @@ void reserveDimensions(Ink& ink);
 void paintDimensions(Ink& ink);
 void labelEngine(Ink& ink);
 
+// What only an end view has.
+void paintEndAxes(Ink& ink, const Engine& engine);
+void paintUnknownDepth(Ink& ink, const Area& area);
+void labelSides(Ink& ink, const Engine& engine);
+
 /// The loop that a hose belongs to, if how it runs is to be shown and was computed.
 const LoopRun* runOf(const Ink& ink, const ResolvedHose& hose);
 /// What the colours of tinted hoses stand for.
@@ -142,14 +149,14 @@ struct TemperatureRange {
 /// Of all hoses, on round figures; nothing when hoses are not tinted or nothing flows.
 std::optional<TemperatureRange> temperatureRange(const Ink& ink);
 
-/// A hose's centreline between two places along its path, as the elevation shows it.
-QPolygonF trace(const Centreline& line, double from_mm, double to_mm);
-/// A heater's body as the elevation shows it, and its chamber.
-QPolygonF heaterBody(const Heater& heater);
-QPolygonF heaterChamber(const Heater& heater);
+/// A hose's centreline between two places along its path, as a view shows it.
+QPolygonF trace(const Centreline& line, double from_mm, double to_mm, const Projection& view = {});
+/// A heater's body as a view shows it, from its side, its end or between, and its chamber.
+QPolygonF heaterBody(const Heater& heater, const Projection& view = {});
+QPolygonF heaterChamber(const Heater& heater, const Projection& view = {});
 /// The tank's body; its size is not part of the sketch, so it is drawn round its marks.
-QRectF tankBody(const SurgeTank& tank);
-/// Where a point of the drawing plane has a height along plumb at this x (painter axes).
-QPointF onLevel(const Plumb& plumb, double height_mm, double x);
+QRectF tankBody(const SurgeTank& tank, const Projection& view = {});
+/// Where a point of the view's plane has a height along plumb, so far to the right (painter axes).
+QPointF onLevel(const Plumb& plumb, double height_mm, double x, const Projection& view = {});
 
 } // namespace siphonwright::drawing

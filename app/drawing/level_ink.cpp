@@ -20,8 +20,8 @@ void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
     // A level that is nearly plumb on the drawing has no line across it.
     if (std::abs(plumb.up().z) < 0.2)
         return;
-    const QPointF left = onLevel(plumb, height_mm, ink.visible.left());
-    const QPointF right = onLevel(plumb, height_mm, ink.visible.right());
+    const QPointF left = onLevel(plumb, height_mm, ink.visible.left(), ink.style.view);
+    const QPointF right = onLevel(plumb, height_mm, ink.visible.right(), ink.style.view);
     ink.painter.setPen(pen);
     ink.line(left, right);
     ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
@@ -90,9 +90,10 @@ void paintLevels(Ink& ink)
         levelLine(ink, *levels.cold_min_mm, ink.pen(colour, edge_mm), tr("Level cold minimum"));
 }
 
-QRectF tankBody(const SurgeTank& tank)
+QRectF tankBody(const SurgeTank& tank, const Projection& view)
 {
     constexpr double half_width_mm = 110;
+    const double x = view.flat(tank.position).x;
     double low = tank.position.z;
     double high = tank.position.z;
     for (const Fact<double>* mark : {&tank.cold_min_mm, &tank.cold_full_mm, &tank.hot_mm}) {
@@ -101,8 +102,7 @@ QRectF tankBody(const SurgeTank& tank)
             high = std::max(high, *mark->value);
         }
     }
-    return QRectF(QPointF(tank.position.x - half_width_mm, -high - 60),
-                  QPointF(tank.position.x + half_width_mm, -low + 90));
+    return QRectF(QPointF(x - half_width_mm, -high - 60), QPointF(x + half_width_mm, -low + 90));
 }
 
 void paintTank(Ink& ink)
@@ -110,7 +110,7 @@ void paintTank(Ink& ink)
     if (!ink.sketch.tank)
         return;
     const SurgeTank& tank = *ink.sketch.tank;
-    const QRectF body = tankBody(tank);
+    const QRectF body = tankBody(tank, ink.style.view);
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawRoundedRect(body, 28, 28);

@@ -16,10 +16,10 @@ QString tr(const char* text)
     return QCoreApplication::translate("Drawing", text);
 }
 
-/// Down along plumb, as the elevation shows it.
-QPointF down(const Plumb& plumb)
+/// Down along plumb, as the view shows it.
+QPointF down(const Ink& ink)
 {
-    return unitOf(QPointF(-plumb.up().x, plumb.up().z));
+    return unitOf(-ink.page(ink.analysis.layout.plumb.up()));
 }
 
 } // namespace
@@ -33,8 +33,8 @@ void paintSagMargins(Ink& ink)
         const ResolvedHose* hose = ink.analysis.layout.hose(margin.hose);
         if (!hose || !margin.droop.margin_mm || margin.droop.along_mm > (*hose)->path.line.length())
             continue;
-        const QPointF along = down(ink.analysis.layout.plumb);
-        const QPointF from = toPage((*hose)->path.line.at(margin.droop.along_mm)) +
+        const QPointF along = down(ink);
+        const QPointF from = ink.page((*hose)->path.line.at(margin.droop.along_mm)) +
                              along * ((*hose)->outsideDiameter() / 2 + ink.paper(0.8));
         const QPointF tip = from + along * ink.paper(4);
         ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
@@ -57,7 +57,7 @@ void paintPlumbArrow(Ink& ink)
     constexpr double upright = 1e-9;
     if (std::abs(up.x) < upright && std::abs(up.y) < upright)
         return;
-    const QPointF along = down(ink.analysis.layout.plumb);
+    const QPointF along = down(ink);
     const QPointF from(ink.visible.right() - ink.paper(26), ink.visible.top() + ink.paper(5));
     const QPointF tip = from + along * ink.paper(17);
     ink.painter.setPen(ink.pen(ink.palette.level, edge_mm));

@@ -30,8 +30,8 @@ void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
 void paintHeld(Ink& ink, const ResolvedHose& hose)
 {
     for (const Dip& dip : hose.profile.dips) {
-        for (const QPolygonF& held :
-             boreCut(*hose, ink.analysis.layout.plumb, dip.from_mm, dip.to_mm, dip.rim_mm, Side::under)) {
+        for (const QPolygonF& held : boreCut(*hose, ink.analysis.layout.plumb, dip.from_mm, dip.to_mm,
+                                             dip.rim_mm, Side::under, ink.style.view)) {
             ink.painter.setPen(ink.pen(ink.palette.held, medium_mm));
             ink.painter.setBrush(Qt::NoBrush);
             ink.painter.drawPolygon(held);
@@ -87,10 +87,10 @@ void paintFound(Ink& ink, const PocketFound& pocket)
     for (const PocketStretch& part : pocket.stretches)
         if (part.from_mm < length)
             paintAir(ink, boreCut(**hose, ink.analysis.layout.plumb, part.from_mm,
-                                  std::min(part.to_mm, length), part.level_mm, Side::over));
+                                  std::min(part.to_mm, length), part.level_mm, Side::over, ink.style.view));
     if (pocket.volume_ml < least_named_ml)
         return;
-    const QPointF at = toPage(pocket.at);
+    const QPointF at = ink.page(pocket.at);
     const double gap = (*hose)->outsideDiameter() / 2 + ink.paper(1.4);
     const double h = ink.paper(ink.style.lettering_mm);
     std::vector<Spot> spots;
@@ -123,7 +123,7 @@ void paintPockets(Ink& ink)
                 });
             if (!computed)
                 paintAir(ink, boreCut(*hose, ink.analysis.layout.plumb, high.from_mm, high.to_mm,
-                                      high.sill_mm, Side::over));
+                                      high.sill_mm, Side::over, ink.style.view));
         }
     }
     if (filling)

@@ -164,7 +164,7 @@ void paintRunningFigures(Ink& ink)
             continue;
         if (ink.sketch.heaters.size() > 1) // which one it is of must not hang on a thin line
             lines.prepend(shortName(heater));
-        const QRectF body = heaterBody(heater).boundingRect();
+        const QRectF body = heaterBody(heater, ink.style.view).boundingRect();
         const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines), written);
         if (!place)
             continue;

@@ -36,6 +36,7 @@ std::optional<sheet::Options> optionsOf(const Arguments& command, QTextStream& e
     if (command.has("--portrait"))
         options.orientation = QPageLayout::Portrait;
     options.colour = command.has("--colour");
+    options.third_angle = command.has("--third-angle");
     options.student = command.has("--student");
     return options;
 }
@@ -47,7 +48,7 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
     const std::optional<Arguments> command =
         understood(arguments,
                    {"sheet",
-                    {"--portrait", "--colour", "--parts", "--student"},
+                    {"--portrait", "--colour", "--parts", "--student", "--third-angle"},
                     {{"--output", QT_TRANSLATE_NOOP("Headless", "OUT.pdf, .svg or .png")},
                      {"--paper", QT_TRANSLATE_NOOP("Headless", "A4, A3, Letter or Tabloid")}}},
                    err);

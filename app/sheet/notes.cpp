@@ -1,7 +1,6 @@
 #include "app/drawing/balloon.h"
 #include "app/drawing/text.h"
-#include "app/sheet/plan.h"
-#include "app/sheet/words.h"
+#include "app/sheet/end_view.h"
 
 #include <QPainter>
 
@@ -152,7 +151,7 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double width_m
 std::vector<Section> sectionsOf(const Page& page)
 {
     if (page.options.student)
-        return {complaintSection(page.sketch), questionsSection(), cautionsSection()};
+        return {complaintSection(page.sketch), questionsSection(), viewsSection(page), cautionsSection()};
     return {findingsSection(page.sketch, page.analysis),
             notJudgedSection(page.analysis),
             resultsSection(page.sketch, page.analysis),
@@ -160,6 +159,7 @@ std::vector<Section> sectionsOf(const Page& page)
             choicesSection(page.sketch),
             assumptionsSection(page.sketch),
             partsSection(page.sketch, page.analysis),
+            viewsSection(page),
             cautionsSection()};
 }
 

@@ -1,6 +1,7 @@
 #include "app/sheet/plan.h"
 
 #include "app/drawing/text.h"
+#include "app/sheet/end_view.h"
 
 #include <QPageSize>
 
@@ -19,6 +20,9 @@ constexpr double drop_column_mm = 8;
 constexpr double air_across_mm = 13; // round the drawing: labels, the front arrow
 constexpr double air_along_mm = 6;
 constexpr double least_notes_mm = 62;
+
+/// An elevation with an end view beside it is drawn no smaller than this: own choice.
+constexpr int least_with_end = 20;
 
 // ISO 5455 recommends these reductions; beyond 1:100 its series goes on by tens.
 constexpr std::array reductions = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
@@ -63,6 +67,18 @@ Plan frameOf(const QSizeF& page)
     return plan;
 }
 
+/// The largest of the series at which a drawing goes in; 1:10 for an empty one.
+int largestScale(const QSizeF& drawn, const QSizeF& room)
+{
+    if (!(drawn.width() > 0))
+        return 10;
+    const auto fits = [&](int n) {
+        return drawn.width() / n <= room.width() && drawn.height() / n <= room.height();
+    };
+    const auto found = std::find_if(reductions.begin(), reductions.end(), fits);
+    return found == reductions.end() ? reductions.back() : *found;
+}
+
 } // namespace
 
 UnitSystem unitsOf(const Sketch& sketch)
@@ -99,12 +115,17 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     const QRectF box = drawing::boundsOf(sketch, analysis);
     const double wide = area.width() - left - drops - 2 * air_across_mm;
     const double high = area.height() - caption_height_mm - 2 * air_along_mm - (beside ? 0 : least_notes_mm);
-    for (const int n : reductions) {
-        plan.denominator = n;
-        if (box.isNull())
-            plan.denominator = 10;
-        if (box.isNull() || (box.width() / n <= wide && box.height() / n <= high))
-            break;
+    plan.denominator = largestScale(box.size(), {wide, high});
+    QRectF end;
+    if (depthMatters(sketch, analysis)) {
+        end = drawing::boundsOf(sketch, analysis, endOf(options));
+        const QSizeF both(box.width() + end.width(), std::max(box.height(), end.height()));
+        const int n = largestScale(both, {wide - 2 * air_across_mm, high});
+        plan.end_left_out = n > std::max(least_with_end, plan.denominator);
+        if (plan.end_left_out)
+            end = QRectF();
+        else
+            plan.denominator = n;
     }
     const double n = plan.denominator;
     if (!beside) {
@@ -117,9 +138,19 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());
     plan.heights = QRectF(area.left(), area.top(), left, area.height());
+    if (!end.isNull()) {
+        const double width = end.width() / n + 2 * air_across_mm;
+        // What is left over is shared, so that neither view is pressed to an edge.
+        const double spare =
+            std::max(0.0, area.width() - left - drops - 2 * air_across_mm - box.width() / n - width);
+        plan.end = QRectF(area.right() - width - spare / 2, area.top(), width + spare / 2, area.height());
+        area.setRight(plan.end.left());
+    }
     plan.drops = QRectF(area.right() - drops, area.top(), drops, area.height());
     plan.view = QRectF(plan.heights.topRight(), plan.drops.bottomLeft());
     plan.origin = plan.view.center() - box.center() / n;
+    // One height stands at one place on both.
+    plan.end_origin = {plan.end.center().x() - end.center().x() / n, plan.origin.y()};
     return plan;
 }
 

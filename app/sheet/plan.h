@@ -14,6 +14,7 @@ struct Page {
     const Options& options;
     UnitSystem units;
     drawing::Palette palette;
+    bool end_left_out = false; ///< depth matters, but there is no room for an end view
 };
 
 /// A height over the datum that the sheet states.
@@ -36,6 +37,9 @@ struct Plan {
     int columns = 1;
     int denominator = 10;
     QPointF origin; ///< of the elevation's axes, on the page
+    QRectF end;     ///< the end view; null where there is none
+    QPointF end_origin;
+    bool end_left_out = false;
 };
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
 

@@ -2,7 +2,7 @@
 
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
-#include "app/sheet/plan.h"
+#include "app/sheet/end_view.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -33,7 +33,8 @@ void paintFrame(const Page& page, const QRectF& frame)
 }
 
 /// What the view shows, from which side, and where the engine's front is.
-void paintCaption(const Page& page, const QRectF& box, int denominator)
+/// @return where it ends.
+double paintCaption(const Page& page, const QRectF& box, int denominator)
 {
     const double baseline = box.top() + 5;
     double x = box.left() + 4;
@@ -42,7 +43,7 @@ void paintCaption(const Page& page, const QRectF& box, int denominator)
     drawing::paintWeightedText(page.painter, {x, baseline}, name, Anchor::left, page.palette.ink, normal_mm,
                                Weight::strong);
     if (!page.sketch.engine)
-        return;
+        return x + drawing::textWidth(name, normal_mm, Weight::strong);
     x += drawing::textWidth(name, normal_mm, Weight::strong) + 5;
     const bool left = page.sketch.engine->front == EngineEnd::left;
     const QString side =
@@ -60,6 +61,7 @@ void paintCaption(const Page& page, const QRectF& box, int denominator)
     page.painter.drawPolygon(QPolygonF({{tip, y}, {tip + way * 3, y - 1}, {tip + way * 3, y + 1}}));
     drawing::paintWeightedText(page.painter, {x + 10.5, baseline}, tr("Front"), Anchor::left,
                                page.palette.ink, small_mm, Weight::strong);
+    return x + 10.5 + drawing::textWidth(tr("Front"), small_mm, Weight::strong);
 }
 
 void paintView(const Page& page, const Plan& plan)
@@ -87,9 +89,10 @@ void paintView(const Page& page, const Plan& plan)
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     const Plan plan = planOf(sketch, analysis, options);
-    const Page page{painter,         sketch,
-                    analysis,        options,
-                    unitsOf(sketch), options.colour ? drawing::Palette::light() : drawing::Palette::paper()};
+    const Page page{painter,          sketch,
+                    analysis,         options,
+                    unitsOf(sketch),  options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
+                    plan.end_left_out};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {
@@ -97,10 +100,11 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
                                    page.palette.ink, large_mm, Weight::regular);
     } else {
         paintView(page, plan);
+        paintEndView(page, plan);
         paintHeights(page, plan);
         paintDrops(page, plan);
     }
-    paintCaption(page, plan.caption, plan.denominator);
+    paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
     paintNotes(page, plan.notes, plan.columns);
     paintFoot(page, plan.foot, plan.denominator);
     paintTitleBlock(page, plan.title, plan.denominator);

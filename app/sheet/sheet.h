@@ -22,8 +22,9 @@ struct Options {
     Paper paper = Paper::a4;
     QPageLayout::Orientation orientation = QPageLayout::Landscape;
     bool colour = false;
-    bool running = true; ///< how the loops run, beside each heater
-    bool tint = false;   ///< hoses by temperature
+    bool running = true;      ///< how the loops run, beside each heater
+    bool tint = false;        ///< hoses by temperature
+    bool third_angle = false; ///< third-angle projection instead of first-angle (ISO 5456-2)
     /// For a class that is to find the fault: no findings, balloons, pockets, margins or results, but the
     /// notes and room to write.
     bool student = false;

@@ -1,5 +1,5 @@
 #include "app/drawing/text.h"
-#include "app/sheet/plan.h"
+#include "app/sheet/end_view.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -114,8 +114,9 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(135, 8, 45, 8), tr("Document type"), type},
         {at(135, 16, 45, 8), tr("Identification number"), q(s.identification_number), normal_mm,
          Weight::strong},
-        {at(0, 24, 44, 8), tr("Vehicle"), q(s.vehicle)},
-        {at(44, 24, 46, 8), tr("Customer"), q(s.customer)},
+        {at(0, 24, 40, 8), tr("Vehicle"), q(s.vehicle)},
+        {at(40, 24, 37, 8), tr("Customer"), q(s.customer)},
+        {at(77, 24, 13, 8), QString(), QString()},
         {at(90, 24, 18, 8), tr("Scale"), scale, normal_mm, Weight::strong},
         {at(108, 24, 14, 8), tr("Rev."), q(s.revision)},
         {at(122, 24, 28, 8), tr("Date of issue"), q(s.date_of_issue)},
@@ -124,6 +125,7 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
     };
     for (const Cell& cell : cells)
         paintCell(page, cell);
+    paintProjectionSymbol(page, at(77, 24, 13, 8));
     page.painter.setPen(QPen(page.palette.ink, 0.7));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);

@@ -227,7 +227,7 @@ void DemonstrationCommands::openBeside(const QString& path)
     beside_->view().setLook(look_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
     stage_->addWidget(beside_);
-    stage_->setSizes({stage_->width() / 2, stage_->width() / 2});
+    stage_->setSizes(QList<int>(stage_->count(), stage_->width()));
     actions_[QStringLiteral("demo-beside")]->setChecked(true);
     QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
 }

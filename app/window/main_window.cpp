@@ -17,6 +17,7 @@
 #include "app/window/checklist_commands.h"
 #include "app/window/demonstration_commands.h"
 #include "app/window/edit_commands.h"
+#include "app/window/end_view_commands.h"
 #include "app/window/elided_label.h"
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
@@ -52,6 +53,7 @@ MainWindow::MainWindow(QWidget* parent)
       checklist_(new ChecklistCommands(document_, *sheet_, *files_, *this)),
       survey_(new SurveyCommands(document_, *files_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
+      end_view_(new EndViewCommands(document_, selection_, *view_, *actions_, demonstration_->stage())),
       panels_menu_(new QMenu(tr("&Panels"), this)),
       desktop_look_(look::ofDesktop())
 {
@@ -192,6 +194,14 @@ void MainWindow::buildStatusLine()
     statusBar()->addPermanentWidget(verdict_);
     demonstration_->addTelltale(*verdict_);
     connect(view_, &ElevationView::hint, hint_, &QLabel::setText);
+    connect(&end_view_->view(), &ElevationView::hint, hint_, &QLabel::setText);
+    connect(&end_view_->view(), &ElevationView::pointerAt, this, [this](Vec2 at) {
+        const UnitSystem units = panels::unitsOf(document_.sketch());
+        const double y_mm = end_view_->view().view().ruler(at.x);
+        place_->setText(tr("across %1, height %2")
+                            .arg(QString::fromStdString(format(y_mm, Unit::mm, units)),
+                                 QString::fromStdString(format(at.z, Unit::mm, units))));
+    });
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
         place_->setText(tr("along %1, height %2")

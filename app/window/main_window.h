@@ -39,6 +39,7 @@ class AssumptionWindow;
 class ChecklistCommands;
 class DemonstrationCommands;
 class EditCommands;
+class EndViewCommands;
 class FileCommands;
 class FirstSteps;
 class Keys;
@@ -59,6 +60,7 @@ public:
     Document& document() { return document_; }
     Selection& selection() { return selection_; }
     ElevationView& view() { return *view_; }
+    EndViewCommands& endView() { return *end_view_; }
     FileCommands& files() { return *files_; }
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
@@ -128,6 +130,7 @@ private:
     SurveyCommands* survey_;
     DemonstrationCommands* demonstration_;
     EditCommands* edits_ = nullptr;
+    EndViewCommands* end_view_;
     panels::FindingsPanel* findings_ = nullptr;
     panels::DetailsPanel* details_ = nullptr;
     panels::ProfilePanel* profile_ = nullptr;

@@ -6,6 +6,7 @@
 #include "app/warming/grade_table.h"
 #include "app/warming/warm_up_panel.h"
 #include "app/window/checklist_commands.h"
+#include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/insertions.h"
 #include "app/window/main_window.h"
@@ -155,6 +156,9 @@ void MainWindow::buildViewMenu()
     const QList<QAction*> listed = menu->actions();
     menu->insertMenu(listed.value(listed.indexOf((*actions_)[QStringLiteral("snapping")]) + 1), snap_to);
     menu->addMenu(panels_menu_);
+    menu->addSeparator();
+    for (const char* id : {"end-view", "end-view-level", "third-angle"})
+        menu->addAction((*actions_)[QString::fromLatin1(id)]);
     menu->addAction((*actions_)[QStringLiteral("default-layout")]);
 }
 

@@ -31,8 +31,11 @@ inline const Setting<bool> snapping{"drawing/snapping", true};
 inline const Setting<double> snap_slope{"drawing/snap-slope", 0.02}; ///< rise over length
 inline const Setting<bool> running{"drawing/running", true};
 inline const Setting<bool> tint{"drawing/tint", false};
-inline const Setting<int> profile_heights{"profile/heights", 0}; ///< as ProfilePanel::setExaggeration()
-inline const Setting<int> paper{"sheet/paper", -1};              ///< -1: after the drawing's units
+inline const Setting<bool> end_view{"drawing/end-view", false};
+inline const Setting<bool> end_view_level{"drawing/end-view-level", true};
+inline const Setting<bool> third_angle{"drawing/third-angle", false}; ///< off: first-angle projection
+inline const Setting<int> profile_heights{"profile/heights", 0};      ///< as ProfilePanel::setExaggeration()
+inline const Setting<int> paper{"sheet/paper", -1};                   ///< -1: after the drawing's units
 inline const Setting<bool> colour{"sheet/colour", false};
 inline const Setting<bool> parts_behind{"sheet/parts", true}; ///< the parts list follows the drawing
 inline const Setting<QString> folder{"files/folder", {}};

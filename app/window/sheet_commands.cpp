@@ -30,6 +30,7 @@ sheet::Options SheetCommands::options() const
     options.colour = settings::colour.get();
     options.running = settings::running.get();
     options.tint = settings::tint.get();
+    options.third_angle = settings::third_angle.get();
     options.student = for_students_;
     return options;
 }

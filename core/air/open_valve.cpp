@@ -11,7 +11,7 @@ constexpr double just_sunk_mm = 1e-3;
 /// A level this near to where it rises to is there: a cell may end there.
 constexpr double reached_mm = 1e-3;
 constexpr int most_phases = 400;
-/// Own choice; smaller ones end the same.
+/// Own choice: 7 mm of a 3/4 in hose.
 constexpr double bubble_ml = 2;
 
 /// A valve with its two sides.

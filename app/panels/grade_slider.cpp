@@ -58,12 +58,14 @@ QSize GradeSlider::minimumSizeHint() const
 double GradeSlider::placeOf(double percent) const
 {
     const double share = (percent * 10 - minimum()) / (maximum() - minimum());
-    return handle_half + std::clamp(share, 0.0, 1.0) * (width() - 2 * handle_half);
+    const double edge = handle_half * drawing::textScale(font()); // half of the outermost number
+    return edge + std::clamp(share, 0.0, 1.0) * (width() - 2 * edge);
 }
 
 void GradeSlider::follow(double x)
 {
-    const double share = (x - handle_half) / (width() - 2 * handle_half);
+    const double edge = handle_half * drawing::textScale(font());
+    const double share = (x - edge) / (width() - 2 * edge);
     int value = minimum() + static_cast<int>(std::lround(share * (maximum() - minimum())));
     constexpr int near_level = 2; // the level is easy to hit
     if (std::abs(value) <= near_level)

@@ -90,7 +90,10 @@ void ProfilePanel::paintScale(QPainter& painter) const
                          Qt::AlignRight | Qt::AlignVCenter,
                          QString::fromStdString(format(level, Unit::mm, units)));
     }
+    const bool room_under_level = roomForHeights() > 24 * scale();
     for (const Strip& strip : strips_) {
+        if (!room_under_level)
+            break;
         const double along = niceStep(90 * scale() / (strip.width / strip.length_mm), units);
         for (double at = along; at < strip.length_mm; at += along) {
             const double x = strip.x(at);

@@ -70,6 +70,7 @@ void MainWindow::connectAppearance()
                 [this, percent] {
                     settings::text_percent.set(percent);
                     applyLook();
+                    sizePanels();
                 });
     connect((*actions_)[QStringLiteral("default-layout")], &QAction::triggered, this,
             &MainWindow::useDefaultLayout);
@@ -140,7 +141,8 @@ void MainWindow::arrangeTools()
 void MainWindow::sizePanels()
 {
     const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
-    resizeDocks({dock("findings"), dock("details")}, {320, 320}, Qt::Horizontal);
+    const int width_px = static_cast<int>(320 * (0.6 + 0.4 * textScale())); // the drawing needs room too
+    resizeDocks({dock("findings"), dock("details")}, {width_px, width_px}, Qt::Horizontal);
     resizeDocks({dock("findings"), dock("details")}, {260, 340}, Qt::Vertical);
     resizeDocks({dock("profile")}, {90}, Qt::Vertical);
 }

@@ -117,6 +117,8 @@ TemplateGallery::TemplateGallery(TemplateKind kind, const QString& title, drawin
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
     take_->setText(tr("&Take it"));
+    for (QAbstractButton* button : buttons->buttons())
+        button->setIcon({}); // they are not of the program's family
     if (kind == TemplateKind::engines) {
         auto* air = buttons->addButton(tr("&Air-cooled engine…"), QDialogButtonBox::HelpRole);
         connect(air, &QPushButton::clicked, this, &TemplateGallery::airCooledChosen);
@@ -130,7 +132,7 @@ TemplateGallery::TemplateGallery(TemplateKind kind, const QString& title, drawin
     connect(list_, &QListWidget::itemActivated, this, &TemplateGallery::accept);
     list_->setFocus();
     const int em = fontMetrics().height();
-    resize(QSize(3 * picture_px.width() + 110, 2 * picture_px.height() + 14 * em)
+    resize(QSize(3 * picture_px.width() + 170, 2 * picture_px.height() + 14 * em)
                .boundedTo(parent->size() - QSize(40, 40)));
 }
 

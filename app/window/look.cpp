@@ -154,6 +154,7 @@ void apply(drawing::Look look, double text_scale)
     QFont font = drawing::lettering();
     font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
     QApplication::setFont(font);
+    QApplication::setFont(font, "QDockWidgetTitle"); // a desktop has one of its own for it
     qApp->setStyleSheet(styleSheet(ink, look, text_scale));
 }
 

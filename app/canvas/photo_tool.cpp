@@ -145,6 +145,8 @@ void PhotoTool::paint(QPainter& painter) const
 QString PhotoTool::hint() const
 {
     const int left = static_cast<int>(wanted() - points_.size());
+    if (left == 0)
+        return text("Type what was measured.");
     switch (kind_) {
     case ToolKind::photo_scale:
         return left == 2 ? text("Click a point in the photo; then another, as far away as you have measured.")

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "app/drawing/look.h"
 #include "app/commissioning/diagnoser.h"
 #include "app/document/document.h"
+#include "app/drawing/look.h"
 
 #include <QWidget>
 

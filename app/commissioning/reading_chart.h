@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/drawing/look.h"
 #include "app/commissioning/diagnoser.h"
+#include "app/drawing/look.h"
 
 #include <QWidget>
 

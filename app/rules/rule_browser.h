@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/drawing/look.h"
 #include "app/document/document.h"
+#include "app/drawing/look.h"
 
 #include <QWidget>
 

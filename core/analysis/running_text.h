@@ -18,8 +18,8 @@ Message textOf(const LoopOutcome& outcome, const Heater& heater);
 /// "Tank heater: 0.8 to 1.05 ...": where nine in ten results lie over what is assumed.
 Message textOf(const HeaterBands& bands, const Sketch& sketch);
 
-/// "At the ends of the grades judged: flow 1.9 to 2.3 l/min, outlet 71.2 °C at most, cycles an hour 2 at most,
-/// 32 °C after 6.1 to 6.4 h", of the loop that does worst; nothing where no warm-up is computed.
+/// "At the ends of the grades judged: flow 1.9 to 2.3 l/min, outlet 71.2 °C at most, cycles an hour 2 at
+/// most, 32 °C after 6.1 to 6.4 h", of the loop that does worst; nothing where no warm-up is computed.
 std::optional<Message> textOf(const std::vector<GradeRun>& ends);
 
 } // namespace siphonwright

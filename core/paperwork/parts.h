@@ -3,8 +3,8 @@
 #include "core/layout/layout.h"
 #include "core/quantity/quantity.h"
 #include "core/sketch/part.h"
-#include "core/sketch/sketch.h"
 #include "core/sketch/quote.h"
+#include "core/sketch/sketch.h"
 
 #include <cstdint>
 #include <optional>

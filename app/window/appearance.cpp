@@ -156,6 +156,8 @@ void MainWindow::restoreLayout()
     if (!restoreState(settings::layout.get(), layout_version))
         restoreState(settings::layout.get());
     keepOnScreen();
+    // Once more when its frame is known.
+    QMetaObject::invokeMethod(this, &MainWindow::keepOnScreen, Qt::QueuedConnection);
 }
 
 /// A window remembered from a larger screen, or from one that is gone, comes back whole.
@@ -165,11 +167,13 @@ void MainWindow::keepOnScreen()
     if (!shown_on || isMaximized() || isFullScreen())
         return;
     const QRect room = shown_on->availableGeometry();
-    const QSize fits = size().boundedTo(room.size());
+    const QSize frame = frameGeometry().size() - size();
+    const QSize fits = size().boundedTo(room.size() - frame);
     if (fits != size())
         resize(fits);
-    const QPoint at(std::clamp(x(), room.left(), std::max(room.left(), room.right() + 1 - width())),
-                    std::clamp(y(), room.top(), std::max(room.top(), room.bottom() + 1 - height())));
+    const QRect now = frameGeometry();
+    const QPoint at(std::clamp(now.x(), room.left(), std::max(room.left(), room.right() + 1 - now.width())),
+                    std::clamp(now.y(), room.top(), std::max(room.top(), room.bottom() + 1 - now.height())));
     if (at != pos())
         move(at);
 }

@@ -2,19 +2,15 @@
 #include "app/window/file_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/gallery.h"
-#include "app/window/keys.h"
 #include "app/window/main_window.h"
 #include "app/window/settings.h"
-#include "app/window/shortcuts_window.h"
 
 #include "core/sketch/templates.h"
 
 #include <QFileDialog>
-#include <QKeySequenceEdit>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -35,12 +31,6 @@ private Q_SLOTS:
     void a_command_is_found_by_its_words_and_run_by_enter();
     void a_command_that_cannot_run_says_why();
     void every_command_of_the_table_can_be_found();
-    void a_key_is_changed_kept_and_put_back();
-    void a_taken_key_is_named_and_goes_over_only_when_told();
-    void a_key_of_the_drawing_is_refused();
-    void all_keys_go_back_to_default_after_a_question();
-    void no_two_commands_ever_share_a_key();
-    void a_kept_key_goes_before_a_later_standard();
     void every_engine_and_heater_has_a_picture_of_its_own();
     void an_engine_is_chosen_by_its_picture_with_the_keyboard();
     void a_heater_is_placed_from_its_picture();
@@ -76,23 +66,6 @@ private:
         QTest::keyClick(shown<TemplateGallery>()->findChild<QListWidget*>(), Qt::Key_Return);
         QTRY_VERIFY(!shown<TemplateGallery>());
     }
-    ShortcutsWindow* openShortcuts(const char* id)
-    {
-        trigger("shortcuts");
-        auto* window = shown<ShortcutsWindow>();
-        if (window)
-            window->choose(QLatin1String(id));
-        return window;
-    }
-    static void type(ShortcutsWindow& window, const char* keys)
-    {
-        window.findChild<QKeySequenceEdit*>()->setKeySequence(QKeySequence(QLatin1String(keys)));
-    }
-    static QString messageOf(const ShortcutsWindow& window)
-    {
-        return window.findChild<QLabel*>(QStringLiteral("shortcut-message"))->text();
-    }
-    QKeySequence keyOf(const char* id) { return window_->actions()[QLatin1String(id)]->shortcut(); }
     void again()
     {
         window_.reset();
@@ -173,98 +146,6 @@ void TestGuidance::every_command_of_the_table_can_be_found()
         QVERIFY2(listed.count(words) == 1 || id == QLatin1String("find-command"), qPrintable(words));
     }
     QVERIFY(listed.count(QStringLiteral("Run profile")) == 1); // a panel
-}
-
-void TestGuidance::a_key_is_changed_kept_and_put_back()
-{
-    auto* window = openShortcuts("rules");
-    QVERIFY(window);
-    type(*window, "Ctrl+Alt+B");
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+Alt+B")));
-    QVERIFY(window_->actions()[QStringLiteral("rules")]->toolTip().contains(QStringLiteral("Ctrl+Alt+B")));
-    again();
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+Alt+B")));
-    QVERIFY(!window_->keys().isStandard(QStringLiteral("rules")));
-    window = openShortcuts("rules");
-    for (QPushButton* button : window->findChildren<QPushButton*>())
-        if (button->text() == QStringLiteral("&Back to default"))
-            QTest::mouseClick(button, Qt::LeftButton);
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+R")));
-    again();
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+R")));
-}
-
-void TestGuidance::a_taken_key_is_named_and_goes_over_only_when_told()
-{
-    auto* window = openShortcuts("rules");
-    type(*window, "Ctrl+K");
-    QVERIFY2(messageOf(*window).contains(QStringLiteral("Keep this curve")), qPrintable(messageOf(*window)));
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+R")));
-    QCOMPARE(keyOf("keep-curve"), QKeySequence(QStringLiteral("Ctrl+K")));
-    press<QPushButton>("take-keys");
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+K")));
-    QVERIFY(keyOf("keep-curve").isEmpty());
-    again();
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+K")));
-    QVERIFY(keyOf("keep-curve").isEmpty());
-}
-
-void TestGuidance::a_key_of_the_drawing_is_refused()
-{
-    auto* window = openShortcuts("rules");
-    for (const char* key : {"Esc", "Space", "Left", "Shift+Up", "Return"}) {
-        type(*window, key);
-        QVERIFY2(messageOf(*window).contains(QStringLiteral("belongs to the drawing")), key);
-        QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+R")));
-    }
-    QVERIFY(!Keys::isOfDrawing(QKeySequence(QStringLiteral("Ctrl+Left"))));
-}
-
-void TestGuidance::all_keys_go_back_to_default_after_a_question()
-{
-    window_->keys().take(QStringLiteral("rules"), QKeySequence(QStringLiteral("Ctrl+K")));
-    window_->keys().give(QStringLiteral("save"), {});
-    QVERIFY(keyOf("save").isEmpty());
-    auto* window = openShortcuts("save");
-    const auto ask = [&] {
-        for (QPushButton* button : window->findChildren<QPushButton*>())
-            if (button->text().startsWith(QStringLiteral("&All back")))
-                QTest::mouseClick(button, Qt::LeftButton);
-        return window->findChild<QMessageBox*>();
-    };
-    QTest::mouseClick(ask()->button(QMessageBox::Cancel), Qt::LeftButton);
-    QVERIFY(keyOf("save").isEmpty());
-    QTRY_VERIFY(!window->findChild<QMessageBox*>());
-    QTest::mouseClick(ask()->button(QMessageBox::Reset), Qt::LeftButton);
-    QCOMPARE(keyOf("save"), QKeySequence(QStringLiteral("Ctrl+S")));
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+R")));
-    QCOMPARE(keyOf("keep-curve"), QKeySequence(QStringLiteral("Ctrl+K")));
-    for (const QString& id : window_->actions().ids())
-        QVERIFY2(window_->keys().isStandard(id), qPrintable(id));
-}
-
-void TestGuidance::no_two_commands_ever_share_a_key()
-{
-    window_->keys().take(QStringLiteral("rules"), QKeySequence(QStringLiteral("Ctrl+Y")));
-    window_->keys().take(QStringLiteral("grid"), QKeySequence(QStringLiteral("Ctrl+R")));
-    window_->keys().reset(QStringLiteral("rules")); // whose standard the grid has now
-    again();
-    QStringList seen;
-    for (const QString& id : window_->actions().ids())
-        for (const QKeySequence& key : window_->actions()[id]->shortcuts()) {
-            QVERIFY2(!seen.contains(key.toString()), qPrintable(key.toString()));
-            seen.append(key.toString());
-        }
-    QCOMPARE(keyOf("grid"), QKeySequence(QStringLiteral("Ctrl+R")));
-}
-
-void TestGuidance::a_kept_key_goes_before_a_later_standard()
-{
-    // As if "save" had got Ctrl+S in a version after the one in which the user gave it to "rules".
-    QSettings().setValue(QStringLiteral("keys/rules"), QStringLiteral("Ctrl+S"));
-    again();
-    QCOMPARE(keyOf("rules"), QKeySequence(QStringLiteral("Ctrl+S")));
-    QVERIFY(keyOf("save").isEmpty());
 }
 
 void TestGuidance::every_engine_and_heater_has_a_picture_of_its_own()

@@ -296,8 +296,11 @@ void TestLooks::a_window_of_a_larger_screen_comes_back_whole()
     window_->move(room.right() - 60, room.bottom() - 60);
     QVERIFY(window_->close());
     again();
-    QVERIFY2(room.contains(window_->geometry()),
-             qPrintable(QStringLiteral("%1 x %2").arg(window_->width()).arg(window_->height())));
+    QTRY_VERIFY2(room.contains(window_->frameGeometry()), qPrintable(QStringLiteral("%1 x %2 at %3, %4")
+                                                                         .arg(window_->width())
+                                                                         .arg(window_->height())
+                                                                         .arg(window_->x())
+                                                                         .arg(window_->y())));
 }
 
 void TestLooks::a_damaged_layout_does_no_harm()

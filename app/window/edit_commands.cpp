@@ -1,5 +1,6 @@
 #include "app/window/edit_commands.h"
 
+#include "app/canvas/clipboard.h"
 #include "app/canvas/drag.h"
 #include "app/panels/details_panel.h"
 #include "app/window/actions.h"
@@ -7,10 +8,14 @@
 #include "app/window/find_bar.h"
 #include "app/window/main_window.h"
 #include "app/window/part_menu.h"
+#include "app/window/photo_commands.h"
 #include "app/window/shelf.h"
 
+#include <QClipboard>
 #include <QDockWidget>
+#include <QGuiApplication>
 #include <QMenu>
+#include <QMimeData>
 #include <QStatusBar>
 
 namespace siphonwright {
@@ -54,7 +59,13 @@ void EditCommands::connectGroups()
     on("select-all", [this] { view_.selectEverything(); });
     on("cut", [this] { view_.cut(); });
     on("copy", [this] { view_.copy(); });
-    on("paste", [this] { view_.paste(); });
+    on("paste", [this] {
+        const QMimeData* data = QGuiApplication::clipboard()->mimeData();
+        if (data && !data->hasFormat(QLatin1String(parts_mime_type)) && PhotoCommands::offersPicture(*data))
+            window_.photo().paste();
+        else
+            view_.paste();
+    });
     on("duplicate", [this] { view_.duplicate(); });
     on("delete", [this] { view_.deleteSelected(); });
     const struct {

@@ -49,7 +49,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     if (style.balloons)
         reserveBalloons(ink);
     reserveDimensions(ink);
-    if (!ink.view().isEnd())
+    if (!ink.style.view.isEnd())
         paintPhoto(ink);
     paintGroundAndDatum(ink);
     paintEngine(ink);

@@ -174,6 +174,9 @@ void TestPhoto::aPhotoIsDroppedAndPasted()
     dropped.setUrls(
         {QUrl::fromLocalFile(write("dropped.JPG", fileOf(plain(200, 100, Qt::darkGreen), "JPEG")))});
     const QPoint at = window_->view().mapTo(window_.get(), QPoint(300, 200));
+    QDragEnterEvent enter(at, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &enter);
+    QVERIFY(enter.isAccepted());
     QDropEvent event(at, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(window_.get(), &event);
     QVERIFY(has());

@@ -4,6 +4,7 @@
 #include "app/window/keys.h"
 #include "app/window/menu_places.h"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeySequenceEdit>

@@ -58,7 +58,7 @@ struct ProposeOptions {
 struct Rank {
     std::size_t unknown = 0; ///< how much of what it is ranked by is not known
     double value = 0;
-    friend auto operator<=>(const Rank&, const Rank&) = default;
+    friend auto operator<=>(const Rank&, const Rank&) = default; // NOLINT(modernize-use-nullptr)
 };
 
 /// One layout, and how good it is.

@@ -173,6 +173,7 @@ std::vector<PartRef> wholesOf(const Sketch& sketch)
 Sketch copyOf(const Sketch& sketch, const std::vector<PartRef>& parts)
 {
     std::vector<PartRef> wholes;
+    wholes.reserve(parts.size());
     for (const PartRef& part : parts)
         wholes.push_back(wholeOf(part));
     Sketch out;

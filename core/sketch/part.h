@@ -36,7 +36,7 @@ struct PartRef {
     PartKind kind = PartKind::nothing;
     Id id;
     std::size_t index = 0;
-    friend auto operator<=>(const PartRef&, const PartRef&) = default;
+    friend auto operator<=>(const PartRef&, const PartRef&) = default; // NOLINT(modernize-use-nullptr)
 };
 
 } // namespace siphonwright

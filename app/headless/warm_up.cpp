@@ -2,6 +2,7 @@
 #include "app/headless/commands.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/warm_up_csv.h"
 
 #include <QCoreApplication>
@@ -15,8 +16,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-constexpr double s_per_min = 60;
 
 QString tr(const char* text)
 {

@@ -3,6 +3,7 @@
 #include "app/sheet/words.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
@@ -88,8 +89,6 @@ QString peakRow(const Analysis& analysis, const Id& heater, const LoopOutcome& o
 
 QString targetRow(const Sketch& sketch, const Analysis& analysis, UnitSystem units)
 {
-    constexpr double s_per_h = 3600;
-    constexpr double J_per_kWh = 3.6e6;
     const EngineWarmUp& warm = analysis.proof->warm_up;
     if (!warm.inputs || warm.result.loops.empty())
         return {};

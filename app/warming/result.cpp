@@ -1,6 +1,7 @@
 #include "app/warming/result.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 #include "core/running/coolant_of.h"
 
 #include <QCoreApplication>
@@ -33,7 +34,6 @@ double litrePerKg(const CoolantOf& coolant, double temperature_degC)
 
 void addSeries(Result& out, const WarmUp& run, std::size_t loop, const CoolantOf& coolant)
 {
-    constexpr double J_per_kWh = 3.6e6;
     for (const WarmUpSample& sample : run.series) {
         if (loop >= sample.loops.size())
             continue;

@@ -15,9 +15,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 /// One part of the drawing.

@@ -7,9 +7,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 void addSocket(const Sketch& sketch, const HoseEnd& end, std::optional<double> bore_mm, const QString& name,
@@ -47,9 +47,9 @@ std::vector<Socket> socketsOf(const Sketch& sketch)
     for (const Heater& heater : sketch.heaters) {
         const QString name = QString::fromStdString(heater.name);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::inlet), heater.inlet.bore_mm.value,
-                  text("the inlet of %1").arg(name), out);
+                  tr("the inlet of %1").arg(name), out);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::outlet), heater.outlet.bore_mm.value,
-                  text("the outlet of %1").arg(name), out);
+                  tr("the outlet of %1").arg(name), out);
     }
     return out;
 }

@@ -32,7 +32,7 @@ constexpr double table_row_mm = 8;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("Commissioning", words);
+    return QCoreApplication::translate("siphonwright::commissioning", words);
 }
 
 /// A stretch of the page that is not broken.
@@ -52,6 +52,8 @@ double lines(qsizetype count, double lettering)
 }
 
 class Paper {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::commissioning)
+
 public:
     Paper(const Sketch& sketch, const Analysis& analysis, const sheet::Options& options)
         : sketch_(sketch), analysis_(analysis), size_(sheet::pageSize(options))

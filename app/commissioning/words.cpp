@@ -8,7 +8,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("Commissioning", words);
+    return QCoreApplication::translate("siphonwright::commissioning", words);
 }
 
 } // namespace

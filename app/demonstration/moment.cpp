@@ -11,7 +11,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Demonstration", text);
+    return QCoreApplication::translate("siphonwright::demonstration", text);
 }
 
 } // namespace

@@ -23,7 +23,7 @@ constexpr double over_mm = 0.9;   ///< text over its line
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 double lengthOf(const QPolygonF& line)

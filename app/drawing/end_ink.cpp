@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// Angle of a bank from upright, in degrees: 45 for 90 degree vees of eight and sixteen, 30 for 60 degree

@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// The housing's size is not part of the sketch.

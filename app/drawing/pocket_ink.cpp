@@ -15,7 +15,7 @@ constexpr double least_named_ml = 2;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)

@@ -17,7 +17,7 @@ namespace {
 
 QString tr(const char* text, int count = -1)
 {
-    return QCoreApplication::translate("Headless", text, nullptr, count);
+    return QCoreApplication::translate("siphonwright::headless", text, nullptr, count);
 }
 
 Checked checked(const QString& path, bool bands)

@@ -21,7 +21,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 QString words(const Message& text, UnitSystem units)
@@ -51,6 +51,8 @@ struct HeaterCase {
 };
 
 class DiagnosisWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     DiagnosisWords(const Sketch& sketch, QTextStream& out)
         : sketch_(sketch), units_(unitsOf(sketch)), out_(out)

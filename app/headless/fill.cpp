@@ -20,7 +20,7 @@ using Json = nlohmann::ordered_json;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// A file that was filled.
@@ -131,7 +131,7 @@ QStringList writeFrames(const QString& folder, const FilledFile& file, UnitSyste
 {
     const demonstration::Demonstration shown = demonstration::demonstrate(file.sketch, file.analysis.layout);
     if (shown.moments.empty())
-        return {tr("There is nothing to draw: %1.").arg(QString::fromStdString(shown.missing))};
+        return {QCoreApplication::translate("siphonwright::headless", "There is nothing to draw: %1.").arg(QString::fromStdString(shown.missing))};
     drawing::Style style;
     style.units = units;
     const QStringList problems =
@@ -161,7 +161,7 @@ int fill(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
     const std::optional<Arguments> command = understood(
         arguments,
-        {"fill", {"--json"}, {{"--frames", QT_TRANSLATE_NOOP("Headless", "a folder for the pictures")}}},
+        {"fill", {"--json"}, {{"--frames", QT_TRANSLATE_NOOP("siphonwright::headless", "a folder for the pictures")}}},
         err);
     const std::optional<Sketch> sketch = command ? opened(command->files[0], err) : std::nullopt;
     if (!sketch)

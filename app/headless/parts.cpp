@@ -21,7 +21,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 QString q(std::string_view text)
@@ -54,6 +54,8 @@ QString writeCsv(const QString& path, const std::string& text)
 using Cells = std::array<QString, 5>; ///< number, what, quantity, price, amount
 
 class PartsWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     PartsWords(const Sketch& sketch, QTextStream& out)
         : sketch_(sketch),
@@ -174,8 +176,8 @@ int parts(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"parts",
                     {},
-                    {{"--prices", QT_TRANSLATE_NOOP("Headless", "the name of a price list")},
-                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                    {{"--prices", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a price list")},
+                     {"--csv", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a file to write")}}},
                    err);
     const std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
     if (!read)

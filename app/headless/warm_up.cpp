@@ -20,7 +20,7 @@ constexpr double s_per_min = 60;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// A typed value within what a sketch may hold; nothing, with a sentence on `err`, when it is none.
@@ -84,6 +84,8 @@ std::vector<Finding> runningFindings(const Analysis& analysis)
 }
 
 class WarmUpWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     WarmUpWords(const Sketch& sketch, const Analysis& analysis, QTextStream& out)
         : sketch_(sketch),
@@ -188,9 +190,9 @@ int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"warm-up",
                     {},
-                    {{"--hours", QT_TRANSLATE_NOOP("Headless", "a time in hours")},
-                     {"--ambient", QT_TRANSLATE_NOOP("Headless", "a temperature")},
-                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                    {{"--hours", QT_TRANSLATE_NOOP("siphonwright::headless", "a time in hours")},
+                     {"--ambient", QT_TRANSLATE_NOOP("siphonwright::headless", "a temperature")},
+                     {"--csv", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a file to write")}}},
                    err);
     std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
     if (!read || !apply(*command, *read, err))

@@ -17,7 +17,7 @@ constexpr std::size_t losses_named = 4;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("RunningText", text);
+    return QCoreApplication::translate("siphonwright::panels", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)

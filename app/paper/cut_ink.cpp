@@ -17,7 +17,7 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 QString lengthText(std::int64_t hundredths, UnitSystem units)

@@ -40,17 +40,17 @@ constexpr std::size_t most_alternates = 6;
 
 QStringList rowNames()
 {
-    return {EstimatePage::tr("Heater"),
-            EstimatePage::tr("Power"),
-            EstimatePage::tr("Heater's list price"),
-            EstimatePage::tr("Materials at list price"),
-            EstimatePage::tr("Mark-up"),
-            EstimatePage::tr("Materials"),
-            EstimatePage::tr("Labour"),
-            EstimatePage::tr("Travel, consumables, disposal"),
-            EstimatePage::tr("Subtotal"),
-            EstimatePage::tr("Tax"),
-            EstimatePage::tr("Total")};
+    return {siphonwright::paper::EstimatePage::tr("Heater"),
+            siphonwright::paper::EstimatePage::tr("Power"),
+            siphonwright::paper::EstimatePage::tr("Heater's list price"),
+            siphonwright::paper::EstimatePage::tr("Materials at list price"),
+            siphonwright::paper::EstimatePage::tr("Mark-up"),
+            siphonwright::paper::EstimatePage::tr("Materials"),
+            siphonwright::paper::EstimatePage::tr("Labour"),
+            siphonwright::paper::EstimatePage::tr("Travel, consumables, disposal"),
+            siphonwright::paper::EstimatePage::tr("Subtotal"),
+            siphonwright::paper::EstimatePage::tr("Tax"),
+            siphonwright::paper::EstimatePage::tr("Total")};
 }
 
 } // namespace
@@ -246,7 +246,7 @@ void EstimatePage::addAlternate()
         if (quote.alternates.size() >= most_alternates)
             return;
         Alternate other;
-        other.name = EstimatePage::tr("Other heater").toStdString();
+        other.name = siphonwright::paper::EstimatePage::tr("Other heater").toStdString();
         quote.alternates.push_back(other);
     });
     table_->setCurrentCell(power_row, table_->columnCount() - 1);

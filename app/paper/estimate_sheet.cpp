@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 QString amount(const std::optional<std::int64_t>& minor, const Quote& quote)

@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 std::int64_t minorOf(const Estimate& estimate, Sum sum)

@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("LayoutWords", text);
+    return QCoreApplication::translate("siphonwright::proposing", text);
 }
 
 QString words(const Message& text, UnitSystem units)

@@ -18,7 +18,7 @@ constexpr double lettering_mm = 2.1;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("RuleDrawings", text);
+    return QCoreApplication::translate("siphonwright::rules", text);
 }
 
 QColor washed(const QColor& ground, const QColor& colour, double share)

@@ -20,7 +20,7 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QPointF extreme(const std::vector<Vec2>& outline, const Plumb& plumb, double sign)

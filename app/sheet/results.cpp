@@ -19,7 +19,7 @@ constexpr std::size_t assumptions_named = 4;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)

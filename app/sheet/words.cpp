@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
@@ -227,17 +227,17 @@ Section cautionsSection()
 {
     Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9, true};
     const char* const cautions[] = {
-        QT_TRANSLATE_NOOP("Sheet", "Qualified technicians only. Disconnect and lock out power while working; "
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Qualified technicians only. Disconnect and lock out power while working; "
                                    "inhibit a generator's automatic start."),
-        QT_TRANSLATE_NOOP("Sheet", "Chock wheels, block air suspension; never work under an unsupported "
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Chock wheels, block air suspension; never work under an unsupported "
                                    "vehicle."),
-        QT_TRANSLATE_NOOP("Sheet", "Open the cap only cold: hot coolant under pressure."),
-        QT_TRANSLATE_NOOP("Sheet", "Never energise without coolant in the chamber."),
-        QT_TRANSLATE_NOOP("Sheet", "Heater off before a valve is closed: both closed is a sealed vessel."),
-        QT_TRANSLATE_NOOP("Sheet", "Run the engine outdoors or with extraction."),
-        QT_TRANSLATE_NOOP("Sheet", "Grounded supply, local electrical code, licensed electrician."),
-        QT_TRANSLATE_NOOP("Sheet", "Antifreeze is poisonous: catch it and dispose of it properly."),
-        QT_TRANSLATE_NOOP("Sheet",
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Open the cap only cold: hot coolant under pressure."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Never energise without coolant in the chamber."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Heater off before a valve is closed: both closed is a sealed vessel."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Run the engine outdoors or with extraction."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Grounded supply, local electrical code, licensed electrician."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Antifreeze is poisonous: catch it and dispose of it properly."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
                           "The heater's and the engine's own manuals rule over this sheet; its figures "
                           "are estimates from stated assumptions."),
     };

@@ -25,16 +25,18 @@ constexpr double small_mm = 1.6;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("SurveyForm", text);
+    return QCoreApplication::translate("siphonwright::survey", text);
 }
 
 QString tr(std::string_view text)
 {
-    return QCoreApplication::translate("SurveyForm", std::string(text).c_str());
+    return QCoreApplication::translate("siphonwright::survey", std::string(text).c_str());
 }
 
 /// Pen, palette and the page while it is painted from the top down.
 class Page {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::survey)
+
 public:
     Page(QPainter& painter, const BlankForm& form)
         : painter_(painter),

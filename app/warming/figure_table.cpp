@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Warming", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 std::optional<double> exceeded(const char* rule, const Sketch& sketch, double measured)

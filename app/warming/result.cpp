@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 std::optional<double> strictest(const char* rule, const Sketch& sketch)

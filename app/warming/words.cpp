@@ -12,7 +12,7 @@ constexpr double nearly_always = 0.95;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 QString inMinutes(double minutes)

@@ -1,0 +1,16 @@
+#include "app/language/core_words.h"
+
+#include <QtGlobal>
+#include <QCoreApplication>
+
+namespace siphonwright::language {
+
+std::span<const char* const> coreWords()
+{
+    static constexpr const char* words[] = {
+#include "app/language/core_words.inc"
+    };
+    return words;
+}
+
+} // namespace siphonwright::language

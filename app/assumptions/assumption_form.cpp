@@ -1,6 +1,7 @@
 #include "app/assumptions/assumption_form.h"
 
 #include "app/assumptions/assumption_choices.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
 
@@ -140,7 +141,7 @@ void AssumptionForm::showChange()
     value_->setValue(std::nullopt); // what was typed gives way
     value_->setUnits(units);
     value_->setValue(changed ? shown_.value : assumption_.value);
-    const QString own = QString::fromStdString(valueText(assumption_, assumption_.value, units));
+    const QString own = withDecimalSign(inWords(valueText(assumption_, assumption_.value, units)));
     book_->setText(changed ? tr("changed; the book's: %1").arg(own) : tr("as in the book"));
     reason_->setText(QString::fromStdString(shown_.reason));
     reason_->setCursorPosition(0);

@@ -1,6 +1,7 @@
 #include "app/canvas/accessible_view.h"
 
 #include "app/canvas/part_names.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -64,7 +65,7 @@ QString AccessiblePart::description() const
 {
     const Sketch& sketch = view_->document().sketch();
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    const auto length = [units](double mm) { return QString::fromStdString(format(mm, Unit::mm, units)); };
+    const auto length = [units](double mm) { return inWords(mm, Unit::mm, units); };
     QStringList out;
     if (const std::optional<Vec3> at = positionOf(sketch, part_))
         out << siphonwright::text("along %1, height %2").arg(length(at->x), length(at->z));

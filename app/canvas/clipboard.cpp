@@ -1,5 +1,7 @@
 #include "app/canvas/clipboard.h"
 
+#include "app/language/in_words.h"
+
 #include "core/sketch/copy_parts.h"
 
 #include <QCoreApplication>
@@ -19,7 +21,7 @@ QStringList sentencesOf(const Problems& problems)
 {
     QStringList out;
     for (const Problem& problem : problems)
-        out << QString::fromStdString(problem.text());
+        out << inWords(problem.text());
     return out;
 }
 

@@ -1,6 +1,7 @@
 #include "app/canvas/dimensions.h"
 
 #include "app/canvas/hit.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -19,7 +20,7 @@ QString tr(const char* source)
 
 QString volume(const Canvas& canvas, double ml)
 {
-    return QString::fromStdString(format(ml, Unit::ml, canvas.units()));
+    return inWords(ml, Unit::ml, canvas.units());
 }
 
 /// Slopes to the points before and after, in the direction of flow.
@@ -104,8 +105,7 @@ QString slopeBetween(const Canvas& canvas, Vec3 from, Vec3 to)
     const QString way = slope > 0 ? tr("rises") : tr("falls");
     if (std::abs(slope) > steep)
         return tr("%1 plumb").arg(way);
-    return tr("%1 %2").arg(way,
-                             QString::fromStdString(format(std::abs(slope), Unit::slope, canvas.units())));
+    return tr("%1 %2").arg(way, inWords(std::abs(slope), Unit::slope, canvas.units()));
 }
 
 QStringList trapsOf(const Canvas& canvas, const Profile& profile)
@@ -139,8 +139,7 @@ QStringList dimensionsOf(const Canvas& canvas, const PartRef& part)
         addSlopes(canvas, part, out);
     if (part.kind == PartKind::heater)
         if (const Heater* heater = canvas.sketch().heater(part.id); heater && heater->tilt_deg != 0)
-            out.append(tr("Tilt %1").arg(
-                QString::fromStdString(format(heater->tilt_deg, Unit::degree, canvas.units()))));
+            out.append(tr("Tilt %1").arg(inWords(heater->tilt_deg, Unit::degree, canvas.units())));
     addDrop(canvas, part, out);
     if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
         out += trapsOf(canvas, hose->profile);

@@ -1,4 +1,5 @@
 #include "app/canvas/snap_scene.h"
+#include "app/language/in_words.h"
 
 #include "core/checks/clearance.h"
 #include "core/checks/rules.h"
@@ -23,7 +24,7 @@ QString tr(const char* source)
 QString lengthText(const Sketch& sketch, double mm)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return QString::fromStdString(format(mm, Unit::mm, units));
+    return inWords(mm, Unit::mm, units);
 }
 
 /// A rule's limit from where on it is a fault; nothing when it is switched off or has none.

@@ -2,6 +2,7 @@
 
 #include "app/canvas/hit.h"
 #include "app/canvas/sockets.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -24,7 +25,7 @@ Vec2 flat(Vec3 p)
 QString slopeWord(const Sketch& sketch, double slope)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return QString::fromStdString(format(slope, Unit::slope, units));
+    return inWords(slope, Unit::slope, units);
 }
 
 void addCorners(SnapScene& scene, const std::vector<Vec2>& outline, const QString& word)
@@ -146,7 +147,7 @@ void addSide(SnapScene& scene, const Course& course, std::ptrdiff_t step, double
 QString radiusWord(const Sketch& sketch, double least_mm)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return tr("bend radius just %1").arg(QString::fromStdString(format(least_mm, Unit::mm, units)));
+    return tr("bend radius just %1").arg(inWords(least_mm, Unit::mm, units));
 }
 
 void addHoseScene(SnapScene& scene, const Sketch& sketch, const Layout& layout, const PartRef& part,

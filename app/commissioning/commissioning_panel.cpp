@@ -5,6 +5,7 @@
 #include "app/commissioning/step_list.h"
 #include "app/commissioning/step_view.h"
 #include "app/commissioning/words.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/layout/wording.h"
@@ -137,7 +138,7 @@ void CommissioningPanel::refresh()
         const QString chosen = heaters_->currentData().toString();
         heaters_->clear();
         for (const Heater& one : document_.sketch().heaters)
-            heaters_->addItem(QString::fromStdString(nameOfHeater(one)), QString::fromStdString(one.id));
+            heaters_->addItem(inWords(nameOfHeater(one)), QString::fromStdString(one.id));
         heaters_->setCurrentIndex(std::max(heaters_->findData(chosen), heaters_->count() > 0 ? 0 : -1));
     }
     open(static_cast<Page>(pages_->currentIndex()));

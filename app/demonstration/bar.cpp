@@ -2,6 +2,7 @@
 
 #include "app/demonstration/scrub_bar.h"
 #include "app/demonstration/votes.h"
+#include "app/language/in_words.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -260,7 +261,7 @@ void DemonstrationBar::moved()
     scrub_->setValue(int(player_.index()));
     scrub_->update();
     const Moment* moment = player_.moment();
-    const QString missing = QString::fromStdString(player_.demonstration().missing);
+    const QString missing = inWords(player_.demonstration().missing);
     if (!moment) {
         words_->setText(tr("Nothing to show yet: %1.").arg(missing));
         clock_->clear();

@@ -1,5 +1,7 @@
 #include "app/drawing/running_words.h"
 
+#include "app/language/in_words.h"
+
 #include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
@@ -18,7 +20,7 @@ QString tr(const char* text)
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 /// What drives against what resists. In a steady state both are equal, so only air is told apart.

@@ -1,7 +1,6 @@
 #include "app/language/core_words.h"
 
-#include <QtGlobal>
-#include <QCoreApplication>
+#include <QCoreApplication> // QT_TRANSLATE_NOOP
 
 namespace siphonwright::language {
 

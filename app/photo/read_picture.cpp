@@ -1,5 +1,6 @@
 #include "app/photo/read_picture.h"
 
+#include "app/language/in_words.h"
 #include "app/photo/jpeg_marks.h"
 
 #include <QBuffer>
@@ -44,7 +45,7 @@ QString inMegapixels(QSize size)
     return tr("%1 × %2 pixels, %3 megapixels")
         .arg(size.width())
         .arg(size.height())
-        .arg(megapixels, 0, 'f', megapixels < 10 ? 1 : 0);
+        .arg(numberInWords(megapixels, megapixels < 10 ? 1 : 0));
 }
 
 /// Why a picture of this size is not decoded; empty: it is.

@@ -1,5 +1,6 @@
 #include "app/rules/limit_form.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
 #include "app/rules/rule_choices.h"
@@ -136,7 +137,7 @@ void LimitForm::showChange()
         row.edit->setValue(std::nullopt); // what was typed gives way
         row.edit->setUnits(units);
         row.edit->setValue(now.*row.limit);
-        const QString own = QString::fromStdString(format(*(rule_.limits.*row.limit), rule_.unit, units));
+        const QString own = inWords(*(rule_.limits.*row.limit), rule_.unit, units);
         row.own->setText(shown_.*row.change ? tr("changed; rule book: %1").arg(own)
                                             : tr("as in the rule book"));
     }

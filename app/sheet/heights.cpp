@@ -1,5 +1,6 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 #include "app/sheet/plan.h"
 
 #include "core/sketch/edits.h"
@@ -58,8 +59,8 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
     std::vector<Height> heights;
     const Layout& layout = analysis.layout;
     const auto add = [&](QPointF at, double height_mm, const QString& name, bool led_to = true) {
-        const std::string value = format(height_mm, Unit::mm, unitsOf(sketch));
-        heights.push_back({at, QStringLiteral("%1  %2").arg(name, QString::fromStdString(value)), led_to});
+        const QString value = inWords(height_mm, Unit::mm, unitsOf(sketch));
+        heights.push_back({at, QStringLiteral("%1  %2").arg(name, value), led_to});
     };
     const double left = drawing::boundsOf(sketch, analysis).left();
     const auto level = [&](const std::optional<double>& height, const QString& name) {
@@ -149,7 +150,7 @@ void paintDrops(const Page& page, const Plan& plan)
         const double way = top.y() > low ? 1 : -1;
         arrowhead(page, {x, top.y()}, way);
         arrowhead(page, {x, low}, -way);
-        const QString text = tr("Drop %1").arg(QString::fromStdString(format(drop, Unit::mm, page.units)));
+        const QString text = tr("Drop %1").arg(inWords(drop, Unit::mm, page.units));
         const double half = drawing::textWidth(text, small_mm) / 2 + 1;
         const double middle =
             std::clamp((low + top.y()) / 2, plan.drops.top() + half, plan.drops.bottom() - half);

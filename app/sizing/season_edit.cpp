@@ -1,5 +1,6 @@
 #include "app/sizing/season_edit.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
 
@@ -146,10 +147,10 @@ void SeasonEdit::refresh()
         rows_[i].ambient->setValue(season[i].ambient_degC);
         rows_[i].nights->setValue(season[i].nights);
     }
-    total_->setText(season.empty() ? tr("none entered")
-                                   : tr("%1 nights in all")
-                                         .arg(QString::fromStdString(format(
-                                             nightsIn(sketch.supply), Unit::none, panels::unitsOf(sketch)))));
+    total_->setText(season.empty()
+                        ? tr("none entered")
+                        : tr("%1 nights in all")
+                              .arg(inWords(nightsIn(sketch.supply), Unit::none, panels::unitsOf(sketch))));
 }
 
 } // namespace siphonwright::sizing

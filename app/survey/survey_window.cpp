@@ -1,5 +1,6 @@
 #include "app/survey/survey_window.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/form_view.h"
 #include "app/survey/blank_form.h"
 #include "app/survey/letter_grid.h"
@@ -66,11 +67,11 @@ QStringList reportSentences(const Sketch& sketch)
     const UnitSystem units = panels::unitsOf(sketch);
     QStringList sentences;
     for (const Message& one : report.disagree)
-        sentences << QStringLiteral("▲ ") + QString::fromStdString(format(one, units));
+        sentences << QStringLiteral("▲ ") + inWords(one, units);
     for (const Message& one : report.taken)
-        sentences << QString::fromStdString(format(one, units));
+        sentences << inWords(one, units);
     for (const Message& one : report.not_measured)
-        sentences << QString::fromStdString(format(one, units));
+        sentences << inWords(one, units);
     return sentences;
 }
 

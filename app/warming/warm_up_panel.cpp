@@ -1,5 +1,6 @@
 #include "app/warming/warm_up_panel.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/files.h"
@@ -123,7 +124,7 @@ void WarmUpPanel::refreshHeaters()
     const QString chosen = heaters_->currentData().toString();
     heaters_->clear();
     for (const Heater& heater : document_.sketch().heaters)
-        heaters_->addItem(QString::fromStdString(nameOfHeater(heater)), QString::fromStdString(heater.id));
+        heaters_->addItem(inWords(nameOfHeater(heater)), QString::fromStdString(heater.id));
     heaters_->setCurrentIndex(std::max(heaters_->findData(chosen), heaters_->count() > 0 ? 0 : -1));
     heaters_->setVisible(heaters_->count() > 1);
 }
@@ -139,7 +140,7 @@ void WarmUpPanel::refresh()
     if (result) {
         QString line = resultLine(*result, units);
         if (!result->remark.pattern.empty())
-            line += tr(" · %1").arg(QString::fromStdString(format(result->remark, units)));
+            line += tr(" · %1").arg(inWords(result->remark, units));
         if (of_before)
             line = tr("Of the drawing as it was: %1").arg(line);
         else if (result->bands_follow)

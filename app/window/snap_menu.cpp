@@ -1,5 +1,6 @@
 #include "app/window/snap_menu.h"
 
+#include "app/language/in_words.h"
 #include "app/window/settings.h"
 
 #include "core/quantity/quantity.h"
@@ -35,7 +36,7 @@ QString tr(const char* source)
 
 QString slopeText(double slope)
 {
-    return QString::fromStdString(format(slope, Unit::slope, UnitSystem::metric));
+    return inWords(slope, Unit::slope, UnitSystem::metric);
 }
 
 bool usable(double slope)
@@ -51,7 +52,8 @@ void askSlope(ElevationView& view)
     dialog->setLabelText(tr("Rise over length, from 1 in 2 to 1 in 1000, such as 1:50 or 2 %:"));
     dialog->setTextValue(slopeText(settings::snap_slope.get()));
     QObject::connect(dialog, &QInputDialog::textValueSelected, &view, [&view](const QString& typed) {
-        const std::optional<double> slope = parse(typed.toStdString(), Unit::slope, UnitSystem::metric);
+        const std::optional<double> slope =
+            parse(typedQuantity(typed, Unit::slope), Unit::slope, UnitSystem::metric);
         if (!slope || !usable(*slope)) {
             askSlope(view); // with what held before
             return;

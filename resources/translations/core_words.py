@@ -148,9 +148,13 @@ def readable(text):
     return "" if no_words else text
 
 
+# What core/layout/wording.cpp makes of a kind and a name.
+NAMED = ("Supply hose %1", "Return hose %1")
+
+
 def core_texts():
-    """Every text with the sources that say it, in the order of the sources."""
-    said = {}
+    """Every text with the source that says it first, in the order of the sources."""
+    said = dict.fromkeys(NAMED, "core/layout/wording.cpp")
     for path in sorted((ROOT / "core").rglob("*")):
         name = path.relative_to(ROOT).as_posix()
         if path.suffix not in (".cpp", ".h") or NOT_READ.search(name):

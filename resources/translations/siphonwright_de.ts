@@ -1087,6 +1087,30 @@
         <source>Version, licences and what the figures are</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Texts, numbers and dates as the system has them, from the next start on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>English texts, from the next start on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spanish texts, from the next start on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>French texts, from the next start on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>German texts, from the next start on</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -1194,13 +1218,6 @@
     </message>
     <message>
         <source>No snapping</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>Headless</name>
-    <message>
-        <source>a sketch file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6654,6 +6671,14 @@
         <source>at most %1 MiB; a smaller photo may help</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Supply hose %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return hose %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -7247,6 +7272,14 @@
     </message>
     <message>
         <source>Rise over length, from 1 in 2 to 1 in 1000, such as 1:50 or 2 %:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The language changes when Siphonwright is started again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8042,6 +8075,10 @@
         <source>Add %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8665,6 +8702,10 @@
     </message>
     <message>
         <source>not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9762,6 +9803,10 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>a temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sketch file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -8,14 +8,18 @@
 #include <QLocale>
 #include <QStringList>
 #include <QTranslator>
+#include <QVariant>
 
 #include <algorithm>
+#include <iterator>
 
 namespace siphonwright::language {
 
 namespace {
 
 constexpr Language known[] = {{"en", "English"}, {"es", "Español"}, {"fr", "Français"}, {"de", "Deutsch"}};
+
+constexpr const char* in_use = "language"; ///< property of the program
 
 bool isKnown(const QString& code)
 {
@@ -32,7 +36,12 @@ QString codeOf(const QString& locale_name)
 QLocale localeFor(const QString& choice)
 {
     const QLocale system = QLocale::system();
-    return choice.isEmpty() || codeOf(system.name()) == choice ? system : QLocale(choice);
+    if (choice.isEmpty() || codeOf(system.name()) == choice)
+        return system;
+    // Nothing is known of the place but that its system speaks another language: inches are not offered
+    // there.
+    return choice == QLatin1String("en") ? QLocale(QLocale::English, QLocale::UnitedKingdom)
+                                         : QLocale(choice);
 }
 
 /// Loaded, it belongs to the program; what is not there is done without.
@@ -62,6 +71,13 @@ QString languageFor(const QString& choice)
         if (isKnown(codeOf(name)))
             return codeOf(name);
     return QStringLiteral("en");
+}
+
+QString inUse()
+{
+    const QCoreApplication* app = QCoreApplication::instance();
+    const QString code = app ? app->property(in_use).toString() : QString();
+    return code.isEmpty() ? QStringLiteral("en") : code;
 }
 
 std::optional<QString> takeOption(QStringList& arguments)
@@ -97,6 +113,7 @@ QString optionHelp()
 void use(QCoreApplication& app, const QString& choice)
 {
     const QString code = languageFor(choice);
+    app.setProperty(in_use, code);
     QLocale locale = localeFor(choice);
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     QLocale::setDefault(locale);

@@ -25,6 +25,9 @@ QString languageFor(const QString& choice);
 /// where it speaks the language, else that of the language. Once, before the first widget.
 void use(QCoreApplication& app, const QString& choice);
 
+/// The code of the language that use() loaded.
+QString inUse();
+
 /// Takes "--language CODE" or "--language=CODE" out of what stands behind the program's name: the code, empty
 /// where it is not given; nothing where it is none of languages().
 std::optional<QString> takeOption(QStringList& arguments);

@@ -42,8 +42,8 @@ UnitChoice usualUnits()
 {
     const QString chosen = settings::units.get();
     if (chosen.isEmpty())
-        return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? UnitChoice::inch
-                                                                                  : UnitChoice::metric;
+        return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? UnitChoice::inch
+                                                                          : UnitChoice::metric;
     return chosen == QLatin1String("inch") ? UnitChoice::inch : UnitChoice::metric;
 }
 

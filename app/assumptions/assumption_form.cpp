@@ -4,9 +4,9 @@
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
+#include "app/panels/wrapped_row.h"
 
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -89,8 +89,8 @@ void AssumptionForm::lay()
     grid->addWidget(new QLabel(tr("Reason"), this), at, 0);
     grid->addWidget(reason_, at, 1, 1, 3);
     grid->addWidget(remark_, at + 1, 1, 1, 3);
-    auto* buttons = new QHBoxLayout;
-    buttons->addStretch(1);
+    auto* buttons = new panels::WrappedRow;
+    buttons->addStretch();
     buttons->addWidget(back_);
     buttons->addWidget(keep_);
     grid->addLayout(buttons, at + 2, 0, 1, 4);

@@ -5,18 +5,12 @@
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 namespace siphonwright {
 namespace {
 
 constexpr std::size_t fewest_corners = 3;
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 } // namespace
 
@@ -111,8 +105,7 @@ QString AreaTool::hint() const
 {
     if (corners_.size() < fewest_corners)
         return tr("Click the corners of what is hot or moves; Backspace takes the last one back.");
-    return tr(
-        "Click further corners; Enter, a double-click or a click on the first corner closes the area.");
+    return tr("Click further corners; Enter, a double-click or a click on the first corner closes the area.");
 }
 
 } // namespace siphonwright

@@ -3,18 +3,12 @@
 #include "app/canvas/dimensions.h"
 #include "app/canvas/overlay.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 Vec2 flat(Vec3 p)
 {
@@ -78,8 +72,7 @@ void HoseTool::finish(const std::optional<Socket>& last)
 {
     Id id;
     const HoseDraft draft = draft_;
-    const QString step =
-        draft.role == HoseRole::supply ? tr("Draw a supply hose") : tr("Draw a return hose");
+    const QString step = draft.role == HoseRole::supply ? tr("Draw a supply hose") : tr("Draw a return hose");
     canvas_.apply(step, [&](Sketch& sketch) { id = addDraft(sketch, draft, last); });
     if (id.empty())
         return;
@@ -217,16 +210,16 @@ QString HoseTool::hint() const
         return tr("Click to begin the %1 at %2.").arg(role, target_->name);
     if (!draft_.started())
         return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow "
-                    "keys "
-                    "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
+                  "keys "
+                  "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
             .arg(role);
     if (target_ && draft_.first && draft_.first->sameAs(target_->end))
         return tr("The %1 begins here; it ends on another port or nozzle.").arg(role);
     if (target_)
         return tr("Click to end the %1 on %2.").arg(role, target_->name);
     return tr("Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace "
-                "takes the "
-                "last point back, Escape gives up.")
+              "takes the "
+              "last point back, Escape gives up.")
         .arg(role);
 }
 

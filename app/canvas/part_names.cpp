@@ -1,5 +1,7 @@
 #include "app/canvas/part_names.h"
 
+#include "app/language/in_words.h"
+
 #include <QCoreApplication>
 
 namespace siphonwright {
@@ -13,7 +15,7 @@ QString tr(const char* source)
 template <class Part>
 QString named(const Part* part)
 {
-    return part ? QString::fromStdString(part->name.empty() ? part->id : part->name) : QString();
+    return part ? inWords(part->name.empty() ? part->id : part->name) : QString();
 }
 
 QString nameOnHose(const Sketch& sketch, const PartRef& part)

@@ -6,7 +6,6 @@
 
 #include "core/sketch/photo_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QPainter>
 
@@ -14,11 +13,6 @@
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 QPointF flat(Vec2 p)
 {
@@ -156,7 +150,7 @@ QString PhotoTool::hint() const
                          : tr("Click the second point along it. Backspace takes the first one back.");
     default:
         return tr("Click the corners of a flat rectangle whose width and height you know: %1 left. "
-                    "Backspace takes the last one back.")
+                  "Backspace takes the last one back.")
             .arg(left);
     }
 }

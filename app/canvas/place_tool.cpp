@@ -6,10 +6,10 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/canvas/shape.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -17,11 +17,6 @@
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 Vec2 flat(Vec3 p)
 {
@@ -175,7 +170,7 @@ void PlaceTool::paint(QPainter& painter) const
     if (kind_ == ToolKind::heater) {
         const Heater heater = heaterHere();
         overlay::paintGhostOutline(painter, canvas_, bodyOf(heater), true);
-        lines.append(QString::fromStdString(heater.name));
+        lines.append(inWords(heater.name));
     } else if (kind_ == ToolKind::tank) {
         overlay::paintGhostOutline(painter, canvas_, bodyOf(tankHere()), true);
     } else if (kind_ == ToolKind::port) {
@@ -206,8 +201,7 @@ QString PlaceTool::hint() const
         return outward_ == Vec2{} ? tr("Click on the jacket's or the block's edge to place a port.")
                                   : tr("Click to place a port here, its thread pointing outwards.");
     case ToolKind::heater:
-        return tr(
-            "Click where the middle of the heater goes. Arrow keys move the cross-hair, Enter clicks.");
+        return tr("Click where the middle of the heater goes. Arrow keys move the cross-hair, Enter clicks.");
     case ToolKind::tank:
         return tr("Click where the surge tank goes: its marks give the coolant level.");
     default:
@@ -218,8 +212,7 @@ QString PlaceTool::hint() const
                                                     : tr("a clip");
     if (hose_.empty())
         return tr("Point at a hose and click to place %1 there.").arg(what);
-    return tr("Click to place %1 in %2.")
-        .arg(what, nameOfPart(canvas_.sketch(), {PartKind::hose, hose_, 0}));
+    return tr("Click to place %1 in %2.").arg(what, nameOfPart(canvas_.sketch(), {PartKind::hose, hose_, 0}));
 }
 
 } // namespace siphonwright

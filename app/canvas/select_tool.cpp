@@ -11,21 +11,11 @@
 
 #include "core/sketch/group_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
 
 namespace siphonwright {
-namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
-
-} // namespace
-
 void SelectTool::pressed(const Pointer& pointer)
 {
     press_ = pointer;
@@ -213,8 +203,7 @@ QString SelectTool::hint() const
         return tr("Click to select %1, drag to move it.").arg(name);
     const PartRef& selected = canvas_.selection.part();
     if (selected.kind == PartKind::hose_end)
-        return tr(
-            "Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.");
+        return tr("Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.");
     if (canvas_.selection.parts().size() > 1)
         return tr("Arrow keys move %1, a drag too; Delete removes them; Shift+click adds or takes out.")
             .arg(nameOfParts(canvas_.sketch(), canvas_.selection.parts()));

@@ -89,8 +89,7 @@ void addHoseLimits(SnapScene& scene, const Sketch& sketch, const Layout& layout,
         if (!beside)
             scene.clearances.emplace_back(
                 area->outline, away_mm,
-                tr("%1 clear of %2")
-                    .arg(lengthText(sketch, clearance_mm), QString::fromStdString(area->name)));
+                tr("%1 clear of %2").arg(lengthText(sketch, clearance_mm), inWords(area->name)));
     }
 }
 

@@ -53,14 +53,14 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
     for (const Shared<Hose>& hose : sketch.hoses)
         if (owner.kind != PartKind::hose || hose->id != part.id)
             for (const RoutePoint& point : hose->points)
-                scene.points.emplace_back(flat(point.at), QString::fromStdString(hose->name));
+                scene.points.emplace_back(flat(point.at), inWords(hose->name));
     if (sketch.engine && owner.kind != PartKind::engine)
         addCorners(scene, sketch.engine->outline, tr("corner of the engine"));
     if (sketch.engine && owner.kind != PartKind::engine && owner.kind != PartKind::jacket)
         addCorners(scene, sketch.engine->jacket, tr("corner of the jacket"));
     for (const Shared<Area>& area : sketch.areas)
         if (owner.kind != PartKind::area || area->id != part.id)
-            addCorners(scene, area->outline, QString::fromStdString(area->name));
+            addCorners(scene, area->outline, inWords(area->name));
 }
 
 void addSockets(SnapScene& scene, const Sketch& sketch, const Plumb& plumb, const PartRef& part,

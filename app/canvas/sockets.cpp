@@ -1,6 +1,7 @@
 #include "app/canvas/sockets.h"
 
 #include "app/canvas/plane.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 
@@ -42,10 +43,10 @@ std::vector<Socket> socketsOf(const Sketch& sketch)
     for (const Port& port : sketch.ports) {
         HoseEnd end;
         end.port = port.id;
-        addSocket(sketch, end, port.bore_mm.value, QString::fromStdString(port.name), out);
+        addSocket(sketch, end, port.bore_mm.value, inWords(port.name), out);
     }
     for (const Heater& heater : sketch.heaters) {
-        const QString name = QString::fromStdString(heater.name);
+        const QString name = inWords(heater.name);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::inlet), heater.inlet.bore_mm.value,
                   tr("the inlet of %1").arg(name), out);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::outlet), heater.outlet.bore_mm.value,

@@ -7,12 +7,12 @@
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 
 #include "core/layout/wording.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -73,7 +73,7 @@ void CommissioningPanel::layOut()
     heaters_->setAccessibleName(tr("Heater"));
     heaters_->setMinimumHeight(40);
     auto* group = new QButtonGroup(this);
-    auto* row = new QHBoxLayout;
+    auto* row = new panels::WrappedRow;
     row->setSpacing(2);
     const std::array names = {tr("Step"), tr("List"), tr("Readings"), tr("Diagnosis")};
     const std::array<QWidget*, 4> widgets = {step_, steps_, readings_, diagnosis_};

@@ -4,8 +4,8 @@
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -106,7 +106,9 @@ void ReadingsView::layOut()
     connect(add, &QPushButton::clicked, this, &ReadingsView::addReading);
     connect(on, &QPushButton::clicked, this, [this] { noteSwitching(true); });
     connect(off, &QPushButton::clicked, this, [this] { noteSwitching(false); });
-    auto* switching = new QHBoxLayout;
+    auto* switching = new panels::WrappedRow;
+    for (QPushButton* one : {on, off})
+        one->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     switching->addWidget(on);
     switching->addWidget(off);
 

@@ -62,7 +62,7 @@ void ProfilePanel::paintNames(QPainter& painter) const
     for (const Strip& strip : strips_) {
         const Hose* hose = document_.sketch().hose(strip.hose);
         const bool supply = strip.role == HoseRole::supply;
-        const QString name = hose && !hose->name.empty() ? QString::fromStdString(hose->name)
+        const QString name = hose && !hose->name.empty() ? inWords(hose->name)
                              : supply                    ? tr("Supply hose")
                                                          : tr("Return hose");
         const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;

@@ -1,6 +1,7 @@
 #include "app/paper/estimate_page.h"
 
 #include "app/language/in_words.h"
+#include "app/panels/wrapped_row.h"
 #include "app/paper/edit_table.h"
 #include "app/paper/quote_form.h"
 
@@ -98,10 +99,9 @@ EstimatePage::EstimatePage(Document& document, QWidget* parent)
                                this);
     caution->setWordWrap(true);
     caution->setProperty("role", QStringLiteral("faint"));
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->addWidget(add);
     buttons->addWidget(remove_);
-    buttons->addStretch(1);
     auto* sums = new QVBoxLayout;
     sums->addWidget(verdict_);
     sums->addWidget(table_, 3);

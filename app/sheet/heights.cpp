@@ -75,15 +75,14 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
         add(extreme(sketch.engine->jacket, layout.plumb, -1), layout.jacket->lowest_mm, tr("Jacket lowest"));
     }
     for (const Port& port : sketch.ports)
-        add(drawing::toPage(port.position), layout.plumb.height(port.position),
-            QString::fromStdString(port.name));
+        add(drawing::toPage(port.position), layout.plumb.height(port.position), inWords(port.name));
     for (std::size_t i = 0; i < sketch.heaters.size() && i < layout.heaters.size(); ++i) {
         const Heater& heater = sketch.heaters[i];
         const Vec3 top = heaterPoint(heater, {0, 0, heater.length_mm / 2});
         const Vec3 foot = heaterPoint(heater, {0, 0, -heater.length_mm / 2});
         const bool upright = layout.plumb.height(top) >= layout.plumb.height(foot);
         add(drawing::toPage(upright ? top : foot), layout.heaters[i].body_top_mm,
-            tr("%1, top").arg(QString::fromStdString(heater.name)));
+            tr("%1, top").arg(inWords(heater.name)));
     }
     if (sketch.ground_z_mm)
         add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"), false);

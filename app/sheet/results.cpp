@@ -167,7 +167,7 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
             if (row.isEmpty())
                 return row;
             if (several && heater)
-                return QStringLiteral("%1: %2.").arg(QString::fromStdString(heater->name), row);
+                return QStringLiteral("%1: %2.").arg(inWords(heater->name), row);
             row[0] = row[0].toUpper();
             return row + QLatin1Char('.');
         };

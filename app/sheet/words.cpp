@@ -57,7 +57,7 @@ QString partName(const InlinePart& part)
 QString hoseRow(const ResolvedHose& hose, UnitSystem units)
 {
     const Hose& own = *hose->hose;
-    const QString name = !own.name.empty()              ? QString::fromStdString(own.name)
+    const QString name = !own.name.empty()              ? inWords(own.name)
                          : own.role == HoseRole::supply ? tr("Supply hose")
                                                         : tr("Return hose");
     const QString bore = hose->bore_known ? words(hose->bore_mm, Unit::mm, units) : tr("not entered");
@@ -66,7 +66,7 @@ QString hoseRow(const ResolvedHose& hose, UnitSystem units)
 
 QString heaterRow(const Heater& heater, UnitSystem units)
 {
-    QString row = QString::fromStdString(heater.name);
+    QString row = inWords(heater.name);
     if (heater.power_W.known())
         row += QStringLiteral(", ") + words(*heater.power_W.value, Unit::watt, units);
     if (heater.rated_V.known())

@@ -3,6 +3,7 @@
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
+#include "app/panels/wrapped_row.h"
 
 #include "core/paperwork/power_table.h"
 
@@ -44,11 +45,10 @@ SeasonEdit::SeasonEdit(Document& document, QWidget* parent)
     problem_->hide();
     grid_->setHorizontalSpacing(4);
     grid_->setVerticalSpacing(2);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->setSpacing(4);
     buttons->addWidget(add);
     buttons->addWidget(sample);
-    buttons->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);

@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/panels/form_view.h"
+#include "app/panels/wrapped_row.h"
 #include "app/survey/blank_form.h"
 #include "app/survey/letter_grid.h"
 #include "app/survey/survey_access.h"
@@ -109,9 +110,9 @@ SurveyWindow::SurveyWindow(Document& document, QWidget* parent)
     auto* columns = new QHBoxLayout;
     columns->addLayout(left, 1);
     columns->addLayout(right);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->addWidget(draw_);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(form);
     buttons->addWidget(print);
     auto* page = new QVBoxLayout(this);

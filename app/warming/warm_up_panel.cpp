@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/files.h"
 #include "app/warming/plan_form.h"
@@ -68,12 +69,11 @@ void WarmUpPanel::layOut()
     export_->setToolTip(tr("Write the warm-up as CSV, PNG or SVG"));
 
     auto* side = new QWidget(this);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->setSpacing(2);
     buttons->addWidget(keep_);
     buttons->addWidget(drop_);
     buttons->addWidget(export_);
-    buttons->addStretch(1);
     auto* stack = new QVBoxLayout(side);
     stack->setContentsMargins(0, 0, 0, 0);
     stack->setSpacing(2);
@@ -89,7 +89,8 @@ void WarmUpPanel::layOut()
     scroll->setWidget(side);
     scroll->setMinimumHeight(20);
     constexpr int side_px = 292;
-    scroll->setFixedWidth(side_px);
+    constexpr int scroll_bar_px = 16;
+    scroll->setFixedWidth(std::max(side_px, side->minimumSizeHint().width() + scroll_bar_px));
 
     auto* left = new QVBoxLayout;
     left->setSpacing(2);

@@ -7282,6 +7282,22 @@
         <source>The language changes when Siphonwright is started again.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>along %1, height %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>findings: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::AboutText</name>

@@ -1,5 +1,6 @@
 #include "app/survey/letter_grid.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/quantity_edit.h"
 #include "app/survey/survey_access.h"
 
@@ -33,12 +34,12 @@ constexpr double most_slope_deg = 45; // as in the file
 
 QString text(std::string_view words)
 {
-    return QString::fromUtf8(words.data(), qsizetype(words.size()));
+    return inWords(words);
 }
 
 QString length(double mm, UnitSystem units)
 {
-    return QString::fromStdString(format(mm, Unit::mm, units));
+    return inWords(mm, Unit::mm, units);
 }
 
 double lowest(const std::vector<Vec2>& outline, double sign)

@@ -3,10 +3,10 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/select_tool.h"
 #include "app/canvas/shape.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/group_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
@@ -14,11 +14,6 @@
 /// What the keys do while parts are selected.
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 /// Arrow keys as a direction in the elevation; nothing for other keys.
 std::optional<Vec2> arrowOf(int key)

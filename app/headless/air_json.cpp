@@ -1,5 +1,7 @@
 #include "app/headless/air_json.h"
 
+#include "app/headless/json.h"
+
 #include "core/quantity/constants.h"
 
 #include <cmath>
@@ -7,13 +9,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json number(double value)
-{
-    return std::isfinite(value) ? Json(value) : Json(nullptr);
-}
 
 const char* wordFor(Clearing clearing)
 {

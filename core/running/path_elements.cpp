@@ -16,11 +16,10 @@ namespace {
 /// little.
 Loss fittingBend(double angle_rad, double bore_m, bool mitre)
 {
-    constexpr double degree = 3.14159265358979323846 / 180;
-    if (angle_rad < 67.5 * degree) {
+    if (angle_rad < 67.5 * rad_per_deg) {
         Loss loss = Loss::elbow45(bore_m);
         auto& K = std::get<loss_form::Local>(loss.form);
-        const double share = std::clamp(angle_rad / (45 * degree), 1e-6, 1.0);
+        const double share = std::clamp(angle_rad / (45 * rad_per_deg), 1e-6, 1.0);
         K.constant *= share;
         K.per_reynolds *= share;
         return loss;

@@ -30,11 +30,6 @@ std::vector<PartRef> carriersOf(const PartRef& part)
     }
 }
 
-bool liesAlongHose(const PartRef& part)
-{
-    return part.kind == PartKind::inline_part || part.kind == PartKind::clip;
-}
-
 void enlarge(std::optional<PartBox>& box, Vec2 p)
 {
     if (!box)

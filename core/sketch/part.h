@@ -41,6 +41,12 @@ struct PartRef {
     friend auto operator<=>(const PartRef&, const PartRef&) = default; // NOLINT(modernize-use-nullptr)
 };
 
+/// Is it held by the hose it lies on, at a distance along it?
+inline bool liesAlongHose(const PartRef& part)
+{
+    return part.kind == PartKind::inline_part || part.kind == PartKind::clip;
+}
+
 inline bool contains(const std::vector<PartRef>& parts, const PartRef& part)
 {
     return std::find(parts.begin(), parts.end(), part) != parts.end();

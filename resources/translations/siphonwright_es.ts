@@ -53,7 +53,7 @@
     </message>
     <message>
         <source>Export &amp;warm-up…</source>
-        <translation>Exportar cal&amp;entamiento…</translation>
+        <translation>&amp;Exportar calentamiento…</translation>
     </message>
     <message>
         <source>Write the warm-up as CSV, PNG or SVG</source>
@@ -125,7 +125,7 @@
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation>Cor&amp;tar</translation>
+        <translation>&amp;Cortar</translation>
     </message>
     <message>
         <source>Take what is selected away, to be put down elsewhere</source>
@@ -133,7 +133,7 @@
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation>&amp;Copiar</translation>
+        <translation>Cop&amp;iar</translation>
     </message>
     <message>
         <source>Take a copy of what is selected, for this or another window</source>
@@ -149,7 +149,7 @@
     </message>
     <message>
         <source>D&amp;uplicate</source>
-        <translation>D&amp;uplicar</translation>
+        <translation>Duplic&amp;ar</translation>
     </message>
     <message>
         <source>Put what is selected down once more, beside it</source>
@@ -165,7 +165,7 @@
     </message>
     <message>
         <source>Select &amp;all</source>
-        <translation>Seleccion&amp;ar todo</translation>
+        <translation>Seleccionar &amp;todo</translation>
     </message>
     <message>
         <source>Select every part of the drawing</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>&amp;Go to the drawing</source>
-        <translation>&amp;Ir al dibujo</translation>
+        <translation>Ir al dibuj&amp;o</translation>
     </message>
     <message>
         <source>Put the keyboard on the elevation, from wherever it is</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>Re&amp;name</source>
-        <translation>Cambiar &amp;nombre</translation>
+        <translation>&amp;Renombrar</translation>
     </message>
     <message>
         <source>Go to the name of the selected part</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>Go to its c&amp;orners</source>
-        <translation>Ir a sus es&amp;quinas</translation>
+        <translation>Ir a sus esqui&amp;nas</translation>
     </message>
     <message>
         <source>Select the first corner of the outline; Tab goes from corner to corner, Escape back</source>
@@ -221,7 +221,7 @@
     </message>
     <message>
         <source>Add a &amp;point here</source>
-        <translation>Añadir un &amp;punto aquí</translation>
+        <translation>Añadir un pun&amp;to aquí</translation>
     </message>
     <message>
         <source>Add a point to the hose, or a corner to the outline</source>
@@ -237,7 +237,7 @@
     </message>
     <message>
         <source>Add a &amp;bleed here</source>
-        <translation>Añadir un pu&amp;rgador aquí</translation>
+        <translation>Añadir &amp;un purgador aquí</translation>
     </message>
     <message>
         <source>Put a bleed point into the hose</source>
@@ -253,7 +253,7 @@
     </message>
     <message>
         <source>&amp;Open or close</source>
-        <translation>Abrir o cerra&amp;r</translation>
+        <translation>Abrir &amp;o cerrar</translation>
     </message>
     <message>
         <source>Open or close the selected valve, bleed or drain</source>
@@ -261,7 +261,7 @@
     </message>
     <message>
         <source>Conn&amp;ect to the next opening</source>
-        <translation>C&amp;onectar a la siguiente boca</translation>
+        <translation>Conectar a la siguiente &amp;boca</translation>
     </message>
     <message>
         <source>Connect the hose&apos;s end to the nearest port or nozzle, again: to the next</source>
@@ -325,7 +325,7 @@
     </message>
     <message>
         <source>&amp;Bottom edges</source>
-        <translation>Bordes in&amp;feriores</translation>
+        <translation>&amp;Bordes inferiores</translation>
     </message>
     <message>
         <source>Line up with the lowest</source>
@@ -349,7 +349,7 @@
     </message>
     <message>
         <source>Select &amp;next part</source>
-        <translation>Pieza &amp;siguiente</translation>
+        <translation>Pieza sig&amp;uiente</translation>
     </message>
     <message>
         <source>Go through all parts of the drawing</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
         <source>Select &amp;previous part</source>
-        <translation>Pieza an&amp;terior</translation>
+        <translation>Pie&amp;za anterior</translation>
     </message>
     <message>
         <source>Go back through all parts of the drawing</source>
@@ -365,7 +365,7 @@
     </message>
     <message>
         <source>Next &amp;finding</source>
-        <translation>Hallazgo siguient&amp;e</translation>
+        <translation>Hallaz&amp;go siguiente</translation>
     </message>
     <message>
         <source>Go to the next finding on the drawing</source>
@@ -373,7 +373,7 @@
     </message>
     <message>
         <source>About this &amp;rule…</source>
-        <translation>Acerca de esta re&amp;gla…</translation>
+        <translation>Acerca &amp;de esta regla…</translation>
     </message>
     <message>
         <source>Read what the selected finding&apos;s rule rests on, and its limits</source>
@@ -389,7 +389,7 @@
     </message>
     <message>
         <source>Zoom to &amp;selection</source>
-        <translation>Zoom a la &amp;selección</translation>
+        <translation>&amp;Zoom a la selección</translation>
     </message>
     <message>
         <source>Show what is selected</source>
@@ -397,7 +397,7 @@
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation>Am&amp;pliar</translation>
+        <translation>Amplia&amp;r</translation>
     </message>
     <message>
         <source>Closer</source>
@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation>&amp;Reducir</translation>
+        <translation>Re&amp;ducir</translation>
     </message>
     <message>
         <source>Farther</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>S&amp;napping</source>
-        <translation>&amp;Ajuste automático</translation>
+        <translation>Aj&amp;uste automático</translation>
     </message>
     <message>
         <source>Points snap to the grid and to level and plumb</source>
@@ -449,7 +449,7 @@
     </message>
     <message>
         <source>P&amp;lumb</source>
-        <translation>A p&amp;lomo</translation>
+        <translation>&amp;A plomo</translation>
     </message>
     <message>
         <source>Points go plumb over or under their neighbours, on a grade too</source>
@@ -457,7 +457,7 @@
     </message>
     <message>
         <source>Constant &amp;rise</source>
-        <translation>Subida c&amp;onstante</translation>
+        <translation>&amp;Subida constante</translation>
     </message>
     <message>
         <source>Pieces of a hose take the slope chosen below</source>
@@ -481,7 +481,7 @@
     </message>
     <message>
         <source>Li&amp;mits</source>
-        <translation>Lí&amp;mites</translation>
+        <translation>&amp;Límites</translation>
     </message>
     <message>
         <source>Parts stop where a rule&apos;s limit is just kept: level, hump, ground, area</source>
@@ -521,7 +521,7 @@
     </message>
     <message>
         <source>End view at the same &amp;heights</source>
-        <translation>Vista de extremo a igual alt&amp;ura</translation>
+        <translation>Vista de extremo a i&amp;gual altura</translation>
     </message>
     <message>
         <source>Zoom and heights of the elevation and the end view go together</source>
@@ -529,7 +529,7 @@
     </message>
     <message>
         <source>Third-angle &amp;projection</source>
-        <translation>Proyección del tercer &amp;diedro</translation>
+        <translation>Pro&amp;yección del tercer diedro</translation>
     </message>
     <message>
         <source>The end view shows the end it stands beside, on the sheet too; off: first-angle projection, which shows the other end</source>
@@ -545,7 +545,7 @@
     </message>
     <message>
         <source>&amp;inch and °F</source>
-        <translation>&amp;pulgadas y °F</translation>
+        <translation>pu&amp;lgadas y °F</translation>
     </message>
     <message>
         <source>Inch units</source>
@@ -617,7 +617,7 @@
     </message>
     <message>
         <source>Default la&amp;yout</source>
-        <translation>Disposición &amp;inicial</translation>
+        <translation>Disp&amp;osición inicial</translation>
     </message>
     <message>
         <source>Put window, panels and tools back where they were at first</source>
@@ -641,7 +641,7 @@
     </message>
     <message>
         <source>Table on &amp;grades</source>
-        <translation>Tabla por &amp;pendiente</translation>
+        <translation>Tabla po&amp;r pendiente</translation>
     </message>
     <message>
         <source>Show how the job runs parked at the ends of the grades judged</source>
@@ -657,7 +657,7 @@
     </message>
     <message>
         <source>Propose la&amp;youts</source>
-        <translation>Proponer disposicio&amp;nes</translation>
+        <translation>&amp;Proponer disposiciones</translation>
     </message>
     <message>
         <source>Let the program lay heater and hoses so that no rule is broken</source>
@@ -681,7 +681,7 @@
     </message>
     <message>
         <source>Save the checklist as PD&amp;F…</source>
-        <translation>Guardar lista como PD&amp;F…</translation>
+        <translation>&amp;Guardar lista como PDF…</translation>
     </message>
     <message>
         <source>Write the checklist&apos;s pages to a file</source>
@@ -705,7 +705,7 @@
     </message>
     <message>
         <source>&amp;Parts and cuts…</source>
-        <translation>Piezas y cort&amp;es…</translation>
+        <translation>Piezas &amp;y cortes…</translation>
     </message>
     <message>
         <source>List what the drawing takes, and how the hose is cut</source>
@@ -721,7 +721,7 @@
     </message>
     <message>
         <source>&amp;Rules…</source>
-        <translation>&amp;Reglas…</translation>
+        <translation>R&amp;eglas…</translation>
     </message>
     <message>
         <source>Read every rule, and change its limits for this drawing</source>
@@ -825,7 +825,7 @@
     </message>
     <message>
         <source>S&amp;helf of parts</source>
-        <translation>Es&amp;tante de piezas</translation>
+        <translation>&amp;Estante de piezas</translation>
     </message>
     <message>
         <source>Parts to drag onto the drawing; Enter puts one in the middle</source>
@@ -833,7 +833,7 @@
     </message>
     <message>
         <source>S&amp;urvey…</source>
-        <translation>Toma de &amp;datos…</translation>
+        <translation>Tom&amp;a de datos…</translation>
     </message>
     <message>
         <source>Type what was measured at the vehicle and draw the engine from it</source>
@@ -1225,11 +1225,11 @@
     <name>PartMenu</name>
     <message>
         <source>&amp;Align</source>
-        <translation>&amp;Alinear</translation>
+        <translation>Ali&amp;near</translation>
     </message>
     <message>
         <source>Selected &amp;part</source>
-        <translation>&amp;Pieza seleccionada</translation>
+        <translation>Pieza &amp;seleccionada</translation>
     </message>
 </context>
 <context>
@@ -1537,7 +1537,7 @@
     </message>
     <message>
         <source>on %1</source>
-        <translation>se enciende %1</translation>
+        <translation>encendido %1</translation>
     </message>
     <message>
         <source>%1 times in the worst hour</source>
@@ -7921,7 +7921,7 @@
     </message>
     <message>
         <source>&amp;Panels</source>
-        <translation>Pa&amp;neles</translation>
+        <translation>&amp;Paneles</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -8029,7 +8029,7 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>Reha&amp;cer</translation>
+        <translation>&amp;Rehacer</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -8037,15 +8037,15 @@
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation>Apar&amp;iencia</translation>
+        <translation>Aparie&amp;ncia</translation>
     </message>
     <message>
         <source>Te&amp;xt size</source>
-        <translation>Ta&amp;maño de texto</translation>
+        <translation>Tamaño de te&amp;xto</translation>
     </message>
     <message>
         <source>Snap &amp;to</source>
-        <translation>A&amp;justar a</translation>
+        <translation>&amp;Ajustar a</translation>
     </message>
     <message>
         <source>&amp;Insert</source>
@@ -8846,7 +8846,7 @@ el dibujo</translation>
     </message>
     <message>
         <source>Power on</source>
-        <translation>Con electricidad</translation>
+        <translation>Con tensión</translation>
     </message>
     <message>
         <source>Note</source>
@@ -8878,7 +8878,7 @@ el dibujo</translation>
     </message>
     <message>
         <source>on %1</source>
-        <translation>se enciende %1</translation>
+        <translation>encendido %1</translation>
     </message>
     <message>
         <source>off %1</source>
@@ -9320,11 +9320,11 @@ el dibujo</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Camisa, máximo</translation>
+        <translation>Camisa, lo más alto</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Camisa, mínimo</translation>
+        <translation>Camisa, lo más bajo</translation>
     </message>
     <message>
         <source>Thermostat</source>
@@ -9344,7 +9344,7 @@ el dibujo</translation>
     </message>
     <message>
         <source>Datum</source>
-        <translation>Nivel de referencia</translation>
+        <translation>Referencia</translation>
     </message>
     <message>
         <source>Level hot</source>
@@ -11434,7 +11434,7 @@ Doble clic para nivelar.</translation>
     </message>
     <message>
         <source>At list</source>
-        <translation>A lista</translation>
+        <translation>Según lista</translation>
     </message>
     <message>
         <source>Price</source>
@@ -11761,7 +11761,7 @@ Doble clic o F2 para escribir.</translation>
     </message>
     <message>
         <source>&amp;Another heater beside it</source>
-        <translation>C&amp;omparar otro calentador</translation>
+        <translation>&amp;Comparar otro calentador</translation>
     </message>
     <message>
         <source>Each line is rounded before it is added, so the printed lines add up to the printed total. The figures are estimates: they are as good as the drawing, the prices and the hours.</source>
@@ -11828,7 +11828,7 @@ Doble clic o F2 para escribir.</translation>
     </message>
     <message>
         <source>Parts and &amp;cuts</source>
-        <translation>Piezas y &amp;cortes</translation>
+        <translation>Piezas &amp;y cortes</translation>
     </message>
     <message>
         <source>P&amp;rices</source>
@@ -11840,7 +11840,7 @@ Doble clic o F2 para escribir.</translation>
     </message>
     <message>
         <source>&amp;Estimate</source>
-        <translation>Pr&amp;esupuesto</translation>
+        <translation>&amp;Presupuesto</translation>
     </message>
     <message>
         <source>Document</source>
@@ -12277,7 +12277,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Rename a task</source>
-        <translation>Cambiar el nombre de una tarea</translation>
+        <translation>Renombrar una tarea</translation>
     </message>
     <message>
         <source>Hours are a number such as 1.25.</source>
@@ -13574,11 +13574,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Camisa, máximo</translation>
+        <translation>Camisa, lo más alto</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Camisa, mínimo</translation>
+        <translation>Camisa, lo más bajo</translation>
     </message>
     <message>
         <source>%1, top</source>
@@ -15619,7 +15619,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Kept</source>
-        <translation>Conservado</translation>
+        <translation>Conservadas</translation>
     </message>
     <message>
         <source>Take kept curves away</source>

@@ -1997,11 +1997,11 @@
     </message>
     <message>
         <source>caution</source>
-        <translation>atención</translation>
+        <translation>aviso</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation>alto</translation>
+        <translation>parada</translation>
     </message>
     <message>
         <source>{a} reaches {0} above the coolant&apos;s cold minimum level: it can run dry of coolant.</source>
@@ -3833,7 +3833,7 @@
     </message>
     <message>
         <source>read the %1 (%2): about %3 means &quot;%4&quot;, about %5 means &quot;%6&quot;.</source>
-        <translation>lea %1 (%2): unos %3 significan &quot;%4&quot;, unos %5 significan &quot;%6&quot;.</translation>
+        <translation>lea: %1 (%2): unos %3 significan &quot;%4&quot;, unos %5 significan &quot;%6&quot;.</translation>
     </message>
     <message>
         <source>Only whether power was on was read.</source>
@@ -3841,11 +3841,11 @@
     </message>
     <message>
         <source>Speaks against it: the {a} was {0} after {1} min, where {2} is expected.</source>
-        <translation>En contra: {a} era {0} tras {1} min, donde se espera {2}.</translation>
+        <translation>En contra: {a}, {0} tras {1} min, donde se espera {2}.</translation>
     </message>
     <message>
         <source>All is near what is expected; farthest off is the {a}: {0} after {1} min, where {2} is expected.</source>
-        <translation>Todo está cerca de lo esperado; lo más alejado es {a}: {0} tras {1} min, donde se espera {2}.</translation>
+        <translation>Todo está cerca de lo esperado; lo más alejado: {a}, {0} tras {1} min, donde se espera {2}.</translation>
     </message>
     <message>
         <source>The {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.</source>
@@ -3853,7 +3853,7 @@
     </message>
     <message>
         <source>Speaks against it: the {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.</source>
-        <translation>En contra: {a} era {0} tras {1} min; esta falla da {2}, el trabajo como está dibujado {3}.</translation>
+        <translation>En contra: {a}, {0} tras {1} min; esta falla da {2}, el trabajo como está dibujado {3}.</translation>
     </message>
     <message>
         <source>Not judged against the drawing.</source>
@@ -3941,7 +3941,7 @@
     </message>
     <message>
         <source>off</source>
-        <translation>apagado</translation>
+        <translation>no concuerda</translation>
     </message>
     <message>
         <source>the loop of this heater is not computed</source>
@@ -4241,11 +4241,11 @@
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>%1: not entered.</source>
-        <translation>%1: falta.</translation>
+        <translation>%1: sin dato.</translation>
     </message>
     <message>
         <source>The tax is not entered.</source>
@@ -6485,7 +6485,7 @@
     </message>
     <message>
         <source>Block, front face to rear face</source>
-        <translation>Bloque, de cara delantera a trasera</translation>
+        <translation>Bloque, cara delantera a trasera</translation>
     </message>
     <message>
         <source>along the block</source>
@@ -6497,7 +6497,7 @@
     </message>
     <message>
         <source>upper edge, at the block&apos;s front face</source>
-        <translation>borde superior, en la cara delantera del bloque</translation>
+        <translation>borde superior, cara delantera del bloque</translation>
     </message>
     <message>
         <source>Frame sinks further by</source>
@@ -6521,7 +6521,7 @@
     </message>
     <message>
         <source>inclinometer; + is higher at the engine&apos;s front</source>
-        <translation>inclinómetro; + es más alto delante del motor</translation>
+        <translation>inclinómetro; + es más alto delante</translation>
     </message>
     <message>
         <source>Slope of the frame rail</source>
@@ -6537,7 +6537,7 @@
     </message>
     <message>
         <source>on a machined face along the crankshaft</source>
-        <translation>en una cara mecanizada a lo largo del cigüeñal</translation>
+        <translation>en cara mecanizada, a lo largo del cigüeñal</translation>
     </message>
     <message>
         <source>height</source>
@@ -7164,7 +7164,7 @@
     </message>
     <message>
         <source>Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.</source>
-        <translation>Arrastre para girar %1 en pasos de 15 grados; punto y coma también lo giran.</translation>
+        <translation>Arrastre para girar %1 en pasos de 15 grados; las teclas de punto y de coma también giran.</translation>
     </message>
     <message>
         <source>Click to select %1, drag to move it, double-click to insert a point.</source>
@@ -8391,7 +8391,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>nada</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>The drawing&apos;s own keys cannot be changed.</source>
@@ -9451,11 +9451,11 @@ el dibujo</translation>
     </message>
     <message>
         <source>STOP</source>
-        <translation>ALTO</translation>
+        <translation>PARADA</translation>
     </message>
     <message>
         <source>CAUTION</source>
-        <translation>ATENCIÓN</translation>
+        <translation>AVISO</translation>
     </message>
     <message>
         <source>advice</source>
@@ -9499,19 +9499,19 @@ el dibujo</translation>
     </message>
     <message>
         <source>1 stop</source>
-        <translation>1 alto</translation>
+        <translation>1 parada</translation>
     </message>
     <message>
         <source>%1 stops</source>
-        <translation>%1 altos</translation>
+        <translation>%1 paradas</translation>
     </message>
     <message>
         <source>1 caution</source>
-        <translation>1 atención</translation>
+        <translation>1 aviso</translation>
     </message>
     <message>
         <source>%1 cautions</source>
-        <translation>%1 atenciones</translation>
+        <translation>%1 avisos</translation>
     </message>
     <message>
         <source>1 advice</source>
@@ -9677,8 +9677,8 @@ siphonwright survey-form SALIDA.pdf [--paper A4|Letter] [--inch]
                                           una página en blanco para medir en el vehículo
 siphonwright --help | --version
 
-Código de salida: 0 nada detiene el trabajo; 1 al menos un alto; 2 un archivo no se pudo
-leer o escribir, o un argumento es incorrecto.
+Código de salida: 0 nada detiene el trabajo; 1 al menos una parada; 2 un archivo no se
+pudo leer o escribir, o un argumento es incorrecto.
 </translation>
     </message>
     <message>
@@ -9947,11 +9947,11 @@ leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>STOP</source>
-        <translation>ALTO</translation>
+        <translation>PARADA</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation>Atención</translation>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Advice</source>
@@ -10002,11 +10002,11 @@ leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>1 caution</source>
-        <translation>1 atención</translation>
+        <translation>1 aviso</translation>
     </message>
     <message>
         <source>%1 cautions</source>
-        <translation>%1 atenciones</translation>
+        <translation>%1 avisos</translation>
     </message>
     <message>
         <source>%1 advice</source>
@@ -10595,7 +10595,7 @@ leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>none</source>
-        <translation>nada</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>resets itself</source>
@@ -11210,7 +11210,7 @@ leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Where this comes from</source>
@@ -11347,7 +11347,7 @@ Doble clic para nivelar.</translation>
     <name>siphonwright::panels::QuantityEdit</name>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Pick a usual size</source>
@@ -11414,7 +11414,7 @@ Doble clic para nivelar.</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Item</source>
@@ -11777,7 +11777,7 @@ Doble clic o F2 para escribir.</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Other heater %1</source>
@@ -12099,7 +12099,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>A number is wanted here.</source>
@@ -12628,7 +12628,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>element bare</source>
-        <translation>resistencia descubierta</translation>
+        <translation>al descubierto</translation>
     </message>
     <message>
         <source>a bleed at the crest</source>
@@ -12696,7 +12696,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>cabin heater</source>
-        <translation>calefacción de cabina</translation>
+        <translation>calefacción</translation>
     </message>
     <message>
         <source>open</source>
@@ -12704,7 +12704,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>check valve</source>
-        <translation>válvula antirretorno</translation>
+        <translation>antirretorno</translation>
     </message>
     <message>
         <source>A hose ends in the open.</source>
@@ -12768,7 +12768,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>coolant freezes</source>
-        <translation>el refrigerante se congela</translation>
+        <translation>se congela</translation>
     </message>
     <message>
         <source>kind: as the engine&apos;s</source>
@@ -12808,7 +12808,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>cold coolant lies here</source>
-        <translation>aquí queda refrigerante frío</translation>
+        <translation>refrigerante frío</translation>
     </message>
     <message>
         <source>does not drain</source>
@@ -12820,7 +12820,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>level</source>
-        <translation>a nivel</translation>
+        <translation>nivel</translation>
     </message>
     <message>
         <source>The supply climbs over a hump: air stays at its crest.</source>
@@ -13350,19 +13350,19 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Caution over</source>
-        <translation>Atención si supera</translation>
+        <translation>Aviso si supera</translation>
     </message>
     <message>
         <source>Caution under</source>
-        <translation>Atención bajo</translation>
+        <translation>Aviso bajo</translation>
     </message>
     <message>
         <source>Stop over</source>
-        <translation>Alto si supera</translation>
+        <translation>Parada si supera</translation>
     </message>
     <message>
         <source>Stop under</source>
-        <translation>Alto bajo</translation>
+        <translation>Parada bajo</translation>
     </message>
     <message>
         <source>Judged yes or no, or by a figure from the manual: there is no limit to change.</source>
@@ -13424,11 +13424,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     <name>siphonwright::rules::RuleList</name>
     <message>
         <source>off</source>
-        <translation>apagado</translation>
+        <translation>desactivada</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation>cambiado</translation>
+        <translation>cambiada</translation>
     </message>
     <message>
         <source>not judged here</source>
@@ -13440,7 +13440,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>a caution</source>
-        <translation>una atención</translation>
+        <translation>un aviso</translation>
     </message>
     <message>
         <source>an advice</source>
@@ -13451,11 +13451,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     <name>siphonwright::rules::RulePage</name>
     <message>
         <source>Stop</source>
-        <translation>Alto</translation>
+        <translation>Parada</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation>Atención</translation>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Advice</source>
@@ -13754,11 +13754,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Alto</translation>
+        <translation>Parada</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation>Atención</translation>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Advice</source>
@@ -13798,7 +13798,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>%1: bore %2, cut length %3</source>
@@ -13822,19 +13822,19 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>caution over %1</source>
-        <translation>atención si supera %1</translation>
+        <translation>aviso si supera %1</translation>
     </message>
     <message>
         <source>caution under %1</source>
-        <translation>atención bajo %1</translation>
+        <translation>aviso bajo %1</translation>
     </message>
     <message>
         <source>stop over %1</source>
-        <translation>alto si supera %1</translation>
+        <translation>parada si supera %1</translation>
     </message>
     <message>
         <source>stop under %1</source>
-        <translation>alto bajo %1</translation>
+        <translation>parada bajo %1</translation>
     </message>
     <message>
         <source>%1: %2 (%3).</source>
@@ -14307,7 +14307,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation>falta</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -14756,19 +14756,19 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Heights: tape held plumb, from the frame rail&apos;s upper edge (under it: minus) or from the floor. Tick which.</source>
-        <translation>Alturas: cinta a plomo, desde el borde superior del larguero (por debajo: menos) o desde el suelo. Marque desde cuál.</translation>
+        <translation>Alturas: cinta a plomo, desde el borde superior del larguero (debajo: menos) o desde el suelo. Marque cuál.</translation>
     </message>
     <message>
         <source>Station: along the frame rail from the block&apos;s front face, + to the engine&apos;s rear. Across: out from the crankshaft, + to the engine&apos;s right side.</source>
-        <translation>Abscisa: por el larguero desde la cara delantera del bloque, + hacia atrás del motor. A lo ancho: hacia fuera del cigüeñal, + hacia la derecha del motor.</translation>
+        <translation>Abscisa: por el larguero desde el frente del bloque, + hacia atrás. A lo ancho: desde el cigüeñal, + hacia la derecha del motor.</translation>
     </message>
     <message>
         <source>Slopes: inclinometer along the engine, in ° or %; + is higher at the engine&apos;s front.</source>
-        <translation>Inclinaciones: inclinómetro a lo largo del motor, en ° o %; + es más alto delante del motor.</translation>
+        <translation>Inclinaciones: inclinómetro a lo largo del motor, en ° o %; + es más alto delante.</translation>
     </message>
     <message>
         <source>What was not measured stays empty: an empty place is asked for again, a guess is not.</source>
-        <translation>Lo que no se midió queda vacío: un hueco se vuelve a preguntar, una conjetura no.</translation>
+        <translation>Lo no medido queda vacío: un hueco se vuelve a preguntar, una conjetura no.</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -14776,11 +14776,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Engine cold: open the cap only cold. Hot surfaces; belts and fan may start.</source>
-        <translation>Motor frío: abra el tapón solo en frío. Superficies calientes; correas y ventilador pueden arrancar.</translation>
+        <translation>Motor frío: abra el tapón solo en frío. Superficies calientes; correas y ventilador.</translation>
     </message>
     <message>
         <source>Wheels chocked, air suspension blocked, automatic start inhibited, key out. Never under an unsupported vehicle.</source>
-        <translation>Ruedas calzadas, suspensión neumática bloqueada, arranque automático anulado, llave fuera. Nunca bajo un vehículo sin apoyos.</translation>
+        <translation>Ruedas calzadas, suspensión bloqueada, arranque automático anulado, llave fuera. Nunca bajo un vehículo sin apoyos.</translation>
     </message>
     <message>
         <source>Place</source>
@@ -14812,15 +14812,15 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Supply port</source>
-        <translation>Toma de alimentación</translation>
+        <translation>Alimentación</translation>
     </message>
     <message>
         <source>Return port</source>
-        <translation>Toma de retorno</translation>
+        <translation>Retorno</translation>
     </message>
     <message>
         <source>drain port</source>
-        <translation>toma de drenaje</translation>
+        <translation>drenaje</translation>
     </message>
     <message>
         <source>core plug</source>
@@ -14828,15 +14828,15 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>lower hose tee</source>
-        <translation>te manguera inferior</translation>
+        <translation>te inferior</translation>
     </message>
     <message>
         <source>head port</source>
-        <translation>toma de culata</translation>
+        <translation>culata</translation>
     </message>
     <message>
         <source>cabin line</source>
-        <translation>línea de cabina</translation>
+        <translation>cabina</translation>
     </message>
     <message>
         <source>Thread</source>
@@ -14844,7 +14844,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation>Diámetro interior</translation>
+        <translation>Ø int.</translation>
     </message>
     <message>
         <source>Points to</source>
@@ -14852,7 +14852,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>front</source>
-        <translation>frente</translation>
+        <translation>delante</translation>
     </message>
     <message>
         <source>rear</source>
@@ -14860,11 +14860,11 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>left</source>
-        <translation>izquierda</translation>
+        <translation>izq.</translation>
     </message>
     <message>
         <source>right</source>
-        <translation>derecha</translation>
+        <translation>der.</translation>
     </message>
     <message>
         <source>up</source>
@@ -14876,7 +14876,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>tilt</source>
-        <translation>inclin.</translation>
+        <translation>incl.</translation>
     </message>
     <message>
         <source>Engine&apos;s thermostat on the</source>
@@ -14884,15 +14884,15 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>outlet side</source>
-        <translation>lado de salida</translation>
+        <translation>salida</translation>
     </message>
     <message>
         <source>inlet side</source>
-        <translation>lado de entrada</translation>
+        <translation>entrada</translation>
     </message>
     <message>
         <source>Supply voltage at the bay</source>
-        <translation>Tensión de suministro en el puesto</translation>
+        <translation>Tensión en el puesto</translation>
     </message>
     <message>
         <source>V</source>
@@ -14900,7 +14900,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Coolant in it now</source>
-        <translation>Refrigerante que hay ahora</translation>
+        <translation>Refrigerante actual</translation>
     </message>
     <message>
         <source>ethylene glycol</source>
@@ -14971,7 +14971,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation>Alto</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>Station</source>
@@ -15058,7 +15058,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>front</source>
-        <translation>frente</translation>
+        <translation>delante</translation>
     </message>
     <message>
         <source>rear</source>
@@ -15106,7 +15106,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Thermostat on the</source>
-        <translation>Termostato en la</translation>
+        <translation>Termostato en el</translation>
     </message>
     <message>
         <source>outlet side</source>
@@ -15497,7 +15497,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation>Nivel</translation>
+        <translation>A nivel</translation>
     </message>
     <message>
         <source>Parked</source>

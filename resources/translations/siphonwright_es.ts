@@ -801,7 +801,7 @@
     </message>
     <message>
         <source>Keep-clear area</source>
-        <translation>Zona a evitar</translation>
+        <translation>Zona restringida</translation>
     </message>
     <message>
         <source>Outline something hot or moving</source>
@@ -1665,11 +1665,11 @@
     </message>
     <message>
         <source>the bleed</source>
-        <translation>el purgador</translation>
+        <translation>la válvula de purga</translation>
     </message>
     <message>
         <source>the drain</source>
-        <translation>el drenaje</translation>
+        <translation>la válvula de drenaje</translation>
     </message>
     <message>
         <source>the check valve</source>
@@ -1677,7 +1677,7 @@
     </message>
     <message>
         <source>the reducer</source>
-        <translation>el reductor</translation>
+        <translation>la reducción</translation>
     </message>
     <message>
         <source>a part</source>
@@ -4345,7 +4345,7 @@
     </message>
     <message>
         <source>Reducer</source>
-        <translation>Reductor</translation>
+        <translation>Reducción</translation>
     </message>
     <message>
         <source>Isolation valve</source>
@@ -5201,7 +5201,7 @@
     </message>
     <message>
         <source>Take the reducer out of {a}.</source>
-        <translation>Quite el reductor de {a}.</translation>
+        <translation>Quite la reducción de {a}.</translation>
     </message>
     <message>
         <source>Take the check valve out of {a}.</source>
@@ -6684,7 +6684,7 @@
     <name>siphonwright</name>
     <message>
         <source>Draw an area to keep clear of</source>
-        <translation>Dibujar una zona a evitar</translation>
+        <translation>Dibujar una zona restringida</translation>
     </message>
     <message>
         <source>Height %1</source>
@@ -6952,7 +6952,7 @@
     </message>
     <message>
         <source>reducer</source>
-        <translation>reductor</translation>
+        <translation>reducción</translation>
     </message>
     <message>
         <source>the engine</source>
@@ -7200,7 +7200,7 @@
     </message>
     <message>
         <source>Add a corner to %1</source>
-        <translation>Añadir una esquina a %1</translation>
+        <translation>Añadir una esquina: %1</translation>
     </message>
     <message>
         <source>Connect %1 to %2</source>
@@ -8304,11 +8304,11 @@
     </message>
     <message>
         <source>To keep clear of</source>
-        <translation>A evitar</translation>
+        <translation>Zonas restringidas</translation>
     </message>
     <message>
         <source>Keep-clear area</source>
-        <translation>Zona a evitar</translation>
+        <translation>Zona restringida</translation>
     </message>
     <message>
         <source>%1: drag it onto the drawing, or press Enter to put it in the middle</source>
@@ -10215,11 +10215,11 @@ pudo leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>From %1</source>
-        <translation>De %1</translation>
+        <translation>Desde %1</translation>
     </message>
     <message>
         <source>To %1</source>
-        <translation>A %1</translation>
+        <translation>Hasta %1</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -10479,7 +10479,7 @@ pudo leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>Area to keep clear of</source>
-        <translation>Zona a evitar</translation>
+        <translation>Zona restringida</translation>
     </message>
     <message>
         <source>Area, corner %1</source>
@@ -10727,7 +10727,7 @@ pudo leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>reducer</source>
-        <translation>reductor</translation>
+        <translation>reducción</translation>
     </message>
     <message>
         <source>From</source>
@@ -10839,7 +10839,7 @@ pudo leer o escribir, o un argumento es incorrecto.
     </message>
     <message>
         <source>Its own bore; for a reducer the bore from here on</source>
-        <translation>Su propio diámetro interior; en un reductor, el diámetro desde aquí</translation>
+        <translation>Su propio diámetro interior; en una reducción, el diámetro desde aquí</translation>
     </message>
     <message>
         <source>State</source>
@@ -13786,7 +13786,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>Reducer</source>
-        <translation>Reductor</translation>
+        <translation>Reducción</translation>
     </message>
     <message>
         <source>Supply hose</source>
@@ -14391,7 +14391,7 @@ Clic para seleccionarlo en el dibujo.</translation>
     </message>
     <message>
         <source>To %1</source>
-        <translation>A %1</translation>
+        <translation>Hasta %1</translation>
     </message>
     <message>
         <source>Block, %1</source>

@@ -4289,7 +4289,7 @@
     </message>
     <message>
         <source>not a number such as 1250 or 12.5, without a sign for thousands</source>
-        <translation>no es un número como 1250 o 12,5, sin separador de miles</translation>
+        <translation>no es un número como 1250 o 12,5 (en archivos 12.5), sin separador de miles</translation>
     </message>
     <message>
         <source>a whole number is wanted here</source>

@@ -53,7 +53,7 @@
     </message>
     <message>
         <source>Export &amp;warm-up…</source>
-        <translation>Exporter la &amp;chauffe…</translation>
+        <translation>E&amp;xporter la chauffe…</translation>
     </message>
     <message>
         <source>Write the warm-up as CSV, PNG or SVG</source>
@@ -109,7 +109,7 @@
     </message>
     <message>
         <source>&amp;Blank survey form…</source>
-        <translation>Fiche de relevé vier&amp;ge…</translation>
+        <translation>Fiche de relevé &amp;vierge…</translation>
     </message>
     <message>
         <source>A page to be filled in with a pen at the vehicle, as PDF</source>
@@ -173,7 +173,7 @@
     </message>
     <message>
         <source>&amp;Keep selected</source>
-        <translation>Gard&amp;er la sélection</translation>
+        <translation>Garder la sé&amp;lection</translation>
     </message>
     <message>
         <source>Keep the part selected while Tab goes on to the next; again: no longer</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>&amp;Go to the drawing</source>
-        <translation>Aller au dess&amp;in</translation>
+        <translation>All&amp;er au dessin</translation>
     </message>
     <message>
         <source>Put the keyboard on the elevation, from wherever it is</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>Re&amp;name</source>
-        <translation>Reno&amp;mmer</translation>
+        <translation>Re&amp;nommer</translation>
     </message>
     <message>
         <source>Go to the name of the selected part</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>Go to its c&amp;orners</source>
-        <translation>Aller aux coin&amp;s</translation>
+        <translation>Aller au&amp;x coins</translation>
     </message>
     <message>
         <source>Select the first corner of the outline; Tab goes from corner to corner, Escape back</source>
@@ -269,7 +269,7 @@
     </message>
     <message>
         <source>Turn c&amp;lockwise</source>
-        <translation>Tourner à dr&amp;oite</translation>
+        <translation>&amp;Tourner à droite</translation>
     </message>
     <message>
         <source>Turn a heater or port by 15 degrees</source>
@@ -277,7 +277,7 @@
     </message>
     <message>
         <source>Turn &amp;back</source>
-        <translation>Tourner à &amp;gauche</translation>
+        <translation>Tourner à gauc&amp;he</translation>
     </message>
     <message>
         <source>Turn a heater or port by 15 degrees the other way</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
         <source>Select &amp;previous part</source>
-        <translation>Pièce &amp;précédente</translation>
+        <translation>Pièce p&amp;récédente</translation>
     </message>
     <message>
         <source>Go back through all parts of the drawing</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Zoom to &amp;fit</source>
-        <translation>&amp;Ajuster à la fenêtre</translation>
+        <translation>Tout &amp;afficher</translation>
     </message>
     <message>
         <source>Show the whole drawing</source>
@@ -389,7 +389,7 @@
     </message>
     <message>
         <source>Zoom to &amp;selection</source>
-        <translation>Zoom sur la &amp;sélection</translation>
+        <translation>Zoo&amp;m sur la sélection</translation>
     </message>
     <message>
         <source>Show what is selected</source>
@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation>Zoom a&amp;rrière</translation>
+        <translation>&amp;Zoom arrière</translation>
     </message>
     <message>
         <source>Farther</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>S&amp;napping</source>
-        <translation>Magné&amp;tisme</translation>
+        <translation>Magnét&amp;isme</translation>
     </message>
     <message>
         <source>Points snap to the grid and to level and plumb</source>
@@ -473,7 +473,7 @@
     </message>
     <message>
         <source>&amp;In line with the last piece</source>
-        <translation>Dans l&apos;ali&amp;gnement du tronçon</translation>
+        <translation>Dans l&apos;al&amp;ignement du tronçon</translation>
     </message>
     <message>
         <source>Pieces of a hose go straight on</source>
@@ -489,7 +489,7 @@
     </message>
     <message>
         <source>&amp;Slope to snap to…</source>
-        <translation>Pent&amp;e d&apos;accrochage…</translation>
+        <translation>P&amp;ente d&apos;accrochage…</translation>
     </message>
     <message>
         <source>Choose the slope of the constant rise</source>
@@ -497,7 +497,7 @@
     </message>
     <message>
         <source>Running fig&amp;ures</source>
-        <translation>Valeurs de &amp;marche</translation>
+        <translation>Valeurs &amp;de marche</translation>
     </message>
     <message>
         <source>Show flow, temperatures and heads beside each heater</source>
@@ -521,7 +521,7 @@
     </message>
     <message>
         <source>End view at the same &amp;heights</source>
-        <translation>Vue de bout à même &amp;hauteur</translation>
+        <translation>Vue de bout à même ha&amp;uteur</translation>
     </message>
     <message>
         <source>Zoom and heights of the elevation and the end view go together</source>
@@ -529,7 +529,7 @@
     </message>
     <message>
         <source>Third-angle &amp;projection</source>
-        <translation>Projection du troisième &amp;dièdre</translation>
+        <translation>Pro&amp;jection du troisième dièdre</translation>
     </message>
     <message>
         <source>The end view shows the end it stands beside, on the sheet too; off: first-angle projection, which shows the other end</source>
@@ -537,7 +537,7 @@
     </message>
     <message>
         <source>&amp;mm and °C</source>
-        <translation>&amp;mm et °C</translation>
+        <translation>mm et °&amp;C</translation>
     </message>
     <message>
         <source>Metric units</source>
@@ -545,7 +545,7 @@
     </message>
     <message>
         <source>&amp;inch and °F</source>
-        <translation>&amp;pouces et °F</translation>
+        <translation>p&amp;ouces et °F</translation>
     </message>
     <message>
         <source>Inch units</source>
@@ -633,7 +633,7 @@
     </message>
     <message>
         <source>Table by &amp;bore</source>
-        <translation>Tableau par &amp;diamètre</translation>
+        <translation>Tableau par diamètr&amp;e</translation>
     </message>
     <message>
         <source>Show what each stock bore of hose would do</source>
@@ -641,7 +641,7 @@
     </message>
     <message>
         <source>Table on &amp;grades</source>
-        <translation>Tableau en pen&amp;te</translation>
+        <translation>Tableau e&amp;n pente</translation>
     </message>
     <message>
         <source>Show how the job runs parked at the ends of the grades judged</source>
@@ -649,7 +649,7 @@
     </message>
     <message>
         <source>Heater si&amp;ze and supply</source>
-        <translation>T&amp;aille et alimentation</translation>
+        <translation>Réchauffeur et &amp;alimentation</translation>
     </message>
     <message>
         <source>Show power needed, electrical load, cost of a night, and coolant to mix</source>
@@ -673,11 +673,11 @@
     </message>
     <message>
         <source>Print the chec&amp;klist…</source>
-        <translation>I&amp;mprimer la liste de contrôle…</translation>
+        <translation>&amp;Imprimer la liste de contrôle…</translation>
     </message>
     <message>
         <source>Steps, cautions and a table for readings, to be filled in by hand</source>
-        <translation>Étapes, mises en garde et tableau de mesures, à remplir à la main</translation>
+        <translation>Étapes, précautions et tableau de mesures, à remplir à la main</translation>
     </message>
     <message>
         <source>Save the checklist as PD&amp;F…</source>
@@ -729,7 +729,7 @@
     </message>
     <message>
         <source>&amp;Assumptions…</source>
-        <translation>&amp;Hypothèses…</translation>
+        <translation>H&amp;ypothèses…</translation>
     </message>
     <message>
         <source>See every figure that is assumed, and change it for this drawing</source>
@@ -745,7 +745,7 @@
     </message>
     <message>
         <source>Supply hose</source>
-        <translation>Durite d&apos;alimentation</translation>
+        <translation>Durite d&apos;alim.</translation>
     </message>
     <message>
         <source>Draw the hose from the engine to the heater</source>
@@ -985,7 +985,7 @@
     </message>
     <message>
         <source>&amp;Demonstrate</source>
-        <translation>&amp;Démonstration</translation>
+        <translation>Dé&amp;monstration</translation>
     </message>
     <message>
         <source>Play filling, engine run and warm-up on the drawing</source>
@@ -993,7 +993,7 @@
     </message>
     <message>
         <source>&amp;Hide findings</source>
-        <translation>&amp;Masquer les constats</translation>
+        <translation>Mas&amp;quer les constats</translation>
     </message>
     <message>
         <source>Let the class guess first</source>
@@ -1065,7 +1065,7 @@
     </message>
     <message>
         <source>&amp;Cautions</source>
-        <translation>&amp;Mises en garde</translation>
+        <translation>Précau&amp;tions</translation>
     </message>
     <message>
         <source>What to heed before and during the work</source>
@@ -1225,11 +1225,11 @@
     <name>PartMenu</name>
     <message>
         <source>&amp;Align</source>
-        <translation>&amp;Aligner</translation>
+        <translation>Al&amp;igner</translation>
     </message>
     <message>
         <source>Selected &amp;part</source>
-        <translation>Pièce séle&amp;ctionnée</translation>
+        <translation>&amp;Pièce sélectionnée</translation>
     </message>
 </context>
 <context>
@@ -1517,7 +1517,7 @@
     </message>
     <message>
         <source>boils</source>
-        <translation>bout</translation>
+        <translation>ébullition</translation>
     </message>
     <message>
         <source>%1 under boiling</source>
@@ -3277,11 +3277,11 @@
     </message>
     <message>
         <source>{a}: cut {0}, bore {1}.</source>
-        <translation>{a}&#xa0;: couper {0}, diamètre intérieur {1}.</translation>
+        <translation>{a}&#xa0;: couper {0}, diam. int. {1}.</translation>
     </message>
     <message>
         <source>{a}: cut {0}; its bore is not entered.</source>
-        <translation>{a}&#xa0;: couper {0}&#xa0;; son diamètre intérieur n&apos;est pas saisi.</translation>
+        <translation>{a}&#xa0;: couper {0}&#xa0;; son diam. int. n&apos;est pas saisi.</translation>
     </message>
     <message>
         <source>The drawing still has {0} findings that stop the job: mend them first.</source>
@@ -3821,11 +3821,11 @@
     </message>
     <message>
         <source>Now %1</source>
-        <translation>Maintenant %1</translation>
+        <translation>Maintenant, %1</translation>
     </message>
     <message>
         <source>In %1 min %2</source>
-        <translation>Dans %1 min %2</translation>
+        <translation>Dans %1 min, %2</translation>
     </message>
     <message>
         <source>%1: cold means &quot;%2&quot;, warm means &quot;%3&quot;.</source>
@@ -3833,7 +3833,7 @@
     </message>
     <message>
         <source>read the %1 (%2): about %3 means &quot;%4&quot;, about %5 means &quot;%6&quot;.</source>
-        <translation>lire&#xa0;: %1 (%2)&#xa0;: environ %3 signifie «&#xa0;%4&#xa0;», environ %5 signifie «&#xa0;%6&#xa0;».</translation>
+        <translation>lire la valeur «&#xa0;%1&#xa0;» (%2)&#xa0;: environ %3 signifie «&#xa0;%4&#xa0;», environ %5 signifie «&#xa0;%6&#xa0;».</translation>
     </message>
     <message>
         <source>Only whether power was on was read.</source>
@@ -4445,7 +4445,7 @@
     </message>
     <message>
         <source>bore of %1 not entered</source>
-        <translation>diamètre intérieur non saisi (%1)</translation>
+        <translation>diam. int. non saisi (%1)</translation>
     </message>
     <message>
         <source>Chamber volume of {a} is not entered: taken from its drawn chamber.</source>
@@ -4485,15 +4485,15 @@
     </message>
     <message>
         <source>bore not entered</source>
-        <translation>diamètre intérieur non saisi</translation>
+        <translation>diam. int. non saisi</translation>
     </message>
     <message>
         <source>bore {0}, wall {1}</source>
-        <translation>diamètre intérieur {0}, paroi {1}</translation>
+        <translation>diam. int. {0}, paroi {1}</translation>
     </message>
     <message>
         <source>hose&apos;s bore not entered</source>
-        <translation>diamètre intérieur de durite non saisi</translation>
+        <translation>diam. int. de durite non saisi</translation>
     </message>
     <message>
         <source>Two on each hose end: common practice.</source>
@@ -5329,7 +5329,7 @@
     </message>
     <message>
         <source>Move {a} %1</source>
-        <translation>Déplacez {a} %1</translation>
+        <translation>Déplacez {a} de %1</translation>
     </message>
     <message>
         <source>%1 to the right</source>
@@ -5633,7 +5633,7 @@
     </message>
     <message>
         <source>a slope such as 1 in 50, 1:50 or 2 %</source>
-        <translation>une pente comme 1:50, 1 in 50 ou 2&#xa0;%</translation>
+        <translation>une pente comme 1 pour 50, 1:50 ou 2&#xa0;%</translation>
     </message>
     <message>
         <source>a time such as 24 h, 90 min or 2 days</source>
@@ -5693,7 +5693,7 @@
     </message>
     <message>
         <source>buoyancy</source>
-        <translation>poussée thermique</translation>
+        <translation>poussée</translation>
     </message>
     <message>
         <source>Fall of density with temperature, times the formula</source>
@@ -7335,7 +7335,7 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Mises en garde</translation>
+        <translation>Précautions</translation>
     </message>
     <message>
         <source>About Siphonwright</source>
@@ -7933,7 +7933,7 @@
     </message>
     <message>
         <source>Run profile</source>
-        <translation>Profil du parcours</translation>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>Warm-up</source>
@@ -7989,7 +7989,7 @@
     </message>
     <message>
         <source>&amp;Demonstrate</source>
-        <translation>&amp;Démonstration</translation>
+        <translation>Dé&amp;monstration</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -7997,7 +7997,7 @@
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation>Ouvrir un fichier &amp;récent</translation>
+        <translation>Fichiers &amp;récents</translation>
     </message>
     <message>
         <source>Sheet &amp;paper</source>
@@ -8029,7 +8029,7 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>&amp;Rétablir</translation>
+        <translation>Réta&amp;blir</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -8037,15 +8037,15 @@
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation>&amp;Thème</translation>
+        <translation>Thèm&amp;e</translation>
     </message>
     <message>
         <source>Te&amp;xt size</source>
-        <translation>&amp;Taille du texte</translation>
+        <translation>Taille du te&amp;xte</translation>
     </message>
     <message>
         <source>Snap &amp;to</source>
-        <translation>A&amp;ccrocher à</translation>
+        <translation>Accroc&amp;her à</translation>
     </message>
     <message>
         <source>&amp;Insert</source>
@@ -8093,7 +8093,7 @@
     </message>
     <message>
         <source>Lan&amp;guage</source>
-        <translation>Lan&amp;gue</translation>
+        <translation>&amp;Langue</translation>
     </message>
 </context>
 <context>
@@ -8503,7 +8503,7 @@ hauteur %3, durite %4</translation>
     </message>
     <message>
         <source>Basis: %1.</source>
-        <translation>Fondement&#xa0;: %1.</translation>
+        <translation>Base&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -8554,7 +8554,7 @@ hauteur %3, durite %4</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation>Fondement</translation>
+        <translation>Base</translation>
     </message>
     <message>
         <source>little</source>
@@ -9117,7 +9117,7 @@ le dessin</translation>
     </message>
     <message>
         <source>Heater on</source>
-        <translation>Réchauffeur en marche</translation>
+        <translation>En chauffe</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -9223,7 +9223,7 @@ le dessin</translation>
     </message>
     <message>
         <source>Hide findings</source>
-        <translation>Masquer les constats</translation>
+        <translation>Masquer constats</translation>
     </message>
     <message>
         <source>Let the class guess first (H)</source>
@@ -9231,7 +9231,7 @@ le dessin</translation>
     </message>
     <message>
         <source>Ask</source>
-        <translation>Interroger</translation>
+        <translation>Vote</translation>
     </message>
     <message>
         <source>Count hands, then reveal</source>
@@ -9368,7 +9368,7 @@ le dessin</translation>
     </message>
     <message>
         <source>plumb, %1 off</source>
-        <translation>aplomb, à %1</translation>
+        <translation>aplomb, écart %1</translation>
     </message>
     <message>
         <source>%1 of air, locks the loop</source>
@@ -9376,7 +9376,7 @@ le dessin</translation>
     </message>
     <message>
         <source>%1 of air, cleared by running</source>
-        <translation>%1 d&apos;air, chassé moteur en marche</translation>
+        <translation>%1 d&apos;air, chassé en marche</translation>
     </message>
     <message>
         <source>%1 of air, may clear</source>
@@ -9420,11 +9420,11 @@ le dessin</translation>
     </message>
     <message>
         <source>boils</source>
-        <translation>bout</translation>
+        <translation>ébullition</translation>
     </message>
     <message>
         <source>coolant is slush</source>
-        <translation>le liquide est en bouillie</translation>
+        <translation>liquide en bouillie</translation>
     </message>
     <message>
         <source>not computed</source>
@@ -9727,7 +9727,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Hose without a bore</source>
-        <translation>Durite sans diamètre intérieur</translation>
+        <translation>Durite sans diam. int.</translation>
     </message>
     <message>
         <source>  %1: not planned. %2</source>
@@ -9966,7 +9966,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     <name>siphonwright::panels::FindingsModel</name>
     <message>
         <source>%1. Basis: %2</source>
-        <translation>%1. Fondement&#xa0;: %2</translation>
+        <translation>%1. Base&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3 %4</source>
@@ -10131,7 +10131,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Leaves up by</source>
-        <translation>Départ vers le haut de</translation>
+        <translation>Départ relevé de</translation>
     </message>
     <message>
         <source>Elbow radius</source>
@@ -10139,7 +10139,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Elbow leg</source>
-        <translation>Branche du coude</translation>
+        <translation>Branche coude</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -10243,7 +10243,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Line aside</source>
-        <translation>Décalage de la ligne</translation>
+        <translation>Décalage</translation>
     </message>
     <message>
         <source>From the line between its ends: up, right, or left of the way; negative: opposite</source>
@@ -10567,7 +10567,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Points up by</source>
-        <translation>Vers le haut de</translation>
+        <translation>Relevé de</translation>
     </message>
     <message>
         <source>Stub length</source>
@@ -10975,7 +10975,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Up by</source>
-        <translation>Vers le haut</translation>
+        <translation>Relevé de</translation>
     </message>
     <message>
         <source>Sheet</source>
@@ -11328,7 +11328,7 @@ Double-clic&#xa0;: à plat.</translation>
     </message>
     <message>
         <source>Run profile</source>
-        <translation>Profil du parcours</translation>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>Height along the hoses, seen from where the coolant comes from</source>
@@ -11378,11 +11378,11 @@ Double-clic&#xa0;: à plat.</translation>
     </message>
     <message>
         <source>Hose, bore %1</source>
-        <translation>Durite, diamètre intérieur %1</translation>
+        <translation>Durite, diam. int. %1</translation>
     </message>
     <message>
         <source>Hose, bore not entered</source>
-        <translation>Durite, diamètre intérieur non saisi</translation>
+        <translation>Durite, diam. int. non saisi</translation>
     </message>
     <message>
         <source>%1: %2 is longer than the longest roll: %3.</source>
@@ -11654,7 +11654,7 @@ Double-clic&#xa0;: à plat.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Mises en garde</translation>
+        <translation>Précautions</translation>
     </message>
     <message>
         <source>Check sizes, threads and materials against the heater&apos;s and the engine&apos;s manuals before you order. Hose, clamps and sealant have to be fit for hot coolant under pressure.</source>
@@ -11749,7 +11749,7 @@ Double-cliquez ou appuyez sur F2 pour taper.</translation>
     </message>
     <message>
         <source>&amp;Remove it</source>
-        <translation>&amp;Enlever</translation>
+        <translation>E&amp;nlever</translation>
     </message>
     <message>
         <source>Sums</source>
@@ -11836,7 +11836,7 @@ Double-cliquez ou appuyez sur F2 pour taper.</translation>
     </message>
     <message>
         <source>Wor&amp;k</source>
-        <translation>&amp;Heures</translation>
+        <translation>&amp;Tâches</translation>
     </message>
     <message>
         <source>&amp;Estimate</source>
@@ -11860,7 +11860,7 @@ Double-cliquez ou appuyez sur F2 pour taper.</translation>
     </message>
     <message>
         <source>P&amp;DF…</source>
-        <translation>P&amp;DF…</translation>
+        <translation>PD&amp;F…</translation>
     </message>
     <message>
         <source>Parts as C&amp;SV…</source>
@@ -11952,7 +11952,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>&amp;Load a price list…</source>
-        <translation>&amp;Charger une liste de prix…</translation>
+        <translation>Char&amp;ger une liste de prix…</translation>
     </message>
     <message>
         <source>A CSV file with the columns item, description, unit, price and currency</source>
@@ -12269,7 +12269,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>&amp;Remove the task</source>
-        <translation>Enle&amp;ver la tâche</translation>
+        <translation>En&amp;lever la tâche</translation>
     </message>
     <message>
         <source>A task has a name of up to 400 characters.</source>
@@ -12446,15 +12446,15 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Shortest hoses</source>
-        <translation>Durites les plus courtes</translation>
+        <translation>Durites courtes</translation>
     </message>
     <message>
         <source>Most flow</source>
-        <translation>Plus fort débit</translation>
+        <translation>Débit maximal</translation>
     </message>
     <message>
         <source>Lowest price</source>
-        <translation>Prix le plus bas</translation>
+        <translation>Prix minimal</translation>
     </message>
     <message>
         <source>Length of hose, price by bore and flow weighed in one figure</source>
@@ -13499,7 +13499,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation>Fondement</translation>
+        <translation>Base</translation>
     </message>
     <message>
         <source>Not judged by choice: %1</source>
@@ -13546,7 +13546,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Layout sheet</source>
-        <translation>Feuille d&apos;implantation</translation>
+        <translation>Plan d&apos;implantation</translation>
     </message>
     <message>
         <source>%1: a sheet is written as .pdf, .svg or .png.</source>
@@ -13802,7 +13802,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>%1: bore %2, cut length %3</source>
-        <translation>%1&#xa0;: diamètre intérieur %2, longueur de coupe %3</translation>
+        <translation>%1&#xa0;: diam. int. %2, longueur de coupe %3</translation>
     </message>
     <message>
         <source>Not judged by choice: %1 (%2).</source>
@@ -13882,11 +13882,11 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>%1, bore %2</source>
-        <translation>%1, diamètre intérieur %2</translation>
+        <translation>%1, diam. int. %2</translation>
     </message>
     <message>
         <source>Hose end, bore %1</source>
-        <translation>Embout, diamètre intérieur %1</translation>
+        <translation>Embout, diam. int. %1</translation>
     </message>
     <message>
         <source>Hose clamp for %1 outside diameter</source>
@@ -13926,7 +13926,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Mises en garde</translation>
+        <translation>Précautions</translation>
     </message>
     <message>
         <source>Qualified technicians only. Disconnect and lock out power while working; inhibit a generator&apos;s automatic start.</source>
@@ -14187,7 +14187,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>In it now</source>
-        <translation>Présent maintenant</translation>
+        <translation>Présent</translation>
     </message>
     <message>
         <source>%1, the engine alone</source>
@@ -14199,7 +14199,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>New parts take</source>
-        <translation>Prise des pièces neuves</translation>
+        <translation>Pièces neuves</translation>
     </message>
     <message>
         <source>%1 in hoses, %2 in chambers</source>
@@ -14347,11 +14347,11 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>▲ %1 boils</source>
-        <translation>▲ %1 bout</translation>
+        <translation>▲ %1&#xa0;: ébullition</translation>
     </message>
     <message>
         <source>▲ %1 trips</source>
-        <translation>▲ %1 déclenche</translation>
+        <translation>▲ %1&#xa0;: déclenche</translation>
     </message>
     <message>
         <source>▲ outlet over %1: too much for these hoses.</source>
@@ -14359,11 +14359,11 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Boils: the heater&apos;s chamber reaches the boiling point.</source>
-        <translation>Bout&#xa0;: la chambre du réchauffeur atteint le point d&apos;ébullition.</translation>
+        <translation>Ébullition&#xa0;: la chambre du réchauffeur atteint le point d&apos;ébullition.</translation>
     </message>
     <message>
         <source>Trips: the cut-out opens.</source>
-        <translation>Déclenche&#xa0;: le limiteur s&apos;ouvre.</translation>
+        <translation>Déclenchement&#xa0;: le limiteur s&apos;ouvre.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -14701,7 +14701,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Heater size</source>
-        <translation>Taille réchauffeur</translation>
+        <translation>Dimensionnement</translation>
     </message>
     <message>
         <source>Electrical supply</source>
@@ -14772,7 +14772,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Mises en garde</translation>
+        <translation>Précautions</translation>
     </message>
     <message>
         <source>Engine cold: open the cap only cold. Hot surfaces; belts and fan may start.</source>
@@ -14876,7 +14876,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>tilt</source>
-        <translation>inclinaison</translation>
+        <translation>incl.</translation>
     </message>
     <message>
         <source>Engine&apos;s thermostat on the</source>
@@ -15082,7 +15082,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Tilted up by</source>
-        <translation>Incliné vers le haut de</translation>
+        <translation>Relevé de</translation>
     </message>
     <message>
         <source>Measured by</source>
@@ -15388,7 +15388,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>boils after %1</source>
-        <translation>bout après %1</translation>
+        <translation>ébullition après %1</translation>
     </message>
     <message>
         <source>on the edge of stalling</source>

@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>S&amp;napping</source>
-        <translation>Magnét&amp;isme</translation>
+        <translation>Accroc&amp;hage</translation>
     </message>
     <message>
         <source>Points snap to the grid and to level and plumb</source>
@@ -1441,7 +1441,7 @@
     </message>
     <message>
         <source>not everywhere forward, else %1</source>
-        <translation>pas partout vers l&apos;avant, sinon %1</translation>
+        <translation>pas partout vers l&apos;avant, ailleurs %1</translation>
     </message>
     <message>
         <source>no flow forward</source>
@@ -1717,7 +1717,7 @@
     </message>
     <message>
         <source>Raise it by at least {0}.</source>
-        <translation>Relevez d&apos;au moins {0}.</translation>
+        <translation>À relever d&apos;au moins {0}.</translation>
     </message>
     <message>
         <source>{a} is only {0} from {b}.</source>
@@ -1737,11 +1737,11 @@
     </message>
     <message>
         <source>Move it at least {0} away.</source>
-        <translation>Éloignez d&apos;au moins {0}.</translation>
+        <translation>Augmentez la distance d&apos;au moins {0}.</translation>
     </message>
     <message>
         <source>Enter how deep {a} lies, or move it at least {0} away.</source>
-        <translation>Saisissez la profondeur de {a}, ou éloignez d&apos;au moins {0}.</translation>
+        <translation>Saisissez la profondeur de {a}, ou augmentez la distance d&apos;au moins {0}.</translation>
     </message>
     <message>
         <source>the ground at lowest ride height is not entered</source>
@@ -2013,7 +2013,7 @@
     </message>
     <message>
         <source>Lower it by at least {0}, or keep the coolant level higher.</source>
-        <translation>Abaissez d&apos;au moins {0}, ou tenez le niveau de liquide plus haut.</translation>
+        <translation>À abaisser d&apos;au moins {0}, ou tenir le niveau de liquide plus haut.</translation>
     </message>
     <message>
         <source>the coolant level at cold minimum is not entered</source>
@@ -2193,7 +2193,7 @@
     </message>
     <message>
         <source>Lower it, or keep the coolant level higher.</source>
-        <translation>Abaissez, ou tenez le niveau de liquide plus haut.</translation>
+        <translation>Abaissez la pièce, ou tenez le niveau de liquide plus haut.</translation>
     </message>
     <message>
         <source>Heater too high under the jacket</source>
@@ -2545,7 +2545,7 @@
     </message>
     <message>
         <source>Raise it.</source>
-        <translation>Relevez.</translation>
+        <translation>Relevez la pièce.</translation>
     </message>
     <message>
         <source>Too near something hot or moving</source>
@@ -2561,7 +2561,7 @@
     </message>
     <message>
         <source>Lead it farther away.</source>
-        <translation>Menez plus à l&apos;écart.</translation>
+        <translation>Augmentez la distance.</translation>
     </message>
     <message>
         <source>Open hose end</source>
@@ -2945,7 +2945,7 @@
     </message>
     <message>
         <source>Make it at least {0} longer, or lead it round a bend of {1}.</source>
-        <translation>Allongez d&apos;au moins {0}, ou faites passer par une courbe de {1}.</translation>
+        <translation>Allongez la durite d&apos;au moins {0}, ou faites-la passer par une courbe de {1}.</translation>
     </message>
     <message>
         <source>{a} has no isolation valve near {b}.</source>
@@ -3361,7 +3361,7 @@
     </message>
     <message>
         <source>Bleed {a} at its crest, {0} up and {1} along it: {2} of air stay there.</source>
-        <translation>Purgez {a} à sa crête, {0} de haut, à {1} du départ&#xa0;: {2} d&apos;air y reste.</translation>
+        <translation>Purgez {a} à sa crête, à {0} de hauteur, à {1} du départ&#xa0;: {2} d&apos;air y reste.</translation>
     </message>
     <message>
         <source>Filled as drawn no air stays that closes a bore.</source>
@@ -3605,7 +3605,7 @@
     </message>
     <message>
         <source>The supply is a phase voltage: 0.87 of what is drawn</source>
-        <translation>L&apos;alimentation est une tension simple&#xa0;: 0,87 de ce qui est dessiné</translation>
+        <translation>L&apos;alimentation est une tension entre phases&#xa0;: 0,87 de ce qui est dessiné</translation>
     </message>
     <message>
         <source>Have it supplied with its rated voltage, or take a heater made for this one.</source>
@@ -3753,7 +3753,7 @@
     </message>
     <message>
         <source>Air in {a}, {0} up</source>
-        <translation>Air dans {a}, {0} de haut</translation>
+        <translation>Air dans {a}, à {0} de hauteur</translation>
     </message>
     <message>
         <source>inlet</source>
@@ -5945,35 +5945,35 @@
     </message>
     <message>
         <source>Coolant runs through {a}, {0} up, {b}.</source>
-        <translation>Le liquide coule par {a}, {0} de haut, {b}.</translation>
+        <translation>Le liquide coule par {a}, à {0} de hauteur, {b}.</translation>
     </message>
     <message>
         <source>Coolant spills over {a}, {0} up, {b}; the air behind it is sealed.</source>
-        <translation>Le liquide déborde par {a}, {0} de haut, {b}&#xa0;; l&apos;air derrière est enfermé.</translation>
+        <translation>Le liquide déborde par {a}, à {0} de hauteur, {b}&#xa0;; l&apos;air derrière est enfermé.</translation>
     </message>
     <message>
         <source>Coolant spills over {a}, {0} up, {b}.</source>
-        <translation>Le liquide déborde par {a}, {0} de haut, {b}.</translation>
+        <translation>Le liquide déborde par {a}, à {0} de hauteur, {b}.</translation>
     </message>
     <message>
         <source>Coolant fills {a} to its crown, {0} up.</source>
-        <translation>Le liquide remplit {a} jusqu&apos;en haut de la section, {0} de haut.</translation>
+        <translation>Le liquide remplit {a} jusqu&apos;en haut de la section, à {0} de hauteur.</translation>
     </message>
     <message>
         <source>Coolant covers {a}, {0} up: air that is still behind it is sealed.</source>
-        <translation>Le liquide couvre {a}, {0} de haut&#xa0;: l&apos;air encore derrière est enfermé.</translation>
+        <translation>Le liquide couvre {a}, à {0} de hauteur&#xa0;: l&apos;air encore derrière est enfermé.</translation>
     </message>
     <message>
         <source>Coolant covers {a}, {0} up.</source>
-        <translation>Le liquide couvre {a}, {0} de haut.</translation>
+        <translation>Le liquide couvre {a}, à {0} de hauteur.</translation>
     </message>
     <message>
         <source>Coolant closes {a}, {0} up: the air beyond it is sealed.</source>
-        <translation>Le liquide obstrue {a}, {0} de haut&#xa0;: l&apos;air au-delà est enfermé.</translation>
+        <translation>Le liquide obstrue {a}, à {0} de hauteur&#xa0;: l&apos;air au-delà est enfermé.</translation>
     </message>
     <message>
         <source>Coolant closes {a}, {0} up: air no longer passes there.</source>
-        <translation>Le liquide obstrue {a}, {0} de haut&#xa0;: l&apos;air n&apos;y passe plus.</translation>
+        <translation>Le liquide obstrue {a}, à {0} de hauteur&#xa0;: l&apos;air n&apos;y passe plus.</translation>
     </message>
     <message>
         <source>Coolant no longer runs over {a}.</source>
@@ -5981,11 +5981,11 @@
     </message>
     <message>
         <source>{a} lets air pass again, {0} up.</source>
-        <translation>{a} laisse de nouveau passer l&apos;air, {0} de haut.</translation>
+        <translation>{a} laisse de nouveau passer l&apos;air, à {0} de hauteur.</translation>
     </message>
     <message>
         <source>Air bubbles through {a}, {0} up, {b}.</source>
-        <translation>L&apos;air passe en bulles par {a}, {0} de haut, {b}.</translation>
+        <translation>L&apos;air passe en bulles par {a}, à {0} de hauteur, {b}.</translation>
     </message>
     <message>
         <source>No more air bubbles through {a}.</source>
@@ -5993,19 +5993,19 @@
     </message>
     <message>
         <source>Coolant reaches the bleed of {a}, {0} up; it is closed.</source>
-        <translation>Le liquide atteint le purgeur de {a}, {0} de haut&#xa0;; on le ferme.</translation>
+        <translation>Le liquide atteint le purgeur de {a}, à {0} de hauteur&#xa0;; on le ferme.</translation>
     </message>
     <message>
         <source>Coolant covers the element of {a}, {0} up.</source>
-        <translation>Le liquide couvre l&apos;élément chauffant de {a}, {0} de haut.</translation>
+        <translation>Le liquide couvre l&apos;élément chauffant de {a}, à {0} de hauteur.</translation>
     </message>
     <message>
         <source>The hose is pushed onto {a}, {0} up, over the coolant.</source>
-        <translation>La durite est enfilée sur {a}, {0} de haut, au-dessus du liquide.</translation>
+        <translation>La durite est enfilée sur {a}, à {0} de hauteur, au-dessus du liquide.</translation>
     </message>
     <message>
         <source>{a} is opened, {0} up.</source>
-        <translation>Ouverture&#xa0;: {a}, {0} de haut.</translation>
+        <translation>Ouverture&#xa0;: {a}, à {0} de hauteur.</translation>
     </message>
     <message>
         <source>The vacuum is let go: what air is left shrinks to a fraction.</source>
@@ -6069,15 +6069,15 @@
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up.</source>
-        <translation>{0} d&apos;air reste dans {a}, {1} de haut.</translation>
+        <translation>{0} d&apos;air reste dans {a}, à {1} de hauteur.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they close the bore and take {2} of head.</source>
-        <translation>{0} d&apos;air reste dans {a}, {1} de haut&#xa0;: il obstrue la section et absorbe {2} de charge.</translation>
+        <translation>{0} d&apos;air reste dans {a}, à {1} de hauteur&#xa0;: il obstrue la section et absorbe {2} de charge.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they narrow the bore.</source>
-        <translation>{0} d&apos;air reste dans {a}, {1} de haut&#xa0;: il rétrécit la section.</translation>
+        <translation>{0} d&apos;air reste dans {a}, à {1} de hauteur&#xa0;: il rétrécit la section.</translation>
     </message>
     <message>
         <source>Running the engine does not move it: {0} in the hose, and {1-2} clear it.</source>
@@ -6772,7 +6772,7 @@
     </message>
     <message>
         <source>Along</source>
-        <translation>Longueur</translation>
+        <translation>Alignée</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -6800,7 +6800,7 @@
     </message>
     <message>
         <source>Click where its line goes. H, V, A, S: horizontal, vertical, along, slope.</source>
-        <translation>Cliquez où va sa ligne. H, V, A, S&#xa0;: horizontale, verticale, longueur, pente.</translation>
+        <translation>Cliquez où va sa ligne. H, V, A, S&#xa0;: horizontale, verticale, alignée, pente.</translation>
     </message>
     <message>
         <source>Before: %1</source>
@@ -8045,7 +8045,7 @@
     </message>
     <message>
         <source>Snap &amp;to</source>
-        <translation>Accroc&amp;her à</translation>
+        <translation>&amp;S&apos;accrocher à</translation>
     </message>
     <message>
         <source>&amp;Insert</source>
@@ -10071,7 +10071,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     <name>siphonwright::panels::FormText</name>
     <message>
         <source>Along</source>
-        <translation>Longueur</translation>
+        <translation>Abscisse</translation>
     </message>
     <message>
         <source>Height over datum</source>
@@ -10079,7 +10079,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Away from viewer</source>
-        <translation>En profondeur</translation>
+        <translation>Profondeur</translation>
     </message>
     <message>
         <source>nothing: open end</source>
@@ -10235,7 +10235,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>along</source>
-        <translation>longueur</translation>
+        <translation>alignée</translation>
     </message>
     <message>
         <source>slope</source>
@@ -10391,7 +10391,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Sits on the</source>
-        <translation>Placé côté</translation>
+        <translation>Placé</translation>
     </message>
     <message>
         <source>outlet side</source>
@@ -10503,7 +10503,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Tilt from upright</source>
-        <translation>Inclinaison sur vertical</translation>
+        <translation>Écart à la verticale</translation>
     </message>
     <message>
         <source>0 upright, 90 lying to the right, -90 to the left</source>
@@ -10511,7 +10511,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Turn about plumb</source>
-        <translation>Rotation sur l&apos;aplomb</translation>
+        <translation>Rotation axe vertical</translation>
     </message>
     <message>
         <source>Body length</source>
@@ -10919,7 +10919,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Cabin line&apos;s shut-off</source>
-        <translation>Arrêt conduite cabine</translation>
+        <translation>Vanne conduite cabine</translation>
     </message>
     <message>
         <source>Used for</source>
@@ -12466,7 +12466,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>It hangs</source>
-        <translation>Il est fixé</translation>
+        <translation>Place</translation>
     </message>
     <message>
         <source>Bores, mm</source>
@@ -14327,7 +14327,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>good</source>
-        <translation>bonne</translation>
+        <translation>bon</translation>
     </message>
     <message>
         <source>Limits: %1.</source>
@@ -14880,7 +14880,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Engine&apos;s thermostat on the</source>
-        <translation>Thermostat du moteur côté</translation>
+        <translation>Thermostat du moteur</translation>
     </message>
     <message>
         <source>outlet side</source>
@@ -15106,7 +15106,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Thermostat on the</source>
-        <translation>Thermostat côté</translation>
+        <translation>Thermostat</translation>
     </message>
     <message>
         <source>outlet side</source>
@@ -15204,7 +15204,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>before</source>
-        <translation>avant</translation>
+        <translation>précédente</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -15284,7 +15284,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>hose outside</source>
-        <translation>peau de durite</translation>
+        <translation>surface durite</translation>
     </message>
     <message>
         <source>block</source>

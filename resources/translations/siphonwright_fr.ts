@@ -3013,7 +3013,7 @@
     </message>
     <message>
         <source>{a} lets its coolant out at up to {0} while it is on, over {1}.</source>
-        <translation>{a} laisse sortir son liquide à {0} au plus en marche, au-dessus de {1}.</translation>
+        <translation>{a} laisse sortir en marche son liquide jusqu&apos;à {0}, au-dessus de {1}.</translation>
     </message>
     <message>
         <source>{a} lets its coolant out at {0}, and it may be up to {1}.</source>
@@ -10959,7 +10959,7 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>cabin heater line</source>
-        <translation>conduite chauffage cabine</translation>
+        <translation>chauffage cabine</translation>
     </message>
     <message>
         <source>Direction out of the engine</source>
@@ -12174,7 +12174,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Rolls of any bore</source>
-        <translation>Rouleaux de tout diamètre</translation>
+        <translation>Rouleaux, tout diamètre</translation>
     </message>
     <message>
         <source>A roll is from 1 mm to 1 km long, and there are at most 20 lengths.</source>
@@ -14239,7 +14239,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>System then holds</source>
-        <translation>Contenu du circuit ensuite</translation>
+        <translation>Contenu ensuite</translation>
     </message>
     <message>
         <source>Coolant</source>
@@ -14379,7 +14379,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>▲ over %1</source>
-        <translation>▲ plus de %1</translation>
+        <translation>▲ au-dessus de %1</translation>
     </message>
     <message>
         <source>Over %1 in all a heater with a pump wants considering (our own limit).</source>
@@ -15042,7 +15042,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>cabin heater line</source>
-        <translation>conduite chauffage cabine</translation>
+        <translation>chauffage cabine</translation>
     </message>
     <message>
         <source>Thread</source>
@@ -15232,7 +15232,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>▲ %1, over %2</source>
-        <translation>▲ %1, plus de %2</translation>
+        <translation>▲ %1, au-dessus de %2</translation>
     </message>
     <message>
         <source>▲ %1, does not run forward</source>
@@ -15332,7 +15332,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>, over %1</source>
-        <translation>, plus de %1</translation>
+        <translation>, au-dessus de %1</translation>
     </message>
     <message>
         <source>, may exceed %1</source>

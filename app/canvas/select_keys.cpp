@@ -6,7 +6,6 @@
 
 #include "core/sketch/group_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
@@ -14,11 +13,6 @@
 /// What the keys do while parts are selected.
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 /// Arrow keys as a direction in the elevation; nothing for other keys.
 std::optional<Vec2> arrowOf(int key)

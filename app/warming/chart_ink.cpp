@@ -3,7 +3,6 @@
 
 #include "core/quantity/units.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -12,11 +11,6 @@
 /// The chart's ink, back to front.
 namespace siphonwright::warming {
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 constexpr double room_for_words_px = 70; ///< under it, in a flat chart, lines alone
 

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLatin1String>
 #include <QLocale>
+#include <QStringView>
 
 #include <optional>
 

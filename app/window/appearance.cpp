@@ -124,18 +124,19 @@ void MainWindow::applyLook()
     arrangeTools();
 }
 
-/// Larger text needs larger icons, and leaves no room for words beside them.
+/// Larger text needs larger icons. Where words beside them leave a tool no room, there are icons alone.
 void MainWindow::arrangeTools()
 {
-    constexpr double room_for_words = 1.2;
+    constexpr int least_width_px = 1280;
     auto* bar = findChild<QToolBar*>(QStringLiteral("tools"));
     const int icon_px = static_cast<int>(std::lround(20 * textScale()));
     bar->setIconSize({icon_px, icon_px});
-    bar->setToolButtonStyle(textScale() > room_for_words ? Qt::ToolButtonIconOnly
-                                                         : Qt::ToolButtonTextBesideIcon);
+    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     for (const char* id : {"undo", "redo", "fit"})
         static_cast<QToolButton*>(bar->widgetForAction((*actions_)[QString::fromLatin1(id)]))
             ->setToolButtonStyle(Qt::ToolButtonIconOnly);
+    if (bar->sizeHint().width() > least_width_px)
+        bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
 }
 
 void MainWindow::sizePanels()

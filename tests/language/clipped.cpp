@@ -49,6 +49,17 @@ int longestLine(const QFontMetrics& metrics, const QString& text)
     return out;
 }
 
+/// How far a widget reaches out of an area that cannot be scrolled sideways.
+int cutOff_px(const QWidget& widget)
+{
+    for (const QWidget* at = widget.parentWidget(); at; at = at->parentWidget()) {
+        const auto* area = qobject_cast<const QScrollArea*>(at->parentWidget());
+        if (area && area->viewport() == at && area->horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
+            return widget.mapTo(at, QPoint(widget.width(), 0)).x() - at->width();
+    }
+    return 0;
+}
+
 bool isShown(const QWidget& widget, const QWidget& window)
 {
     return &widget == &window || widget.isVisibleTo(&window);
@@ -67,6 +78,8 @@ void judgeLabels(const QWidget& window, QStringList& out)
     each<QLabel>(window, [&](const QLabel& label) {
         if (label.text().isEmpty() || qobject_cast<const ElidedLabel*>(&label))
             return;
+        if (cutOff_px(label) > hardly_px)
+            out << line("label cut off", label.text(), label.width() - cutOff_px(label), label.width());
         if (label.wordWrap()) {
             const int needs = label.heightForWidth(label.width());
             if (needs > label.height() + hardly_px)
@@ -101,6 +114,8 @@ void judgeButtons(const QWidget& window, QStringList& out)
         int needs = longestLine(button.fontMetrics(), words);
         if (qobject_cast<const QCheckBox*>(&button))
             needs = button.sizeHint().width();
+        if (cutOff_px(button) > hardly_px)
+            out << line("button cut off", words, button.width() - cutOff_px(button), button.width());
         if (needs > button.width() + hardly_px)
             out << line("button", words, button.width(), needs);
     });

@@ -106,7 +106,8 @@ QString pseudo(const QString& text)
     say(text.size());
     // Behind the last word, so that what stands at the end (a stop, dots, a blank) stays there.
     qsizetype end = once.size();
-    while (end > 0 && !once[end - 1].isLetter() && once[end - 1] != QLatin1Char('>'))
+    while (end > 0 && !once[end - 1].isLetterOrNumber() && once[end - 1] != QLatin1Char('>') &&
+           once[end - 1] != QLatin1Char('}'))
         --end;
     twice = twice.simplified();
     return twice.isEmpty() || end == 0 ? once : once.insert(end, QLatin1Char(' ') + twice);
@@ -126,7 +127,8 @@ QString PseudoTranslator::translate(const char* context, const char* source, con
     static const QRegularExpression words(QStringLiteral("\\p{L}{2}"));
     static const QRegularExpression places(
         QStringLiteral("\\{[a-z0-9](-[0-9])?\\}|[A-Za-z0-9]+_|_[A-Za-z0-9]+"));
-    if (out.isNull() && QString(asked).remove(places).contains(words)) {
+    const bool is_size = !asked.isEmpty() && asked.front().isDigit(); // "3/4 pipe", as the user enters it
+    if (out.isNull() && !is_size && QString(asked).remove(places).contains(words)) {
         const QMutexLocker hold(&lock_);
         missing_.insert(keyOf(QString::fromUtf8(context), asked));
     }

@@ -5,6679 +5,6679 @@
     <name>Actions</name>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neu</translation>
     </message>
     <message>
         <source>Start an empty drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Leere Zeichnung beginnen</translation>
     </message>
     <message>
         <source>New from &amp;template…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu aus Vor&amp;lage…</translation>
     </message>
     <message>
         <source>Choose an engine by its picture and start a drawing with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor nach seinem Bild wählen und damit eine Zeichnung beginnen</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open a sketch file</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungsdatei öffnen</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>Save the sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung speichern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <source>Save the sketch under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung unter anderem Namen speichern</translation>
     </message>
     <message>
         <source>&amp;Export sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt &amp;exportieren…</translation>
     </message>
     <message>
         <source>Write the sheet as PDF, SVG or PNG</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt als PDF, SVG oder PNG schreiben</translation>
     </message>
     <message>
         <source>Export &amp;warm-up…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen exp&amp;ortieren…</translation>
     </message>
     <message>
         <source>Write the warm-up as CSV, PNG or SVG</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen als CSV, PNG oder SVG schreiben</translation>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
         <source>See the sheet as it will be printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt so zeigen, wie es gedruckt wird</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Print the sheet at true scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt maßstäblich drucken</translation>
     </message>
     <message>
         <source>Sheet in &amp;colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt in &amp;Farbe</translation>
     </message>
     <message>
         <source>Print and export in colour instead of black and white</source>
-        <translation type="unfinished"></translation>
+        <translation>In Farbe statt in Schwarzweiß drucken und exportieren</translation>
     </message>
     <message>
         <source>Parts &amp;list behind the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Teileliste &amp;hinter dem Blatt</translation>
     </message>
     <message>
         <source>Print and export the parts list and the cuts on pages after the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Teileliste und Zuschnitt auf Seiten nach der Zeichnung drucken und exportieren</translation>
     </message>
     <message>
         <source>Student sheet: no &amp;findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungsblatt: &amp;keine Befunde</translation>
     </message>
     <message>
         <source>Print and export without findings, pockets and margins, with lines for answers; off: the answer sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Befunde, Lufteinschlüsse und Reserven, mit Zeilen für Antworten drucken und exportieren; aus: das Lösungsblatt</translation>
     </message>
     <message>
         <source>P&amp;hoto on the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;oto auf dem Blatt</translation>
     </message>
     <message>
         <source>Print and export the photo under the drawing too, as faded as on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch das Foto unter der Zeichnung drucken und exportieren, so blass wie am Bildschirm</translation>
     </message>
     <message>
         <source>&amp;Blank survey form…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Leeres Aufmaßblatt…</translation>
     </message>
     <message>
         <source>A page to be filled in with a pen at the vehicle, as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite zum Ausfüllen mit dem Stift am Fahrzeug, als PDF</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beenden</translation>
     </message>
     <message>
         <source>Close the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programm schließen</translation>
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus&amp;schneiden</translation>
     </message>
     <message>
         <source>Take what is selected away, to be put down elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl herausnehmen, um sie anderswo einzufügen</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>Take a copy of what is selected, for this or another window</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl kopieren, für dieses oder ein anderes Fenster</translation>
     </message>
     <message>
         <source>&amp;Paste</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <source>Put parts down where the pointer is, else beside what is there</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile beim Mauszeiger einfügen, sonst neben dem Vorhandenen</translation>
     </message>
     <message>
         <source>D&amp;uplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;uplizieren</translation>
     </message>
     <message>
         <source>Put what is selected down once more, beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl noch einmal daneben einfügen</translation>
     </message>
     <message>
         <source>&amp;Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <source>Remove what is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl entfernen</translation>
     </message>
     <message>
         <source>Select &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alles auswählen</translation>
     </message>
     <message>
         <source>Select every part of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Teile der Zeichnung auswählen</translation>
     </message>
     <message>
         <source>&amp;Keep selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewählt &amp;halten</translation>
     </message>
     <message>
         <source>Keep the part selected while Tab goes on to the next; again: no longer</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Teil bleibt ausgewählt, während Tab zum nächsten weitergeht; nochmals: nicht mehr</translation>
     </message>
     <message>
         <source>&amp;Find by name…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Name su&amp;chen…</translation>
     </message>
     <message>
         <source>Find a part of the drawing by its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil der Zeichnung nach seinem Namen suchen</translation>
     </message>
     <message>
         <source>&amp;Go to the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zur Zeichnung</translation>
     </message>
     <message>
         <source>Put the keyboard on the elevation, from wherever it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Tastatur auf die Seitenansicht setzen, von überall her</translation>
     </message>
     <message>
         <source>Detai&amp;ls</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Details</translation>
     </message>
     <message>
         <source>Show and change what is known of the selected part (Enter on the drawing)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen und ändern, was vom ausgewählten Teil bekannt ist (Eingabetaste auf der Zeichnung)</translation>
     </message>
     <message>
         <source>Re&amp;name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Umbenennen</translation>
     </message>
     <message>
         <source>Go to the name of the selected part</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Namen des ausgewählten Teils gehen</translation>
     </message>
     <message>
         <source>Go to its c&amp;orners</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu den &amp;Ecken</translation>
     </message>
     <message>
         <source>Select the first corner of the outline; Tab goes from corner to corner, Escape back</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Ecke des Umrisses auswählen; Tab geht von Ecke zu Ecke, Esc zurück</translation>
     </message>
     <message>
         <source>Add a &amp;point here</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Punkt hier einfügen</translation>
     </message>
     <message>
         <source>Add a point to the hose, or a corner to the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt in den Schlauch oder Ecke in den Umriss einfügen</translation>
     </message>
     <message>
         <source>Add a &amp;valve here</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Absperrventil hier einfügen</translation>
     </message>
     <message>
         <source>Put an isolation valve into the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil in den Schlauch setzen</translation>
     </message>
     <message>
         <source>Add a &amp;bleed here</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftun&amp;g hier einfügen</translation>
     </message>
     <message>
         <source>Put a bleed point into the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung in den Schlauch setzen</translation>
     </message>
     <message>
         <source>Add a cl&amp;ip here</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Halteschelle hier einfügen</translation>
     </message>
     <message>
         <source>Clip the hose to the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch am Rahmen befestigen</translation>
     </message>
     <message>
         <source>&amp;Open or close</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen oder schließen</translation>
     </message>
     <message>
         <source>Open or close the selected valve, bleed or drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewähltes Ventil, Entlüftung oder Ablass öffnen oder schließen</translation>
     </message>
     <message>
         <source>Conn&amp;ect to the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit nächster Öffnung &amp;verbinden</translation>
     </message>
     <message>
         <source>Connect the hose&apos;s end to the nearest port or nozzle, again: to the next</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchende mit dem nächstgelegenen Anschluss oder Stutzen verbinden, nochmals: mit dem nächsten</translation>
     </message>
     <message>
         <source>Turn c&amp;lockwise</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rechtsherum drehen</translation>
     </message>
     <message>
         <source>Turn a heater or port by 15 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät oder Anschluss um 15 Grad drehen</translation>
     </message>
     <message>
         <source>Turn &amp;back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurückdrehen</translation>
     </message>
     <message>
         <source>Turn a heater or port by 15 degrees the other way</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät oder Anschluss um 15 Grad andersherum drehen</translation>
     </message>
     <message>
         <source>&amp;Left edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Linke Kanten</translation>
     </message>
     <message>
         <source>Line up with the leftmost</source>
-        <translation type="unfinished"></translation>
+        <translation>Am äußersten linken Teil ausrichten</translation>
     </message>
     <message>
         <source>&amp;Middles above each other</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mitten übereinander</translation>
     </message>
     <message>
         <source>Line up on one plumb line of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einer Lotlinie der Zeichnung ausrichten</translation>
     </message>
     <message>
         <source>&amp;Right edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rechte Kanten</translation>
     </message>
     <message>
         <source>Line up with the rightmost</source>
-        <translation type="unfinished"></translation>
+        <translation>Am äußersten rechten Teil ausrichten</translation>
     </message>
     <message>
         <source>&amp;Top edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Obere Kanten</translation>
     </message>
     <message>
         <source>Line up with the highest</source>
-        <translation type="unfinished"></translation>
+        <translation>Am höchsten Teil ausrichten</translation>
     </message>
     <message>
         <source>M&amp;iddles at one height</source>
-        <translation type="unfinished"></translation>
+        <translation>M&amp;itten auf einer Höhe</translation>
     </message>
     <message>
         <source>Line up at one height</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einer Höhe ausrichten</translation>
     </message>
     <message>
         <source>&amp;Bottom edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Untere Kanten</translation>
     </message>
     <message>
         <source>Line up with the lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>Am tiefsten Teil ausrichten</translation>
     </message>
     <message>
         <source>Space evenly &amp;along</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig läng&amp;s</translation>
     </message>
     <message>
         <source>Even distances along the engine between the outermost</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Abstände längs des Motors zwischen den äußersten</translation>
     </message>
     <message>
         <source>Space evenly &amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig &amp;hoch</translation>
     </message>
     <message>
         <source>Even distances in height between lowest and highest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Höhenabstände zwischen tiefstem und höchstem</translation>
     </message>
     <message>
         <source>Select &amp;next part</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächstes Teil wählen</translation>
     </message>
     <message>
         <source>Go through all parts of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch alle Teile der Zeichnung gehen</translation>
     </message>
     <message>
         <source>Select &amp;previous part</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voriges Teil wählen</translation>
     </message>
     <message>
         <source>Go back through all parts of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückwärts durch alle Teile der Zeichnung gehen</translation>
     </message>
     <message>
         <source>Next &amp;finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster &amp;Befund</translation>
     </message>
     <message>
         <source>Go to the next finding on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum nächsten Befund auf der Zeichnung gehen</translation>
     </message>
     <message>
         <source>About this &amp;rule…</source>
-        <translation type="unfinished"></translation>
+        <translation>Über diese Re&amp;gel…</translation>
     </message>
     <message>
         <source>Read what the selected finding&apos;s rule rests on, and its limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen, worauf die Regel des ausgewählten Befunds beruht, und ihre Grenzwerte</translation>
     </message>
     <message>
         <source>Zoom to &amp;fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein&amp;passen</translation>
     </message>
     <message>
         <source>Show the whole drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Zeichnung zeigen</translation>
     </message>
     <message>
         <source>Zoom to &amp;selection</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus&amp;wahl zeigen</translation>
     </message>
     <message>
         <source>Show what is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, was ausgewählt ist</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;größern</translation>
     </message>
     <message>
         <source>Closer</source>
-        <translation type="unfinished"></translation>
+        <translation>Näher</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <source>Farther</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter weg</translation>
     </message>
     <message>
         <source>&amp;Grid</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Raster</translation>
     </message>
     <message>
         <source>Show the grid</source>
-        <translation type="unfinished"></translation>
+        <translation>Raster zeigen</translation>
     </message>
     <message>
         <source>S&amp;napping</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einrasten</translation>
     </message>
     <message>
         <source>Points snap to the grid and to level and plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte rasten am Raster, waagrecht und lotrecht ein</translation>
     </message>
     <message>
         <source>Points go to the lines of the grid</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte gehen auf die Linien des Rasters</translation>
     </message>
     <message>
         <source>&amp;Points</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Punkte</translation>
     </message>
     <message>
         <source>Points go onto ports, nozzles, route points and corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte gehen auf Anschlüsse, Stutzen, Schlauchpunkte und Ecken</translation>
     </message>
     <message>
         <source>&amp;Level</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Waagrecht</translation>
     </message>
     <message>
         <source>Points go level with their neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte gehen auf gleiche Höhe mit ihren Nachbarn</translation>
     </message>
     <message>
         <source>P&amp;lumb</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lotrecht</translation>
     </message>
     <message>
         <source>Points go plumb over or under their neighbours, on a grade too</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte gehen lotrecht über oder unter ihre Nachbarn, auch bei Neigung</translation>
     </message>
     <message>
         <source>Constant &amp;rise</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche &amp;Steigung</translation>
     </message>
     <message>
         <source>Pieces of a hose take the slope chosen below</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke eines Schlauchs nehmen die unten gewählte Steigung an</translation>
     </message>
     <message>
         <source>&amp;Bend radius</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Biegeradius</translation>
     </message>
     <message>
         <source>Points stop where the bends still take the hose&apos;s least radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte halten an, wo die Bögen noch den kleinsten Radius des Schlauchs einhalten</translation>
     </message>
     <message>
         <source>&amp;In line with the last piece</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;In Flucht mit dem letzten Stück</translation>
     </message>
     <message>
         <source>Pieces of a hose go straight on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke eines Schlauchs gehen geradeaus weiter</translation>
     </message>
     <message>
         <source>Li&amp;mits</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Grenzen</translation>
     </message>
     <message>
         <source>Parts stop where a rule&apos;s limit is just kept: level, hump, ground, area</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile halten an, wo der Grenzwert einer Regel gerade eingehalten ist: Kühlmittelstand, Buckel, Boden, Sperrbereich</translation>
     </message>
     <message>
         <source>&amp;Slope to snap to…</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;teigung zum Einrasten…</translation>
     </message>
     <message>
         <source>Choose the slope of the constant rise</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Maß der gleichen Steigung wählen</translation>
     </message>
     <message>
         <source>Running fig&amp;ures</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Betriebswerte</translation>
     </message>
     <message>
         <source>Show flow, temperatures and heads beside each heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, Temperaturen und Druckhöhen neben jedem Heizgerät zeigen</translation>
     </message>
     <message>
         <source>&amp;Tint hoses by temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schläuche nach Temperatur färben</translation>
     </message>
     <message>
         <source>Colour the hoses by the coolant&apos;s temperature in them</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche nach der Temperatur des Kühlmittels darin färben</translation>
     </message>
     <message>
         <source>&amp;End view</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansic&amp;ht</translation>
     </message>
     <message>
         <source>Show the drawing along the engine too, beside the elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung auch längs des Motors zeigen, neben der Seitenansicht</translation>
     </message>
     <message>
         <source>End view at the same &amp;heights</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht g&amp;leich hoch</translation>
     </message>
     <message>
         <source>Zoom and heights of the elevation and the end view go together</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoom und Höhen von Seiten- und Stirnansicht gehen zusammen</translation>
     </message>
     <message>
         <source>Third-angle &amp;projection</source>
-        <translation type="unfinished"></translation>
+        <translation>Pro&amp;jektionsmethode 3</translation>
     </message>
     <message>
         <source>The end view shows the end it stands beside, on the sheet too; off: first-angle projection, which shows the other end</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stirnansicht zeigt das Ende, neben dem sie steht, auch auf dem Blatt; aus: Projektionsmethode 1, die das andere Ende zeigt</translation>
     </message>
     <message>
         <source>&amp;mm and °C</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;mm und °C</translation>
     </message>
     <message>
         <source>Metric units</source>
-        <translation type="unfinished"></translation>
+        <translation>Metrische Einheiten</translation>
     </message>
     <message>
         <source>&amp;inch and °F</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zoll und °F</translation>
     </message>
     <message>
         <source>Inch units</source>
-        <translation type="unfinished"></translation>
+        <translation>Zolleinheiten</translation>
     </message>
     <message>
         <source>As the des&amp;ktop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die &amp;Arbeitsfläche</translation>
     </message>
     <message>
         <source>Light, dark or high contrast, as the desktop has it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell, dunkel oder hoher Kontrast, wie es die Arbeitsfläche hat</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>Dark lines on light ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkle Linien auf hellem Grund</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>Light lines on dark ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Helle Linien auf dunklem Grund</translation>
     </message>
     <message>
         <source>&amp;High contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoher &amp;Kontrast</translation>
     </message>
     <message>
         <source>Black on white, for bright sun and weak eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwarz auf Weiß, für pralle Sonne und schwache Augen</translation>
     </message>
     <message>
         <source>Text 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift 100 %</translation>
     </message>
     <message>
         <source>Text of the usual size</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift in üblicher Größe</translation>
     </message>
     <message>
         <source>Text 125 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift 125 %</translation>
     </message>
     <message>
         <source>Larger text</source>
-        <translation type="unfinished"></translation>
+        <translation>Größere Schrift</translation>
     </message>
     <message>
         <source>Text 150 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift 150 %</translation>
     </message>
     <message>
         <source>Text 175 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift 175 %</translation>
     </message>
     <message>
         <source>Text 200 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrift 200 %</translation>
     </message>
     <message>
         <source>Text twice as large</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelt so große Schrift</translation>
     </message>
     <message>
         <source>Default la&amp;yout</source>
-        <translation type="unfinished"></translation>
+        <translation>Stan&amp;dardanordnung</translation>
     </message>
     <message>
         <source>Put window, panels and tools back where they were at first</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster, Teilfenster und Werkzeuge dorthin zurücksetzen, wo sie anfangs waren</translation>
     </message>
     <message>
         <source>&amp;Warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf&amp;heizen</translation>
     </message>
     <message>
         <source>Show temperatures, flow and power over the hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen, Durchfluss und Leistung über die Stunden zeigen</translation>
     </message>
     <message>
         <source>Table by &amp;bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle nach I&amp;nnen-Ø</translation>
     </message>
     <message>
         <source>Show what each stock bore of hose would do</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, was jeder erhältliche Innendurchmesser des Schlauchs brächte</translation>
     </message>
     <message>
         <source>Table on &amp;grades</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle nach Ne&amp;igung</translation>
     </message>
     <message>
         <source>Show how the job runs parked at the ends of the grades judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wie die Anlage läuft, wenn an den Enden der beurteilten Neigungen geparkt wird</translation>
     </message>
     <message>
         <source>Heater si&amp;ze and supply</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgeräte&amp;größe und Versorgung</translation>
     </message>
     <message>
         <source>Show power needed, electrical load, cost of a night, and coolant to mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötige Leistung, elektrische Last, Kosten einer Nacht und zu mischendes Kühlmittel zeigen</translation>
     </message>
     <message>
         <source>Propose la&amp;youts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen &amp;vorschlagen</translation>
     </message>
     <message>
         <source>Let the program lay heater and hoses so that no rule is broken</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm Heizgerät und Schläuche so legen lassen, dass keine Regel verletzt wird</translation>
     </message>
     <message>
         <source>C&amp;ommissioning</source>
-        <translation type="unfinished"></translation>
+        <translation>In&amp;betriebnahme</translation>
     </message>
     <message>
         <source>Work through the checklist, judge readings, find what is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste abarbeiten, Messwerte beurteilen, Fehler finden</translation>
     </message>
     <message>
         <source>Print the chec&amp;klist…</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste &amp;drucken…</translation>
     </message>
     <message>
         <source>Steps, cautions and a table for readings, to be filled in by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte, Sicherheitshinweise und eine Tabelle für Messwerte, zum Ausfüllen von Hand</translation>
     </message>
     <message>
         <source>Save the checklist as PD&amp;F…</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste als PD&amp;F speichern…</translation>
     </message>
     <message>
         <source>Write the checklist&apos;s pages to a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten der Checkliste in eine Datei schreiben</translation>
     </message>
     <message>
         <source>&amp;Keep this curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese &amp;Kurve behalten</translation>
     </message>
     <message>
         <source>Lay the warm-up as it is now under those to come</source>
-        <translation type="unfinished"></translation>
+        <translation>Das jetzige Aufheizen unter die kommenden legen</translation>
     </message>
     <message>
         <source>Take kept &amp;curves away</source>
-        <translation type="unfinished"></translation>
+        <translation>Behaltene Kurven &amp;entfernen</translation>
     </message>
     <message>
         <source>Show the present warm-up alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur das jetzige Aufheizen zeigen</translation>
     </message>
     <message>
         <source>&amp;Parts and cuts…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teile und Zuschnitt…</translation>
     </message>
     <message>
         <source>List what the drawing takes, and how the hose is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflisten, was die Zeichnung braucht und wie der Schlauch zugeschnitten wird</translation>
     </message>
     <message>
         <source>&amp;Estimate…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalk&amp;ulation…</translation>
     </message>
     <message>
         <source>Reckon what the job costs, with prices, hours and other heaters</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kosten des Auftrags berechnen, mit Preisen, Stunden und anderen Heizgeräten</translation>
     </message>
     <message>
         <source>&amp;Rules…</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel&amp;n…</translation>
     </message>
     <message>
         <source>Read every rule, and change its limits for this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Regeln lesen und ihre Grenzwerte für diese Zeichnung ändern</translation>
     </message>
     <message>
         <source>&amp;Assumptions…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Annahmen…</translation>
     </message>
     <message>
         <source>See every figure that is assumed, and change it for this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle angenommenen Zahlen sehen und für diese Zeichnung ändern</translation>
     </message>
     <message>
         <source>Select</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl</translation>
     </message>
     <message>
         <source>Select and drag parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile auswählen und ziehen</translation>
     </message>
     <message>
         <source>Supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Draw the hose from the engine to the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch vom Motor zum Heizgerät zeichnen</translation>
     </message>
     <message>
         <source>Return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>Draw the hose from the heater to the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch vom Heizgerät zum Motor zeichnen</translation>
     </message>
     <message>
         <source>Port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss</translation>
     </message>
     <message>
         <source>Mark an opening into the water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Öffnung in den Wassermantel markieren</translation>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Place a tank heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kühlmittel-Heizgerät setzen</translation>
     </message>
     <message>
         <source>Valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>Put an isolation valve into a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Absperrventil in einen Schlauch setzen</translation>
     </message>
     <message>
         <source>Bleed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>Put a bleed point into a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Entlüftung in einen Schlauch setzen</translation>
     </message>
     <message>
         <source>Clip</source>
-        <translation type="unfinished"></translation>
+        <translation>Schelle</translation>
     </message>
     <message>
         <source>Clip a hose to the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schlauch mit einer Halteschelle am Rahmen befestigen</translation>
     </message>
     <message>
         <source>Keep-clear area</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrbereich</translation>
     </message>
     <message>
         <source>Outline something hot or moving</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas Heißes oder Bewegtes umranden</translation>
     </message>
     <message>
         <source>Tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Behälter</translation>
     </message>
     <message>
         <source>Place the surge tank with the coolant levels</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ausgleichsbehälter mit den Kühlmittelständen setzen</translation>
     </message>
     <message>
         <source>Dimension</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>Measure between any two things; it follows them and prints</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei beliebigen Dingen messen; das Maß folgt ihnen und wird gedruckt</translation>
     </message>
     <message>
         <source>S&amp;helf of parts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teileregal</translation>
     </message>
     <message>
         <source>Parts to drag onto the drawing; Enter puts one in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile zum Ziehen auf die Zeichnung; die Eingabetaste setzt eines in die Mitte</translation>
     </message>
     <message>
         <source>S&amp;urvey…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aufmaß…</translation>
     </message>
     <message>
         <source>Type what was measured at the vehicle and draw the engine from it</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Fahrzeug Gemessenes eingeben und daraus den Motor zeichnen</translation>
     </message>
     <message>
         <source>&amp;Engine…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Motor…</translation>
     </message>
     <message>
         <source>Choose an engine by its picture and place it</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Motor nach seinem Bild wählen und setzen</translation>
     </message>
     <message>
         <source>&amp;Heater…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Heizgerät…</translation>
     </message>
     <message>
         <source>Choose a heater by its picture and place it under the jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Heizgerät nach seinem Bild wählen und unter den Wassermantel setzen</translation>
     </message>
     <message>
         <source>&amp;Photo…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Foto…</translation>
     </message>
     <message>
         <source>Put a photo of the engine under the drawing, to draw over</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto des Motors unter die Zeichnung legen, um darüber zu zeichnen</translation>
     </message>
     <message>
         <source>Photo from the &amp;clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto aus der &amp;Zwischenablage</translation>
     </message>
     <message>
         <source>Put the picture that was copied elsewhere under the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Das anderswo kopierte Bild unter die Zeichnung legen</translation>
     </message>
     <message>
         <source>&amp;Straighten by a rectangle…</source>
-        <translation type="unfinished"></translation>
+        <translation>Am &amp;Rechteck entzerren…</translation>
     </message>
     <message>
         <source>Click the corners of a rectangle of known size in a photo taken at an angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ecken eines Rechtecks bekannter Größe in einem schräg aufgenommenen Foto anklicken</translation>
     </message>
     <message>
         <source>S&amp;cale by two points…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Skalieren mit zwei Punkten…</translation>
     </message>
     <message>
         <source>Click two points in the photo and type how far apart they are</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Punkte im Foto anklicken und ihren Abstand eingeben</translation>
     </message>
     <message>
         <source>&amp;Level by two points</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Waagrecht über zwei Punkte</translation>
     </message>
     <message>
         <source>Click two points along something level in the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Punkte entlang etwas Waagrechtem im Foto anklicken</translation>
     </message>
     <message>
         <source>Loc&amp;k the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto s&amp;perren</translation>
     </message>
     <message>
         <source>Keep the photo where it is while you draw over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto bleibt, wo es ist, während Sie darüber zeichnen</translation>
     </message>
     <message>
         <source>Select the &amp;photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto &amp;auswählen</translation>
     </message>
     <message>
         <source>Show place, scale, turn and fade of the photo in the details</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage, Maßstab, Drehung und Blässe des Fotos in den Details zeigen</translation>
     </message>
     <message>
         <source>Supply port, low at the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss, unten vorn</translation>
     </message>
     <message>
         <source>Add a port at the jacket&apos;s lowest level</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss an der tiefsten Stelle des Wassermantels setzen</translation>
     </message>
     <message>
         <source>Return port, high at the rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss, oben hinten</translation>
     </message>
     <message>
         <source>Add a port near the jacket&apos;s highest level</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss nahe der höchsten Stelle des Wassermantels setzen</translation>
     </message>
     <message>
         <source>Supply hose, port to heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch, Anschluss zum Heizgerät</translation>
     </message>
     <message>
         <source>Add a straight hose to be shaped</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen geraden Schlauch setzen, der noch geformt wird</translation>
     </message>
     <message>
         <source>Return hose, heater to port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch, Heizgerät zum Anschluss</translation>
     </message>
     <message>
         <source>Point in the selected hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt im ausgewählten Schlauch</translation>
     </message>
     <message>
         <source>Add a route point in the middle of the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schlauchpunkt in der Mitte des Schlauchs einfügen</translation>
     </message>
     <message>
         <source>Isolation valve in the selected hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil im ausgewählten Schlauch</translation>
     </message>
     <message>
         <source>Add a valve near the hose&apos;s start</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil nahe dem Anfang des Schlauchs setzen</translation>
     </message>
     <message>
         <source>Bleed at the selected hose&apos;s crest</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung am Scheitel des ausgewählten Schlauchs</translation>
     </message>
     <message>
         <source>Add a bleed point where the hose is highest</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Entlüftung setzen, wo der Schlauch am höchsten ist</translation>
     </message>
     <message>
         <source>Surge tank over the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter über dem Motor</translation>
     </message>
     <message>
         <source>Add the tank with its coolant levels</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Behälter mit seinen Kühlmittelständen setzen</translation>
     </message>
     <message>
         <source>Add a square area to be shaped</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen rechteckigen Bereich setzen, der noch geformt wird</translation>
     </message>
     <message>
         <source>&amp;Teaching air locks</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftsäcke im &amp;Unterricht</translation>
     </message>
     <message>
         <source>Lessons, faults to find and their answers, for a trainer</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektionen, Fehler zum Finden und ihre Lösungen, für Ausbilder</translation>
     </message>
     <message>
         <source>&amp;Demonstrate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorführen</translation>
     </message>
     <message>
         <source>Play filling, engine run and warm-up on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen, Motorlauf und Aufheizen auf der Zeichnung ablaufen lassen</translation>
     </message>
     <message>
         <source>&amp;Hide findings</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befunde verbergen</translation>
     </message>
     <message>
         <source>Let the class guess first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Klasse zuerst raten lassen</translation>
     </message>
     <message>
         <source>&amp;Ask the class</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Klasse fragen</translation>
     </message>
     <message>
         <source>Count hands, then reveal whether it circulates</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände zählen, dann zeigen, ob es umläuft</translation>
     </message>
     <message>
         <source>&amp;Second drawing beside…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zweite Zeichnung daneben…</translation>
     </message>
     <message>
         <source>Play a drawing from a file by the same clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeichnung aus einer Datei im selben Takt ablaufen lassen</translation>
     </message>
     <message>
         <source>&amp;Full screen</source>
-        <translation type="unfinished"></translation>
+        <translation>V&amp;ollbild</translation>
     </message>
     <message>
         <source>Large, to be read from the back of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß, auch von ganz hinten lesbar</translation>
     </message>
     <message>
         <source>Export this &amp;moment…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen &amp;Moment exportieren…</translation>
     </message>
     <message>
         <source>Write what is shown now as PNG or SVG</source>
-        <translation type="unfinished"></translation>
+        <translation>Das jetzt Gezeigte als PNG oder SVG schreiben</translation>
     </message>
     <message>
         <source>Export all &amp;pictures…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle B&amp;ilder exportieren…</translation>
     </message>
     <message>
         <source>Write the demonstration as numbered PNG pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung als nummerierte PNG-Bilder schreiben</translation>
     </message>
     <message>
         <source>Hand&amp;out…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Handout…</translation>
     </message>
     <message>
         <source>Write one page with six moments and their captions as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite mit sechs Momenten und ihren Texten als PDF schreiben</translation>
     </message>
     <message>
         <source>Find a co&amp;mmand…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befehl suchen…</translation>
     </message>
     <message>
         <source>Search all commands by their words, and run one</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Befehle nach Wörtern durchsuchen und einen ausführen</translation>
     </message>
     <message>
         <source>&amp;Shortcuts…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tastenkürzel…</translation>
     </message>
     <message>
         <source>See the keys of every command, and change them</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tasten aller Befehle sehen und ändern</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sicherheitshinweise</translation>
     </message>
     <message>
         <source>What to heed before and during the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vor und während der Arbeit zu beachten ist</translation>
     </message>
     <message>
         <source>&amp;First sketch, step by step</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Erste Zeichnung, Schritt für Schritt</translation>
     </message>
     <message>
         <source>Be led through a first drawing, from the engine to the saved file</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch eine erste Zeichnung führen, vom Motor bis zur gespeicherten Datei</translation>
     </message>
     <message>
         <source>&amp;About Siphonwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Siphon&amp;wright</translation>
     </message>
     <message>
         <source>Version, licences and what the figures are</source>
-        <translation type="unfinished"></translation>
+        <translation>Version, Lizenzen und was die Zahlen bedeuten</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das &amp;System</translation>
     </message>
     <message>
         <source>Texts, numbers and dates as the system has them, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Texte, Zahlen und Datum wie im System, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>English texts, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Englische Texte, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>Spanish texts, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanische Texte, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>French texts, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Französische Texte, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>German texts, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Deutsche Texte, ab dem nächsten Start</translation>
     </message>
 </context>
 <context>
     <name>Canvas</name>
     <message>
         <source>%1 wide, %2 high</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 breit, %2 hoch</translation>
     </message>
     <message>
         <source>Height %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe %1</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 verschieben</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>%1 parts</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Teile</translation>
     </message>
 </context>
 <context>
     <name>Drawing</name>
     <message>
         <source>The photo cannot be shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto kann nicht gezeigt werden</translation>
     </message>
     <message>
         <source>Coolant in the hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel in den Schläuchen</translation>
     </message>
 </context>
 <context>
     <name>DrawingKeys</name>
     <message>
         <source>Arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten</translation>
     </message>
     <message>
         <source>Nudge what is selected, move the cross-hair, or move the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl schrittweise verschieben, Fadenkreuz oder Papier bewegen</translation>
     </message>
     <message>
         <source>Shift + arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt + Pfeiltasten</translation>
     </message>
     <message>
         <source>A fine step</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein feiner Schritt</translation>
     </message>
     <message>
         <source>Tab, Shift+Tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab, Umschalt+Tab</translation>
     </message>
     <message>
         <source>Next and previous point of what is selected, or place to put it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster und voriger Punkt der Auswahl oder Platz zum Setzen</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Put down at the cross-hair; finish a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Fadenkreuz setzen; einen Schlauch beenden</translation>
     </message>
     <message>
         <source>Backspace</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücktaste</translation>
     </message>
     <message>
         <source>Take the last point of a hose back</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Punkt eines Schlauchs zurücknehmen</translation>
     </message>
     <message>
         <source>Escape</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Stop what was begun; back to selecting</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnenes abbrechen; zurück zum Auswählen</translation>
     </message>
     <message>
         <source>Space + drag, middle button</source>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste + Ziehen, mittlere Maustaste</translation>
     </message>
     <message>
         <source>Move the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier bewegen</translation>
     </message>
     <message>
         <source>Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Mausrad</translation>
     </message>
     <message>
         <source>Zoom to the pointer</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf den Mauszeiger zoomen</translation>
     </message>
     <message>
         <source>Alt while dragging</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt beim Ziehen</translation>
     </message>
     <message>
         <source>No snapping</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Einrasten</translation>
     </message>
 </context>
 <context>
     <name>PartMenu</name>
     <message>
         <source>&amp;Align</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausr&amp;ichten</translation>
     </message>
     <message>
         <source>Selected &amp;part</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewähltes &amp;Teil</translation>
     </message>
 </context>
 <context>
     <name>Photo</name>
     <message>
         <source>Its data are damaged: they are no Base64.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Daten sind beschädigt: kein gültiges Base64.</translation>
     </message>
 </context>
 <context>
     <name>Snap</name>
     <message>
         <source>Snapped: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingerastet: %1</translation>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>lotrecht</translation>
     </message>
 </context>
 <context>
     <name>Teaching</name>
     <message>
         <source>Teaching air locks</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftsäcke im Unterricht</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>a hose has no length</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Schlauch hat keine Länge</translation>
     </message>
     <message>
         <source>a hose has no bore</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Schlauch hat keinen Innendurchmesser</translation>
     </message>
     <message>
         <source>an opening has no bore</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Öffnung hat keinen Innendurchmesser</translation>
     </message>
     <message>
         <source>a chamber has no volume</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Kammer hat kein Volumen</translation>
     </message>
     <message>
         <source>a valve has no place</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ventil hat keinen Platz</translation>
     </message>
     <message>
         <source>a bleed has no place</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Entlüftung hat keinen Platz</translation>
     </message>
     <message>
         <source>the element has no height</source>
-        <translation type="unfinished"></translation>
+        <translation>das Heizelement hat keine Höhe</translation>
     </message>
     <message>
         <source>the jacket&apos;s volume needs two levels</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen des Wassermantels braucht zwei Höhen</translation>
     </message>
     <message>
         <source>the jacket&apos;s volume must rise with its level</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen des Wassermantels muss mit der Höhe zunehmen</translation>
     </message>
     <message>
         <source>the target level is no number</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zielhöhe ist keine Zahl</translation>
     </message>
     <message>
         <source>density and pressures must be over zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte und Drücke müssen über null liegen</translation>
     </message>
     <message>
         <source>the air in pre-filled hoses must not be under zero</source>
-        <translation type="unfinished"></translation>
+        <translation>die Luft in vorgefüllten Schläuchen darf nicht unter null liegen</translation>
     </message>
     <message>
         <source>the vacuum must lie under the atmosphere</source>
-        <translation type="unfinished"></translation>
+        <translation>das Vakuum muss unter dem Luftdruck liegen</translation>
     </message>
     <message>
         <source>there is no loop to feed</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Kreislauf zum Füllen</translation>
     </message>
     <message>
         <source>there is no such valve</source>
-        <translation type="unfinished"></translation>
+        <translation>ein solches Ventil gibt es nicht</translation>
     </message>
     <message>
         <source>the level is not reached from where coolant is fed</source>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe ist von der Füllstelle aus nicht erreichbar</translation>
     </message>
     <message>
         <source>no state of rest was found</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Ruhezustand wurde gefunden</translation>
     </message>
     <message>
         <source>nothing has been filled</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts wurde gefüllt</translation>
     </message>
     <message>
         <source>the level is no number</source>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe ist keine Zahl</translation>
     </message>
     <message>
         <source>coolant shrinks to between half and all of its volume</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel kann nur auf die Hälfte bis das Ganze seines Volumens schrumpfen</translation>
     </message>
     <message>
         <source>a pump&apos;s flow must not be under zero</source>
-        <translation type="unfinished"></translation>
+        <translation>der Förderstrom einer Pumpe darf nicht unter null liegen</translation>
     </message>
     <message>
         <source>%1 Filled as planned, none closes the bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Wie geplant gefüllt, verschließt keine den Querschnitt.</translation>
     </message>
     <message>
         <source>Fill so every time, or lower the hump by at least {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Mal so füllen oder den Buckel um mindestens {0} absenken.</translation>
     </message>
     <message>
         <source>Lower the hump by at least {0}. A bleed {1} along {a}, filled with the valves open, would let its air out; re-routing is the better cure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Buckel um mindestens {0} absenken. Eine Entlüftung bei {1} entlang von {a} ließe, mit offenen Ventilen gefüllt, die Luft hinaus; neu verlegen ist die bessere Abhilfe.</translation>
     </message>
     <message>
         <source>A bleed {0} along {a}, filled with the valves open, would let it out; re-routing is the better cure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Entlüftung bei {0} entlang von {a} ließe, mit offenen Ventilen gefüllt, die Luft hinaus; neu verlegen ist die bessere Abhilfe.</translation>
     </message>
     <message>
         <source>%1 right side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 rechte Seite hoch</translation>
     </message>
     <message>
         <source>%1 left side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 linke Seite hoch</translation>
     </message>
     <message>
         <source>%1 and %2 right side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 rechte Seite hoch</translation>
     </message>
     <message>
         <source>%1 and %2 left side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 linke Seite hoch</translation>
     </message>
     <message>
         <source>Parked from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geparkt ab %1</translation>
     </message>
     <message>
         <source>Parked %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geparkt mit %1</translation>
     </message>
     <message>
         <source>%1 on (figures at %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Werte bei %2)</translation>
     </message>
     <message>
         <source>Not sound on the level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ebenem Boden nicht in Ordnung.</translation>
     </message>
     <message>
         <source>Sound from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ordnung von %1</translation>
     </message>
     <message>
         <source>over {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>über {0}</translation>
     </message>
     <message>
         <source>%1 nose-down to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Front tief bis %2</translation>
     </message>
     <message>
         <source>over {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>über {1}</translation>
     </message>
     <message>
         <source>%1 nose-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Front hoch.</translation>
     </message>
     <message>
         <source>{a} has a trap without any sag.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat schon ohne Durchhang eine Luft- oder Wasserfalle.</translation>
     </message>
     <message>
         <source>{a} may sag more than {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} darf mehr als {0} durchhängen.</translation>
     </message>
     <message>
         <source>{a} may sag {0} before it holds air or coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} darf {0} durchhängen, bevor Luft oder Kühlmittel darin stehen bleibt.</translation>
     </message>
     <message>
         <source>%1 (typical)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (typisch)</translation>
     </message>
     <message>
         <source>%1 (assumed)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (angenommen)</translation>
     </message>
     <message>
         <source>At the ends of the grades judged</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Enden der beurteilten Neigungen</translation>
     </message>
     <message>
         <source>not everywhere forward, else %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht überall vorwärts, sonst %1</translation>
     </message>
     <message>
         <source>no flow forward</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Durchfluss vorwärts</translation>
     </message>
     <message>
         <source>flow %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss %1</translation>
     </message>
     <message>
         <source>outlet %1 at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass höchstens %1</translation>
     </message>
     <message>
         <source>cycles an hour %1 at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele je Stunde höchstens %1</translation>
     </message>
     <message>
         <source>%1 after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach %2</translation>
     </message>
     <message>
         <source>%1 not everywhere reached</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht überall erreicht</translation>
     </message>
     <message>
         <source>{a}: not computed: {b}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: nicht berechnet: {b}</translation>
     </message>
     <message>
         <source>{a}: {0}, {1} in, {2} out, {3} drives</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0}, ein {1}, aus {2}, Antrieb {3}</translation>
     </message>
     <message>
         <source>{a}: {0} backward, {1} in, {2} out, {3} drives</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0} rückwärts, ein {1}, aus {2}, Antrieb {3}</translation>
     </message>
     <message>
         <source>%1: no flow: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: kein Durchfluss: %2</translation>
     </message>
     <message>
         <source>Warm-up: not computed: {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen: nicht berechnet: {a}</translation>
     </message>
     <message>
         <source>Warm-up: not computed: {0} is under the coolant&apos;s freezing point</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen: nicht berechnet: {0} liegt unter dem Gefrierpunkt des Kühlmittels</translation>
     </message>
     <message>
         <source>Warm-up: not computed: its inputs do not hold together</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen: nicht berechnet: die Eingaben passen nicht zusammen</translation>
     </message>
     <message>
         <source>Warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen</translation>
     </message>
     <message>
         <source>%1 not reached</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht erreicht</translation>
     </message>
     <message>
         <source>{a}: never on</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: nie eingeschaltet</translation>
     </message>
     <message>
         <source>{a}: coolant leaves at %1 at most</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: Kühlmittel tritt mit höchstens %1 aus</translation>
     </message>
     <message>
         <source>turns on %1 times in its worst hour</source>
-        <translation type="unfinished"></translation>
+        <translation>schaltet in der ungünstigsten Stunde %1-mal ein</translation>
     </message>
     <message>
         <source>boils</source>
-        <translation type="unfinished"></translation>
+        <translation>siedet</translation>
     </message>
     <message>
         <source>%1 under boiling</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 unter dem Siedepunkt</translation>
     </message>
     <message>
         <source>{a}, where 9 in 10 lie over what is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}, in 9 von 10 Fällen über alle Annahmen</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>coolant leaves at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel tritt aus mit %1</translation>
     </message>
     <message>
         <source>on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein: %1</translation>
     </message>
     <message>
         <source>%1 times in the worst hour</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal in der ungünstigsten Stunde</translation>
     </message>
     <message>
         <source>target after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel nach %1</translation>
     </message>
     <message>
         <source>{a} is air-locked: {0} of air stays in it and takes {1} of head; the loop can raise {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin und nehmen {1} Druckhöhe; der Kreislauf kann {2} aufbringen.</translation>
     </message>
     <message>
         <source>{a} is air-locked: {0} of air stays in it, takes {1} of head and turns the flow round.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin, nehmen {1} Druckhöhe und kehren den Durchfluss um.</translation>
     </message>
     <message>
         <source>Air in {a} takes {0} of head and weakens the flow by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in {a} nimmt {0} Druckhöhe und schwächt den Durchfluss um {1}.</translation>
     </message>
     <message>
         <source>Air in {a} leaves {0} of the bore open and weakens the flow by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in {a} lässt {0} des Querschnitts frei und schwächt den Durchfluss um {1}.</translation>
     </message>
     <message>
         <source>the top of the element of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die Oberkante des Heizelements von %1</translation>
     </message>
     <message>
         <source>the top of the element of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Oberkante des Heizelements von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} keeps {0} of air in its chamber after filling.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} behält nach dem Füllen {0} Luft in der Kammer.</translation>
     </message>
     <message>
         <source>{a} keeps {0} of air in its chamber after filling, and its element is not covered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} behält nach dem Füllen {0} Luft in der Kammer, und das Heizelement ist nicht bedeckt.</translation>
     </message>
     <message>
         <source>Running the engine leaves the air in {a}: {0} in the hose, and {1} to {2} clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf lässt die Luft in {a}: {0} im Schlauch, zum Austreiben braucht es {1} bis {2}.</translation>
     </message>
     <message>
         <source>Running the engine may clear the air in {a}: {0} in the hose, and {1} to {2} clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf treibt die Luft in {a} vielleicht aus: {0} im Schlauch, nötig sind {1} bis {2}.</translation>
     </message>
     <message>
         <source>Running the engine clears the air in {a} ({0} in the hose, {1} to {2} clear it): look again after the first night.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf treibt die Luft in {a} aus ({0} im Schlauch, nötig sind {1} bis {2}): nach der ersten Nacht nochmals nachsehen.</translation>
     </message>
     <message>
         <source>the coldest ambient temperature is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die tiefste Umgebungstemperatur ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the coldest ambient temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>die tiefste Umgebungstemperatur</translation>
     </message>
     <message>
         <source>At {1} the coolant shrinks to {0} under its cold minimum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {1} schrumpft das Kühlmittel auf {0} unter den Kaltmindeststand.</translation>
     </message>
     <message>
         <source>{a} leaves its hose end at an angle of {0}: it would kink there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} verlässt die Schlauchtülle im Winkel von {0}: dort würde der Schlauch knicken.</translation>
     </message>
     <message>
         <source>Lead the hose straight out of its end before it bends, or turn the elbow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch gerade aus der Tülle führen, bevor er sich biegt, oder den Winkel drehen.</translation>
     </message>
     <message>
         <source>{a} bends to a radius of {0} at its centre; it needs {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist auf einen Mittenradius von {0} gebogen; nötig sind {1}.</translation>
     </message>
     <message>
         <source>Open the bend to {0} or more, or use a moulded elbow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bogen auf {0} oder mehr öffnen oder einen Formbogen verwenden.</translation>
     </message>
     <message>
         <source>the bore of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} has no room for a bend of radius {0}: only {1} fits between its neighbours.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat keinen Platz für einen Bogen mit Radius {0}: zwischen die Nachbarn passt nur {1}.</translation>
     </message>
     <message>
         <source>{a} turns straight back on itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} kehrt geradewegs auf sich selbst zurück.</translation>
     </message>
     <message>
         <source>the least hose bore in the manual of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der kleinste Schlauch-Innendurchmesser laut Handbuch von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the least hose bore in the manual of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der kleinste Schlauch-Innendurchmesser laut Handbuch von %1</translation>
     </message>
     <message>
         <source>{a} has a bore of {0}; the heater&apos;s manual asks for {1} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat einen Innendurchmesser von {0}; das Handbuch des Heizgeräts verlangt {1} oder mehr.</translation>
     </message>
     <message>
         <source>Use hose of {0} bore or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit {0} Innendurchmesser oder mehr verwenden.</translation>
     </message>
     <message>
         <source>the port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss</translation>
     </message>
     <message>
         <source>the heater&apos;s nozzle</source>
-        <translation type="unfinished"></translation>
+        <translation>Stutzen des Heizgeräts</translation>
     </message>
     <message>
         <source>the hose end</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchtülle</translation>
     </message>
     <message>
         <source>the isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>the bleed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>the drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>the check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil</translation>
     </message>
     <message>
         <source>the reducer</source>
-        <translation type="unfinished"></translation>
+        <translation>Reduzierstück</translation>
     </message>
     <message>
         <source>a part</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauteil</translation>
     </message>
     <message>
         <source>%1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the bore of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser von %1</translation>
     </message>
     <message>
         <source>the bore of the inlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser des Einlasses von %1</translation>
     </message>
     <message>
         <source>the bore of the outlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser des Auslasses von %1</translation>
     </message>
     <message>
         <source>{a} narrows from {0} to {1} at {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} verengt sich von {0} auf {1} (Stelle: {b}).</translation>
     </message>
     <message>
         <source>Use a part with a bore of {0} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil mit {0} Innendurchmesser oder mehr verwenden.</translation>
     </message>
     <message>
         <source>{a} reaches {0} under the ground at lowest ride height.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} reicht bei tiefster Fahrhöhe {0} unter den Boden.</translation>
     </message>
     <message>
         <source>{a} is only {0} over the ground at lowest ride height.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt bei tiefster Fahrhöhe nur {0} über dem Boden.</translation>
     </message>
     <message>
         <source>Raise it by at least {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um mindestens {0} anheben.</translation>
     </message>
     <message>
         <source>{a} is only {0} from {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist nur {0} entfernt von {b}.</translation>
     </message>
     <message>
         <source>{a} touches {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} berührt {b}.</translation>
     </message>
     <message>
         <source>{a} crosses {b} in the side view; how deep that lies is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} kreuzt {b} in der Seitenansicht; in welcher Tiefe das liegt, ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>{a} is only {0} from {b} in the side view; how deep that lies is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist in der Seitenansicht nur {0} entfernt von {b}; in welcher Tiefe das liegt, ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>Move it at least {0} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens {0} wegrücken.</translation>
     </message>
     <message>
         <source>Enter how deep {a} lies, or move it at least {0} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, in welcher Tiefe {a} liegt, oder mindestens {0} wegrücken.</translation>
     </message>
     <message>
         <source>the ground at lowest ride height is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Boden bei tiefster Fahrhöhe ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} has a heater at both ends: this end belongs on an engine port.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat an beiden Enden ein Heizgerät: dieses Ende gehört an einen Motoranschluss.</translation>
     </message>
     <message>
         <source>{a} has an engine port at both ends: this end belongs on the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat an beiden Enden einen Motoranschluss: dieses Ende gehört an das Heizgerät.</translation>
     </message>
     <message>
         <source>{a} ends on the heater&apos;s outlet: it belongs on the inlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} endet am Auslass des Heizgeräts: das Ende gehört an den Einlass.</translation>
     </message>
     <message>
         <source>{a} starts at the heater&apos;s inlet: it belongs on the outlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} beginnt am Einlass des Heizgeräts: der Anfang gehört an den Auslass.</translation>
     </message>
     <message>
         <source>{a} is connected to nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist mit nichts verbunden.</translation>
     </message>
     <message>
         <source>{a} has no hoses yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat noch keine Schläuche.</translation>
     </message>
     <message>
         <source>{a} has no hose on its outlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat keinen Schlauch am Auslass.</translation>
     </message>
     <message>
         <source>{a} has no hose on its inlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat keinen Schlauch am Einlass.</translation>
     </message>
     <message>
         <source>{a} is {0} long, {1} more than square from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist {0} lang, {1} mehr als rechtwinklig von Ende zu Ende.</translation>
     </message>
     <message>
         <source>Take at least {0} out of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens {0} herausnehmen.</translation>
     </message>
     <message>
         <source>{a} is open at its start.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist am Anfang offen.</translation>
     </message>
     <message>
         <source>{a} is open at its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist am Ende offen.</translation>
     </message>
     <message>
         <source>the kind of antifreeze is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Art des Frostschutzmittels ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the share of antifreeze in the coolant is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Frostschutzanteil im Kühlmittel ist nicht eingegeben</translation>
     </message>
     <message>
         <source>freezing points are known only up to 60 % of antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefrierpunkte sind nur bis 60 % Frostschutz bekannt</translation>
     </message>
     <message>
         <source>the share of antifreeze in the coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>der Frostschutzanteil im Kühlmittel</translation>
     </message>
     <message>
         <source>The coolant holds {0} of antifreeze by volume; more than {1} carries heat worse and protects less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel enthält {0} Frostschutz (Volumen); mehr als {1} leitet Wärme schlechter ab und schützt weniger.</translation>
     </message>
     <message>
         <source>Drain some and top up with water to {0} or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ablassen und mit Wasser auf {0} oder weniger auffüllen.</translation>
     </message>
     <message>
         <source>The coolant freezes at {0}, and it gets as cold as {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel gefriert bei {0}, und es wird {1} kalt.</translation>
     </message>
     <message>
         <source>Mix the coolant to freeze at {0} or below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel so mischen, dass es erst bei {0} oder darunter gefriert.</translation>
     </message>
     <message>
         <source>The kind of antifreeze in the engine is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art des Frostschutzmittels im Motor ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Of the antifreeze only the colour is entered ({a}), which does not tell its kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Frostschutzmittel ist nur die Farbe eingegeben ({a}), die nichts über die Art sagt.</translation>
     </message>
     <message>
         <source>{a} humps {0} above its sill: up to {1} of air would fill the bore and stop the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: bis zu {1} Luft würden den Querschnitt füllen und den Durchfluss sperren.</translation>
     </message>
     <message>
         <source>{a} humps {0} above its sill: it would hold up to {1} of air.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: er würde bis zu {1} Luft halten.</translation>
     </message>
     <message>
         <source>{a} humps {0} above its sill: up to {1} of air stops the flow unless it is bled.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: bis zu {1} Luft sperren den Durchfluss, wenn nicht entlüftet wird.</translation>
     </message>
     <message>
         <source>Bleed at every fill, or lower the hump by at least {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei jedem Füllen entlüften oder den Buckel um mindestens {0} absenken.</translation>
     </message>
     <message>
         <source>Lower the hump by at least {0}, or put a bleed at its crest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Buckel um mindestens {0} absenken oder eine Entlüftung an den Scheitel setzen.</translation>
     </message>
     <message>
         <source>{a} dips {0} below its rim: {1} of coolant stays there and slows the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Senke, {0} unter dem Rand: {1} Kühlmittel stehen dort und bremsen den Durchfluss.</translation>
     </message>
     <message>
         <source>{a} dips {0} below its rim: {1} of coolant fills the bore there and no air can pass.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Senke, {0} unter dem Rand: {1} Kühlmittel füllen dort den Querschnitt, und Luft kommt nicht vorbei.</translation>
     </message>
     <message>
         <source>Raise the dip by at least {0}, so that the hose rises all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Senke um mindestens {0} anheben, damit der Schlauch durchgehend steigt.</translation>
     </message>
     <message>
         <source>it is not entered whether the coolant is plain water</source>
-        <translation type="unfinished"></translation>
+        <translation>ob das Kühlmittel reines Wasser ist, ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} dips {0}: {1} of coolant stays in it when drained.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Senke von {0}: {1} Kühlmittel bleiben beim Ablassen darin.</translation>
     </message>
     <message>
         <source>{a} dips {0}: {1} of plain water stays in it when drained and can freeze.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Senke von {0}: {1} reines Wasser bleiben beim Ablassen darin und können gefrieren.</translation>
     </message>
     <message>
         <source>Raise the dip by at least {0}, or put a drain at its lowest point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Senke um mindestens {0} anheben oder einen Ablass an den tiefsten Punkt setzen.</translation>
     </message>
     <message>
         <source>{a} climbs {0} on its way to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steigt auf dem Weg zum Heizgerät um {0}.</translation>
     </message>
     <message>
         <source>{a} ends {0} above the supply port: cold coolant does not run up to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} endet {0} über dem Vorlaufanschluss: kaltes Kühlmittel läuft nicht zum Heizgerät hinauf.</translation>
     </message>
     <message>
         <source>Lower the heater by at least {0}, or take a lower supply port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät um mindestens {0} absenken oder einen tieferen Vorlaufanschluss nehmen.</translation>
     </message>
     <message>
         <source>the place of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz von %1</translation>
     </message>
     <message>
         <source>the outline of the water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss des Wassermantels</translation>
     </message>
     <message>
         <source>the coolant level at cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltmindeststand des Kühlmittels</translation>
     </message>
     <message>
         <source>the coolant level at cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltfüllstand des Kühlmittels</translation>
     </message>
     <message>
         <source>the place of the surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz des Ausgleichsbehälters</translation>
     </message>
     <message>
         <source>{a} stands upright, which its manual does not allow.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steht aufrecht, was das Handbuch nicht erlaubt.</translation>
     </message>
     <message>
         <source>{a} lies level, which its manual does not allow.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt waagrecht, was das Handbuch nicht erlaubt.</translation>
     </message>
     <message>
         <source>{a} is inclined, which its manual does not allow.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt schräg, was das Handbuch nicht erlaubt.</translation>
     </message>
     <message>
         <source>{a} hangs upside down, which no heater allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hängt kopfüber, was kein Heizgerät erlaubt.</translation>
     </message>
     <message>
         <source>{a} has its outlet {0} above {b}: warm coolant would have to sink.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat den Auslass {0} über {b}: warmes Kühlmittel müsste sinken.</translation>
     </message>
     <message>
         <source>{a} is {0} to the side of {b} and only {1} below it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt {0} seitlich von {b} und nur {1} darunter.</translation>
     </message>
     <message>
         <source>Move the heater at least {0} towards {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät mindestens {0} näher rücken an {a}.</translation>
     </message>
     <message>
         <source>the outline of the water jacket is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss des Wassermantels ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} has its top only {0} below the lowest point of the water jacket.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat die Oberkante nur {0} unter dem tiefsten Punkt des Wassermantels.</translation>
     </message>
     <message>
         <source>{a} has its top {0} above the lowest point of the water jacket.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat die Oberkante {0} über dem tiefsten Punkt des Wassermantels.</translation>
     </message>
     <message>
         <source>Lower the heater by at least {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät um mindestens {0} absenken.</translation>
     </message>
     <message>
         <source>the bore of the outlet of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser des Auslasses von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} has a chamber that reaches {0} above its outlet: {1} of air stays in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Kammer, die {0} über den Auslass reicht: {1} Luft bleiben darin.</translation>
     </message>
     <message>
         <source>{a} has a chamber that reaches {0} above its outlet: {1} of air bares the element.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat eine Kammer, die {0} über den Auslass reicht: {1} Luft legen das Heizelement frei.</translation>
     </message>
     <message>
         <source>the positions that the manual of %1 allows</source>
-        <translation type="unfinished"></translation>
+        <translation>die laut Handbuch von %1 erlaubten Einbaulagen</translation>
     </message>
     <message>
         <source>the positions that the manual of %1 allows are not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die laut Handbuch von %1 erlaubten Einbaulagen sind nicht eingegeben</translation>
     </message>
     <message>
         <source>what %1 is mounted to</source>
-        <translation type="unfinished"></translation>
+        <translation>der Befestigungsort von %1</translation>
     </message>
     <message>
         <source>it is not entered what %1 is mounted to</source>
-        <translation type="unfinished"></translation>
+        <translation>der Befestigungsort von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} is mounted to the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist am Motor befestigt.</translation>
     </message>
     <message>
         <source>advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>{a} reaches {0} above the coolant&apos;s cold minimum level: it can run dry of coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} reicht {0} über den Kaltmindeststand des Kühlmittels: dort kann Kühlmittel fehlen.</translation>
     </message>
     <message>
         <source>{a} reaches {0} above the coolant&apos;s cold full level: coolant never fills it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} reicht {0} über den Kaltfüllstand des Kühlmittels: dorthin gelangt nie Kühlmittel.</translation>
     </message>
     <message>
         <source>Lower it by at least {0}, or keep the coolant level higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um mindestens {0} absenken oder den Kühlmittelstand höher halten.</translation>
     </message>
     <message>
         <source>the coolant level at cold minimum is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltmindeststand des Kühlmittels ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the thermostat&apos;s side is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Thermostatseite ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the thermostat&apos;s side</source>
-        <translation type="unfinished"></translation>
+        <translation>die Thermostatseite</translation>
     </message>
     <message>
         <source>{a} is in the lower radiator hose, and the thermostat on the engine&apos;s inlet side cuts it off from the block while the engine is cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} sitzt im unteren Kühlerschlauch, und der Thermostat auf der Eintrittsseite des Motors trennt diesen vom Block, solange der Motor kalt ist.</translation>
     </message>
     <message>
         <source>it is not entered whether the shut-off of %1 is open</source>
-        <translation type="unfinished"></translation>
+        <translation>ob die Absperrung von %1 offen ist, ist nicht eingegeben</translation>
     </message>
     <message>
         <source>{a} is in an open cabin heater line, a second way round for the coolant: results for one loop do not hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} sitzt in einer offenen Leitung der Fahrerhausheizung, einem zweiten Weg für das Kühlmittel: Ergebnisse für einen Kreislauf gelten nicht.</translation>
     </message>
     <message>
         <source>{a} has {0} hose ends on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} trägt {0} Schlauchtüllen.</translation>
     </message>
     <message>
         <source>{a} and {b} are on the same bank: the other bank stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} und {b} liegen auf derselben Zylinderbank: die andere bleibt kalt.</translation>
     </message>
     <message>
         <source>{a} is {0} above the lowest point of the water jacket, high for a supply.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt {0} über dem tiefsten Punkt des Wassermantels, hoch für einen Vorlauf.</translation>
     </message>
     <message>
         <source>{a} is {0} below the highest point of the water jacket, low for a return.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} liegt {0} unter dem höchsten Punkt des Wassermantels, tief für einen Rücklauf.</translation>
     </message>
     <message>
         <source>Take a port at least {0} lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen mindestens {0} tieferen Anschluss nehmen.</translation>
     </message>
     <message>
         <source>Take a port at least {0} higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen mindestens {0} höheren Anschluss nehmen.</translation>
     </message>
     <message>
         <source>{a}, a supply port, is {0} back from the front of the water jacket, in its rear half.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}, ein Vorlaufanschluss, liegt {0} hinter der Vorderkante des Wassermantels, in der hinteren Hälfte.</translation>
     </message>
     <message>
         <source>{a}, a return port, is {0} back from the front of the water jacket, in its front half.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}, ein Rücklaufanschluss, liegt {0} hinter der Vorderkante des Wassermantels, in der vorderen Hälfte.</translation>
     </message>
     <message>
         <source>{a} and {b} are only {0} apart: most of the engine would stay cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} und {b} sind nur {0} voneinander entfernt: der größte Teil des Motors bliebe kalt.</translation>
     </message>
     <message>
         <source>Choose ports at least {0} apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlüsse mit mindestens {0} Abstand wählen.</translation>
     </message>
     <message>
         <source>the engine&apos;s thermostat housing is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>das Thermostatgehäuse des Motors ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the place of the thermostat housing</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz des Thermostatgehäuses</translation>
     </message>
     <message>
         <source>{a} is only {0} from the thermostat housing.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist nur {0} vom Thermostatgehäuse entfernt.</translation>
     </message>
     <message>
         <source>{a} is only {0} from {b}, whose warm coolant misleads the sensor.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist nur {0} entfernt von {b}; das warme Kühlmittel von dort täuscht den Fühler.</translation>
     </message>
     <message>
         <source>the port of the remote thermostat of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anschluss des Fernthermostats von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>common practice, no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis, keine veröffentlichte Quelle</translation>
     </message>
     <message>
         <source>own choice: air or coolant narrows the bore up to one bore of height and closes it from there</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: Luft oder Kühlmittel verengt den Querschnitt bis zu einer Höhe von einem Innendurchmesser und verschließt ihn ab da</translation>
     </message>
     <message>
         <source>High point in the supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochpunkt im Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Air gathers at a high point and holds up the cold coolant on its way to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Hochpunkt sammelt sich Luft und hält das kalte Kühlmittel auf dem Weg zum Heizgerät auf.</translation>
     </message>
     <message>
         <source>Lower the hump, or put a bleed at its crest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Buckel absenken oder eine Entlüftung an den Scheitel setzen.</translation>
     </message>
     <message>
         <source>High point in the return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochpunkt im Rücklaufschlauch</translation>
     </message>
     <message>
         <source>Air gathers at a high point and stops the warm coolant, which has only a few millimetres of head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Hochpunkt sammelt sich Luft und hält das warme Kühlmittel auf, das nur wenige Millimeter Druckhöhe hat.</translation>
     </message>
     <message>
         <source>Dip in the return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Senke im Rücklaufschlauch</translation>
     </message>
     <message>
         <source>Cold coolant lies in a dip, and air from the heater cannot pass it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltes Kühlmittel liegt in der Senke, und Luft aus dem Heizgerät kommt nicht vorbei.</translation>
     </message>
     <message>
         <source>Raise the dip, so that the hose rises all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Senke anheben, damit der Schlauch durchgehend steigt.</translation>
     </message>
     <message>
         <source>Dip in the supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Senke im Vorlaufschlauch</translation>
     </message>
     <message>
         <source>own choice: what a catch pan takes without a second trip</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: was eine Auffangwanne ohne zweiten Gang fasst</translation>
     </message>
     <message>
         <source>What lies in a dip does not drain; plain water freezes there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in einer Senke liegt, läuft nicht ab; reines Wasser gefriert dort.</translation>
     </message>
     <message>
         <source>Raise the dip, or put a drain at its lowest point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Senke anheben oder einen Ablass an den tiefsten Punkt setzen.</translation>
     </message>
     <message>
         <source>Supply hose climbs to the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch steigt zum Heizgerät</translation>
     </message>
     <message>
         <source>Cold coolant runs down to the heater by its own weight and does not climb to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltes Kühlmittel läuft durch sein Gewicht zum Heizgerät hinab und steigt nicht zu ihm auf.</translation>
     </message>
     <message>
         <source>Lower the heater, or take a lower supply port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät absenken oder einen tieferen Vorlaufanschluss nehmen.</translation>
     </message>
     <message>
         <source>Return hose too flat</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch zu flach</translation>
     </message>
     <message>
         <source>own choice: 1 in 50, near the drain practice of 1/4 in per ft (1 in 48)</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 1 zu 50, nahe der Abwasserpraxis von 1/4 in je ft (1 zu 48)</translation>
     </message>
     <message>
         <source>Air rises to the engine by itself only along a hose that rises all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft steigt nur in einem durchgehend steigenden Schlauch von selbst zum Motor.</translation>
     </message>
     <message>
         <source>Give the hose more rise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Schlauch mehr Steigung geben.</translation>
     </message>
     <message>
         <source>Above the coolant level</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Kühlmittelstand</translation>
     </message>
     <message>
         <source>What stands above the coolant level does not stay full, and the loop breaks there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über dem Kühlmittelstand liegt, bleibt nicht gefüllt, und dort reißt der Kreislauf ab.</translation>
     </message>
     <message>
         <source>Lower it, or keep the coolant level higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Absenken oder den Kühlmittelstand höher halten.</translation>
     </message>
     <message>
         <source>Heater too high under the jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät zu hoch unter dem Wassermantel</translation>
     </message>
     <message>
         <source>The cold column between engine and heater drives the flow; a short one drives little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kalte Säule zwischen Motor und Heizgerät treibt den Durchfluss an; eine kurze treibt wenig an.</translation>
     </message>
     <message>
         <source>Lower the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät absenken.</translation>
     </message>
     <message>
         <source>Heater not under the return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät nicht unter dem Rücklaufanschluss</translation>
     </message>
     <message>
         <source>common practice (directly under it), no published source; ratios 1 and 2 are our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (direkt darunter), keine veröffentlichte Quelle; die Verhältnisse 1 und 2 sind unsere Festlegung</translation>
     </message>
     <message>
         <source>Warm coolant rises best straight up; a long flat return is slow and hard to purge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel steigt am besten gerade nach oben; ein langer flacher Rücklauf ist träge und schwer zu entlüften.</translation>
     </message>
     <message>
         <source>Move the heater under the return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät unter den Rücklaufanschluss rücken.</translation>
     </message>
     <message>
         <source>Air stays in the heater chamber</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft bleibt in der Heizgerätekammer</translation>
     </message>
     <message>
         <source>hydrostatics: air cannot leave by an opening below it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hydrostatik: Luft entweicht nicht durch eine Öffnung unter ihr</translation>
     </message>
     <message>
         <source>Air over the outlet never leaves; an element bared by it burns out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft über dem Auslass entweicht nie; ein davon freigelegtes Heizelement brennt durch.</translation>
     </message>
     <message>
         <source>Turn the heater so that its outlet is at the top of the chamber.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät so drehen, dass der Auslass oben an der Kammer liegt.</translation>
     </message>
     <message>
         <source>Heater in a position its manual forbids</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät in unzulässiger Einbaulage</translation>
     </message>
     <message>
         <source>the heater&apos;s manual</source>
-        <translation type="unfinished"></translation>
+        <translation>das Handbuch des Heizgeräts</translation>
     </message>
     <message>
         <source>The element is covered only in the positions that the manual allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizelement ist nur in den Einbaulagen bedeckt, die das Handbuch erlaubt.</translation>
     </message>
     <message>
         <source>Mount the heater in a position that its manual allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät in einer Lage einbauen, die das Handbuch erlaubt.</translation>
     </message>
     <message>
         <source>Heater mounted to the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät am Motor befestigt</translation>
     </message>
     <message>
         <source>The engine shakes heater, element and hose ends loose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor rüttelt Heizgerät, Heizelement und Schlauchtüllen los.</translation>
     </message>
     <message>
         <source>Mount the heater to the frame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät am Rahmen befestigen.</translation>
     </message>
     <message>
         <source>Supply port not low enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss nicht tief genug</translation>
     </message>
     <message>
         <source>common practice (the lowest port), no published source; one fifth is our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (der tiefste Anschluss), keine veröffentlichte Quelle; ein Fünftel ist unsere Festlegung</translation>
     </message>
     <message>
         <source>Coolant below the supply port stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel unter dem Vorlaufanschluss bleibt kalt.</translation>
     </message>
     <message>
         <source>Take a lower port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen tieferen Anschluss nehmen.</translation>
     </message>
     <message>
         <source>Return port not high enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss nicht hoch genug</translation>
     </message>
     <message>
         <source>common practice (a high port), no published source; one third is our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (ein hoher Anschluss), keine veröffentlichte Quelle; ein Drittel ist unsere Festlegung</translation>
     </message>
     <message>
         <source>Warm coolant stays above where it enters; a low return leaves little to drive the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel bleibt oberhalb der Einmündung; ein tiefer Rücklauf lässt wenig Antrieb für den Durchfluss.</translation>
     </message>
     <message>
         <source>Take a higher port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen höheren Anschluss nehmen.</translation>
     </message>
     <message>
         <source>Supply port in the rear half</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss in der hinteren Hälfte</translation>
     </message>
     <message>
         <source>Supply from the front and return to the rear warm the whole length of the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlauf von vorn und Rücklauf nach hinten wärmen den Motor auf ganzer Länge.</translation>
     </message>
     <message>
         <source>Take a port toward the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss weiter vorn nehmen.</translation>
     </message>
     <message>
         <source>Return port in the front half</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss in der vorderen Hälfte</translation>
     </message>
     <message>
         <source>Take a port toward the rear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss weiter hinten nehmen.</translation>
     </message>
     <message>
         <source>Ports too close together</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlüsse zu nah beieinander</translation>
     </message>
     <message>
         <source>common practice (as far apart as practical), no published source; shares of the jacket&apos;s diagonal are our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (so weit auseinander wie möglich), keine veröffentlichte Quelle; Anteile der Diagonale des Wassermantels sind unsere Festlegung</translation>
     </message>
     <message>
         <source>Warm coolant takes the short way back and most of the engine stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel nimmt den kurzen Weg zurück, und der größte Teil des Motors bleibt kalt.</translation>
     </message>
     <message>
         <source>Choose ports farther apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter auseinanderliegende Anschlüsse wählen.</translation>
     </message>
     <message>
         <source>Return port near the thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss nahe dem Thermostat</translation>
     </message>
     <message>
         <source>common practice (away from it), no published source; the distance is our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (weit weg davon), keine veröffentlichte Quelle; der Abstand ist unsere Festlegung</translation>
     </message>
     <message>
         <source>Warm coolant opens the thermostat and the heat goes to the radiator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel öffnet den Thermostat, und die Wärme geht in den Kühler.</translation>
     </message>
     <message>
         <source>Choose a return port farther from the thermostat housing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Rücklaufanschluss weiter weg vom Thermostatgehäuse wählen.</translation>
     </message>
     <message>
         <source>Remote sensor near the return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Fernfühler nahe dem Rücklaufanschluss</translation>
     </message>
     <message>
         <source>The sensor feels the heater&apos;s own warm coolant and turns it off while the engine is cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fühler spürt das warme Kühlmittel des Heizgeräts und schaltet es ab, während der Motor kalt ist.</translation>
     </message>
     <message>
         <source>Move the sensor farther from the return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Fühler weiter vom Rücklaufanschluss weg versetzen.</translation>
     </message>
     <message>
         <source>Supply cut off by the thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlauf durch den Thermostat abgesperrt</translation>
     </message>
     <message>
         <source>how the cooling circuit is laid: the thermostat lies between the lower hose and the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau des Kühlkreises: der Thermostat sitzt zwischen unterem Kühlerschlauch und Block</translation>
     </message>
     <message>
         <source>A closed thermostat on the inlet side lets no cold coolant from the block to the lower hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein geschlossener Thermostat auf der Eintrittsseite lässt kein kaltes Kühlmittel vom Block in den unteren Kühlerschlauch.</translation>
     </message>
     <message>
         <source>Take the supply from a port in the block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Vorlauf von einem Anschluss am Block nehmen.</translation>
     </message>
     <message>
         <source>Second way round through the cabin heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweiter Weg durch die Fahrerhausheizung</translation>
     </message>
     <message>
         <source>flow divides between ways in parallel</source>
-        <translation type="unfinished"></translation>
+        <translation>der Durchfluss teilt sich auf parallele Wege auf</translation>
     </message>
     <message>
         <source>Coolant that goes round by the cabin heater does not pass the engine; how much is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel, das durch die Fahrerhausheizung läuft, umgeht den Motor; wie viel, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Use a port in the engine, or keep the cabin heater line shut and use another port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss am Motor verwenden, oder die Leitung der Fahrerhausheizung geschlossen halten und einen anderen Anschluss verwenden.</translation>
     </message>
     <message>
         <source>Port shared by hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss von mehreren Schläuchen genutzt</translation>
     </message>
     <message>
         <source>own choice: one port, one hose</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: ein Anschluss, ein Schlauch</translation>
     </message>
     <message>
         <source>Hoses on one port take coolant from each other, and two heaters can push against each other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche an einem Anschluss nehmen einander Kühlmittel weg, und zwei Heizgeräte können gegeneinander drücken.</translation>
     </message>
     <message>
         <source>Give every hose a port of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedem Schlauch einen eigenen Anschluss geben.</translation>
     </message>
     <message>
         <source>Loop on one bank only</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreislauf nur auf einer Zylinderbank</translation>
     </message>
     <message>
         <source>Coolant led from one bank to the other warms both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel, das von einer Zylinderbank zur anderen geführt wird, wärmt beide.</translation>
     </message>
     <message>
         <source>Take the return port on the other bank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rücklaufanschluss auf der anderen Zylinderbank nehmen.</translation>
     </message>
     <message>
         <source>Hose smaller than the manual asks for</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch kleiner als im Handbuch verlangt</translation>
     </message>
     <message>
         <source>A hose that is too small lets too little through, and the heater overheats.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein zu kleiner Schlauch lässt zu wenig durch, und das Heizgerät überhitzt.</translation>
     </message>
     <message>
         <source>Use a larger hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen größeren Schlauch verwenden.</translation>
     </message>
     <message>
         <source>Narrow place in a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Engstelle in einem Schlauch</translation>
     </message>
     <message>
         <source>own choice: hose ends usually leave 0.70 to 0.82 of the hose&apos;s bore</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: Schlauchtüllen lassen meist 0,70 bis 0,82 des Schlauch-Innendurchmessers frei</translation>
     </message>
     <message>
         <source>A few millimetres of head push little through a narrow place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenige Millimeter Druckhöhe drücken wenig durch eine Engstelle.</translation>
     </message>
     <message>
         <source>Use a part with a larger bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil mit größerem Innendurchmesser verwenden.</translation>
     </message>
     <message>
         <source>Bend too tight</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen zu eng</translation>
     </message>
     <message>
         <source>common practice (6 bores to the inside of the bend where the hose gives none), no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (6 Innendurchmesser zur Bogeninnenseite, wo der Schlauch nichts vorgibt), keine veröffentlichte Quelle</translation>
     </message>
     <message>
         <source>A hose bent tighter than it allows flattens, kinks and cracks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein enger als zulässig gebogener Schlauch wird platt, knickt und reißt.</translation>
     </message>
     <message>
         <source>Open the bend, or use a moulded elbow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bogen öffnen oder einen Formbogen verwenden.</translation>
     </message>
     <message>
         <source>Bend does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen passt nicht</translation>
     </message>
     <message>
         <source>geometry: an arc needs its length on both neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>Geometrie: ein Bogen braucht seine Länge auf beiden Nachbarstücken</translation>
     </message>
     <message>
         <source>The hose cannot be laid as drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch lässt sich so nicht verlegen.</translation>
     </message>
     <message>
         <source>Move the points apart, or ask for a smaller radius.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Punkte auseinanderrücken oder einen kleineren Radius vorgeben.</translation>
     </message>
     <message>
         <source>Hose longer than it needs to be</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch länger als nötig</translation>
     </message>
     <message>
         <source>common practice (short hoses), no published source; 250 mm is our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (kurze Schläuche), keine veröffentlichte Quelle; 250 mm sind unsere Festlegung</translation>
     </message>
     <message>
         <source>Every length of hose loses heat and slows the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Stück Schlauch verliert Wärme und bremst den Durchfluss.</translation>
     </message>
     <message>
         <source>Lead the hose more directly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch direkter führen.</translation>
     </message>
     <message>
         <source>Hose not held up</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch nicht gehalten</translation>
     </message>
     <message>
         <source>own choice: 300 mm and 450 mm, for stretches within 30 degrees of level</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 300 mm und 450 mm, für Strecken bis 30 Grad zur Waagrechten</translation>
     </message>
     <message>
         <source>A warm hose sags between its clips, and a sag is a dip with a hump behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein warmer Schlauch hängt zwischen seinen Halteschellen durch, und ein Durchhang ist eine Senke mit einem Buckel dahinter.</translation>
     </message>
     <message>
         <source>Put a clip in the middle of the span.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Halteschelle in die Mitte der Spannweite setzen.</translation>
     </message>
     <message>
         <source>No slack between frame and engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Spiel zwischen Rahmen und Motor</translation>
     </message>
     <message>
         <source>common practice (hoses follow the engine), no published source; 3 % and 45 degrees are our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (Schläuche folgen dem Motor), keine veröffentlichte Quelle; 3 % und 45 Grad sind unsere Festlegung</translation>
     </message>
     <message>
         <source>The engine moves on its mounts and pulls a taut hose off its hose ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor bewegt sich in seinen Lagern und zieht einen straffen Schlauch von den Tüllen.</translation>
     </message>
     <message>
         <source>Lead the hose round a bend, or make it longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch um einen Bogen führen oder länger machen.</translation>
     </message>
     <message>
         <source>Too near the ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu nah am Boden</translation>
     </message>
     <message>
         <source>own choice: 200 mm at lowest ride height</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 200 mm bei tiefster Fahrhöhe</translation>
     </message>
     <message>
         <source>What hangs low is torn off by kerbs, stones and snow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was tief hängt, wird von Bordsteinen, Steinen und Schnee abgerissen.</translation>
     </message>
     <message>
         <source>Raise it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anheben.</translation>
     </message>
     <message>
         <source>Too near something hot or moving</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu nah an Heißem oder Bewegtem</translation>
     </message>
     <message>
         <source>own choice: 150 mm from exhaust and turbo, 75 mm behind a heat shield, 50 mm from all else</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 150 mm von Auspuff und Turbolader, 75 mm hinter einem Hitzeschild, 50 mm von allem anderen</translation>
     </message>
     <message>
         <source>Heat hardens a hose and what moves cuts it; either empties the cooling system.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitze härtet einen Schlauch, Bewegtes schneidet ihn durch; beides entleert das Kühlsystem.</translation>
     </message>
     <message>
         <source>Lead it farther away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter weg führen.</translation>
     </message>
     <message>
         <source>Open hose end</source>
-        <translation type="unfinished"></translation>
+        <translation>Offenes Schlauchende</translation>
     </message>
     <message>
         <source>a loop has no open end</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Kreislauf hat kein offenes Ende</translation>
     </message>
     <message>
         <source>Coolant runs out of an open end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einem offenen Ende läuft Kühlmittel aus.</translation>
     </message>
     <message>
         <source>Connect the end to a port or to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ende mit einem Anschluss oder dem Heizgerät verbinden.</translation>
     </message>
     <message>
         <source>Not connected to a loop</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mit einem Kreislauf verbunden</translation>
     </message>
     <message>
         <source>a loop leads from a port through the heater to a port</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Kreislauf führt von einem Anschluss durch das Heizgerät zu einem Anschluss</translation>
     </message>
     <message>
         <source>Nothing circulates unless supply hose, heater and return hose make one loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts läuft um, solange Vorlaufschlauch, Heizgerät und Rücklaufschlauch keinen Kreislauf bilden.</translation>
     </message>
     <message>
         <source>Lead the supply hose from a port to the inlet and the return hose from the outlet to a port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Vorlaufschlauch von einem Anschluss zum Einlass führen und den Rücklaufschlauch vom Auslass zu einem Anschluss.</translation>
     </message>
     <message>
         <source>Isolation valve missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil fehlt</translation>
     </message>
     <message>
         <source>common practice (valves at both ends of the loop), no published source; 300 mm is our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis (Ventile an beiden Enden des Kreislaufs), keine veröffentlichte Quelle; 300 mm sind unsere Festlegung</translation>
     </message>
     <message>
         <source>Without valves at the engine the heater is serviced only with the cooling system drained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Ventile am Motor lässt sich das Heizgerät nur bei entleertem Kühlsystem warten.</translation>
     </message>
     <message>
         <source>Put an isolation valve near the port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Absperrventil nahe an den Anschluss setzen.</translation>
     </message>
     <message>
         <source>Valve closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil geschlossen</translation>
     </message>
     <message>
         <source>A closed valve stops the flow and the element overheats; two make a sealed vessel under pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein geschlossenes Ventil sperrt den Durchfluss, und das Heizelement überhitzt; zwei machen daraus einen verschlossenen Druckbehälter.</translation>
     </message>
     <message>
         <source>Open the valve whenever the heater is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventil öffnen, wann immer das Heizgerät eingeschaltet ist.</translation>
     </message>
     <message>
         <source>Check valve in the loop</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil im Kreislauf</translation>
     </message>
     <message>
         <source>common practice, no published source: check valves open on far more than a few millimetres of head</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis, keine veröffentlichte Quelle: Rückschlagventile öffnen erst bei weit mehr als wenigen Millimetern Druckhöhe</translation>
     </message>
     <message>
         <source>A few millimetres of head do not lift a disc or swing a flap against its own weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenige Millimeter Druckhöhe heben keinen Teller und schwenken keine Klappe gegen ihr Eigengewicht.</translation>
     </message>
     <message>
         <source>Take the check valve out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rückschlagventil ausbauen.</translation>
     </message>
     <message>
         <source>Too much antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel Frostschutz</translation>
     </message>
     <message>
         <source>Past 60 % antifreeze carries heat worse, flows worse and freezes sooner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 60 % leitet Frostschutz Wärme schlechter ab, fließt schlechter und gefriert früher.</translation>
     </message>
     <message>
         <source>Add water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser zugeben.</translation>
     </message>
     <message>
         <source>Coolant may freeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel kann gefrieren</translation>
     </message>
     <message>
         <source>own choice: 5 K; freezing points after the ASHRAE Handbook Fundamentals (2001)</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 5 K; Gefrierpunkte nach ASHRAE Handbook Fundamentals (2001)</translation>
     </message>
     <message>
         <source>Slush does not circulate, and ice breaks hoses and block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eisbrei läuft nicht um, und Eis sprengt Schläuche und Block.</translation>
     </message>
     <message>
         <source>Add antifreeze.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel zugeben.</translation>
     </message>
     <message>
         <source>Kind of antifreeze not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Art des Frostschutzmittels nicht bekannt</translation>
     </message>
     <message>
         <source>Kinds of antifreeze that do not go together gel, foam or lose their protection from corrosion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverträgliche Arten von Frostschutzmittel gelieren, schäumen oder verlieren ihren Korrosionsschutz.</translation>
     </message>
     <message>
         <source>The engine maker&apos;s specification rules: fill that and nothing else, and do not mix kinds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorgabe des Motorherstellers gilt: nur diese Sorte einfüllen und keine Arten mischen.</translation>
     </message>
     <message>
         <source>the power of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung von %1</translation>
     </message>
     <message>
         <source>{a} stalls: its warm coolant stands no higher than the cold, and nothing drives it round.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steht still: das warme Kühlmittel steht nicht höher als das kalte, und nichts treibt den Umlauf an.</translation>
     </message>
     <message>
         <source>{a} stalls: it can raise {0} of head, and air withstands {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steht still: {0} Druckhöhe lassen sich aufbringen, und Luft hält {1} dagegen.</translation>
     </message>
     <message>
         <source>{a} runs backward: warm coolant leaves by the supply hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} läuft rückwärts: warmes Kühlmittel verlässt das Gerät durch den Vorlaufschlauch.</translation>
     </message>
     <message>
         <source>{a} takes {0} of the loop&apos;s head.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} nimmt {0} der Druckhöhe des Kreislaufs.</translation>
     </message>
     <message>
         <source>The heaters have {0} in all: a heater with a pump wants considering.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Heizgeräte haben zusammen {0}: ein Heizgerät mit Pumpe ist zu erwägen.</translation>
     </message>
     <message>
         <source>the balance of driving and resisting heads, computed from the drawing (core/physics/circulation.h)</source>
-        <translation type="unfinished"></translation>
+        <translation>das Gleichgewicht der treibenden und bremsenden Druckhöhen, aus der Zeichnung berechnet (core/physics/circulation.h)</translation>
     </message>
     <message>
         <source>Loop stalls</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreislauf steht still</translation>
     </message>
     <message>
         <source>A heater whose coolant stands still overheats while the engine stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Heizgerät mit stehendem Kühlmittel überhitzt, während der Motor kalt bleibt.</translation>
     </message>
     <message>
         <source>Raise the return port over the heater, lower the heater, and lead the return so that it rises.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rücklaufanschluss über das Heizgerät legen, das Heizgerät absenken und den Rücklauf steigend führen.</translation>
     </message>
     <message>
         <source>Loop runs backward</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreislauf läuft rückwärts</translation>
     </message>
     <message>
         <source>Warm coolant that leaves by the supply hose comes to the engine at its lowest port and drives little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel, das durch den Vorlaufschlauch austritt, erreicht den Motor am tiefsten Anschluss und treibt wenig an.</translation>
     </message>
     <message>
         <source>Lead the return straight up from the outlet and the supply straight down to the inlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rücklauf vom Auslass gerade nach oben und den Vorlauf gerade nach unten zum Einlass führen.</translation>
     </message>
     <message>
         <source>One part takes much of the loop&apos;s head</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil nimmt viel von der Druckhöhe des Kreislaufs</translation>
     </message>
     <message>
         <source>own choice: 30 %; losses after Hooper (1981, 1988)</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 30 %; Verluste nach Hooper (1981, 1988)</translation>
     </message>
     <message>
         <source>The loop has a few millimetres of head; a part that takes a third of it rules the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kreislauf hat wenige Millimeter Druckhöhe; ein Teil, das ein Drittel davon nimmt, bestimmt den Durchfluss.</translation>
     </message>
     <message>
         <source>Much power for heaters without a pump</source>
-        <translation type="unfinished"></translation>
+        <translation>Viel Leistung für Heizgeräte ohne Pumpe</translation>
     </message>
     <message>
         <source>own choice: 5 kW in all</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 5 kW insgesamt</translation>
     </message>
     <message>
         <source>So much heat is hard to carry away by a few millimetres of head.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel Wärme ist mit wenigen Millimetern Druckhöhe schwer abzuführen.</translation>
     </message>
     <message>
         <source>Consider a heater with a pump.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Heizgerät mit Pumpe erwägen.</translation>
     </message>
     <message>
         <source>Air locks the loop</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft sperrt den Kreislauf</translation>
     </message>
     <message>
         <source>filling computed from the drawing; the head of a pocket after May, Allen and Nelson (2018)</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen aus der Zeichnung berechnet; Druckhöhe eines Lufteinschlusses nach May, Allen und Nelson (2018)</translation>
     </message>
     <message>
         <source>Air that closes the bore takes more head than the loop can raise, and nothing moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die den Querschnitt verschließt, nimmt mehr Druckhöhe, als der Kreislauf aufbringen kann, und nichts bewegt sich.</translation>
     </message>
     <message>
         <source>Re-route the hose so that it rises all the way; a bleed at the crest is the next best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch durchgehend steigend neu verlegen; eine Entlüftung am Scheitel ist die zweitbeste Lösung.</translation>
     </message>
     <message>
         <source>Air weakens the flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft schwächt den Durchfluss</translation>
     </message>
     <message>
         <source>own choice: 5 %; filling computed from the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 5 %; Füllen aus der Zeichnung berechnet</translation>
     </message>
     <message>
         <source>Air that stays in a hose takes part of the few millimetres of head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die in einem Schlauch bleibt, nimmt einen Teil der wenigen Millimeter Druckhöhe.</translation>
     </message>
     <message>
         <source>Re-route the hose so that it rises all the way, or put a bleed at the crest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch durchgehend steigend neu verlegen oder eine Entlüftung an den Scheitel setzen.</translation>
     </message>
     <message>
         <source>Heater chamber not full</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerätekammer nicht voll</translation>
     </message>
     <message>
         <source>filling computed from the drawing; the element has to be covered (common practice)</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen aus der Zeichnung berechnet; das Heizelement muss bedeckt sein (gängige Praxis)</translation>
     </message>
     <message>
         <source>An element that is not covered by coolant burns out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein nicht von Kühlmittel bedecktes Heizelement brennt durch.</translation>
     </message>
     <message>
         <source>Fill higher, let the air out, or turn the heater so that its outlet is at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höher füllen, die Luft ablassen oder das Heizgerät so drehen, dass der Auslass oben liegt.</translation>
     </message>
     <message>
         <source>Air to be cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft auszutreiben</translation>
     </message>
     <message>
         <source>clearing velocities after Kalinske and Bliss (1943), Wisner (1975), Kent (1952), Escarameia (2007), which scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Austreibgeschwindigkeiten nach Kalinske und Bliss (1943), Wisner (1975), Kent (1952), Escarameia (2007), die streuen</translation>
     </message>
     <message>
         <source>What the engine&apos;s pump does not push out stays, and air comes out of cold coolant again when it warms.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Motorpumpe nicht hinausdrückt, bleibt, und aus kaltem Kühlmittel tritt beim Erwärmen wieder Luft aus.</translation>
     </message>
     <message>
         <source>Bleed at the crest, or re-route; run the engine, top up, and look again after the first night.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Scheitel entlüften oder neu verlegen; Motor laufen lassen, nachfüllen und nach der ersten Nacht nochmals nachsehen.</translation>
     </message>
     <message>
         <source>Coolant falls under its minimum in the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel sinkt in der Kälte unter das Minimum</translation>
     </message>
     <message>
         <source>shrinkage of the coolant to the coldest ambient, from its density</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrumpfen des Kühlmittels bis zur tiefsten Umgebungstemperatur, aus seiner Dichte</translation>
     </message>
     <message>
         <source>A level that falls lets air into what stood just under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein sinkender Stand lässt Luft in das, was knapp darunter lag.</translation>
     </message>
     <message>
         <source>Fill higher, or have a larger tank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höher füllen oder einen größeren Behälter vorsehen.</translation>
     </message>
     <message>
         <source>Coolant leaves the heater too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel verlässt das Heizgerät zu heiß</translation>
     </message>
     <message>
         <source>Coolant hotter than 180 degF at the outlet boils on the element and ages hoses and coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel über 82 °C (180 °F) am Auslass siedet am Heizelement und lässt Schläuche und Kühlmittel altern.</translation>
     </message>
     <message>
         <source>Let more coolant flow: a larger bore, shorter hoses, a lower heater, ports farther apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Kühlmittel fließen lassen: größerer Innendurchmesser, kürzere Schläuche, tieferes Heizgerät, weiter auseinanderliegende Anschlüsse.</translation>
     </message>
     <message>
         <source>Close to boiling</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahe am Sieden</translation>
     </message>
     <message>
         <source>own choice: 5 K; boiling point after Raoult&apos;s law</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: 5 K; Siedepunkt nach dem Raoultschen Gesetz</translation>
     </message>
     <message>
         <source>Steam drives the coolant out of the chamber and bares the element.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dampf treibt das Kühlmittel aus der Kammer und legt das Heizelement frei.</translation>
     </message>
     <message>
         <source>Let more coolant flow, and check the pressure cap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Kühlmittel fließen lassen und den Druckdeckel prüfen.</translation>
     </message>
     <message>
         <source>Hose starves the flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch drosselt den Durchfluss</translation>
     </message>
     <message>
         <source>computed: the smallest stock bore with which outlet and cycles keep to their limits</source>
-        <translation type="unfinished"></translation>
+        <translation>berechnet: der kleinste erhältliche Innendurchmesser, bei dem Auslass und Schaltspiele ihre Grenzwerte einhalten</translation>
     </message>
     <message>
         <source>A hose too small for this heater and these heights lets too little through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein für dieses Heizgerät und diese Höhen zu kleiner Schlauch lässt zu wenig durch.</translation>
     </message>
     <message>
         <source>Use a larger hose and larger hose ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größeren Schlauch und größere Schlauchtüllen verwenden.</translation>
     </message>
     <message>
         <source>Heater cycles too often</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät schaltet zu oft</translation>
     </message>
     <message>
         <source>A heater that turns itself off and on warms itself, not the engine, and wears out its thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Heizgerät, das sich ständig aus- und einschaltet, wärmt sich selbst statt den Motor und verschleißt seinen Thermostat.</translation>
     </message>
     <message>
         <source>Choose ports farther apart, a larger bore, or a smaller heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter auseinanderliegende Anschlüsse, einen größeren Innendurchmesser oder ein kleineres Heizgerät wählen.</translation>
     </message>
     <message>
         <source>Engine does not get warm enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor wird nicht warm genug</translation>
     </message>
     <message>
         <source>computed from heat loss and power</source>
-        <translation type="unfinished"></translation>
+        <translation>aus Wärmeverlust und Leistung berechnet</translation>
     </message>
     <message>
         <source>In this cold and wind the engine loses what the heater gives before it is warm enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei dieser Kälte und diesem Wind verliert der Motor, was das Heizgerät gibt, bevor er warm genug ist.</translation>
     </message>
     <message>
         <source>Take a larger heater, keep the wind off the engine, or be content with less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein größeres Heizgerät nehmen, den Motor vor Wind schützen oder sich mit weniger begnügen.</translation>
     </message>
     <message>
         <source>{a} rises only {0} over {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steigt nur {0} auf {1}.</translation>
     </message>
     <message>
         <source>{a} falls {0} over {1}, where it should rise.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} fällt {0} auf {1}, wo Steigung nötig wäre.</translation>
     </message>
     <message>
         <source>{a} is level over {0}, where it should rise.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} verläuft auf {0} waagrecht, wo Steigung nötig wäre.</translation>
     </message>
     <message>
         <source>Give it at least {0} more rise over {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens {0} mehr Steigung auf {1} geben.</translation>
     </message>
     <message>
         <source>{a} spans {0}, near level, without a clip.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} überspannt {0} fast waagrecht ohne Halteschelle.</translation>
     </message>
     <message>
         <source>{a} has {1} long spans, near level, without a clip; the longest is {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat {1} lange, fast waagrechte Spannweiten ohne Halteschelle; die längste misst {0}.</translation>
     </message>
     <message>
         <source>Put a clip at least every {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens alle {0} eine Halteschelle setzen.</translation>
     </message>
     <message>
         <source>{a}, from frame to engine, is only {0} longer than straight and has no bend: the engine pulls at its ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}, vom Rahmen zum Motor, ist nur {0} länger als gerade und hat keinen Bogen: der Motor zieht an den Enden.</translation>
     </message>
     <message>
         <source>Make it at least {0} longer, or lead it round a bend of {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens {0} länger machen oder um einen Bogen von {1} führen.</translation>
     </message>
     <message>
         <source>{a} has no isolation valve near {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat kein Absperrventil in der Nähe von {b}.</translation>
     </message>
     <message>
         <source>{a} has its isolation valve {0} from {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat das Absperrventil {0} entfernt von {b}.</translation>
     </message>
     <message>
         <source>Put an isolation valve within {0} of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Absperrventil höchstens {0} entfernt setzen von {a}.</translation>
     </message>
     <message>
         <source>{a} has a closed isolation valve: nothing circulates.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat ein geschlossenes Absperrventil: nichts läuft um.</translation>
     </message>
     <message>
         <source>{a} has a closed isolation valve, and so has the heater&apos;s other hose: the heater is a sealed vessel and builds dangerous pressure when heated.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat ein geschlossenes Absperrventil, ebenso der andere Schlauch des Heizgeräts: das Heizgerät ist ein verschlossener Behälter und baut beim Heizen gefährlichen Druck auf.</translation>
     </message>
     <message>
         <source>Turn the heater off, let it cool, then open both valves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät ausschalten, abkühlen lassen, dann beide Ventile öffnen.</translation>
     </message>
     <message>
         <source>{a} is a cabin heater line with its shut-off closed: nothing circulates.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist eine Leitung der Fahrerhausheizung mit geschlossener Absperrung: nichts läuft um.</translation>
     </message>
     <message>
         <source>Open the shut-off whenever the heater is on, or use another port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Absperrung öffnen, wann immer das Heizgerät eingeschaltet ist, oder einen anderen Anschluss verwenden.</translation>
     </message>
     <message>
         <source>{a} has a lift check valve, which does not open on a few mm of head.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat ein Hub-Rückschlagventil, das bei wenigen mm Druckhöhe nicht öffnet.</translation>
     </message>
     <message>
         <source>{a} has a swing check valve, which does not open on a few mm of head unless it is hung to fall open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hat ein Klappen-Rückschlagventil, das bei wenigen mm Druckhöhe nicht öffnet, außer es hängt so, dass es auffällt.</translation>
     </message>
     <message>
         <source>where the thermostat turns on</source>
-        <translation type="unfinished"></translation>
+        <translation>der Einschaltpunkt des Thermostats</translation>
     </message>
     <message>
         <source>where the thermostat turns off</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ausschaltpunkt des Thermostats</translation>
     </message>
     <message>
         <source>the ambient temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>die Umgebungstemperatur</translation>
     </message>
     <message>
         <source>the engine&apos;s mass</source>
-        <translation type="unfinished"></translation>
+        <translation>die Masse des Motors</translation>
     </message>
     <message>
         <source>the coolant is slush at the start, so no warm-up can be computed</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel ist zu Beginn Eisbrei, daher lässt sich kein Aufheizen berechnen</translation>
     </message>
     <message>
         <source>no warm-up could be computed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Aufheizen ließ sich berechnen: %1</translation>
     </message>
     <message>
         <source>{a} lets its coolant out at up to {0} while it is on, over {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} gibt das Kühlmittel im Betrieb mit bis zu {0} ab, über {1}.</translation>
     </message>
     <message>
         <source>{a} lets its coolant out at {0}, and it may be up to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} gibt das Kühlmittel mit {0} ab, möglich sind bis zu {1}.</translation>
     </message>
     <message>
         <source>{a} comes within {0} of boiling.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} kommt bis auf {0} an den Siedepunkt.</translation>
     </message>
     <message>
         <source>{a} boils its coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} bringt das Kühlmittel zum Sieden.</translation>
     </message>
     <message>
         <source>{a} starves on hoses of {0}: with {1} its outlet and its cycles would keep to their limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} bekommt durch Schläuche mit {0} zu wenig Kühlmittel: mit {1} würden Auslass und Schaltspiele ihre Grenzwerte einhalten.</translation>
     </message>
     <message>
         <source>Use hose of {0} bore or more, with hose ends and valves to match.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit {0} Innendurchmesser oder mehr verwenden, samt passenden Schlauchtüllen und Ventilen.</translation>
     </message>
     <message>
         <source>{a} turns on {0} times in its worst hour, over {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} schaltet in der ungünstigsten Stunde {0}-mal ein, über {1}.</translation>
     </message>
     <message>
         <source>{a} turns on {0} times in its worst hour, and it may be {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} schaltet in der ungünstigsten Stunde {0}-mal ein, möglich sind {1}.</translation>
     </message>
     <message>
         <source>the wind</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wind</translation>
     </message>
     <message>
         <source>The engine gets to {0} in {1} hours, and {2} is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor kommt in {1} Stunden auf {0}, verlangt sind {2}.</translation>
     </message>
     <message>
         <source>The engine may not get to {0} in {1} hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor kommt in {1} Stunden vielleicht nicht auf {0}.</translation>
     </message>
     <message>
         <source>Lock out the heater&apos;s power</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät freischalten und sichern</translation>
     </message>
     <message>
         <source>Mains voltage. Switch off, lock, tag, and try it: a heater that is off by its thermostat is not dead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzspannung. Ausschalten, gegen Wiedereinschalten sichern, Schild anbringen, prüfen: ein vom Thermostat abgeschaltetes Heizgerät ist nicht spannungsfrei.</translation>
     </message>
     <message>
         <source>Disconnect and lock out the battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie abklemmen und sichern</translation>
     </message>
     <message>
         <source>Somebody may crank the engine while hands are at belts and fan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand könnte den Anlasser betätigen, während Hände an Riemen und Lüfter sind.</translation>
     </message>
     <message>
         <source>Inhibit the generator&apos;s automatic start</source>
-        <translation type="unfinished"></translation>
+        <translation>Automatikstart des Aggregats sperren</translation>
     </message>
     <message>
         <source>A generator set starts by itself when the mains fail. Where there is none, tick and go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stromaggregat startet bei Netzausfall von selbst. Wo keines ist, abhaken und weiter.</translation>
     </message>
     <message>
         <source>Chock the wheels</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder mit Keilen sichern</translation>
     </message>
     <message>
         <source>Never work under a vehicle that is not supported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie unter einem nicht abgestützten Fahrzeug arbeiten.</translation>
     </message>
     <message>
         <source>Block the air suspension</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfederung blockieren</translation>
     </message>
     <message>
         <source>Air suspension sinks without warning. Where there is none, tick and go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfederung sinkt ohne Vorwarnung ab. Wo keine ist, abhaken und weiter.</translation>
     </message>
     <message>
         <source>Open the pressure cap, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckdeckel öffnen, kalt</translation>
     </message>
     <message>
         <source>Hot coolant under pressure scalds. Open it only when a bare hand can stay on the upper hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißes Kühlmittel unter Druck verbrüht. Erst öffnen, wenn die bloße Hand am oberen Schlauch liegen bleiben kann.</translation>
     </message>
     <message>
         <source>Drain and flush</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassen und spülen</translation>
     </message>
     <message>
         <source>Antifreeze is poisonous: catch all of it, keep it from animals, have it disposed of properly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel ist giftig: alles auffangen, von Tieren fernhalten, fachgerecht entsorgen lassen.</translation>
     </message>
     <message>
         <source>Mount the heater on the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät am Rahmen montieren</translation>
     </message>
     <message>
         <source>Support the heater while it hangs free. Look behind a rail before drilling it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät abstützen, solange es frei hängt. Vor dem Bohren hinter den Träger schauen.</translation>
     </message>
     <message>
         <source>Route and clamp the hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche verlegen und anklemmen</translation>
     </message>
     <message>
         <source>Keep clear of exhaust, belts, fan and shafts. Return rising all the way, supply without a high point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand zu Auspuff, Riemen, Lüfter und Wellen. Rücklauf durchgehend steigend, Vorlauf ohne Hochpunkt.</translation>
     </message>
     <message>
         <source>Open the isolation valves</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventile öffnen</translation>
     </message>
     <message>
         <source>A heater between two closed valves is a sealed vessel and bursts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Heizgerät zwischen zwei geschlossenen Ventilen ist ein verschlossener Behälter und platzt.</translation>
     </message>
     <message>
         <source>Mix the coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel mischen</translation>
     </message>
     <message>
         <source>Wear gloves and goggles. Poisonous; mark the can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe und Schutzbrille tragen. Giftig; Kanister kennzeichnen.</translation>
     </message>
     <message>
         <source>Fill slowly</source>
-        <translation type="unfinished"></translation>
+        <translation>Langsam füllen</translation>
     </message>
     <message>
         <source>The element burns out without coolant: the heater stays locked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Kühlmittel brennt das Heizelement durch: das Heizgerät bleibt freigeschaltet.</translation>
     </message>
     <message>
         <source>Run the engine until its thermostat opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor laufen lassen, bis der Thermostat öffnet</translation>
     </message>
     <message>
         <source>Outdoors or with extraction only. Hands, hair and sleeves away from belts and fan. The heater stays locked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur im Freien oder mit Absaugung. Hände, Haare und Ärmel weg von Riemen und Lüfter. Das Heizgerät bleibt freigeschaltet.</translation>
     </message>
     <message>
         <source>Stop the engine and let it cool</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor abstellen und abkühlen lassen</translation>
     </message>
     <message>
         <source>Do not open the cap to hurry it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Deckel nicht öffnen, um es zu beschleunigen.</translation>
     </message>
     <message>
         <source>Inspect every joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Verbindungen prüfen</translation>
     </message>
     <message>
         <source>Engine off, battery locked out again. Hot parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor aus, Batterie wieder abgeklemmt und gesichert. Heiße Teile.</translation>
     </message>
     <message>
         <source>Top up, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachfüllen, kalt</translation>
     </message>
     <message>
         <source>Open the cap only when a bare hand can stay on the upper hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Deckel erst öffnen, wenn die bloße Hand am oberen Schlauch liegen bleiben kann.</translation>
     </message>
     <message>
         <source>Have the power connected</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom anschließen lassen</translation>
     </message>
     <message>
         <source>Grounded supply by the local electrical code and a licensed electrician. Still locked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung mit Schutzleiter nach örtlicher Elektrovorschrift durch eine Elektrofachkraft. Noch freigeschaltet.</translation>
     </message>
     <message>
         <source>Energise the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät einschalten</translation>
     </message>
     <message>
         <source>Never without coolant in the chamber, never with a valve closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie ohne Kühlmittel in der Kammer, nie mit geschlossenem Ventil.</translation>
     </message>
     <message>
         <source>Verify: take readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen: Messwerte aufnehmen</translation>
     </message>
     <message>
         <source>Hot coolant and pressure: read by instrument before you touch. Switch off before a valve is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißes Kühlmittel und Druck: mit dem Messgerät ablesen, bevor Sie etwas berühren. Ausschalten, bevor ein Ventil geschlossen wird.</translation>
     </message>
     <message>
         <source>Recheck after the first night</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der ersten Nacht nachprüfen</translation>
     </message>
     <message>
         <source>Lock out the power before a clamp is tightened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freischalten und sichern, bevor eine Schlauchschelle nachgezogen wird.</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>The next who works here must know that the heater can turn on by itself: leave the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer als Nächster hier arbeitet, muss wissen, dass das Heizgerät von selbst einschalten kann: das Schild hängen lassen.</translation>
     </message>
     <message>
         <source>There is no step &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schritt „{a}“ gibt es nicht.</translation>
     </message>
     <message>
         <source>Not yet. First: {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht. Zuerst: {a}.</translation>
     </message>
     <message>
         <source>Done out of order, and recorded as such. Still open: {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außer der Reihe erledigt und so vermerkt. Noch offen: {a}.</translation>
     </message>
     <message>
         <source>It is not ticked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt ist nicht abgehakt.</translation>
     </message>
     <message>
         <source>These rest on it and may no longer hold: {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Schritte bauen darauf auf und gelten womöglich nicht mehr: {a}.</translation>
     </message>
     <message>
         <source>Wait until a bare hand can stay on the upper hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warten, bis die bloße Hand am oberen Schlauch liegen bleiben kann.</translation>
     </message>
     <message>
         <source>{a}: {0}. Measure that no conductor carries it any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0}. Nachmessen, dass kein Leiter mehr Spannung führt.</translation>
     </message>
     <message>
         <source>{a}: its voltage is not entered. Measure that no conductor is live.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: die Spannung ist nicht eingegeben. Nachmessen, dass kein Leiter Spannung führt.</translation>
     </message>
     <message>
         <source>The engine holds about {0}: have vessels for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor fasst etwa {0}: Gefäße dafür bereitstellen.</translation>
     </message>
     <message>
         <source>How much the engine holds is not entered: have vessels enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel der Motor fasst, ist nicht eingegeben: genug Gefäße bereitstellen.</translation>
     </message>
     <message>
         <source>Flush until the water runs clear: sediment settles in the heater, the lowest place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spülen, bis das Wasser klar läuft: Schlamm setzt sich im Heizgerät ab, der tiefsten Stelle.</translation>
     </message>
     <message>
         <source>{a}: its top {0} under the lowest point of the water jacket.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: Oberkante {0} unter dem tiefsten Punkt des Wassermantels.</translation>
     </message>
     <message>
         <source>{a} is drawn on the engine: it would shake with it. The frame is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist am Motor gezeichnet: das Gerät würde mitgerüttelt. Der Rahmen ist besser.</translation>
     </message>
     <message>
         <source>{a}: cut {0}, bore {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: Zuschnitt {0}, Innendurchmesser {1}.</translation>
     </message>
     <message>
         <source>{a}: cut {0}; its bore is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: Zuschnitt {0}; der Innendurchmesser ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>The drawing still has {0} findings that stop the job: mend them first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat noch {0} Befunde, die den Auftrag stoppen: zuerst beheben.</translation>
     </message>
     <message>
         <source>Open: the valve in {a}, {0} along it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen: das Ventil in {a}, bei {0} entlang des Schlauchs.</translation>
     </message>
     <message>
         <source>Open: the valve in {a}, {0} along it. It is drawn closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen: das Ventil in {a}, bei {0} entlang des Schlauchs. Es ist geschlossen gezeichnet.</translation>
     </message>
     <message>
         <source>No isolation valve is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Absperrventil gezeichnet.</translation>
     </message>
     <message>
         <source>Open the shut-off of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Absperrung öffnen: {a}.</translation>
     </message>
     <message>
         <source>Kind and share of antifreeze are not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Art und Anteil des Frostschutzmittels sind nicht eingegeben.</translation>
     </message>
     <message>
         <source>Plain water is drawn: it freezes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist reines Wasser gezeichnet: es gefriert.</translation>
     </message>
     <message>
         <source>{0} antifreeze by volume ({a} glycol), at most {1}; the rest deionised or distilled water.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Frostschutz (Volumen, {a}glykol), höchstens {1}; der Rest entionisiertes oder destilliertes Wasser.</translation>
     </message>
     <message>
         <source>ethylene</source>
-        <translation type="unfinished"></translation>
+        <translation>Ethylen</translation>
     </message>
     <message>
         <source>propylene</source>
-        <translation type="unfinished"></translation>
+        <translation>Propylen</translation>
     </message>
     <message>
         <source>Hoses and heater take {0} more than the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche und Heizgerät fassen {0} zusätzlich zum Motor.</translation>
     </message>
     <message>
         <source>How much hoses and heater take is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Schläuche und Heizgerät fassen, ist nicht berechnet.</translation>
     </message>
     <message>
         <source>To come to {0} of antifreeze ({a} glycol): drain {1}, add {2} of antifreeze and {3} of distilled water{b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {0} Frostschutz ({a}glykol): {1} ablassen, {2} Frostschutzmittel und {3} destilliertes Wasser zugeben{b}.</translation>
     </message>
     <message>
         <source>in %1 rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>in %1 Durchgängen</translation>
     </message>
     <message>
         <source>Filling is not computed: fill to the cold full mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Füllen ist nicht berechnet: bis zur Kaltfüllmarke füllen.</translation>
     </message>
     <message>
         <source>At the filler, slowly, {0} into hoses and heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Einfüllstutzen, langsam, {0} in Schläuche und Heizgerät.</translation>
     </message>
     <message>
         <source>Under vacuum, {0} into hoses and heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Vakuum, {0} in Schläuche und Heizgerät.</translation>
     </message>
     <message>
         <source>From below, {0} into hoses and heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von unten, {0} in Schläuche und Heizgerät.</translation>
     </message>
     <message>
         <source>{0} was let out of the engine before: {1} to pour in altogether.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurden vorher aus dem Motor abgelassen: insgesamt {1} einfüllen.</translation>
     </message>
     <message>
         <source>Bleed {a} at its crest, {0} up and {1} along it: {2} of air stay there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} am Scheitel entlüften, Höhe {0}, bei {1} entlang des Schlauchs: dort bleiben {2} Luft.</translation>
     </message>
     <message>
         <source>Filled as drawn no air stays that closes a bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet gefüllt, bleibt keine Luft, die einen Querschnitt verschließt.</translation>
     </message>
     <message>
         <source>Until the upper hose turns hot, at about {0}; cabin heater open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis der obere Schlauch heiß wird, bei etwa {0}; Fahrerhausheizung auf.</translation>
     </message>
     <message>
         <source>Every clamp, thread and valve, with light and mirror; the heater&apos;s fastening; hoses off what is hot or moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Schlauchschelle, jedes Gewinde und Ventil, mit Licht und Spiegel; die Befestigung des Heizgeräts; Schläuche weg von Heißem und Bewegtem.</translation>
     </message>
     <message>
         <source>{0} hose ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Schlauchtüllen.</translation>
     </message>
     <message>
         <source>To the cold full mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zur Kaltfüllmarke.</translation>
     </message>
     <message>
         <source>The cold full mark is not entered: to the tank&apos;s own mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kaltfüllmarke ist nicht eingegeben: bis zur Marke am Behälter.</translation>
     </message>
     <message>
         <source>{a}: power or voltage is not entered, so its current is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: Leistung oder Spannung ist nicht eingegeben, daher ist der Strom nicht bekannt.</translation>
     </message>
     <message>
         <source>{a}: {0} at {1}, three phases, {2} in each conductor.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0} bei {1}, drei Phasen, {2} in jedem Leiter.</translation>
     </message>
     <message>
         <source>{a}: {0} at {1}, {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0} bei {1}, {2}.</translation>
     </message>
     <message>
         <source>These are load figures for the electrician, not an instruction to wire.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind Lastangaben für die Elektrofachkraft, keine Anleitung zum Anschließen.</translation>
     </message>
     <message>
         <source>Both hose ends of the heater full, level at the mark. Note the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Schlauchtüllen des Heizgeräts voll, Stand an der Marke. Uhrzeit notieren.</translation>
     </message>
     <message>
         <source>{a}: the return hose is warm to the hand at the engine after about {0} min.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: der Rücklaufschlauch ist am Motor nach etwa {0} min handwarm.</translation>
     </message>
     <message>
         <source>Readings after 15, 30, 60 and 120 min: ambient, inlet, outlet, return hose, current, level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte nach 15, 30, 60 und 120 min: Umgebung, Einlass, Auslass, Rücklaufschlauch, Strom, Stand.</translation>
     </message>
     <message>
         <source>Limits: outlet at most {0} the whole time, at most {1} cycles an hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte: Auslass durchgehend höchstens {0}, höchstens {1} Schaltspiele je Stunde.</translation>
     </message>
     <message>
         <source>Engine at its target of {0} after about {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor auf der Zieltemperatur von {0} nach etwa {1}.</translation>
     </message>
     <message>
         <source>The target of {0} is not reached, or not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zieltemperatur von {0} wird nicht erreicht oder ist nicht berechnet.</translation>
     </message>
     <message>
         <source>{a}: what to expect is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: was zu erwarten ist, ist nicht berechnet.</translation>
     </message>
     <message>
         <source>Expected of {a}: outlet {0} at its hottest ({1-2}), cycles in the worst hour: {3} ({4-5}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu erwarten bei {a}: Auslass am heißesten {0} ({1-2}), Schaltspiele in der ungünstigsten Stunde: {3} ({4-5}).</translation>
     </message>
     <message>
         <source>Expected of {a}: outlet {0} at its hottest, cycles in the worst hour: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu erwarten bei {a}: Auslass am heißesten {0}, Schaltspiele in der ungünstigsten Stunde: {1}.</translation>
     </message>
     <message>
         <source>Level, clamps, and the return hose warm at the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand, Schlauchschellen, und der Rücklaufschlauch warm am Motor.</translation>
     </message>
     <message>
         <source>Best after a night near {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am besten nach einer Nacht um {0}.</translation>
     </message>
     <message>
         <source>it was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde abgebrochen</translation>
     </message>
     <message>
         <source>the loop of this heater is not closed</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf dieses Heizgeräts ist nicht geschlossen</translation>
     </message>
     <message>
         <source>there is no heater yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch kein Heizgerät</translation>
     </message>
     <message>
         <source>there is no heater &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Heizgerät „%1“</translation>
     </message>
     <message>
         <source>when the heater was energised is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>wann das Heizgerät eingeschaltet wurde, ist nicht eingegeben</translation>
     </message>
     <message>
         <source>there are no readings of this heater yet</source>
-        <translation type="unfinished"></translation>
+        <translation>von diesem Heizgerät gibt es noch keine Messwerte</translation>
     </message>
     <message>
         <source>no reading has a time after the heater was energised</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Messwert hat eine Uhrzeit nach dem Einschalten des Heizgeräts</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>Nothing wrong: it runs as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fehler: läuft wie gezeichnet</translation>
     </message>
     <message>
         <source>Take another reading in half an hour and see whether it still fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer halben Stunde nochmals messen und sehen, ob es noch passt.</translation>
     </message>
     <message>
         <source>Nothing to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu tun.</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Air in {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in {a}</translation>
     </message>
     <message>
         <source>Heater off and locked out, system cold: open a bleed or loosen the hose at its crest; air comes first, then coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät aus und freigeschaltet, System kalt: eine Entlüftung öffnen oder den Schlauch am Scheitel lösen; erst kommt Luft, dann Kühlmittel.</translation>
     </message>
     <message>
         <source>Let the air out at the crest, top up, and give the hose a rise all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft am Scheitel ablassen, nachfüllen und den Schlauch durchgehend steigend verlegen.</translation>
     </message>
     <message>
         <source>The valve in {a} is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventil in {a} ist geschlossen</translation>
     </message>
     <message>
         <source>Heater off first. Look at the handle: across the hose means closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Heizgerät aus. Griff ansehen: quer zum Schlauch heißt geschlossen.</translation>
     </message>
     <message>
         <source>Open it fully, then energise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganz öffnen, dann einschalten.</translation>
     </message>
     <message>
         <source>The valve in {a} is half closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventil in {a} ist halb geschlossen</translation>
     </message>
     <message>
         <source>Look at the handle: it has to lie along the hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Griff ansehen: er muss längs zum Schlauch liegen.</translation>
     </message>
     <message>
         <source>Open it fully.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganz öffnen.</translation>
     </message>
     <message>
         <source>{a} has collapsed inside</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist innen zusammengefallen</translation>
     </message>
     <message>
         <source>Heater off, cold: press the hose between two fingers along its length; a soft or flat place gives way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät aus, kalt: den Schlauch der Länge nach zwischen zwei Fingern drücken; eine weiche oder flache Stelle gibt nach.</translation>
     </message>
     <message>
         <source>Replace the hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch ersetzen.</translation>
     </message>
     <message>
         <source>Hoses are a size smaller than drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche sind eine Größe kleiner als gezeichnet</translation>
     </message>
     <message>
         <source>Read the size printed on the hose, and measure the bore of a hose end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die auf dem Schlauch aufgedruckte Größe ablesen und den Innendurchmesser einer Schlauchtülle messen.</translation>
     </message>
     <message>
         <source>Fit the drawn size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gezeichnete Größe einbauen.</translation>
     </message>
     <message>
         <source>The ports at the engine are swapped</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anschlüsse am Motor sind vertauscht</translation>
     </message>
     <message>
         <source>Follow the hose from the heater&apos;s inlet: it has to lead to the low port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch vom Einlass des Heizgeräts verfolgen: er muss zum tiefen Anschluss führen.</translation>
     </message>
     <message>
         <source>Change the hoses over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche tauschen.</translation>
     </message>
     <message>
         <source>The hoses at the heater are exchanged, the flow runs backward</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schläuche am Heizgerät sind vertauscht, der Durchfluss läuft rückwärts</translation>
     </message>
     <message>
         <source>Follow the hose from the heater&apos;s upper nozzle: it has to lead to the high port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch vom oberen Stutzen des Heizgeräts verfolgen: er muss zum hohen Anschluss führen.</translation>
     </message>
     <message>
         <source>Change the hoses over at the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche am Heizgerät tauschen.</translation>
     </message>
     <message>
         <source>Coolant is under the return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel steht unter dem Rücklaufanschluss</translation>
     </message>
     <message>
         <source>Cold: look at the level in the surge tank; under the mark means low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt: den Stand im Ausgleichsbehälter ansehen; unter der Marke heißt zu niedrig.</translation>
     </message>
     <message>
         <source>Power off. Find the leak, fill, bleed, top up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom aus. Leck suchen, füllen, entlüften, nachfüllen.</translation>
     </message>
     <message>
         <source>The supply has half the heater&apos;s voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Versorgung hat die halbe Spannung des Heizgeräts</translation>
     </message>
     <message>
         <source>An electrician compares the voltage at the heater with its rating plate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Elektrofachkraft vergleicht die Spannung am Heizgerät mit dem Typenschild.</translation>
     </message>
     <message>
         <source>Have the heater supplied with its rated voltage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät mit seiner Nennspannung versorgen lassen.</translation>
     </message>
     <message>
         <source>The supply is a phase voltage: 0.87 of what is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Versorgung ist eine Strangspannung: das 0,58-Fache</translation>
     </message>
     <message>
         <source>Have it supplied with its rated voltage, or take a heater made for this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Nennspannung versorgen lassen oder ein Heizgerät für diese Spannung nehmen.</translation>
     </message>
     <message>
         <source>One phase is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Phase fehlt</translation>
     </message>
     <message>
         <source>An electrician measures the current in each of the three conductors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Elektrofachkraft misst den Strom in jedem der drei Leiter.</translation>
     </message>
     <message>
         <source>Have fuse, contactor and terminals looked at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung, Schütz und Klemmen prüfen lassen.</translation>
     </message>
     <message>
         <source>The element is dead</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizelement ist defekt</translation>
     </message>
     <message>
         <source>Locked out: measure the resistance across the element; open means dead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigeschaltet: den Widerstand des Heizelements messen; unterbrochen heißt defekt.</translation>
     </message>
     <message>
         <source>Replace the element.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizelement ersetzen.</translation>
     </message>
     <message>
         <source>The thermostat is stuck on</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Thermostat hängt eingeschaltet fest</translation>
     </message>
     <message>
         <source>Watch whether it ever turns off above its point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beobachten, ob er über seinem Schaltpunkt je abschaltet.</translation>
     </message>
     <message>
         <source>Replace the thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat ersetzen.</translation>
     </message>
     <message>
         <source>The thermostat is stuck off</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Thermostat hängt ausgeschaltet fest</translation>
     </message>
     <message>
         <source>Locked out and cold: measure across the thermostat; open below its turn-on point means stuck.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigeschaltet und kalt: über dem Thermostat messen; unter dem Einschaltpunkt offen heißt, er hängt.</translation>
     </message>
     <message>
         <source>The element is scaled</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizelement ist verkalkt</translation>
     </message>
     <message>
         <source>Drain and take the element out: a crust is scale. The other readings hardly show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassen und das Heizelement herausnehmen: eine Kruste ist Kalk. Die anderen Messwerte zeigen es kaum.</translation>
     </message>
     <message>
         <source>Replace the element; flush; deionised or distilled water only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizelement ersetzen; spülen; nur entionisiertes oder destilliertes Wasser.</translation>
     </message>
     <message>
         <source>The over-temperature cut-out has tripped</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Temperaturbegrenzer hat ausgelöst</translation>
     </message>
     <message>
         <source>Locked out: measure across the cut-out; open means tripped. Find out why before it is reset.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigeschaltet: über dem Begrenzer messen; offen heißt ausgelöst. Die Ursache finden, bevor er zurückgesetzt wird.</translation>
     </message>
     <message>
         <source>Mend what made it hot, then reset it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beheben, was ihn heiß machte, dann zurücksetzen.</translation>
     </message>
     <message>
         <source>The breaker or the ground-fault device has tripped</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungsschutz- oder FI-Schutzschalter hat ausgelöst</translation>
     </message>
     <message>
         <source>Look at the breaker and the ground-fault device. An electrician measures insulation before it is reset.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungsschutz- und FI-Schutzschalter ansehen. Eine Elektrofachkraft misst die Isolation, bevor zurückgesetzt wird.</translation>
     </message>
     <message>
         <source>Have the fault to ground found first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den Erdschluss suchen lassen.</translation>
     </message>
     <message>
         <source>Scale or sediment blocks {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalk oder Schlamm verstopft {a}</translation>
     </message>
     <message>
         <source>Cold and drained: probe the opening through the fitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt und entleert: die Öffnung durch das Anschlussstück sondieren.</translation>
     </message>
     <message>
         <source>Clean the opening, flush the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnung reinigen, Motor spülen.</translation>
     </message>
     <message>
         <source>{a} is kinked</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist geknickt</translation>
     </message>
     <message>
         <source>Follow the hose by eye and hand, behind brackets too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlauch mit Auge und Hand verfolgen, auch hinter Haltern.</translation>
     </message>
     <message>
         <source>Reroute with a larger bend, or an elbow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit größerem Bogen oder einem Winkel neu verlegen.</translation>
     </message>
     <message>
         <source>There is a check valve in {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>In {a} sitzt ein Rückschlagventil</translation>
     </message>
     <message>
         <source>Look for an arrow on a fitting in the hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach einem Pfeil auf einem Anschlussstück im Schlauch suchen.</translation>
     </message>
     <message>
         <source>Take it out: a few mm of head do not open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausbauen: wenige mm Druckhöhe öffnen es nicht.</translation>
     </message>
     <message>
         <source>The engine&apos;s own thermostat is stuck open</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Thermostat des Motors hängt offen fest</translation>
     </message>
     <message>
         <source>Feel the upper radiator hose: warm with the engine cold means that it lets coolant through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den oberen Kühlerschlauch befühlen: warm bei kaltem Motor heißt, dass er Kühlmittel durchlässt.</translation>
     </message>
     <message>
         <source>Replace the engine&apos;s thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Thermostat des Motors ersetzen.</translation>
     </message>
     <message>
         <source>The remote sensor hangs in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fernfühler hängt in der Luft</translation>
     </message>
     <message>
         <source>Look at the sensor: it has to sit tight on the engine, away from the return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler ansehen: er muss fest am Motor sitzen, weg vom Rücklaufanschluss.</translation>
     </message>
     <message>
         <source>Fasten it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler befestigen.</translation>
     </message>
     <message>
         <source>Air in {a}, {0} up</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in {a}, Höhe {0}</translation>
     </message>
     <message>
         <source>inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>clip-on thermometer on the metal at the heater&apos;s inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlegethermometer am Metall des Heizgeräte-Einlasses</translation>
     </message>
     <message>
         <source>outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>clip-on thermometer on the metal at the heater&apos;s outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlegethermometer am Metall des Heizgeräte-Auslasses</translation>
     </message>
     <message>
         <source>return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>infrared thermometer on the rubber of the return hose at the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Infrarotthermometer auf dem Gummi des Rücklaufschlauchs am Motor</translation>
     </message>
     <message>
         <source>engine block</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorblock</translation>
     </message>
     <message>
         <source>infrared thermometer on the block beside the return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Infrarotthermometer auf dem Block neben dem Rücklaufanschluss</translation>
     </message>
     <message>
         <source>current</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>clamp meter round one conductor</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromzange um einen Leiter</translation>
     </message>
     <message>
         <source>voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>voltmeter at the heater, by an electrician</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannungsmesser am Heizgerät, durch eine Elektrofachkraft</translation>
     </message>
     <message>
         <source>coolant level</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittelstand</translation>
     </message>
     <message>
         <source>rule at the surge tank, from the cold full mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab am Ausgleichsbehälter, ab der Kaltfüllmarke</translation>
     </message>
     <message>
         <source>feel the supply hose one hand from the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>den Vorlaufschlauch eine Handbreit vor dem Heizgerät befühlen</translation>
     </message>
     <message>
         <source>feel the return hose at the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>den Rücklaufschlauch am Motor befühlen</translation>
     </message>
     <message>
         <source>Now %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt %1</translation>
     </message>
     <message>
         <source>In %1 min %2</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 min %2</translation>
     </message>
     <message>
         <source>%1: cold means &quot;%2&quot;, warm means &quot;%3&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: kalt heißt „%2“, warm heißt „%3“.</translation>
     </message>
     <message>
         <source>read the %1 (%2): about %3 means &quot;%4&quot;, about %5 means &quot;%6&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ablesen (%2): etwa %3 heißt „%4“, etwa %5 heißt „%6“.</translation>
     </message>
     <message>
         <source>Only whether power was on was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen wurde nur, ob Strom da war.</translation>
     </message>
     <message>
         <source>Speaks against it: the {a} was {0} after {1} min, where {2} is expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spricht dagegen ({a}): {0} nach {1} min, wo {2} zu erwarten ist.</translation>
     </message>
     <message>
         <source>All is near what is expected; farthest off is the {a}: {0} after {1} min, where {2} is expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles liegt nahe am Erwarteten; am weitesten weg ist: {a}, {0} nach {1} min, wo {2} zu erwarten ist.</translation>
     </message>
     <message>
         <source>The {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {0} nach {1} min; dieser Fehler ergibt {2}, die Anlage wie gezeichnet {3}.</translation>
     </message>
     <message>
         <source>Speaks against it: the {a} was {0} after {1} min: this fault gives {2}, the job as drawn {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spricht dagegen ({a}): {0} nach {1} min; dieser Fehler ergibt {2}, die Anlage wie gezeichnet {3}.</translation>
     </message>
     <message>
         <source>Not judged against the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht an der Zeichnung gemessen.</translation>
     </message>
     <message>
         <source>Over the limit of {0}. Switch off and find out why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Grenzwert von {0}. Ausschalten und die Ursache suchen.</translation>
     </message>
     <message>
         <source>Fits: {0} to {1} expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passt: {0} bis {1} zu erwarten.</translation>
     </message>
     <message>
         <source>Lower than expected: {0} to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefer als erwartet: {0} bis {1}.</translation>
     </message>
     <message>
         <source>Higher than expected: {0} to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höher als erwartet: {0} bis {1}.</translation>
     </message>
     <message>
         <source>Not judged: the cold marks of the surge tank are not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt: die Kaltmarken des Ausgleichsbehälters sind nicht eingegeben.</translation>
     </message>
     <message>
         <source>Under the cold minimum, {0} under the full mark. Power off, find the leak, top up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Kaltmindeststand, {0} unter der Füllmarke. Strom aus, Leck suchen, nachfüllen.</translation>
     </message>
     <message>
         <source>Over the hot mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über der Heißmarke.</translation>
     </message>
     <message>
         <source>Between the marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Marken.</translation>
     </message>
     <message>
         <source>Not judged: rated power or rated voltage is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt: Nennleistung oder Nennspannung ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>Fits: {0} is its rated power at {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passt: {0} ist die Nennleistung bei {1}.</translation>
     </message>
     <message>
         <source>Too little: its rated power at {1} would be {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig: die Nennleistung bei {1} wäre {0}.</translation>
     </message>
     <message>
         <source>Too much: its rated power at {1} would be {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel: die Nennleistung bei {1} wäre {0}.</translation>
     </message>
     <message>
         <source>Off: its thermostat may well be open then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus: der Thermostat kann dann durchaus offen sein.</translation>
     </message>
     <message>
         <source>Draws nothing, where it should be on and draw {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt nichts auf, obwohl es ein sein und {0} aufnehmen müsste.</translation>
     </message>
     <message>
         <source>Cycles: not judged, no switching off was noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele: nicht beurteilt, kein Ausschalten wurde notiert.</translation>
     </message>
     <message>
         <source>Cycles: not judged, it was not seen to turn on again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele: nicht beurteilt, kein Wiedereinschalten wurde gesehen.</translation>
     </message>
     <message>
         <source>On {0} times within an hour, over the limit of {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Stunde {0}-mal ein, über dem Grenzwert von {1}.</translation>
     </message>
     <message>
         <source>On {0} times within an hour at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Stunde höchstens {0}-mal ein.</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>passt</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>fraglich</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message>
         <source>the loop of this heater is not computed</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf dieses Heizgeräts ist nicht berechnet</translation>
     </message>
     <message>
         <source>the coolant&apos;s properties are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>die Eigenschaften des Kühlmittels sind nicht bekannt</translation>
     </message>
     <message>
         <source>Supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch</translation>
     </message>
     <message>
         <source>Port %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss %1</translation>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Area %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich %1</translation>
     </message>
     <message>
         <source>neither the coolant of the whole system nor that of the engine is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>weder das Kühlmittel der ganzen Anlage noch das des Motors ist eingegeben</translation>
     </message>
     <message>
         <source>The kind of antifreeze to add is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art des zuzugebenden Frostschutzmittels ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>The kind of antifreeze in it now is not known, and kinds must not be mixed: find it out, or drain and flush all of it and choose a fill from empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art des jetzigen Frostschutzmittels ist nicht bekannt, und Arten dürfen nicht gemischt werden: ermitteln oder alles ablassen und spülen und das Füllen aus dem Leeren wählen.</translation>
     </message>
     <message>
         <source>In it now is another kind of antifreeze, and kinds must not be mixed: drain and flush all of it and choose a fill from empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ist eine andere Art Frostschutzmittel darin, und Arten dürfen nicht gemischt werden: alles ablassen und spülen und das Füllen aus dem Leeren wählen.</translation>
     </message>
     <message>
         <source>chloride</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlorid</translation>
     </message>
     <message>
         <source>sulphate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sulfat</translation>
     </message>
     <message>
         <source>hardness as CaCO3</source>
-        <translation type="unfinished"></translation>
+        <translation>Härte als CaCO3</translation>
     </message>
     <message>
         <source>total solids</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststoffe gesamt</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH-Wert</translation>
     </message>
     <message>
         <source>ASTM D6210, appendix X1 (from memory); same figures in TM 5-3895-383-24, table 15 (US Army)</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM D6210, Anhang X1 (aus dem Gedächtnis); gleiche Werte in TM 5-3895-383-24, Tabelle 15 (US-Armee)</translation>
     </message>
     <message>
         <source>more than %1 lines</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Zeilen</translation>
     </message>
     <message>
         <source>more than %1 fields in a line</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Felder in einer Zeile</translation>
     </message>
     <message>
         <source>a field of more than %1 bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Feld mit mehr als %1 Bytes</translation>
     </message>
     <message>
         <source>a quote inside a field that does not begin with one</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anführungszeichen in einem Feld, das nicht mit einem beginnt</translation>
     </message>
     <message>
         <source>a control character that ends no line</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Steuerzeichen, das keine Zeile beendet</translation>
     </message>
     <message>
         <source>text behind the quote that ends a field</source>
-        <translation type="unfinished"></translation>
+        <translation>Text hinter dem Anführungszeichen, das ein Feld beendet</translation>
     </message>
     <message>
         <source>a field in quotes that does not end</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Feld in Anführungszeichen, das nicht endet</translation>
     </message>
     <message>
         <source>a line of %1 fields, where the first has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeile mit %1 Feldern, wo die erste %2 hat</translation>
     </message>
     <message>
         <source>Line %1, column %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1, Spalte %2: %3</translation>
     </message>
     <message>
         <source>a file of more than %1 MiB</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei mit mehr als %1 MiB</translation>
     </message>
     <message>
         <source>a byte that is not UTF-8 text</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Byte, das kein UTF-8-Text ist</translation>
     </message>
     <message>
         <source>Nothing is to be cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist zuzuschneiden.</translation>
     </message>
     <message>
         <source>No length of roll is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Rollenlänge ist eingegeben.</translation>
     </message>
     <message>
         <source>A length is not over 0 and at most 10 km, or there are too many cuts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Länge liegt nicht über 0 und höchstens bei 10 km, oder es sind zu viele Zuschnitte.</translation>
     </message>
     <message>
         <source>A cut is longer than the longest roll.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zuschnitt ist länger als die längste Rolle.</translation>
     </message>
     <message>
         <source>A volume has to be from 0 to {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Volumen muss von 0 bis {0} liegen.</translation>
     </message>
     <message>
         <source>There is nothing to fill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts zu füllen.</translation>
     </message>
     <message>
         <source>The share of antifreeze has to be from 0 to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Frostschutzanteil muss von 0 bis 100 % liegen.</translation>
     </message>
     <message>
         <source>{0} is not planned for: over {1} antifreeze by volume coolant carries less heat and freezes earlier again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wird nicht geplant: über {1} Frostschutz (Volumen) trägt Kühlmittel weniger Wärme und gefriert wieder früher.</translation>
     </message>
     <message>
         <source>{0} is not reached: coolant would have to be drained, and nothing runs out at the drains.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wird nicht erreicht: Kühlmittel müsste abgelassen werden, und an den Ablässen läuft nichts aus.</translation>
     </message>
     <message>
         <source>{0} is not reached: only {1} runs out at once, and after {2} rounds of draining and filling with antifreeze the coolant is at {3}. Drain elsewhere too, or flush and fill afresh.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wird nicht erreicht: nur {1} laufen auf einmal aus, und nach {2} Durchgängen Ablassen und Auffüllen mit Frostschutzmittel ist das Kühlmittel bei {3}. Auch anderswo ablassen oder spülen und neu füllen.</translation>
     </message>
     <message>
         <source>{0} is not reached: only {1} runs out at once, each round leaves antifreeze behind, and after {2} the coolant is at {3}. Drain elsewhere too, or flush and fill afresh.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wird nicht erreicht: nur {1} laufen auf einmal aus, jeder Durchgang lässt Frostschutzmittel zurück, und nach {2} ist das Kühlmittel bei {3}. Auch anderswo ablassen oder spülen und neu füllen.</translation>
     </message>
     <message>
         <source>Draining all of the {0} that runs out at once is not enough: it gives {1}. {2} rounds are needed, with the engine run in between until its thermostat opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle {0} abzulassen, die auf einmal auslaufen, genügt nicht: das ergibt {1}. {2} Durchgänge sind nötig, dazwischen Motorlauf, bis der Thermostat öffnet.</translation>
     </message>
     <message>
         <source>Drain {0}, then fill.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ablassen, dann füllen.</translation>
     </message>
     <message>
         <source>Drain {0}, then fill. How much runs out at the drains is not entered: see that so much does.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ablassen, dann füllen. Wie viel an den Ablässen ausläuft, ist nicht eingegeben: darauf achten, dass es so viel ist.</translation>
     </message>
     <message>
         <source>Nothing has to be drained: fill the new hoses and chambers as stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist abzulassen: die neuen Schläuche und Kammern wie angegeben füllen.</translation>
     </message>
     <message>
         <source>The coolant is as wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel ist wie gewünscht.</translation>
     </message>
     <message>
         <source>its power is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung ist nicht eingegeben</translation>
     </message>
     <message>
         <source>neither the supply&apos;s voltage nor its own is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>weder die Spannung der Versorgung noch die eigene ist eingegeben</translation>
     </message>
     <message>
         <source>its rated voltage is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Nennspannung ist nicht eingegeben</translation>
     </message>
     <message>
         <source>it needs three phases and the supply has one</source>
-        <translation type="unfinished"></translation>
+        <translation>nötig sind drei Phasen, und die Versorgung hat eine</translation>
     </message>
     <message>
         <source>Single-phase heaters on three phases: counted as if all were on the same two conductors, the most that any carries. Shared out as evenly as can be it is {0}, {1} at 125 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einphasige Heizgeräte an drei Phasen: gerechnet, als lägen alle an denselben zwei Leitern, das Höchste, was einer führt. So gleichmäßig wie möglich verteilt sind es {0}, {1} bei 125 %.</translation>
     </message>
     <message>
         <source>The supply&apos;s voltage is not entered: the current of all heaters together is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spannung der Versorgung ist nicht eingegeben: der Strom aller Heizgeräte zusammen ist nicht berechnet.</translation>
     </message>
     <message>
         <source>The supply&apos;s phases are not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Phasenzahl der Versorgung ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>The conductor&apos;s size is not entered: the voltage drop is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Leiterquerschnitt ist nicht eingegeben: der Spannungsfall ist nicht berechnet.</translation>
     </message>
     <message>
         <source>The length of the run is not entered: the voltage drop is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitungslänge ist nicht eingegeben: der Spannungsfall ist nicht berechnet.</translation>
     </message>
     <message>
         <source>{a} is not a size of the tables; 12 AWG or 4 mm2 are.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist keine Größe der Tabellen; 12 AWG oder 4 mm2 sind welche.</translation>
     </message>
     <message>
         <source>{a} is rated for {0}. On {1} it would take {2}: do not connect it, the element burns out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist für {0} bemessen. An {1} würde das Gerät {2} aufnehmen: nicht anschließen, das Heizelement brennt durch.</translation>
     </message>
     <message>
         <source>The warm-up of {a} is computed at {0}, which is entered with the heater; the supply has {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen von {a} ist mit {0} berechnet, wie beim Heizgerät eingegeben; die Versorgung hat {1}.</translation>
     </message>
     <message>
         <source>The drop is over the {0} that is advised for a branch circuit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spannungsfall liegt über den {0}, die für einen Endstromkreis empfohlen sind.</translation>
     </message>
     <message>
         <source>The supply&apos;s voltage is not entered: the heater counts on its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spannung der Versorgung ist nicht eingegeben: das Heizgerät zählt für sich.</translation>
     </message>
     <message>
         <source>The mark-up on materials is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Aufschlag auf Material ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>The prices of materials are not final.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Materialpreise sind nicht endgültig.</translation>
     </message>
     <message>
         <source>The amounts are too large to reckon with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Beträge sind zu groß zum Rechnen.</translation>
     </message>
     <message>
         <source>The currency is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Währung ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>Travel</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfahrt</translation>
     </message>
     <message>
         <source>Consumables</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauchsmaterial</translation>
     </message>
     <message>
         <source>Disposal of old coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Entsorgung des alten Kühlmittels</translation>
     </message>
     <message>
         <source>not priced</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Preis</translation>
     </message>
     <message>
         <source>quantity not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge nicht bekannt</translation>
     </message>
     <message>
         <source>priced by &quot;%1&quot;, which is no measure of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je „%1“, das kein Maß dafür ist</translation>
     </message>
     <message>
         <source>Tank heater: {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel-Heizgerät: {a}</translation>
     </message>
     <message>
         <source>Item %1, %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Position %1, %2: %3.</translation>
     </message>
     <message>
         <source>The labour rate is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stundensatz ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>labour rate not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Stundensatz nicht eingegeben</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>%1: not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nicht eingegeben.</translation>
     </message>
     <message>
         <source>The tax is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Steuer ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>The bore is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Innendurchmesser ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>Make safe, drain and catch the coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern, Kühlmittel ablassen und auffangen</translation>
     </message>
     <message>
         <source>Clean ports, fit adapters and hose ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlüsse reinigen, Adapter und Schlauchtüllen einbauen</translation>
     </message>
     <message>
         <source>Cut, route and clamp the hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche zuschneiden, verlegen und anklemmen</translation>
     </message>
     <message>
         <source>Fit valves and other in-line parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventile und andere Einbauteile einsetzen</translation>
     </message>
     <message>
         <source>Run and connect the supply, by a licensed electrician</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung verlegen und anschließen, durch eine Elektrofachkraft</translation>
     </message>
     <message>
         <source>Flush, fill, purge and top up</source>
-        <translation type="unfinished"></translation>
+        <translation>Spülen, füllen, entlüften und nachfüllen</translation>
     </message>
     <message>
         <source>Energise, take readings, check for leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschalten, Messwerte aufnehmen, auf Lecks prüfen</translation>
     </message>
     <message>
         <source>Hand over with sheet and checklist</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Blatt und Checkliste übergeben</translation>
     </message>
     <message>
         <source>not a number such as 1250 or 12.5, without a sign for thousands</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Zahl wie 1250 oder 12.5, ohne Zeichen für Tausender</translation>
     </message>
     <message>
         <source>a whole number is wanted here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier wird eine ganze Zahl erwartet</translation>
     </message>
     <message>
         <source>at most %1 decimals are wanted here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier werden höchstens %1 Nachkommastellen erwartet</translation>
     </message>
     <message>
         <source>too large a number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine zu große Zahl</translation>
     </message>
     <message>
         <source>Tank heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel-Heizgerät</translation>
     </message>
     <message>
         <source>Mounting kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Montagesatz</translation>
     </message>
     <message>
         <source>Hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch</translation>
     </message>
     <message>
         <source>Hose end</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchtülle</translation>
     </message>
     <message>
         <source>Adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>Core plug adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Froststopfen-Adapter</translation>
     </message>
     <message>
         <source>Tee for lower radiator hose</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück für unteren Kühlerschlauch</translation>
     </message>
     <message>
         <source>Tee for cabin heater line</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück für Leitung der Fahrerhausheizung</translation>
     </message>
     <message>
         <source>Elbow</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>Moulded elbow</source>
-        <translation type="unfinished"></translation>
+        <translation>Formbogen</translation>
     </message>
     <message>
         <source>Reducer</source>
-        <translation type="unfinished"></translation>
+        <translation>Reduzierstück</translation>
     </message>
     <message>
         <source>Isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>Bleed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>Lift check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub-Rückschlagventil</translation>
     </message>
     <message>
         <source>Swing check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappen-Rückschlagventil</translation>
     </message>
     <message>
         <source>Hose clamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchschelle</translation>
     </message>
     <message>
         <source>Hose clip</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschelle</translation>
     </message>
     <message>
         <source>Hose insulation</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchisolierung</translation>
     </message>
     <message>
         <source>Thread sealant</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindedichtmittel</translation>
     </message>
     <message>
         <source>antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz</translation>
     </message>
     <message>
         <source>Antifreeze concentrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzkonzentrat</translation>
     </message>
     <message>
         <source>Distilled water</source>
-        <translation type="unfinished"></translation>
+        <translation>Destilliertes Wasser</translation>
     </message>
     <message>
         <source>The start of {a} is on nothing: what it is pushed onto is not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anfang von {a} sitzt auf nichts: worauf er geschoben wird, ist nicht mitgezählt.</translation>
     </message>
     <message>
         <source>The end of {a} is on nothing: what it is pushed onto is not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ende von {a} sitzt auf nichts: worauf es geschoben wird, ist nicht mitgezählt.</translation>
     </message>
     <message>
         <source>%1, inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Einlass</translation>
     </message>
     <message>
         <source>%1, outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Auslass</translation>
     </message>
     <message>
         <source>size of the line not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe der Leitung nicht eingegeben</translation>
     </message>
     <message>
         <source>thread not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde nicht eingegeben</translation>
     </message>
     <message>
         <source>to hose end {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>auf Schlauchtülle {0}</translation>
     </message>
     <message>
         <source>{a} to hose end {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} auf Schlauchtülle {0}</translation>
     </message>
     <message>
         <source>rated voltage not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennspannung nicht eingegeben</translation>
     </message>
     <message>
         <source>power not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung nicht eingegeben</translation>
     </message>
     <message>
         <source>power and rated voltage not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung und Nennspannung nicht eingegeben</translation>
     </message>
     <message>
         <source>{0}, {1}, three phases</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, {1}, drei Phasen</translation>
     </message>
     <message>
         <source>bore of %1 not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Innendurchmesser von %1 nicht eingegeben</translation>
     </message>
     <message>
         <source>Chamber volume of {a} is not entered: taken from its drawn chamber.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kammervolumen von {a} ist nicht eingegeben: es ist der gezeichneten Kammer entnommen.</translation>
     </message>
     <message>
         <source>{a} glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}glykol</translation>
     </message>
     <message>
         <source>kind of antifreeze not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Art des Frostschutzmittels nicht eingegeben</translation>
     </message>
     <message>
         <source>Brackets, bolts and washers as the heater&apos;s manual has them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halter, Schrauben und Scheiben laut Handbuch des Heizgeräts.</translation>
     </message>
     <message>
         <source>Not needed where adapter or nozzle has its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht nötig, wo Adapter oder Stutzen eine eigene hat.</translation>
     </message>
     <message>
         <source>One container, for {0} threads; fit for coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gebinde, für {0} Gewinde; für Kühlmittel geeignet.</translation>
     </message>
     <message>
         <source>To come to {0} of antifreeze in {1}; drain {2} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {0} Frostschutz in {1}; zuerst {2} ablassen.</translation>
     </message>
     <message>
         <source>Fills the new hoses and heater only: top up what is lost in the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllt nur die neuen Schläuche und das Heizgerät: nachfüllen, was bei der Arbeit verloren geht.</translation>
     </message>
     <message>
         <source>share of antifreeze not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzanteil nicht eingegeben</translation>
     </message>
     <message>
         <source>bore not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Innendurchmesser nicht eingegeben</translation>
     </message>
     <message>
         <source>bore {0}, wall {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø {0}, Wand {1}</translation>
     </message>
     <message>
         <source>hose&apos;s bore not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Innendurchmesser des Schlauchs nicht eingegeben</translation>
     </message>
     <message>
         <source>Two on each hose end: common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei je Schlauchtülle: gängige Praxis.</translation>
     </message>
     <message>
         <source>{0} to {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} bis {1}</translation>
     </message>
     <message>
         <source>{a}, {0} along</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}, bei {0} entlang</translation>
     </message>
     <message>
         <source>Of one piece with the hose; bought singly it also takes joiners and clamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Stück mit dem Schlauch; einzeln gekauft kommen Verbinder und Schlauchschellen dazu.</translation>
     </message>
     <message>
         <source>{a} wants one more than is drawn, by the spacing rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} braucht nach der Abstandsregel eine mehr als gezeichnet.</translation>
     </message>
     <message>
         <source>{a} wants {0} more than are drawn, by the spacing rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} braucht nach der Abstandsregel {0} mehr als gezeichnet.</translation>
     </message>
     <message>
         <source>for {0}, {1} thick</source>
-        <translation type="unfinished"></translation>
+        <translation>für {0}, {1} dick</translation>
     </message>
     <message>
         <source>item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>description</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Spalte namens „%1“; Felder sind durch Kommas zu trennen, nicht durch Semikolons</translation>
     </message>
     <message>
         <source>no column named &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Spalte namens „%1“</translation>
     </message>
     <message>
         <source>a second column named &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>eine zweite Spalte namens „%1“</translation>
     </message>
     <message>
         <source>the price &quot;%1&quot; was not understood: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>der Preis „%1“ wurde nicht verstanden: %2</translation>
     </message>
     <message>
         <source>a price under nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Preis unter null</translation>
     </message>
     <message>
         <source>too large a price</source>
-        <translation type="unfinished"></translation>
+        <translation>ein zu großer Preis</translation>
     </message>
     <message>
         <source>no currency</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Währung</translation>
     </message>
     <message>
         <source>the currency &quot;%1&quot; in a list of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Währung „%1“ in einer Liste in %2</translation>
     </message>
     <message>
         <source>an item without a key of 1 to 200 bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Artikel ohne Schlüssel von 1 bis 200 Bytes</translation>
     </message>
     <message>
         <source>a second line for the item &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>eine zweite Zeile für den Artikel „%1“</translation>
     </message>
     <message>
         <source>a description of more than 500 bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Beschreibung von mehr als 500 Bytes</translation>
     </message>
     <message>
         <source>the unit &quot;%1&quot; is none of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einheit „%1“ ist keine von %2</translation>
     </message>
     <message>
         <source>an empty file</source>
-        <translation type="unfinished"></translation>
+        <translation>eine leere Datei</translation>
     </message>
     <message>
         <source>more than %1 prices</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Preise</translation>
     </message>
     <message>
         <source>a list without a price</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste ohne Preis</translation>
     </message>
     <message>
         <source>The list is in %1, the estimate in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste ist in %1, die Kalkulation in %2.</translation>
     </message>
     <message>
         <source>Amounts are entered with %1 decimals, and %2 has %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beträge sind mit %1 Nachkommastellen eingegeben, und %2 hat %3.</translation>
     </message>
     <message>
         <source>the ambient temperature is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Umgebungstemperatur ist nicht eingegeben</translation>
     </message>
     <message>
         <source>There is nothing to sample.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Stichproben zu ziehen.</translation>
     </message>
     <message>
         <source>Bands take 20 to 100000 samples.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bänder brauchen 20 bis 100000 Stichproben.</translation>
     </message>
     <message>
         <source>The range of {a} does not hold together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spanne von {a} passt nicht zusammen.</translation>
     </message>
     <message>
         <source>The bands were stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bänder wurden abgebrochen.</translation>
     </message>
     <message>
         <source>circulates on {2} of head, into the heater at {0} and out at {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft um mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
     </message>
     <message>
         <source>circulates in reverse on {2} of head, into the heater at {0} and out at {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft rückwärts um mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
     </message>
     <message>
         <source>the balance was not found within {a} Pa</source>
-        <translation type="unfinished"></translation>
+        <translation>das Gleichgewicht wurde nicht auf {a} Pa genau gefunden</translation>
     </message>
     <message>
         <source>air takes {0} of head, and the loop can raise {1} at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft nimmt {0} Druckhöhe, und der Kreislauf kann höchstens {1} aufbringen</translation>
     </message>
     <message>
         <source>nothing drives it: the warm column is not above the cold one ({0} of head)</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts treibt an: die warme Säule steht nicht über der kalten ({0} Druckhöhe)</translation>
     </message>
     <message>
         <source>the coolant would be under {0}, where it freezes</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel läge unter {0}, wo es gefriert</translation>
     </message>
     <message>
         <source>the coolant would reach {0} before enough of it flows</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel würde {0} erreichen, bevor genug davon fließt</translation>
     </message>
     <message>
         <source>a closed valve withstands the {0} of head that drives</source>
-        <translation type="unfinished"></translation>
+        <translation>ein geschlossenes Ventil hält den treibenden {0} Druckhöhe stand</translation>
     </message>
     <message>
         <source>the resistance is that of a loop of {a} elements</source>
-        <translation type="unfinished"></translation>
+        <translation>der Widerstand gehört zu einem Kreislauf mit {a} Elementen</translation>
     </message>
     <message>
         <source>boiling in degC must be over the freezing point, not {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Siedepunkt in °C muss über dem Gefrierpunkt liegen, nicht {a}</translation>
     </message>
     <message>
         <source>the coolant has no range of temperature with properties over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel hat keinen Temperaturbereich mit Eigenschaften über 0</translation>
     </message>
     <message>
         <source>element {a}: {b}, not {c}</source>
-        <translation type="unfinished"></translation>
+        <translation>Element {a}: {b}, nicht {c}</translation>
     </message>
     <message>
         <source>length in metres must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge in Metern muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>rise in metres must be a number</source>
-        <translation type="unfinished"></translation>
+        <translation>die Steigung in Metern muss eine Zahl sein</translation>
     </message>
     <message>
         <source>bore in metres must be over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser in Metern muss über 0 liegen</translation>
     </message>
     <message>
         <source>area in square metres must be over 0, or 0 for a round bore</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fläche in Quadratmetern muss über 0 liegen, oder 0 für runden Querschnitt</translation>
     </message>
     <message>
         <source>power in watts must be a number</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung in Watt muss eine Zahl sein</translation>
     </message>
     <message>
         <source>heat exchange in W/K must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wärmeaustausch in W/K muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>temperature of surroundings in degC must be over -273.15</source>
-        <translation type="unfinished"></translation>
+        <translation>die Temperatur der Umgebung in °C muss über -273,15 liegen</translation>
     </message>
     <message>
         <source>share at outlet temperature must be from 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anteil mit Auslasstemperatur muss von 0 bis 1 liegen</translation>
     </message>
     <message>
         <source>pocket&apos;s head in metres must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>die Druckhöhe des Lufteinschlusses in Metern muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>a loss&apos;s bore in metres must be over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser eines Verlusts in Metern muss über 0 liegen</translation>
     </message>
     <message>
         <source>the loop has no elements</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf hat keine Elemente</translation>
     </message>
     <message>
         <source>the loop has too many elements: {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf hat zu viele Elemente: {a}</translation>
     </message>
     <message>
         <source>the loop does not close: its rises add up to {a} m</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf schließt sich nicht: die Höhenunterschiede ergeben {a} m</translation>
     </message>
     <message>
         <source>no element of the loop resists flow</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Element des Kreislaufs bremst den Durchfluss</translation>
     </message>
     <message>
         <source>start temperature in degC must be over -273.15, not {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Starttemperatur in °C muss über -273,15 liegen, nicht {a}</translation>
     </message>
     <message>
         <source>no element of the loop takes heat out, and {a} W are put in</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Element des Kreislaufs entnimmt Wärme, und {a} W werden zugeführt</translation>
     </message>
     <message>
         <source>The voltage has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spannung muss über 0 liegen.</translation>
     </message>
     <message>
         <source>Nothing is computed over {0}: that is no low voltage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über {0} wird nichts berechnet: das ist keine Niederspannung.</translation>
     </message>
     <message>
         <source>A supply has 1 or 3 phases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Versorgung hat 1 oder 3 Phasen.</translation>
     </message>
     <message>
         <source>The power has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leistung muss über 0 liegen.</translation>
     </message>
     <message>
         <source>Nothing is computed over {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über {0} wird nichts berechnet.</translation>
     </message>
     <message>
         <source>No conductor is that cold or hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>So kalt oder heiß ist kein Leiter.</translation>
     </message>
     <message>
         <source>{a} is not in the tables in aluminium.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} steht nicht in den Tabellen für Aluminium.</translation>
     </message>
     <message>
         <source>Current and resistance have to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom und Widerstand müssen über 0 liegen.</translation>
     </message>
     <message>
         <source>The run&apos;s length has to be over 0 and at most {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitungslänge muss über 0 und höchstens bei {0} liegen.</translation>
     </message>
     <message>
         <source>The conductor is far too small for this run: more than a third of the voltage would be lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Leiter ist für diese Leitung viel zu klein: mehr als ein Drittel der Spannung ginge verloren.</translation>
     </message>
     <message>
         <source>Power and hours must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung und Stunden dürfen nicht negativ sein.</translation>
     </message>
     <message>
         <source>a loss coefficient must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Verlustbeiwert muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>a coefficient&apos;s exponent of the Reynolds number must be from 0, under 2</source>
-        <translation type="unfinished"></translation>
+        <translation>der Exponent der Reynoldszahl eines Beiwerts muss von 0 bis unter 2 liegen</translation>
     </message>
     <message>
         <source>a length must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Länge muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>roughness must be 0 or more and less than the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>die Rauheit muss 0 oder mehr und kleiner als der Innendurchmesser sein</translation>
     </message>
     <message>
         <source>a bend&apos;s angle must be 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>der Winkel eines Bogens muss 0 oder mehr sein</translation>
     </message>
     <message>
         <source>a bend&apos;s centre-line radius must be at least half the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>der Mittenradius eines Bogens muss mindestens der halbe Innendurchmesser sein</translation>
     </message>
     <message>
         <source>a hose end&apos;s own bore must be over 0 and at most the hose&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>der Innendurchmesser einer Schlauchtülle muss über 0 und höchstens bei dem des Schlauchs liegen</translation>
     </message>
     <message>
         <source>a bore must be over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Innendurchmesser muss über 0 liegen</translation>
     </message>
     <message>
         <source>an area must be over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Fläche muss über 0 liegen</translation>
     </message>
     <message>
         <source>a factor must be over 0</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Faktor muss über 0 liegen</translation>
     </message>
     <message>
         <source>The coolant&apos;s properties are not known over any range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eigenschaften des Kühlmittels sind in keinem Bereich bekannt.</translation>
     </message>
     <message>
         <source>At {0} the coolant is slush: it freezes at {1}. Nothing circulates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {0} ist das Kühlmittel Eisbrei: es gefriert bei {1}. Nichts läuft um.</translation>
     </message>
     <message>
         <source>The heater&apos;s rated power has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nennleistung des Heizgeräts muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The heater&apos;s rated voltage has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nennspannung des Heizgeräts muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The supply voltage must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Versorgungsspannung darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>The heater&apos;s chamber has to hold coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kammer des Heizgeräts muss Kühlmittel fassen.</translation>
     </message>
     <message>
         <source>The heater&apos;s own heat capacity must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmekapazität des Heizgeräts selbst darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>The chamber&apos;s own convection has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eigenkonvektion der Kammer muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The thermostat has to switch on at a lower temperature than off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Thermostat muss bei tieferer Temperatur ein- als ausschalten.</translation>
     </message>
     <message>
         <source>The thermostat&apos;s sensing fraction has to be from 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fühleranteil des Thermostats muss von 0 bis 1 liegen.</translation>
     </message>
     <message>
         <source>The thermostat&apos;s lag has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verzögerung des Thermostats muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The cut-out&apos;s trip temperature is not a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Auslösetemperatur des Begrenzers ist keine Zahl.</translation>
     </message>
     <message>
         <source>The cut-out has to reset at a lower temperature than it trips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Begrenzer muss bei tieferer Temperatur zurücksetzen als auslösen.</translation>
     </message>
     <message>
         <source>The element&apos;s diameter and flux have to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser und Heizflächenbelastung des Heizelements müssen über 0 liegen.</translation>
     </message>
     <message>
         <source>Chamber, hoses and jacket each need an element.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kammer, Schläuche und Wassermantel brauchen je ein Element.</translation>
     </message>
     <message>
         <source>Return and supply hose have to have a length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf- und Vorlaufschlauch müssen eine Länge haben.</translation>
     </message>
     <message>
         <source>A hose&apos;s own heat capacity must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmekapazität eines Schlauchs selbst darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>The share of temperature at a hose&apos;s surface has to be from 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Temperaturanteil an der Schlauchoberfläche muss von 0 bis 1 liegen.</translation>
     </message>
     <message>
         <source>The factor on pressure losses has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Faktor auf Druckverluste muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The share of the block that a loop sweeps has to be from 0.02 to 0.98.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anteil des Blocks, den ein Kreislauf erfasst, muss von 0,02 bis 0,98 liegen.</translation>
     </message>
     <message>
         <source>The duration has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dauer muss über 0 liegen.</translation>
     </message>
     <message>
         <source>Power has to come at 0 or later, and to go after it came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom muss bei 0 oder später kommen und danach gehen.</translation>
     </message>
     <message>
         <source>The relative tolerance has to be from 1e-12 to 1e-2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die relative Toleranz muss von 1e-12 bis 1e-2 liegen.</translation>
     </message>
     <message>
         <source>The absolute tolerance has to be from 1e-12 to 1 K.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die absolute Toleranz muss von 1e-12 bis 1 K liegen.</translation>
     </message>
     <message>
         <source>The tolerance of switching times has to be from 1e-9 to 10 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Toleranz der Schaltzeiten muss von 1e-9 bis 10 s liegen.</translation>
     </message>
     <message>
         <source>The time between samples must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit zwischen Stichproben darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>Hoses and jacket take 2 to 20 cells.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schläuche und Wassermantel brauchen 2 bis 20 Zellen.</translation>
     </message>
     <message>
         <source>There is no heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Heizgerät.</translation>
     </message>
     <message>
         <source>The block&apos;s heat capacity has to be over 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmekapazität des Blocks muss über 0 liegen.</translation>
     </message>
     <message>
         <source>The engine has to hold coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor muss Kühlmittel fassen.</translation>
     </message>
     <message>
         <source>The block&apos;s heat loss must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wärmeverlust des Blocks darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>Conduction within the block must not be negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmeleitung im Block darf nicht negativ sein.</translation>
     </message>
     <message>
         <source>The loops together sweep more than 0.98 of the block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kreisläufe zusammen erfassen mehr als 0,98 des Blocks.</translation>
     </message>
     <message>
         <source>Temperatures have to be from -100 to 200 degC.</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen müssen von -100 bis 200 °C liegen.</translation>
     </message>
     <message>
         <source>The start is at the boiling point already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start liegt schon am Siedepunkt.</translation>
     </message>
     <message>
         <source>A warm return has to be over the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein warmer Rücklauf muss über dem Start liegen.</translation>
     </message>
     <message>
         <source>After {0} s the heater&apos;s chamber boils, at {1}; the heater was stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {0} s siedet die Kammer des Heizgeräts, bei {1}; das Heizgerät wurde gestoppt.</translation>
     </message>
     <message>
         <source>The engine is at {0} after {1} s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor ist nach {1} s bei {0}.</translation>
     </message>
     <message>
         <source>The warm-up was given up: it took more steps than allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen wurde aufgegeben: es brauchte mehr Schritte als erlaubt.</translation>
     </message>
     <message>
         <source>The warm-up could not be followed past {0} s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen ließ sich nicht über {0} s hinaus verfolgen.</translation>
     </message>
     <message>
         <source>After {0} s coolant is under its freezing point, {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {0} s liegt Kühlmittel unter seinem Gefrierpunkt, {1}.</translation>
     </message>
     <message>
         <source>No bore is left: of those in stock, {0} fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Innendurchmesser bleibt: von den erhältlichen scheiterten {0} an „{a}“.</translation>
     </message>
     <message>
         <source>No pair of ports is left: {0} fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Anschlusspaar bleibt: {0} scheiterten an „{a}“.</translation>
     </message>
     <message>
         <source>No place for the heater is left: {0} fell to &quot;{a}&quot; ({b}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Platz für das Heizgerät bleibt: {0} scheiterten an „{a}“ ({b}).</translation>
     </message>
     <message>
         <source>No place for the heater is left: {0} fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Platz für das Heizgerät bleibt: {0} scheiterten an „{a}“.</translation>
     </message>
     <message>
         <source>No way for the supply hose is left: {0} of those tried fell to &quot;{a}&quot; ({b}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Weg für den Vorlaufschlauch bleibt: {0} der versuchten scheiterten an „{a}“ ({b}).</translation>
     </message>
     <message>
         <source>No way for the supply hose is left: {0} of those tried fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Weg für den Vorlaufschlauch bleibt: {0} der versuchten scheiterten an „{a}“.</translation>
     </message>
     <message>
         <source>No way for the return hose is left: {0} of those tried fell to &quot;{a}&quot; ({b}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Weg für den Rücklaufschlauch bleibt: {0} der versuchten scheiterten an „{a}“ ({b}).</translation>
     </message>
     <message>
         <source>No way for the return hose is left: {0} of those tried fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Weg für den Rücklaufschlauch bleibt: {0} der versuchten scheiterten an „{a}“.</translation>
     </message>
     <message>
         <source>Every hose is sound by itself, but {0} of the loops they make fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schlauch für sich ist in Ordnung, aber {0} der Kreisläufe daraus scheiterten an „{a}“.</translation>
     </message>
     <message>
         <source>Drawn soundly, but filled, warmed up and tilted {0} of the loops fell to &quot;{a}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet in Ordnung, aber gefüllt, aufgeheizt und geneigt scheiterten {0} der Kreisläufe an „{a}“.</translation>
     </message>
     <message>
         <source>the coolant has to be mixed anew</source>
-        <translation type="unfinished"></translation>
+        <translation>das Kühlmittel muss neu gemischt werden</translation>
     </message>
     <message>
         <source>what is in the engine has to be found out</source>
-        <translation type="unfinished"></translation>
+        <translation>was im Motor ist, muss ermittelt werden</translation>
     </message>
     <message>
         <source>the tank has to be larger or filled higher</source>
-        <translation type="unfinished"></translation>
+        <translation>der Behälter muss größer sein oder höher gefüllt werden</translation>
     </message>
     <message>
         <source>it takes another kind of heater</source>
-        <translation type="unfinished"></translation>
+        <translation>eine andere Art Heizgerät ist nötig</translation>
     </message>
     <message>
         <source>it takes a larger heater or less wind, or is not to be had</source>
-        <translation type="unfinished"></translation>
+        <translation>ein größeres Heizgerät oder weniger Wind ist nötig, oder es ist nicht zu erreichen</translation>
     </message>
     <message>
         <source>with the bends next to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>samt den Bögen daneben.</translation>
     </message>
     <message>
         <source>and lay its hoses anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>und die Schläuche neu verlegen.</translation>
     </message>
     <message>
         <source>Set {a} upright</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} aufrecht stellen</translation>
     </message>
     <message>
         <source>Lay {a} level, its top to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} waagrecht legen, Oberseite nach rechts</translation>
     </message>
     <message>
         <source>Lay {a} level, its top to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} waagrecht legen, Oberseite nach links</translation>
     </message>
     <message>
         <source>Lower {a} by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} absenken</translation>
     </message>
     <message>
         <source>Move {a} to the left by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} nach links rücken</translation>
     </message>
     <message>
         <source>Move {a} to the right by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} nach rechts rücken</translation>
     </message>
     <message>
         <source>Move {a} towards you by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} zu Ihnen hin rücken</translation>
     </message>
     <message>
         <source>Move {a} away from you by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} von Ihnen weg rücken</translation>
     </message>
     <message>
         <source>Raise the filler or surge tank by {0}, and fill to match.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllstutzen oder Ausgleichsbehälter um {0} anheben und entsprechend füllen.</translation>
     </message>
     <message>
         <source>Mount {a} to the frame.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} am Rahmen befestigen.</translation>
     </message>
     <message>
         <source>Move {a} towards {b} by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} näher an {b} rücken</translation>
     </message>
     <message>
         <source>Raise {a} by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} anheben</translation>
     </message>
     <message>
         <source>Lay both hoses of {a} anew, straight out of their ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Schläuche von {a} neu verlegen, gerade aus ihren Enden heraus.</translation>
     </message>
     <message>
         <source>Lower this bend of {a} by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} absenken.</translation>
     </message>
     <message>
         <source>Raise this bend of {a} by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} anheben.</translation>
     </message>
     <message>
         <source>Lower {1} bends of {a}, the highest by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} Bögen von {a} absenken, den höchsten um {0}.</translation>
     </message>
     <message>
         <source>Raise {1} bends of {a}, the lowest by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} Bögen von {a} anheben, den tiefsten um {0}.</translation>
     </message>
     <message>
         <source>Lead {a} so that it rises all the way: move {1} of its bends, the farthest by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} durchgehend steigend führen: {1} Bögen verschieben, den weitesten um {0}.</translation>
     </message>
     <message>
         <source>Lead {a} so that it falls all the way: move {1} of its bends, the farthest by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} durchgehend fallend führen: {1} Bögen verschieben, den weitesten um {0}.</translation>
     </message>
     <message>
         <source>Leave out bend {0} of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen {0} von {a} weglassen.</translation>
     </message>
     <message>
         <source>Move this bend of {a} up by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} nach oben rücken.</translation>
     </message>
     <message>
         <source>Move this bend of {a} down by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} nach unten rücken.</translation>
     </message>
     <message>
         <source>Move this bend of {a} to the right by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} nach rechts rücken.</translation>
     </message>
     <message>
         <source>Move this bend of {a} to the left by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} nach links rücken.</translation>
     </message>
     <message>
         <source>Move this bend of {a} away from you by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} von Ihnen weg rücken.</translation>
     </message>
     <message>
         <source>Move this bend of {a} towards you by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} um {0} zu Ihnen hin rücken.</translation>
     </message>
     <message>
         <source>Open this bend of {a} to a radius of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bogen von {a} auf einen Radius von {0} öffnen.</translation>
     </message>
     <message>
         <source>Bend {a} tighter here, to a radius of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} hier enger biegen, auf einen Radius von {0}.</translation>
     </message>
     <message>
         <source>Use a moulded elbow for this bend of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bogen von {a} einen Formbogen verwenden.</translation>
     </message>
     <message>
         <source>Lead {a} straight out of its end for {0} before it bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} vor dem Bogen {0} gerade aus dem Ende führen.</translation>
     </message>
     <message>
         <source>Lead {a} round a bend {0} to the side.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um einen Bogen {0} zur Seite führen.</translation>
     </message>
     <message>
         <source>Lay {a} anew: straight out of both ends, with {0} bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} neu verlegen: gerade aus beiden Enden, mit {0} Bögen.</translation>
     </message>
     <message>
         <source>Turn the elbow on {a} so that it leads down by {0}, and lay {b} anew from there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Winkel an {a} so drehen, dass er um {0} nach unten führt, und {b} von dort neu verlegen.</translation>
     </message>
     <message>
         <source>Add an isolation valve to {a} {0} from {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil in {a} setzen, {0} entfernt von {b}.</translation>
     </message>
     <message>
         <source>Let the heater cool, then open this valve of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät abkühlen lassen, dann dieses Ventil öffnen: {a}.</translation>
     </message>
     <message>
         <source>Take the reducer out of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Reduzierstück ausbauen: {a}.</translation>
     </message>
     <message>
         <source>Take the check valve out of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rückschlagventil ausbauen: {a}.</translation>
     </message>
     <message>
         <source>Add a clip to {a} at {0} from where it starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Halteschelle an {a} setzen, {0} vom Anfang.</translation>
     </message>
     <message>
         <source>Add {1} clips to {a}, the first at {0} from where it starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} Halteschellen an {a} setzen, die erste {0} vom Anfang.</translation>
     </message>
     <message>
         <source>Use hose of {0} bore for {a}, with hose ends and valves to match</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit {0} Innendurchmesser für {a} verwenden, samt passenden Schlauchtüllen und Ventilen</translation>
     </message>
     <message>
         <source>Use hose of {0} bore on both sides, with hose ends and valves to match</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf beiden Seiten Schlauch mit {0} Innendurchmesser verwenden, samt passenden Schlauchtüllen und Ventilen</translation>
     </message>
     <message>
         <source>and lay it anew with wider bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>und mit weiteren Bögen neu verlegen.</translation>
     </message>
     <message>
         <source>Use a hose end with a bore of {0} on {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>An {a} eine Schlauchtülle mit {0} Innendurchmesser verwenden.</translation>
     </message>
     <message>
         <source>Use a part with a bore of {0} in {a} here.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {a} hier ein Teil mit {0} Innendurchmesser verwenden.</translation>
     </message>
     <message>
         <source>Take {a} instead of {b}, and lay {c} anew from there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} statt {b} nehmen und {c} von dort neu verlegen.</translation>
     </message>
     <message>
         <source>Take {a} instead of {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} statt {b} nehmen.</translation>
     </message>
     <message>
         <source>Leave {a} spare: no hose is on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} frei lassen: kein Schlauch sitzt daran.</translation>
     </message>
     <message>
         <source>Connect {a} to {b}, and lay it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} mit {b} verbinden und neu verlegen.</translation>
     </message>
     <message>
         <source>Connect {a} to {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} mit {b} verbinden.</translation>
     </message>
     <message>
         <source>Lay a supply hose from {a} to {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Vorlaufschlauch von {a} nach {b} verlegen.</translation>
     </message>
     <message>
         <source>Lay a return hose from {b} to {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Rücklaufschlauch von {b} nach {a} verlegen.</translation>
     </message>
     <message>
         <source>Lay a supply hose from {a} and a return hose to {b}, both on {c}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Vorlaufschlauch von {a} und einen Rücklaufschlauch nach {b} verlegen, beide an {c}.</translation>
     </message>
     <message>
         <source>Connect {a} to {b} and {c}, and lay it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} mit {b} und {c} verbinden und neu verlegen.</translation>
     </message>
     <message>
         <source>ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Ground: {0} more than the least clearance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden: {0} mehr als der Mindestabstand.</translation>
     </message>
     <message>
         <source>hot or moving things</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißes oder Bewegtes</translation>
     </message>
     <message>
         <source>Hot or moving things: {0} more than the least clearance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißes oder Bewegtes: {0} mehr als der Mindestabstand.</translation>
     </message>
     <message>
         <source>span between clips</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannweite zwischen Halteschellen</translation>
     </message>
     <message>
         <source>Clips: the longest span could be {0} longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschellen: die längste Spannweite könnte {0} länger sein.</translation>
     </message>
     <message>
         <source>slack between frame and engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel zwischen Rahmen und Motor</translation>
     </message>
     <message>
         <source>Slack between frame and engine: {0} of its length more than the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel zwischen Rahmen und Motor: {0} der Länge mehr als das Mindeste.</translation>
     </message>
     <message>
         <source>heater under the jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät unter dem Wassermantel</translation>
     </message>
     <message>
         <source>Heater under the jacket: {0} lower than it has to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät unter dem Wassermantel: {0} tiefer als nötig.</translation>
     </message>
     <message>
         <source>Coolant level: {0} over the highest point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittelstand: {0} über dem höchsten Punkt.</translation>
     </message>
     <message>
         <source>fall of the supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefälle des Vorlaufschlauchs</translation>
     </message>
     <message>
         <source>Supply hose: {0} more fall than it needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch: {0} mehr Gefälle als nötig.</translation>
     </message>
     <message>
         <source>{a} keeps some coolant when it is drained.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} behält beim Ablassen etwas Kühlmittel.</translation>
     </message>
     <message>
         <source>Move {a} %1</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} %1 rücken</translation>
     </message>
     <message>
         <source>%1 to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach rechts</translation>
     </message>
     <message>
         <source>%1 to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach links</translation>
     </message>
     <message>
         <source>%1 away from you</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Ihnen weg</translation>
     </message>
     <message>
         <source>%1 towards you</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu Ihnen hin</translation>
     </message>
     <message>
         <source>%1 up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach oben</translation>
     </message>
     <message>
         <source>%1 down</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach unten</translation>
     </message>
     <message>
         <source>Take {a} for the supply instead of {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} für den Vorlauf nehmen statt {b}.</translation>
     </message>
     <message>
         <source>Take {a} for the return instead of {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} für den Rücklauf nehmen statt {b}.</translation>
     </message>
     <message>
         <source>Turn the elbow on {a} so that it leads down by {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Winkel an {a} so drehen, dass er um {0} nach unten führt.</translation>
     </message>
     <message>
         <source>Use hose of {0} bore, with hose ends and valves to match.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit {0} Innendurchmesser verwenden, samt passenden Schlauchtüllen und Ventilen.</translation>
     </message>
     <message>
         <source>{0} of hose of {1} bore, {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Schlauch mit Innendurchmesser {1}, {2}.</translation>
     </message>
     <message>
         <source>{0} of hose of {1} bore; its flow is not computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Schlauch mit Innendurchmesser {1}; der Durchfluss ist nicht berechnet.</translation>
     </message>
     <message>
         <source>%1 Its hoses may sag %2 before they hold air or coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Die Schläuche dürfen %2 durchhängen, bevor Luft oder Kühlmittel darin stehen bleibt.</translation>
     </message>
     <message>
         <source>%1 Its hoses may sag more than %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Die Schläuche dürfen mehr als %2 durchhängen.</translation>
     </message>
     <message>
         <source>{0} to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Reserve.</translation>
     </message>
     <message>
         <source>{0} left: sag of {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {0}: Durchhang von {a}</translation>
     </message>
     <message>
         <source>{0} left: {a}</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {0}: {a}</translation>
     </message>
     <message>
         <source>Not sound on every grade that is judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bei jeder beurteilten Neigung in Ordnung.</translation>
     </message>
     <message>
         <source>Not judged, &quot;{a}&quot;: {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt, „{a}“: {b}.</translation>
     </message>
     <message>
         <source>Slack: every hose goes round a bend of {0} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel: jeder Schlauch geht um einen Bogen von {0} oder mehr.</translation>
     </message>
     <message>
         <source>Turn {a} by {0} about its upright axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} um {0} um die Hochachse drehen.</translation>
     </message>
     <message>
         <source>there is no heater to propose a layout for</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Heizgerät, für das eine Anordnung vorzuschlagen wäre</translation>
     </message>
     <message>
         <source>the space for the heater is no box</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum für das Heizgerät ist kein Quader</translation>
     </message>
     <message>
         <source>a supply port and a return port are not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Vorlaufanschluss und ein Rücklaufanschluss sind nicht eingegeben</translation>
     </message>
     <message>
         <source>a supply port and a return port that no other hose is on are not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Vorlaufanschluss und ein Rücklaufanschluss ohne anderen Schlauch sind nicht eingegeben</translation>
     </message>
     <message>
         <source>The number is too large or too small.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl ist zu groß oder zu klein.</translation>
     </message>
     <message>
         <source>“%1” is not a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl.</translation>
     </message>
     <message>
         <source>%1 has a comma and a point: type thousands without a separator, as in 1234.5.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat ein Komma und einen Punkt: Tausender ohne Trennzeichen eingeben, wie in 1234,5.</translation>
     </message>
     <message>
         <source>%1 has more than one decimal sign: type thousands without a separator.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat mehr als ein Dezimalzeichen: Tausender ohne Trennzeichen eingeben.</translation>
     </message>
     <message>
         <source>%1 could be %2 or %3.%4: type one of these, with a point for decimals and nothing between thousands.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 könnte %2 oder %3.%4 sein: eines davon eingeben, mit Punkt für Dezimalen und nichts zwischen Tausendern.</translation>
     </message>
     <message>
         <source>A fraction cannot have 0 under the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bruch kann keine 0 unter dem Strich haben.</translation>
     </message>
     <message>
         <source>There is no number at “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei „%1“ steht keine Zahl.</translation>
     </message>
     <message>
         <source>The fraction after a whole number must be less than 1, as in 1 1/8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bruch nach einer ganzen Zahl muss kleiner als 1 sein, wie in 1 1/8.</translation>
     </message>
     <message>
         <source>Nothing was typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde eingegeben.</translation>
     </message>
     <message>
         <source>%1 Expected is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Erwartet wird %2.</translation>
     </message>
     <message>
         <source>“%1” after the number was not understood.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nach der Zahl wurde nicht verstanden.</translation>
     </message>
     <message>
         <source>“%1” is not a unit that fits here.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine hier passende Einheit.</translation>
     </message>
     <message>
         <source>That is colder than absolute zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kälter als der absolute Nullpunkt.</translation>
     </message>
     <message>
         <source>Without a % sign the number must lie between -1 and 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne %-Zeichen muss die Zahl zwischen -1 und 1 liegen.</translation>
     </message>
     <message>
         <source>“%1” after the length was not understood.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nach der Länge wurde nicht verstanden.</translation>
     </message>
     <message>
         <source>Only inches can follow feet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zoll können auf Fuß folgen.</translation>
     </message>
     <message>
         <source>Inches after feet must be fewer than 12.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll nach Fuß müssen weniger als 12 sein.</translation>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>falls %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fällt %1</translation>
     </message>
     <message>
         <source>rises %1</source>
-        <translation type="unfinished"></translation>
+        <translation>steigt %1</translation>
     </message>
     <message>
         <source>There is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht keine Zahl da.</translation>
     </message>
     <message>
         <source>The second number of a slope must be over 0, with nothing after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zweite Zahl einer Steigung muss über 0 liegen, und nichts darf folgen.</translation>
     </message>
     <message>
         <source>The text is too long to be a quantity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist zu lang für eine Größe.</translation>
     </message>
     <message>
         <source>The number is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl ist zu groß.</translation>
     </message>
     <message>
         <source>steep</source>
-        <translation type="unfinished"></translation>
+        <translation>steil</translation>
     </message>
     <message>
         <source>falls steeply</source>
-        <translation type="unfinished"></translation>
+        <translation>fällt steil</translation>
     </message>
     <message>
         <source>1 in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>1 zu %1</translation>
     </message>
     <message>
         <source>falls 1 in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fällt 1 zu %1</translation>
     </message>
     <message>
         <source>1 bore</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Durchmesser</translation>
     </message>
     <message>
         <source>a plain number such as 3 or 1.5</source>
-        <translation type="unfinished"></translation>
+        <translation>eine einfache Zahl wie 3 oder 1,5</translation>
     </message>
     <message>
         <source>a length such as 19 mm, 1.9 cm, 3/4 in or 2 ft 3 1/2 in</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Länge wie 19 mm, 1,9 cm, 3/4 in oder 2 ft 3 1/2 in</translation>
     </message>
     <message>
         <source>a head such as 9 mm or 0.35 in</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Druckhöhe wie 9 mm oder 0,35 in</translation>
     </message>
     <message>
         <source>a volume such as 250 ml, 1.2 l, 8 fl oz or 2 qt</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen wie 250 ml, 1,2 l, 8 fl oz oder 2 qt</translation>
     </message>
     <message>
         <source>a volume such as 12 l, 500 ml, 2 qt or 3 gal</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen wie 12 l, 500 ml, 2 qt oder 3 gal</translation>
     </message>
     <message>
         <source>a mass such as 450 kg or 990 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Masse wie 450 kg oder 990 lb</translation>
     </message>
     <message>
         <source>a temperature such as 82 °C or 180 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Temperatur wie 82 °C oder 180 °F</translation>
     </message>
     <message>
         <source>a temperature difference such as 5 K or 9 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Temperaturdifferenz wie 5 K oder 9 °F</translation>
     </message>
     <message>
         <source>a power such as 1500 W or 1.5 kW</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Leistung wie 1500 W oder 1,5 kW</translation>
     </message>
     <message>
         <source>an energy such as 12 kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Energie wie 12 kWh</translation>
     </message>
     <message>
         <source>a voltage such as 120 V</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Spannung wie 120 V</translation>
     </message>
     <message>
         <source>a current such as 12.5 A</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Strom wie 12,5 A</translation>
     </message>
     <message>
         <source>a pressure such as 103 kPa, 1 bar or 15 psi</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Druck wie 103 kPa, 1 bar oder 15 psi</translation>
     </message>
     <message>
         <source>a pressure such as 88 Pa</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Druck wie 88 Pa</translation>
     </message>
     <message>
         <source>a speed such as 4 m/s, 15 km/h or 9 mph</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Geschwindigkeit wie 4 m/s, 15 km/h oder 9 mph</translation>
     </message>
     <message>
         <source>a percentage such as 50 %</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Prozentwert wie 50 %</translation>
     </message>
     <message>
         <source>an angle such as 15 or 15°</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Winkel wie 15 oder 15°</translation>
     </message>
     <message>
         <source>an altitude such as 1200 m or 3900 ft</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Höhe über dem Meer wie 1200 m oder 3900 ft</translation>
     </message>
     <message>
         <source>%1 bores</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Durchmesser</translation>
     </message>
     <message>
         <source>a number of bores such as 6</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Anzahl Innendurchmesser wie 6</translation>
     </message>
     <message>
         <source>a share such as 70 % or 0.7</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil wie 70 % oder 0,7</translation>
     </message>
     <message>
         <source>a slope such as 1 in 50, 1:50 or 2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Steigung wie 1 zu 50, 1:50 oder 2 %</translation>
     </message>
     <message>
         <source>a time such as 24 h, 90 min or 2 days</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeit wie 24 h, 90 min oder 2 days</translation>
     </message>
     <message>
         <source>a flow such as 3.5 l/min or 0.9 gal/min</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Durchfluss wie 3,5 l/min oder 0,9 gal/min</translation>
     </message>
     <message>
         <source>a resistance such as 0.35 Ω</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Widerstand wie 0,35 Ω</translation>
     </message>
     <message>
         <source>a resistance by length such as 4.61 Ω/km or 1.24 Ω/kft</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Widerstand je Länge wie 4,61 Ω/km oder 1,24 Ω/kft</translation>
     </message>
     <message>
         <source>a section such as 2.5 mm²</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Querschnitt wie 2,5 mm²</translation>
     </message>
     <message>
         <source>a share such as 40 ppm or 40 mg/l</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil wie 40 ppm oder 40 mg/l</translation>
     </message>
     <message>
         <source>a loss such as 18 W/K or 10 W/°F</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Verlust wie 18 W/K oder 10 W/°F</translation>
     </message>
     <message>
         <source>Loss of hose ends, times the formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust der Schlauchtüllen, mal Formel</translation>
     </message>
     <message>
         <source>Hooper (1988); no measurement at such slow flow is known, +-15 % of flow comes from here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hooper (1988); keine Messung bei so langsamem Durchfluss bekannt, +-15 % des Durchflusses kommen daher</translation>
     </message>
     <message>
         <source>Loss of valves, elbows and tees, times the formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust von Ventilen, Winkeln und T-Stücken, mal Formel</translation>
     </message>
     <message>
         <source>Hooper (1981), an extrapolation under 1 in: +-35 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Hooper (1981), unter 1 in extrapoliert: +-35 %</translation>
     </message>
     <message>
         <source>viscosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Viskosität</translation>
     </message>
     <message>
         <source>Viscosity of the coolant, times the formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Viskosität des Kühlmittels, mal Formel</translation>
     </message>
     <message>
         <source>Melinder (2010); published tables differ by so much</source>
-        <translation type="unfinished"></translation>
+        <translation>Melinder (2010); veröffentlichte Tabellen weichen um so viel ab</translation>
     </message>
     <message>
         <source>buoyancy</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrieb</translation>
     </message>
     <message>
         <source>Fall of density with temperature, times the formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichteabnahme mit der Temperatur, mal Formel</translation>
     </message>
     <message>
         <source>Melinder (2010); the ASHRAE tables (2001) give 10 to 20 % less</source>
-        <translation type="unfinished"></translation>
+        <translation>Melinder (2010); die ASHRAE-Tabellen (2001) ergeben 10 bis 20 % weniger</translation>
     </message>
     <message>
         <source>roughness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rauheit</translation>
     </message>
     <message>
         <source>Roughness of hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Rauheit der Schläuche</translation>
     </message>
     <message>
         <source>common practice: rubber and silicone count as smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis: Gummi und Silikon gelten als glatt</translation>
     </message>
     <message>
         <source>Share of the chamber&apos;s height at its outlet&apos;s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Kammerhöhe mit Auslasstemperatur</translation>
     </message>
     <message>
         <source>own choice: half drives about what an even rise does; none and all are the bounds</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: die Hälfte treibt etwa so wie ein gleichmäßiger Anstieg; nichts und alles sind die Grenzen</translation>
     </message>
     <message>
         <source>Heat from coolant to block in the jacket, times the estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme vom Kühlmittel an den Block im Wassermantel, mal Schätzung</translation>
     </message>
     <message>
         <source>own estimate: natural convection of a film of 100 W/m2 K over the jacket&apos;s surface</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: freie Konvektion mit 100 W/m2 K über die Fläche des Wassermantels</translation>
     </message>
     <message>
         <source>Share of the engine that the loop reaches, times the estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Motors, den der Kreislauf erreicht, mal Schätzung</translation>
     </message>
     <message>
         <source>own choice: distance between the ports over the engine&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: Abstand der Anschlüsse durch Motorlänge</translation>
     </message>
     <message>
         <source>Conduction from the part reached to the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeleitung vom erreichten Teil in den Rest</translation>
     </message>
     <message>
         <source>own estimate: iron of 50 W/m K over 0.05 m2 and 0.3 m, and coolant moving by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: Eisen mit 50 W/m K auf 0,05 m2 und 0,3 m, und sich selbst bewegendes Kühlmittel</translation>
     </message>
     <message>
         <source>Heat loss of the engine, times the formula</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeverlust des Motors, mal Formel</translation>
     </message>
     <message>
         <source>McAdams (1954) over five of six faces of a box round the engine, common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>McAdams (1954) über fünf von sechs Flächen eines Quaders um den Motor, gängige Praxis</translation>
     </message>
     <message>
         <source>Share of the wind that reaches the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Windes, der den Motor erreicht</translation>
     </message>
     <message>
         <source>own estimate: an engine stands behind bodywork or in an enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: ein Motor steht hinter Karosserie oder in einer Kapsel</translation>
     </message>
     <message>
         <source>Share of the wind that reaches hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Windes, der Schläuche erreicht</translation>
     </message>
     <message>
         <source>Engine mass where it is not entered, per litre of displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Motormasse, wo nicht eingegeben, je Liter Hubraum</translation>
     </message>
     <message>
         <source>from memory: iron diesel 75 to 110 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis: Eisen-Diesel 75 bis 110 kg</translation>
     </message>
     <message>
         <source>Specific heat of iron</source>
-        <translation type="unfinished"></translation>
+        <translation>Spezifische Wärme von Eisen</translation>
     </message>
     <message>
         <source>from memory, textbooks: grey iron 460 to 540 J/kg K</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis, Lehrbücher: Grauguss 460 bis 540 J/kg K</translation>
     </message>
     <message>
         <source>Specific heat of aluminium alloy</source>
-        <translation type="unfinished"></translation>
+        <translation>Spezifische Wärme der Aluminiumlegierung</translation>
     </message>
     <message>
         <source>from memory, textbooks: 880 to 960 J/kg K</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis, Lehrbücher: 880 bis 960 J/kg K</translation>
     </message>
     <message>
         <source>Coolant in the engine where it is not entered, per litre of displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel im Motor, wo nicht eingegeben, je Liter Hubraum</translation>
     </message>
     <message>
         <source>from memory: 1 to 2 litre in the engine alone</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis: 1 bis 2 Liter im Motor allein</translation>
     </message>
     <message>
         <source>Heat held by chamber and element</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Kammer und Heizelement gespeicherte Wärme</translation>
     </message>
     <message>
         <source>own estimate: 1.5 kg of steel</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: 1,5 kg Stahl</translation>
     </message>
     <message>
         <source>The chamber&apos;s own convection when little flows</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenkonvektion der Kammer bei wenig Durchfluss</translation>
     </message>
     <message>
         <source>own estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung</translation>
     </message>
     <message>
         <source>Share of the chamber&apos;s heat that a thermostat at the inlet senses</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Kammerwärme, den ein Thermostat am Einlass spürt</translation>
     </message>
     <message>
         <source>own choice, by conduction through the body it sits in</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung, durch Leitung im Gehäuse, in dem er sitzt</translation>
     </message>
     <message>
         <source>Lag of the thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Verzögerung des Thermostats</translation>
     </message>
     <message>
         <source>own estimate: 20 to 60 s in a well</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: 20 bis 60 s in einer Tauchhülse</translation>
     </message>
     <message>
         <source>Thermostat turns on, where it is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat schaltet ein, wo nicht eingegeben</translation>
     </message>
     <message>
         <source>common practice: 100 degF</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis: 100 °F</translation>
     </message>
     <message>
         <source>Thermostat turns off, where it is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat schaltet aus, wo nicht eingegeben</translation>
     </message>
     <message>
         <source>common practice: 120 degF</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis: 120 °F</translation>
     </message>
     <message>
         <source>Block temperature for which flow is shown on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Blocktemperatur, für die der Durchfluss auf der Zeichnung gilt</translation>
     </message>
     <message>
         <source>own choice: an engine that is kept warm</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Festlegung: ein warm gehaltener Motor</translation>
     </message>
     <message>
         <source>Head of the engine&apos;s pump between two ports of the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Förderhöhe der Motorpumpe zwischen zwei Anschlüssen am Block</translation>
     </message>
     <message>
         <source>own estimate, at a fast idle; pumps differ</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung, bei erhöhtem Leerlauf; Pumpen sind verschieden</translation>
     </message>
     <message>
         <source>Head of the engine&apos;s pump between its suction and a port of the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Förderhöhe der Motorpumpe zwischen Saugseite und einem Anschluss am Block</translation>
     </message>
     <message>
         <source>own estimate, at a fast idle with the thermostat open; pumps differ</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung, bei erhöhtem Leerlauf mit offenem Thermostat; Pumpen sind verschieden</translation>
     </message>
     <message>
         <source>Coolant with the engine running</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel bei laufendem Motor</translation>
     </message>
     <message>
         <source>common practice: a usual thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis: ein üblicher Thermostat</translation>
     </message>
     <message>
         <source>Coolant in the surge tank per metre of its height, times the engine&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel im Ausgleichsbehälter je Meter Höhe, mal das im Motor</translation>
     </message>
     <message>
         <source>own estimate: tanks are made to take what the coolant grows by</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung: Behälter sind so groß, dass sie die Ausdehnung des Kühlmittels fassen</translation>
     </message>
     <message>
         <source>the loop of %1 is not closed</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kreislauf von %1 ist nicht geschlossen</translation>
     </message>
     <message>
         <source>%1 has no length</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat keine Länge</translation>
     </message>
     <message>
         <source>the power of %1 is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung von %1 ist nicht eingegeben</translation>
     </message>
     <message>
         <source>neither the engine&apos;s coolant volume nor its displacement is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>weder das Kühlmittelvolumen noch der Hubraum des Motors ist eingegeben</translation>
     </message>
     <message>
         <source>properties of coolant are known only up to 60 % of antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenschaften des Kühlmittels sind nur bis 60 % Frostschutz bekannt</translation>
     </message>
     <message>
         <source>the hump in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Buckel in %1</translation>
     </message>
     <message>
         <source>the dip in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Senke in %1</translation>
     </message>
     <message>
         <source>the change of bore in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Querschnittswechsel in %1</translation>
     </message>
     <message>
         <source>the valve in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil in %1</translation>
     </message>
     <message>
         <source>toward %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung %1</translation>
     </message>
     <message>
         <source>into the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>in den Motor</translation>
     </message>
     <message>
         <source>into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in %1</translation>
     </message>
     <message>
         <source>the inlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass von %1</translation>
     </message>
     <message>
         <source>the outlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass von %1</translation>
     </message>
     <message>
         <source>Coolant runs through {a}, {0} up, {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel läuft durch {a}, Höhe {0}, {b}.</translation>
     </message>
     <message>
         <source>Coolant spills over {a}, {0} up, {b}; the air behind it is sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel läuft über {a}, Höhe {0}, {b}; die Luft dahinter ist eingeschlossen.</translation>
     </message>
     <message>
         <source>Coolant spills over {a}, {0} up, {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel läuft über {a}, Höhe {0}, {b}.</translation>
     </message>
     <message>
         <source>Coolant fills {a} to its crown, {0} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel füllt {a} bis zum oberen Rand, Höhe {0}.</translation>
     </message>
     <message>
         <source>Coolant covers {a}, {0} up: air that is still behind it is sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel bedeckt {a}, Höhe {0}: Luft, die noch dahinter ist, ist eingeschlossen.</translation>
     </message>
     <message>
         <source>Coolant covers {a}, {0} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel bedeckt {a}, Höhe {0}.</translation>
     </message>
     <message>
         <source>Coolant closes {a}, {0} up: the air beyond it is sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel verschließt {a}, Höhe {0}: die Luft dahinter ist eingeschlossen.</translation>
     </message>
     <message>
         <source>Coolant closes {a}, {0} up: air no longer passes there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel verschließt {a}, Höhe {0}: Luft kommt dort nicht mehr vorbei.</translation>
     </message>
     <message>
         <source>Coolant no longer runs over {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel läuft nicht mehr über {a}.</translation>
     </message>
     <message>
         <source>{a} lets air pass again, {0} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} lässt wieder Luft durch, Höhe {0}.</translation>
     </message>
     <message>
         <source>Air bubbles through {a}, {0} up, {b}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft perlt durch {a}, Höhe {0}, {b}.</translation>
     </message>
     <message>
         <source>No more air bubbles through {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Luft perlt mehr durch {a}.</translation>
     </message>
     <message>
         <source>Coolant reaches the bleed of {a}, {0} up; it is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel erreicht die Entlüftung von {a}, Höhe {0}; sie wird geschlossen.</translation>
     </message>
     <message>
         <source>Coolant covers the element of {a}, {0} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel bedeckt das Heizelement von {a}, Höhe {0}.</translation>
     </message>
     <message>
         <source>The hose is pushed onto {a}, {0} up, over the coolant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch wird auf {a} geschoben, Höhe {0}, über dem Kühlmittel.</translation>
     </message>
     <message>
         <source>{a} is opened, {0} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} wird geöffnet, Höhe {0}.</translation>
     </message>
     <message>
         <source>The vacuum is let go: what air is left shrinks to a fraction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vakuum wird aufgehoben: was an Luft bleibt, schrumpft auf einen Bruchteil.</translation>
     </message>
     <message>
         <source>Heater %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät %1</translation>
     </message>
     <message>
         <source>Filling is not computed: {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Füllen ist nicht berechnet: {a}.</translation>
     </message>
     <message>
         <source>The engine is full; hoses and heater were filled before they were connected, and {0} of air got into each hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor ist voll; Schläuche und Heizgerät wurden vor dem Verbinden gefüllt, und in jeden Schlauch gelangten {0} Luft.</translation>
     </message>
     <message>
         <source>The engine is full; hoses and heater were filled before they were connected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor ist voll; Schläuche und Heizgerät wurden vor dem Verbinden gefüllt.</translation>
     </message>
     <message>
         <source>Everything is pumped down to a vacuum, and coolant is let in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles wird auf ein Vakuum abgepumpt, und Kühlmittel wird eingelassen.</translation>
     </message>
     <message>
         <source>Coolant is pumped in from below, at {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel wird von unten eingepumpt, an {a}.</translation>
     </message>
     <message>
         <source>{0} of coolant was let out of the engine, down to {1}; the new hoses are empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Kühlmittel wurden aus dem Motor abgelassen, bis auf {1}; die neuen Schläuche sind leer.</translation>
     </message>
     <message>
         <source>{0} of coolant was let out of the engine, down to {1}; the valves are shut and the new hoses empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Kühlmittel wurden aus dem Motor abgelassen, bis auf {1}; die Ventile sind zu und die neuen Schläuche leer.</translation>
     </message>
     <message>
         <source>The engine is full, the valves are shut and the new hoses empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor ist voll, die Ventile sind zu und die neuen Schläuche leer.</translation>
     </message>
     <message>
         <source>Coolant is poured in at the filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel wird am Einfüllstutzen eingegossen.</translation>
     </message>
     <message>
         <source>Filled to {0}: {1} of coolant in hoses and chambers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt bis {0}: {1} Kühlmittel in Schläuchen und Kammern.</translation>
     </message>
     <message>
         <source>Filled no further than {0}: {1} of coolant in hoses and chambers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur bis {0} gefüllt: {1} Kühlmittel in Schläuchen und Kammern.</translation>
     </message>
     <message>
         <source>{2} was let out before, and {3} has to be poured in.</source>
-        <translation type="unfinished"></translation>
+        <translation>{2} wurden vorher abgelassen, und {3} sind einzugießen.</translation>
     </message>
     <message>
         <source>the chamber of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kammer von %1</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they close the bore and take {2} of head.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}: sie verschließen den Querschnitt und nehmen {2} Druckhöhe.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they narrow the bore.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}: sie verengen den Querschnitt.</translation>
     </message>
     <message>
         <source>Running the engine does not move it: {0} in the hose, and {1-2} clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf bewegt sie nicht: {0} im Schlauch, zum Austreiben braucht es {1-2}.</translation>
     </message>
     <message>
         <source>Running the engine may clear it: {0} in the hose, and {1-2} clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf treibt sie vielleicht aus: {0} im Schlauch, nötig sind {1-2}.</translation>
     </message>
     <message>
         <source>Running the engine clears it: {0} in the hose, and {1-2} clear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf treibt sie aus: {0} im Schlauch, nötig sind {1-2}.</translation>
     </message>
     <message>
         <source>Running the engine does not move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motorlauf bewegt sie nicht.</translation>
     </message>
     <message>
         <source>After the engine has run and cooled, top up {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Motorlauf und Abkühlen {0} nachfüllen.</translation>
     </message>
     <message>
         <source>At {0} the coolant has shrunk and stands at {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {0} ist das Kühlmittel geschrumpft und steht bei {1}.</translation>
     </message>
     <message>
         <source>Coolant does not cover the element of {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel bedeckt das Heizelement nicht: {a}.</translation>
     </message>
     <message>
         <source>With the engine running nothing is known to flow through {a}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei laufendem Motor ist kein Durchfluss durch {a} bekannt.</translation>
     </message>
     <message>
         <source>With the engine running {0} pass through {a}, from its supply port to its return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei laufendem Motor fließen {0} durch {a}, vom Vorlaufanschluss zum Rücklaufanschluss.</translation>
     </message>
     <message>
         <source>With the engine running {0} pass backward through {a}, from its return port to its supply port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei laufendem Motor fließen {0} rückwärts durch {a}, vom Rücklaufanschluss zum Vorlaufanschluss.</translation>
     </message>
     <message>
         <source>%1 They bypass the radiator.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sie umgehen den Kühler.</translation>
     </message>
     <message>
         <source>there is no loop with a heater yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch keinen Kreislauf mit Heizgerät</translation>
     </message>
     <message>
         <source>the coolant level at cold full is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltfüllstand des Kühlmittels ist nicht eingegeben</translation>
     </message>
     <message>
         <source>filling could not be computed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>das Füllen ließ sich nicht berechnen: %1</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil</translation>
     </message>
     <message>
         <source>the %1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>the hose end at the start of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchtülle am Anfang von %1</translation>
     </message>
     <message>
         <source>the hose end at the end of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchtülle am Ende von %1</translation>
     </message>
     <message>
         <source>there is no engine yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch keinen Motor</translation>
     </message>
     <message>
         <source>neither the engine&apos;s mass nor its displacement is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>weder die Masse noch der Hubraum des Motors ist eingegeben</translation>
     </message>
     <message>
         <source>the engine&apos;s outline is not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss des Motors ist nicht eingegeben</translation>
     </message>
     <message>
         <source>the engine&apos;s outline has no size</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss des Motors hat keine Größe</translation>
     </message>
     <message>
         <source>Sensor port</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühleranschluss</translation>
     </message>
     <message>
         <source>Drain port</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassanschluss</translation>
     </message>
     <message>
         <source>Core plug</source>
-        <translation type="unfinished"></translation>
+        <translation>Froststopfen</translation>
     </message>
     <message>
         <source>Lower hose tee</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück Kühlerschlauch</translation>
     </message>
     <message>
         <source>Head port</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfanschluss</translation>
     </message>
     <message>
         <source>Cabin line</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizungsleitung</translation>
     </message>
     <message>
         <source>Port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss</translation>
     </message>
     <message>
         <source>Exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Auspuff</translation>
     </message>
     <message>
         <source>Turbocharger</source>
-        <translation type="unfinished"></translation>
+        <translation>Turbolader</translation>
     </message>
     <message>
         <source>Heat shield</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitzeschild</translation>
     </message>
     <message>
         <source>Belt</source>
-        <translation type="unfinished"></translation>
+        <translation>Riemen</translation>
     </message>
     <message>
         <source>Fan</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüfter</translation>
     </message>
     <message>
         <source>Shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>Steering</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenkung</translation>
     </message>
     <message>
         <source>Suspension</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufhängung</translation>
     </message>
     <message>
         <source>Keep clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrbereich</translation>
     </message>
     <message>
         <source>port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss</translation>
     </message>
     <message>
         <source>area</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>dimension</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>In the file: found %1, but allowed is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei: gefunden %1, erlaubt ist aber %2.</translation>
     </message>
     <message>
         <source>At %1: found %2, but allowed is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1: gefunden %2, erlaubt ist aber %3.</translation>
     </message>
     <message>
         <source>expected %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet %1</translation>
     </message>
     <message>
         <source>well-formed JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>wohlgeformtes JSON</translation>
     </message>
     <message>
         <source>more than %1 values in one file</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Werte in einer Datei</translation>
     </message>
     <message>
         <source>a sketch of fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeichnung mit weniger</translation>
     </message>
     <message>
         <source>a list of more than %1 items</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste mit mehr als %1 Einträgen</translation>
     </message>
     <message>
         <source>a list of at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste mit höchstens %1</translation>
     </message>
     <message>
         <source>more than %1 levels of nesting</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Ebenen Verschachtelung</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>a key that stands here twice</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Schlüssel, der hier zweimal steht</translation>
     </message>
     <message>
         <source>each key once</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder Schlüssel einmal</translation>
     </message>
     <message>
         <source>more than %1 keys in one object</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als %1 Schlüssel in einem Objekt</translation>
     </message>
     <message>
         <source>a finite number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine endliche Zahl</translation>
     </message>
     <message>
         <source>the end of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ende der Datei</translation>
     </message>
     <message>
         <source>the rest of the sketch: the file is cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>der Rest der Zeichnung: die Datei ist abgeschnitten</translation>
     </message>
     <message>
         <source>line %1, column %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1, Spalte %2</translation>
     </message>
     <message>
         <source>a choice that does not exist</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wahl, die es nicht gibt</translation>
     </message>
     <message>
         <source>%1, which %2 has too</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, die auch %2 hat</translation>
     </message>
     <message>
         <source>an id of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>eine eigene Kennung</translation>
     </message>
     <message>
         <source>an end that is on a port and on a heater</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ende, das an einem Anschluss und an einem Heizgerät sitzt</translation>
     </message>
     <message>
         <source>a port, a heater, or neither</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anschluss, ein Heizgerät oder keines von beiden</translation>
     </message>
     <message>
         <source>the id of a port of this sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kennung eines Anschlusses dieser Zeichnung</translation>
     </message>
     <message>
         <source>the id of a heater of this sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kennung eines Heizgeräts dieser Zeichnung</translation>
     </message>
     <message>
         <source>a list of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste von %1</translation>
     </message>
     <message>
         <source>an object</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt</translation>
     </message>
     <message>
         <source>a value, as this key is required (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Wert, da dieser Schlüssel nötig ist (%1)</translation>
     </message>
     <message>
         <source>an unknown key</source>
-        <translation type="unfinished"></translation>
+        <translation>ein unbekannter Schlüssel</translation>
     </message>
     <message>
         <source>the keys of the format only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur die Schlüssel des Formats</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>true oder false</translation>
     </message>
     <message>
         <source>a liquid-cooled engine only: an air-cooled engine has no water jacket, so a coolant heater cannot be fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>nur ein flüssigkeitsgekühlter Motor: ein luftgekühlter hat keinen Wassermantel, ein Kühlmittel-Heizgerät lässt sich also nicht anbauen</translation>
     </message>
     <message>
         <source>a sketch, which is a JSON object</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeichnung, also ein JSON-Objekt</translation>
     </message>
     <message>
         <source>%1, the mark of a Siphonwright sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, das Kennzeichen einer Siphonwright-Zeichnung</translation>
     </message>
     <message>
         <source>version %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Version %1</translation>
     </message>
     <message>
         <source>up to version %1: this file comes from a newer Siphonwright than this one</source>
-        <translation type="unfinished"></translation>
+        <translation>bis Version %1: diese Datei stammt aus einem neueren Siphonwright als diesem</translation>
     </message>
     <message>
         <source>the whole number %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die ganze Zahl %1</translation>
     </message>
     <message>
         <source>a file of %1 MiB</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei von %1 MiB</translation>
     </message>
     <message>
         <source>at most %1 MiB</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1 MiB</translation>
     </message>
     <message>
         <source>nothing: the file is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts: die Datei ist leer</translation>
     </message>
     <message>
         <source>a sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeichnung</translation>
     </message>
     <message>
         <source>JSON in UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>JSON in UTF-8</translation>
     </message>
     <message>
         <source>more than fits into this computer&apos;s memory</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr, als in den Speicher dieses Rechners passt</translation>
     </message>
     <message>
         <source>a smaller sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>eine kleinere Zeichnung</translation>
     </message>
     <message>
         <source>Jacket, lowest point</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel, tiefster Punkt</translation>
     </message>
     <message>
         <source>underside of the water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterseite des Wassermantels</translation>
     </message>
     <message>
         <source>Jacket, highest point</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel, höchster Punkt</translation>
     </message>
     <message>
         <source>top of the head&apos;s jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante des Wassermantels im Kopf</translation>
     </message>
     <message>
         <source>Supply port</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss</translation>
     </message>
     <message>
         <source>middle of the opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte der Öffnung</translation>
     </message>
     <message>
         <source>Return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss</translation>
     </message>
     <message>
         <source>Thermostat housing</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostatgehäuse</translation>
     </message>
     <message>
         <source>middle of the housing</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte des Gehäuses</translation>
     </message>
     <message>
         <source>Tank cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Behälterdeckel</translation>
     </message>
     <message>
         <source>sealing face of the filler or surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtfläche des Einfüllstutzens oder Ausgleichsbehälters</translation>
     </message>
     <message>
         <source>Tank mark, cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Behältermarke, kalt Minimum</translation>
     </message>
     <message>
         <source>beside the cap</source>
-        <translation type="unfinished"></translation>
+        <translation>neben dem Deckel</translation>
     </message>
     <message>
         <source>Tank mark, cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>Behältermarke, kalt voll</translation>
     </message>
     <message>
         <source>Tank mark, hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Behältermarke, heiß</translation>
     </message>
     <message>
         <source>Block, front face to rear face</source>
-        <translation type="unfinished"></translation>
+        <translation>Block, Vorderseite bis Rückseite</translation>
     </message>
     <message>
         <source>along the block</source>
-        <translation type="unfinished"></translation>
+        <translation>längs des Blocks</translation>
     </message>
     <message>
         <source>Frame rail over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenträger über dem Boden</translation>
     </message>
     <message>
         <source>upper edge, at the block&apos;s front face</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante, an der Vorderseite des Blocks</translation>
     </message>
     <message>
         <source>Frame sinks further by</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmen sinkt noch um</translation>
     </message>
     <message>
         <source>to lowest ride height</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zur tiefsten Fahrhöhe</translation>
     </message>
     <message>
         <source>Supply port to return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss zu Rücklaufanschluss</translation>
     </message>
     <message>
         <source>straight, tape from opening to opening</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade, Bandmaß von Öffnung zu Öffnung</translation>
     </message>
     <message>
         <source>Slope of the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung des Bodens</translation>
     </message>
     <message>
         <source>inclinometer; + is higher at the engine&apos;s front</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigungsmesser; + heißt zur Motorvorderseite hin höher</translation>
     </message>
     <message>
         <source>Slope of the frame rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung des Rahmenträgers</translation>
     </message>
     <message>
         <source>likewise</source>
-        <translation type="unfinished"></translation>
+        <translation>ebenso</translation>
     </message>
     <message>
         <source>Slope of the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung des Motors</translation>
     </message>
     <message>
         <source>on a machined face along the crankshaft</source>
-        <translation type="unfinished"></translation>
+        <translation>auf einer bearbeiteten Fläche längs der Kurbelwelle</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>station</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsmaß</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quermaß</translation>
     </message>
     <message>
         <source>{a}: {b} not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {b} nicht gemessen.</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Innendurchmesser</translation>
     </message>
     <message>
         <source>{a}: {b} not noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a}: {b} nicht notiert.</translation>
     </message>
     <message>
         <source>{a} not noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} nicht notiert.</translation>
     </message>
     <message>
         <source>Place of the engine&apos;s thermostat, outlet or inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage des Motorthermostats, Austritt oder Eintritt</translation>
     </message>
     <message>
         <source>Supply voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgungsspannung</translation>
     </message>
     <message>
         <source>Antifreeze in it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetziges Frostschutzmittel</translation>
     </message>
     <message>
         <source>P was not measured: the floor is taken as level.</source>
-        <translation type="unfinished"></translation>
+        <translation>P wurde nicht gemessen: der Boden gilt als eben.</translation>
     </message>
     <message>
         <source>R was not measured: the frame rail is taken to run along the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>R wurde nicht gemessen: der Rahmenträger gilt als parallel zum Boden.</translation>
     </message>
     <message>
         <source>S was not measured: the engine is taken to stand as drawn, {0} to the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>S wurde nicht gemessen: der Motor gilt wie gezeichnet, {0} zum Boden.</translation>
     </message>
     <message>
         <source>The mount angle stays as drawn, {0}: it is S less P.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Einbauwinkel bleibt wie gezeichnet, {0}: er ist S minus P.</translation>
     </message>
     <message>
         <source>The drawing&apos;s datum is the floor: nothing was measured from the frame rail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezugshöhe der Zeichnung ist der Boden: nichts wurde ab dem Rahmenträger gemessen.</translation>
     </message>
     <message>
         <source>What was measured from the floor cannot be drawn without L.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab dem Boden Gemessenes lässt sich ohne L nicht zeichnen.</translation>
     </message>
     <message>
         <source>The ground is not drawn: where it lies at lowest ride height needs M.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Boden ist nicht gezeichnet: wo er bei tiefster Fahrhöhe liegt, braucht M.</translation>
     </message>
     <message>
         <source>By C and D the ports are {0} apart, by N {1}: measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach C und D sind die Anschlüsse {0} auseinander, nach N {1}: nochmals messen.</translation>
     </message>
     <message>
         <source>{a} is not under {b}: measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} ist nicht unter {b}: nochmals messen.</translation>
     </message>
     <message>
         <source>{a} not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>{a} nicht gemessen.</translation>
     </message>
     <message>
         <source>Tank heater, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel-Heizgerät, %1</translation>
     </message>
     <message>
         <source>In-line 4, medium diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen-4-Zylinder, mittlerer Diesel</translation>
     </message>
     <message>
         <source>In-line 6, highway diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen-6-Zylinder, Fernverkehrsdiesel</translation>
     </message>
     <message>
         <source>In-line 6 laid flat, underfloor</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen-6-Zylinder liegend, Unterflur</translation>
     </message>
     <message>
         <source>near bank</source>
-        <translation type="unfinished"></translation>
+        <translation>nahe Zylinderbank</translation>
     </message>
     <message>
         <source>far bank</source>
-        <translation type="unfinished"></translation>
+        <translation>ferne Zylinderbank</translation>
     </message>
     <message>
         <source>Vee 6, medium diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>V6, mittlerer Diesel</translation>
     </message>
     <message>
         <source>Vee 8, heavy diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>V8, schwerer Diesel</translation>
     </message>
     <message>
         <source>Vee 12, generator set</source>
-        <translation type="unfinished"></translation>
+        <translation>V12, Stromaggregat</translation>
     </message>
     <message>
         <source>a sketch of %1 MiB</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeichnung von %1 MiB</translation>
     </message>
     <message>
         <source>at most %1 MiB; a smaller photo may help</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1 MiB; ein kleineres Foto kann helfen</translation>
     </message>
     <message>
         <source>Supply hose %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch %1</translation>
     </message>
     <message>
         <source>Return hose %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch %1</translation>
     </message>
 </context>
 <context>
@@ -6688,7 +6688,7 @@
     </message>
     <message>
         <source>Height %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe %1</translation>
     </message>
     <message>
         <source>Edge %1</source>
@@ -6716,11 +6716,11 @@
     </message>
     <message>
         <source>the inlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass von %1</translation>
     </message>
     <message>
         <source>the outlet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass von %1</translation>
     </message>
     <message>
         <source>the top of %1</source>
@@ -6788,7 +6788,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Click what to measure from; Tab goes from one thing to the next, Enter clicks.</source>
@@ -6836,7 +6836,7 @@
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>rises</source>
@@ -6852,7 +6852,7 @@
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Hump %1, holds %2 of air</source>
@@ -6888,7 +6888,7 @@
     </message>
     <message>
         <source>return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>Click to begin the %1 at %2.</source>
@@ -6932,7 +6932,7 @@
     </message>
     <message>
         <source>isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>bleed point</source>
@@ -7012,7 +7012,7 @@
     </message>
     <message>
         <source>Thermostat housing</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostatgehäuse</translation>
     </message>
     <message>
         <source>Surge tank</source>
@@ -7036,7 +7036,7 @@
     </message>
     <message>
         <source>%1, %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 %3</translation>
     </message>
     <message>
         <source>%1, corner %2</source>
@@ -7136,11 +7136,11 @@
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 verschieben</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>Delete %1</source>
@@ -7216,7 +7216,7 @@
     </message>
     <message>
         <source>plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>lotrecht</translation>
     </message>
     <message>
         <source>just under the coolant&apos;s level</source>
@@ -7276,7 +7276,7 @@
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>The language changes when Siphonwright is started again.</source>
@@ -7358,7 +7358,7 @@
     <name>siphonwright::Actions</name>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>nothing is selected</source>
@@ -7398,7 +7398,7 @@
     </message>
     <message>
         <source>there is no engine yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch keinen Motor</translation>
     </message>
     <message>
         <source>there is no photo yet</source>
@@ -7724,7 +7724,7 @@
     </message>
     <message>
         <source>Save the sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung speichern</translation>
     </message>
     <message>
         <source>Unsaved changes</source>
@@ -7790,7 +7790,7 @@
     </message>
     <message>
         <source>heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Place a heater well under the jacket, so that warm coolant rises by itself.</source>
@@ -7814,7 +7814,7 @@
     </message>
     <message>
         <source>return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>Draw the return hose from the heater&apos;s outlet to the return port, rising all the way.</source>
@@ -7937,7 +7937,7 @@
     </message>
     <message>
         <source>Warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen</translation>
     </message>
     <message>
         <source>By bore</source>
@@ -7989,7 +7989,7 @@
     </message>
     <message>
         <source>&amp;Demonstrate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorführen</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -8116,7 +8116,7 @@
     </message>
     <message>
         <source>%1 parts</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Teile</translation>
     </message>
     <message>
         <source>The pages could not be written.</source>
@@ -8272,7 +8272,7 @@
     </message>
     <message>
         <source>Port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss</translation>
     </message>
     <message>
         <source>Surge tank</source>
@@ -8284,7 +8284,7 @@
     </message>
     <message>
         <source>Isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>Bleed point</source>
@@ -8292,7 +8292,7 @@
     </message>
     <message>
         <source>Clip</source>
-        <translation type="unfinished"></translation>
+        <translation>Schelle</translation>
     </message>
     <message>
         <source>Heaters</source>
@@ -8308,7 +8308,7 @@
     </message>
     <message>
         <source>Keep-clear area</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrbereich</translation>
     </message>
     <message>
         <source>%1: drag it onto the drawing, or press Enter to put it in the middle</source>
@@ -8379,7 +8379,7 @@
     </message>
     <message>
         <source>%1 › %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 › %2</translation>
     </message>
     <message>
         <source>On the drawing</source>
@@ -8391,7 +8391,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>The drawing&apos;s own keys cannot be changed.</source>
@@ -8438,7 +8438,8 @@
     <message>
         <source>%1
 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1
+%2</translation>
     </message>
     <message>
         <source>%1, %2
@@ -8568,7 +8569,7 @@
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -8590,7 +8591,7 @@
     <name>siphonwright::commissioning</name>
     <message>
         <source>%1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2</translation>
     </message>
     <message>
         <source>Caution: %1</source>
@@ -8598,7 +8599,7 @@
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Commissioning checklist</source>
@@ -8702,11 +8703,11 @@
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>passt</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>fraglich</translation>
     </message>
     <message>
         <source>does not fit</source>
@@ -8729,7 +8730,7 @@
     <name>siphonwright::commissioning::CommissioningPanel</name>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Step</source>
@@ -8863,7 +8864,7 @@ drawing</source>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>yes</source>
@@ -8875,7 +8876,7 @@ drawing</source>
     </message>
     <message>
         <source>on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein: %1</translation>
     </message>
     <message>
         <source>off %1</source>
@@ -8891,7 +8892,7 @@ drawing</source>
     </message>
     <message>
         <source>%1 %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: %3</translation>
     </message>
     <message>
         <source>Not judged against the drawing: %1.</source>
@@ -8919,7 +8920,7 @@ drawing</source>
     </message>
     <message>
         <source>&quot;%1&quot;: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot;: %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a time: 25 Nov 07:30, or 2026-11-25T07:30.</source>
@@ -8950,21 +8951,23 @@ drawing</source>
     </message>
     <message>
         <source>☑  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>☑  %1</translation>
     </message>
     <message>
         <source>☐  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>☐  %1</translation>
     </message>
     <message>
         <source>
       %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>
+      %1, %2</translation>
     </message>
     <message>
         <source>
       %1</source>
-        <translation type="unfinished"></translation>
+        <translation>
+      %1</translation>
     </message>
     <message>
         <source>
@@ -9018,7 +9021,7 @@ drawing</source>
     </message>
     <message>
         <source>• %1</source>
-        <translation type="unfinished"></translation>
+        <translation>• %1</translation>
     </message>
     <message>
         <source>Step %1 of %2 · %3 done</source>
@@ -9026,7 +9029,7 @@ drawing</source>
     </message>
     <message>
         <source>⚠ %1</source>
-        <translation type="unfinished"></translation>
+        <translation>⚠ %1</translation>
     </message>
     <message>
         <source>✓ Done %1</source>
@@ -9195,7 +9198,7 @@ drawing</source>
     </message>
     <message>
         <source>%1×</source>
-        <translation type="unfinished"></translation>
+        <translation>%1×</translation>
     </message>
     <message>
         <source>Speed with the heater on</source>
@@ -9280,11 +9283,11 @@ drawing</source>
     <name>siphonwright::drawing</name>
     <message>
         <source>plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>lotrecht</translation>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>rises at %1</source>
@@ -9292,7 +9295,7 @@ drawing</source>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1: depth not entered</source>
@@ -9412,7 +9415,7 @@ drawing</source>
     </message>
     <message>
         <source>boils</source>
-        <translation type="unfinished"></translation>
+        <translation>siedet</translation>
     </message>
     <message>
         <source>coolant is slush</source>
@@ -9451,7 +9454,7 @@ drawing</source>
     </message>
     <message>
         <source>advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>The job is stopped.</source>
@@ -9487,7 +9490,7 @@ drawing</source>
     </message>
     <message>
         <source>%1, %2, %3, %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3, %4.</translation>
     </message>
     <message>
         <source>1 stop</source>
@@ -9551,11 +9554,11 @@ drawing</source>
     </message>
     <message>
         <source>&gt; 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>&gt; 99 %</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>  There is no heater to diagnose.</source>
@@ -9667,7 +9670,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>not priced</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Preis</translation>
     </message>
     <message>
         <source>Item</source>
@@ -9846,7 +9849,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Largest losses: %1.</source>
@@ -9934,11 +9937,11 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>%1, %2: %3 %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3 %4</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Verdicts hang on this. Measure it or look it up, and say so beside the figure.</source>
@@ -10051,11 +10054,11 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>%1, inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Einlass</translation>
     </message>
     <message>
         <source>%1, outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Auslass</translation>
     </message>
     <message>
         <source>measured</source>
@@ -10079,7 +10082,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Elbow</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>none, straight</source>
@@ -10347,7 +10350,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Thermostat housing</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostatgehäuse</translation>
     </message>
     <message>
         <source>Surge tank and levels</source>
@@ -10455,7 +10458,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Dimension</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -10559,7 +10562,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>resets itself</source>
@@ -10671,7 +10674,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>bleed point</source>
@@ -11174,7 +11177,7 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>Where this comes from</source>
@@ -11223,7 +11226,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quermaß</translation>
     </message>
     <message>
         <source>%1 nose-up</source>
@@ -11235,11 +11238,11 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1 right side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 rechte Seite hoch</translation>
     </message>
     <message>
         <source>%1 left side up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 linke Seite hoch</translation>
     </message>
     <message>
         <source>on the level</source>
@@ -11254,11 +11257,11 @@ Double-click for level.</source>
     </message>
     <message>
         <source>Supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>cold minimum</source>
@@ -11274,7 +11277,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1×</source>
-        <translation type="unfinished"></translation>
+        <translation>%1×</translation>
     </message>
     <message>
         <source>How many times larger heights are drawn than lengths</source>
@@ -11309,7 +11312,7 @@ Double-click for level.</source>
     <name>siphonwright::panels::QuantityEdit</name>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>Pick a usual size</source>
@@ -11332,7 +11335,7 @@ Double-click for level.</source>
     <name>siphonwright::paper</name>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>%1 left over</source>
@@ -11352,7 +11355,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: not planned.</source>
@@ -11372,11 +11375,11 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>Item</source>
@@ -11456,7 +11459,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>power not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung nicht eingegeben</translation>
     </message>
     <message>
         <source>Other</source>
@@ -11504,11 +11507,11 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>▲ %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1: %2</translation>
     </message>
     <message>
         <source>Number</source>
@@ -11564,7 +11567,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>not priced</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Preis</translation>
     </message>
     <message>
         <source>not known</source>
@@ -11572,7 +11575,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>&quot;%1&quot;: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot;: %2.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not from %2 to %3.</source>
@@ -11662,7 +11665,7 @@ Double-click or press F2 to type.</source>
     <name>siphonwright::paper::EstimatePage</name>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Power</source>
@@ -11738,7 +11741,7 @@ Double-click or press F2 to type.</source>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>Other heater %1</source>
@@ -11813,11 +11816,11 @@ Double-click or press F2 to type.</source>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>P&amp;DF…</source>
@@ -12003,7 +12006,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Travel</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfahrt</translation>
     </message>
     <message>
         <source>Consumables, a vehicle</source>
@@ -12059,7 +12062,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>A number is wanted here.</source>
@@ -12323,7 +12326,7 @@ Click to select it on the drawing.</source>
     <name>siphonwright::proposing</name>
     <message>
         <source>not priced</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Preis</translation>
     </message>
     <message>
         <source>%1, not priced: %2</source>
@@ -12339,7 +12342,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>▲ Not sound on every grade that is judged</source>
@@ -12355,7 +12358,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>– %1</source>
-        <translation type="unfinished"></translation>
+        <translation>– %1</translation>
     </message>
     <message>
         <source>Findings of advice that stay: %1.</source>
@@ -12422,7 +12425,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>It hangs</source>
@@ -12664,7 +12667,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil</translation>
     </message>
     <message>
         <source>A hose ends in the open.</source>
@@ -12724,7 +12727,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz</translation>
     </message>
     <message>
         <source>coolant freezes</source>
@@ -12780,7 +12783,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>level</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>The supply climbs over a hump: air stays at its crest.</source>
@@ -13220,7 +13223,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>water</source>
@@ -13236,7 +13239,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Ports</source>
@@ -13244,7 +13247,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch</translation>
     </message>
     <message>
         <source>Coolant</source>
@@ -13384,7 +13387,7 @@ Click to select it on the drawing.</source>
     <name>siphonwright::rules::RuleList</name>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message>
         <source>changed</source>
@@ -13554,11 +13557,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>flow %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss %1</translation>
     </message>
     <message>
         <source>peak outlet %1, cycles in the worst hour %2</source>
@@ -13726,39 +13729,39 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrventil</translation>
     </message>
     <message>
         <source>Bleed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>Lift check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub-Rückschlagventil</translation>
     </message>
     <message>
         <source>Swing check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappen-Rückschlagventil</translation>
     </message>
     <message>
         <source>Reducer</source>
-        <translation type="unfinished"></translation>
+        <translation>Reduzierstück</translation>
     </message>
     <message>
         <source>Supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>%1: bore %2, cut length %3</source>
@@ -13798,7 +13801,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1: %2 (%3).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 (%3).</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -14025,7 +14028,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Antifreeze in it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetziges Frostschutzmittel</translation>
     </message>
     <message>
         <source>none, plain water</source>
@@ -14109,7 +14112,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH-Wert</translation>
     </message>
 </context>
 <context>
@@ -14175,7 +14178,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz</translation>
     </message>
     <message>
         <source>water</source>
@@ -14187,7 +14190,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>Antifreeze to buy</source>
@@ -14267,15 +14270,15 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingegeben</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>not judged</source>
@@ -14295,15 +14298,15 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>▲ %1</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>▲ %1 boils</source>
@@ -14327,7 +14330,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>%1 in all</source>
@@ -14335,7 +14338,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>● %1</source>
-        <translation type="unfinished"></translation>
+        <translation>● %1</translation>
     </message>
     <message>
         <source>▲ over %1</source>
@@ -14347,7 +14350,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>To %1</source>
@@ -14411,7 +14414,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>– %1</source>
-        <translation type="unfinished"></translation>
+        <translation>– %1</translation>
     </message>
     <message>
         <source>▲ %1 too little</source>
@@ -14772,11 +14775,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Supply port</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss</translation>
     </message>
     <message>
         <source>Return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss</translation>
     </message>
     <message>
         <source>drain port</source>
@@ -14947,7 +14950,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Survey, %1</source>
@@ -15054,11 +15057,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Supply port</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss</translation>
     </message>
     <message>
         <source>Return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss</translation>
     </message>
     <message>
         <source>Engine and bay</source>
@@ -15078,11 +15081,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Supply voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgungsspannung</translation>
     </message>
     <message>
         <source>Antifreeze in it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetziges Frostschutzmittel</translation>
     </message>
     <message>
         <source>none, plain water</source>
@@ -15168,7 +15171,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>target %1</source>
@@ -15200,7 +15203,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>after %1</source>
@@ -15212,7 +15215,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Warm-up: %1</source>
@@ -15232,11 +15235,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>return at port</source>
@@ -15280,7 +15283,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source> (%1–%2)</source>
-        <translation type="unfinished"></translation>
+        <translation> (%1–%2)</translation>
     </message>
     <message>
         <source>never on</source>
@@ -15324,7 +15327,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach %2</translation>
     </message>
     <message>
         <source>, may not be reached</source>
@@ -15360,7 +15363,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -15501,7 +15504,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>Double-click to see the drawing parked like this</source>
@@ -15567,7 +15570,7 @@ Click to select it on the drawing.</source>
     <name>siphonwright::warming::WarmUpPanel</name>
     <message>
         <source>Heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät</translation>
     </message>
     <message>
         <source>Whose warm-up is shown</source>
@@ -15591,11 +15594,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Write the warm-up as CSV, PNG or SVG</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen als CSV, PNG oder SVG schreiben</translation>
     </message>
     <message>
         <source> · %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · %1</translation>
     </message>
     <message>
         <source>Of the drawing as it was: %1</source>

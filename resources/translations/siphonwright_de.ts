@@ -1349,7 +1349,7 @@
     </message>
     <message>
         <source>%1 Filled as planned, none closes the bore.</source>
-        <translation>%1 Wie geplant gefüllt, verschließt keine den Querschnitt.</translation>
+        <translation>%1 Wie geplant gefüllt, verschließt keine Luft den Querschnitt.</translation>
     </message>
     <message>
         <source>Fill so every time, or lower the hump by at least {0}.</source>
@@ -1677,7 +1677,7 @@
     </message>
     <message>
         <source>the reducer</source>
-        <translation>Reduzierstück</translation>
+        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>a part</source>
@@ -3477,7 +3477,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Nothing wrong: it runs as drawn</source>
@@ -4345,7 +4345,7 @@
     </message>
     <message>
         <source>Reducer</source>
-        <translation>Reduzierstück</translation>
+        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>Isolation valve</source>
@@ -5201,7 +5201,7 @@
     </message>
     <message>
         <source>Take the reducer out of {a}.</source>
-        <translation>Das Reduzierstück ausbauen: {a}.</translation>
+        <translation>Die Reduzierung ausbauen: {a}.</translation>
     </message>
     <message>
         <source>Take the check valve out of {a}.</source>
@@ -5329,7 +5329,7 @@
     </message>
     <message>
         <source>Move {a} %1</source>
-        <translation>{a} %1 rücken</translation>
+        <translation>{a} rücken: %1</translation>
     </message>
     <message>
         <source>%1 to the right</source>
@@ -6261,7 +6261,7 @@
     </message>
     <message>
         <source>expected %1</source>
-        <translation>erwartet %1</translation>
+        <translation>erwartet: %1</translation>
     </message>
     <message>
         <source>well-formed JSON</source>
@@ -6684,7 +6684,7 @@
     <name>siphonwright</name>
     <message>
         <source>Draw an area to keep clear of</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Sperrbereich zeichnen</translation>
     </message>
     <message>
         <source>Height %1</source>
@@ -6692,27 +6692,27 @@
     </message>
     <message>
         <source>Edge %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante %1</translation>
     </message>
     <message>
         <source>Click the corners of what is hot or moves; Backspace takes the last one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie die Ecken dessen an, was heiß ist oder sich bewegt; die Rücktaste nimmt die letzte zurück.</translation>
     </message>
     <message>
         <source>Click further corners; Enter, a double-click or a click on the first corner closes the area.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie weitere Ecken an; Eingabe, Doppelklick oder ein Klick auf die erste Ecke schließt den Bereich.</translation>
     </message>
     <message>
         <source>It is larger than the largest drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist größer als die größte Zeichnung.</translation>
     </message>
     <message>
         <source>It holds no parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin sind keine Teile.</translation>
     </message>
     <message>
         <source>the middle of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mitte von %1</translation>
     </message>
     <message>
         <source>the inlet of %1</source>
@@ -6724,67 +6724,67 @@
     </message>
     <message>
         <source>the top of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>die Oberkante von %1</translation>
     </message>
     <message>
         <source>the foot of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Fuß von %1</translation>
     </message>
     <message>
         <source>a free place</source>
-        <translation type="unfinished"></translation>
+        <translation>ein freier Platz</translation>
     </message>
     <message>
         <source>the jacket&apos;s lowest level</source>
-        <translation type="unfinished"></translation>
+        <translation>die tiefste Höhe des Wassermantels</translation>
     </message>
     <message>
         <source>the jacket&apos;s highest level</source>
-        <translation type="unfinished"></translation>
+        <translation>die höchste Höhe des Wassermantels</translation>
     </message>
     <message>
         <source>the level cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltmindeststand</translation>
     </message>
     <message>
         <source>the level cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kaltfüllstand</translation>
     </message>
     <message>
         <source>the level hot</source>
-        <translation type="unfinished"></translation>
+        <translation>der Heißstand</translation>
     </message>
     <message>
         <source>a place on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Platz auf %1</translation>
     </message>
     <message>
         <source>the outline of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Umriss von %1</translation>
     </message>
     <message>
         <source>Horizontal</source>
-        <translation type="unfinished"></translation>
+        <translation>Waagrecht</translation>
     </message>
     <message>
         <source>Vertical</source>
-        <translation type="unfinished"></translation>
+        <translation>Senkrecht</translation>
     </message>
     <message>
         <source>Along</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs</translation>
     </message>
     <message>
         <source>Slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>Draw a dimension</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Maß zeichnen</translation>
     </message>
     <message>
         <source>Along the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs des Schlauchs</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6792,47 +6792,47 @@
     </message>
     <message>
         <source>Click what to measure from; Tab goes from one thing to the next, Enter clicks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie an, von wo aus gemessen wird; Tab geht von einem zum nächsten, Eingabe klickt.</translation>
     </message>
     <message>
         <source>Click what to measure to; Backspace takes the first back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie an, bis wohin gemessen wird; die Rücktaste nimmt das Erste zurück.</translation>
     </message>
     <message>
         <source>Click where its line goes. H, V, A, S: horizontal, vertical, along, slope.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie dorthin, wo die Maßlinie liegen soll. H, V, A, S: waagrecht, senkrecht, längs, Steigung.</translation>
     </message>
     <message>
         <source>Before: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher: %1</translation>
     </message>
     <message>
         <source>After: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher: %1</translation>
     </message>
     <message>
         <source>Drop under the jacket %1, at least %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand unter dem Wassermantel %1, mindestens %2</translation>
     </message>
     <message>
         <source>Drop under the jacket %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand unter dem Wassermantel %1</translation>
     </message>
     <message>
         <source>%1 along the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 längs des Schlauchs</translation>
     </message>
     <message>
         <source>Across %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer %1</translation>
     </message>
     <message>
         <source>Length of the hose %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchlänge %1</translation>
     </message>
     <message>
         <source>no length</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Länge</translation>
     </message>
     <message>
         <source>level</source>
@@ -6840,15 +6840,15 @@
     </message>
     <message>
         <source>rises</source>
-        <translation type="unfinished"></translation>
+        <translation>steigt</translation>
     </message>
     <message>
         <source>falls</source>
-        <translation type="unfinished"></translation>
+        <translation>fällt</translation>
     </message>
     <message>
         <source>%1 plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lotrecht</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -6856,35 +6856,35 @@
     </message>
     <message>
         <source>Hump %1, holds %2 of air</source>
-        <translation type="unfinished"></translation>
+        <translation>Buckel %1, hält %2 Luft</translation>
     </message>
     <message>
         <source>Dip %1, holds %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Senke %1, hält %2</translation>
     </message>
     <message>
         <source>Tilt %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippung %1</translation>
     </message>
     <message>
         <source>Draw a supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Vorlaufschlauch zeichnen</translation>
     </message>
     <message>
         <source>Draw a return hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Rücklaufschlauch zeichnen</translation>
     </message>
     <message>
         <source>This piece %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Stück %1</translation>
     </message>
     <message>
         <source>Length %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge %1</translation>
     </message>
     <message>
         <source>supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>return hose</source>
@@ -6892,43 +6892,43 @@
     </message>
     <message>
         <source>Click to begin the %1 at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um den %1 hier zu beginnen: %2.</translation>
     </message>
     <message>
         <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow keys move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie einen Anschluss oder Stutzen an, um den %1 zu beginnen, oder einen leeren Platz, um das Ende offen zu lassen. Pfeiltasten bewegen das Fadenkreuz, Tab geht zum nächsten Anschluss oder Stutzen, Eingabe klickt.</translation>
     </message>
     <message>
         <source>The %1 begins here; it ends on another port or nozzle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der %1 beginnt hier; er endet an einem anderen Anschluss oder Stutzen.</translation>
     </message>
     <message>
         <source>Click to end the %1 on %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um den %1 hier zu beenden: %2.</translation>
     </message>
     <message>
         <source>Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace takes the last point back, Escape gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um einen Punkt zu setzen. Anschluss, Stutzen, Eingabe oder Doppelklick beenden den %1; die Rücktaste nimmt den letzten Punkt zurück, Esc bricht ab.</translation>
     </message>
     <message>
         <source>point %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt %1 von %2</translation>
     </message>
     <message>
         <source>the start of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anfang von %1</translation>
     </message>
     <message>
         <source>the end of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ende von %1</translation>
     </message>
     <message>
         <source>clip %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschelle %1 von %2</translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>isolation valve</source>
@@ -6936,79 +6936,79 @@
     </message>
     <message>
         <source>bleed point</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>lift check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub-Rückschlagventil</translation>
     </message>
     <message>
         <source>swing check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappen-Rückschlagventil</translation>
     </message>
     <message>
         <source>reducer</source>
-        <translation type="unfinished"></translation>
+        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>der Motor</translation>
     </message>
     <message>
         <source>corner %1 of the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 des Motors</translation>
     </message>
     <message>
         <source>the water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wassermantel</translation>
     </message>
     <message>
         <source>corner %1 of the water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 des Wassermantels</translation>
     </message>
     <message>
         <source>the thermostat housing</source>
-        <translation type="unfinished"></translation>
+        <translation>das Thermostatgehäuse</translation>
     </message>
     <message>
         <source>the surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ausgleichsbehälter</translation>
     </message>
     <message>
         <source>corner %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 von %2</translation>
     </message>
     <message>
         <source>the ground line</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bodenlinie</translation>
     </message>
     <message>
         <source>the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>das Foto</translation>
     </message>
     <message>
         <source>the dimension</source>
-        <translation type="unfinished"></translation>
+        <translation>das Maß</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Engine, corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor, Ecke %1</translation>
     </message>
     <message>
         <source>Water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel</translation>
     </message>
     <message>
         <source>Water jacket, corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel, Ecke %1</translation>
     </message>
     <message>
         <source>Thermostat housing</source>
@@ -7016,23 +7016,23 @@
     </message>
     <message>
         <source>Surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter</translation>
     </message>
     <message>
         <source>%1, point %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Punkt %2</translation>
     </message>
     <message>
         <source>%1, start</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Anfang</translation>
     </message>
     <message>
         <source>%1, end</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Ende</translation>
     </message>
     <message>
         <source>%1, clip %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Halteschelle %2</translation>
     </message>
     <message>
         <source>%1, %2 %3</source>
@@ -7040,99 +7040,99 @@
     </message>
     <message>
         <source>%1, corner %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Ecke %2</translation>
     </message>
     <message>
         <source>Ground line</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenlinie</translation>
     </message>
     <message>
         <source>Photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotografie</translation>
     </message>
     <message>
         <source>Level the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto waagrecht stellen</translation>
     </message>
     <message>
         <source>As drawn now %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie jetzt gezeichnet %1</translation>
     </message>
     <message>
         <source>Type what was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie ein, was gemessen wurde.</translation>
     </message>
     <message>
         <source>Click a point in the photo; then another, as far away as you have measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie einen Punkt im Foto an, dann einen zweiten, so weit entfernt, wie Sie gemessen haben.</translation>
     </message>
     <message>
         <source>Click the second point. Backspace takes the first one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie den zweiten Punkt an. Die Rücktaste nimmt den ersten zurück.</translation>
     </message>
     <message>
         <source>Click two points along something that is level in truth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie zwei Punkte entlang von etwas an, das in Wirklichkeit waagrecht ist.</translation>
     </message>
     <message>
         <source>Click the second point along it. Backspace takes the first one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie den zweiten Punkt daran an. Die Rücktaste nimmt den ersten zurück.</translation>
     </message>
     <message>
         <source>Click the corners of a flat rectangle whose width and height you know: %1 left. Backspace takes the last one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie die Ecken eines ebenen Rechtecks an, dessen Breite und Höhe Sie kennen: noch %1. Die Rücktaste nimmt die letzte zurück.</translation>
     </message>
     <message>
         <source>Place a port</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Anschluss setzen</translation>
     </message>
     <message>
         <source>Place a heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät setzen</translation>
     </message>
     <message>
         <source>Place the surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ausgleichsbehälter setzen</translation>
     </message>
     <message>
         <source>Top under the jacket %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante unter dem Wassermantel %1</translation>
     </message>
     <message>
         <source>Click on the jacket&apos;s or the block&apos;s edge to place a port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie auf den Rand des Wassermantels oder Blocks, um einen Anschluss zu setzen.</translation>
     </message>
     <message>
         <source>Click to place a port here, its thread pointing outwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um hier einen Anschluss zu setzen, Gewinde nach außen.</translation>
     </message>
     <message>
         <source>Click where the middle of the heater goes. Arrow keys move the cross-hair, Enter clicks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie dorthin, wo die Mitte des Heizgeräts liegen soll. Pfeiltasten bewegen das Fadenkreuz, Eingabe klickt.</translation>
     </message>
     <message>
         <source>Click where the surge tank goes: its marks give the coolant level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie dorthin, wo der Ausgleichsbehälter liegen soll: seine Marken geben den Kühlmittelstand an.</translation>
     </message>
     <message>
         <source>an isolation valve</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Absperrventil</translation>
     </message>
     <message>
         <source>a bleed point</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Entlüftung</translation>
     </message>
     <message>
         <source>a clip</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Halteschelle</translation>
     </message>
     <message>
         <source>Point at a hose and click to place %1 there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen Sie auf einen Schlauch und klicken Sie, um dort %1 zu setzen.</translation>
     </message>
     <message>
         <source>Click to place %1 in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um %1 zu setzen (%2).</translation>
     </message>
     <message>
         <source>Move %1</source>
@@ -7144,75 +7144,75 @@
     </message>
     <message>
         <source>Delete %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 löschen</translation>
     </message>
     <message>
         <source>Release to select what lies wholly in the band: %1. Escape stops.</source>
-        <translation type="unfinished"></translation>
+        <translation>Loslassen wählt aus, was ganz im Rahmen liegt: %1. Esc bricht ab.</translation>
     </message>
     <message>
         <source>Drop it on a port or nozzle to connect it, elsewhere to leave it open. Escape puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einem Anschluss oder Stutzen ablegen verbindet, anderswo bleibt es offen. Esc setzt es zurück.</translation>
     </message>
     <message>
         <source>Hold Alt to place it freely. Escape puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Alt frei setzen. Esc setzt es zurück.</translation>
     </message>
     <message>
         <source>Click to select this finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um diesen Befund auszuwählen.</translation>
     </message>
     <message>
         <source>Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen dreht in Schritten von 15 Grad (%1); auch Punkt und Komma drehen.</translation>
     </message>
     <message>
         <source>Click to select %1, drag to move it, double-click to insert a point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken wählt aus (%1), Ziehen verschiebt, Doppelklick fügt einen Punkt ein.</translation>
     </message>
     <message>
         <source>Click to select %1, drag to move it, double-click an edge to add a corner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken wählt aus (%1), Ziehen verschiebt, Doppelklick auf eine Kante fügt eine Ecke ein.</translation>
     </message>
     <message>
         <source>Click to select %1, drag to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken wählt aus (%1), Ziehen verschiebt.</translation>
     </message>
     <message>
         <source>Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>J verbindet mit dem nächstgelegenen Anschluss oder Stutzen, nochmals mit dem nächsten; Pfeiltasten verschieben.</translation>
     </message>
     <message>
         <source>Arrow keys move %1, a drag too; Delete removes them; Shift+click adds or takes out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten oder Ziehen verschieben %1; Entf entfernt sie; Umschalt+Klick nimmt dazu oder heraus.</translation>
     </message>
     <message>
         <source>Arrow keys move %1, with Shift finely; Delete removes it; Tab goes to the next part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten verschieben (%1), mit Umschalt fein; Entf entfernt; Tab geht zum nächsten Teil.</translation>
     </message>
     <message>
         <source>Click a part to select it, drag to move it; drag over empty ground to select several.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie ein Teil an, um es auszuwählen, ziehen Sie es, um es zu verschieben; Ziehen über leeren Grund wählt mehrere aus.</translation>
     </message>
     <message>
         <source>Insert a point in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt einfügen in %1</translation>
     </message>
     <message>
         <source>Add a corner to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke einfügen in %1</translation>
     </message>
     <message>
         <source>Connect %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit %2 verbinden</translation>
     </message>
     <message>
         <source>Place a clip</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Halteschelle setzen</translation>
     </message>
     <message>
         <source>Place a part in a hose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil in einen Schlauch setzen: %1</translation>
     </message>
     <message>
         <source>plumb</source>
@@ -7220,59 +7220,59 @@
     </message>
     <message>
         <source>just under the coolant&apos;s level</source>
-        <translation type="unfinished"></translation>
+        <translation>knapp unter dem Kühlmittelstand</translation>
     </message>
     <message>
         <source>%1 under the coolant&apos;s level</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 unter dem Kühlmittelstand</translation>
     </message>
     <message>
         <source>%1 over the ground</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 über dem Boden</translation>
     </message>
     <message>
         <source>%1 clear of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Abstand zu %2</translation>
     </message>
     <message>
         <source>top %1 under the jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante %1 unter dem Wassermantel</translation>
     </message>
     <message>
         <source>just no hump</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade kein Buckel</translation>
     </message>
     <message>
         <source>just no dip</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade keine Senke</translation>
     </message>
     <message>
         <source>corner of the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke des Motors</translation>
     </message>
     <message>
         <source>corner of the jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke des Wassermantels</translation>
     </message>
     <message>
         <source>in line with the next piece</source>
-        <translation type="unfinished"></translation>
+        <translation>in Flucht mit dem nächsten Stück</translation>
     </message>
     <message>
         <source>bend radius just %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Biegeradius gerade %1</translation>
     </message>
     <message>
         <source>in line with the last piece</source>
-        <translation type="unfinished"></translation>
+        <translation>in Flucht mit dem letzten Stück</translation>
     </message>
     <message>
         <source>Slope to snap to</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung zum Einrasten</translation>
     </message>
     <message>
         <source>Rise over length, from 1 in 2 to 1 in 1000, such as 1:50 or 2 %:</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg zu Länge, von 1 zu 2 bis 1 zu 1000, etwa 1:50 oder 2 %:</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -7280,78 +7280,78 @@
     </message>
     <message>
         <source>The language changes when Siphonwright is started again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sprache wechselt, wenn Siphonwright neu gestartet wird.</translation>
     </message>
     <message>
         <source>along %1, height %2</source>
-        <translation type="unfinished"></translation>
+        <translation>längs %1, Höhe %2</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>findings: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde: %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::AboutText</name>
     <message>
         <source>Work is for a qualified technician. The heater&apos;s and the engine&apos;s own manuals rule over this program; its figures are estimates from stated assumptions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit ist Sache einer Fachkraft. Die Handbücher von Heizgerät und Motor gehen diesem Programm vor; seine Zahlen sind Schätzungen aus genannten Annahmen.</translation>
     </message>
     <message>
         <source>Disconnect and lock out the power while working. Inhibit a generator&apos;s automatic start. Chock the wheels, block air suspension, never work under an unsupported vehicle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Während der Arbeit spannungsfrei schalten und gegen Wiedereinschalten sichern. Automatikstart eines Aggregats sperren. Räder mit Keilen sichern, Luftfederung blockieren, nie unter einem nicht abgestützten Fahrzeug arbeiten.</translation>
     </message>
     <message>
         <source>Open the cap only when the engine is cold: hot coolant is under pressure and scalds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Deckel nur bei kaltem Motor öffnen: heißes Kühlmittel steht unter Druck und verbrüht.</translation>
     </message>
     <message>
         <source>Turn the heater off before a valve is closed. With both valves closed the heater is a sealed vessel, and pressure builds up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät ausschalten, bevor ein Ventil geschlossen wird. Sind beide Ventile geschlossen, ist das Heizgerät ein verschlossener Behälter, und Druck baut sich auf.</translation>
     </message>
     <message>
         <source>Never turn the heater on without coolant in its chamber, nor before the loop is purged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät nie ohne Kühlmittel in der Kammer einschalten und nie, bevor der Kreislauf entlüftet ist.</translation>
     </message>
     <message>
         <source>Run the engine outdoors or with the exhaust extracted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Motor im Freien oder mit Abgasabsaugung laufen lassen.</translation>
     </message>
     <message>
         <source>Grounded supply, the local electrical code and a licensed electrician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung mit Schutzleiter, örtliche Elektrovorschriften und eine Elektrofachkraft.</translation>
     </message>
     <message>
         <source>Antifreeze is poisonous. Catch it and dispose of it properly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel ist giftig. Auffangen und fachgerecht entsorgen.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>About Siphonwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Siphonwright</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Siphonwright %1&lt;/h3&gt;&lt;p&gt;Draws, checks and hands over installations of tank-type coolant heaters.&lt;/p&gt;&lt;p&gt;Findings are estimates from stated assumptions and common practice; each names its basis. What was not entered is not judged.&lt;/p&gt;&lt;p&gt;Built with Qt under the LGPL 3 and JSON for Modern C++ under the MIT licence; lettering in Inter under the SIL Open Font Licence 1.1.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Siphonwright %1&lt;/h3&gt;&lt;p&gt;Zeichnet, prüft und übergibt den Einbau von Kühlmittel-Heizgeräten.&lt;/p&gt;&lt;p&gt;Befunde sind Schätzungen aus genannten Annahmen und gängiger Praxis; jeder nennt seine Grundlage. Was nicht eingegeben wurde, wird nicht beurteilt.&lt;/p&gt;&lt;p&gt;Erstellt mit Qt unter der LGPL 3 und JSON for Modern C++ unter der MIT-Lizenz; Schrift Inter unter der SIL Open Font License 1.1.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Air-cooled engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftgekühlter Motor</translation>
     </message>
     <message>
         <source>An air-cooled engine has no water jacket: there is no coolant for a tank heater to draw in and to warm, so it cannot be drawn here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein luftgekühlter Motor hat keinen Wassermantel: es gibt kein Kühlmittel, das ein Kühlmittel-Heizgerät ansaugen und wärmen könnte, also lässt er sich hier nicht zeichnen.</translation>
     </message>
 </context>
 <context>
@@ -7362,39 +7362,39 @@
     </message>
     <message>
         <source>nothing is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist ausgewählt</translation>
     </message>
     <message>
         <source>several parts have to be selected</source>
-        <translation type="unfinished"></translation>
+        <translation>mehrere Teile müssen ausgewählt sein</translation>
     </message>
     <message>
         <source>at least three parts have to be selected</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens drei Teile müssen ausgewählt sein</translation>
     </message>
     <message>
         <source>no hose or outline is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Schlauch oder Umriss ist ausgewählt</translation>
     </message>
     <message>
         <source>no heater or port is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Heizgerät oder Anschluss ist ausgewählt</translation>
     </message>
     <message>
         <source>nothing with corners is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts mit Ecken ist ausgewählt</translation>
     </message>
     <message>
         <source>no end of a hose is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Schlauchende ist ausgewählt</translation>
     </message>
     <message>
         <source>no valve, bleed or drain is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Ventil, keine Entlüftung und kein Ablass ist ausgewählt</translation>
     </message>
     <message>
         <source>no hose is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Schlauch ist ausgewählt</translation>
     </message>
     <message>
         <source>there is no engine yet</source>
@@ -7402,325 +7402,325 @@
     </message>
     <message>
         <source>there is no photo yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch kein Foto</translation>
     </message>
     <message>
         <source>a port and a heater come first</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst kommen ein Anschluss und ein Heizgerät</translation>
     </message>
     <message>
         <source>there is no finding</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Befund</translation>
     </message>
     <message>
         <source>no finding is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Befund ist ausgewählt</translation>
     </message>
     <message>
         <source>there is no warm-up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt noch kein Aufheizen</translation>
     </message>
     <message>
         <source>there is no warm-up to keep, or it is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Aufheizen zum Behalten, oder es ist schon behalten</translation>
     </message>
     <message>
         <source>no curve is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Kurve ist behalten</translation>
     </message>
     <message>
         <source>only while demonstrating</source>
-        <translation type="unfinished"></translation>
+        <translation>nur beim Vorführen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::ChecklistCommands</name>
     <message>
         <source>Save the checklist</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste speichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>%1 checklist</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Checkliste</translation>
     </message>
     <message>
         <source>The checklist could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Checkliste konnte nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::CommandSearch</name>
     <message>
         <source>Find a command</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehl suchen</translation>
     </message>
     <message>
         <source>What do you want to do?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was möchten Sie tun?</translation>
     </message>
     <message>
         <source>Words of the command</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter des Befehls</translation>
     </message>
     <message>
         <source>Commands that match</source>
-        <translation type="unfinished"></translation>
+        <translation>Passende Befehle</translation>
     </message>
     <message>
         <source>nothing to undo</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts rückgängig zu machen</translation>
     </message>
     <message>
         <source>nothing to redo</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts zu wiederholen</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeuge</translation>
     </message>
     <message>
         <source>not now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt nicht</translation>
     </message>
     <message>
         <source>not now: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt nicht: %1</translation>
     </message>
     <message>
         <source>No command has these words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Befehl enthält diese Wörter.</translation>
     </message>
     <message>
         <source>Up and down choose, Enter runs, Escape closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf und Ab wählen, Eingabe führt aus, Esc schließt.</translation>
     </message>
     <message>
         <source>“%1” cannot be done now.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ geht jetzt nicht.</translation>
     </message>
     <message>
         <source>“%1” cannot be done now: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ geht jetzt nicht: %2.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::DemonstrationCommands</name>
     <message>
         <source>Show a second drawing beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweite Zeichnung daneben zeigen</translation>
     </message>
     <message>
         <source>Sketches (*.siphon)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungen (*.siphon)</translation>
     </message>
     <message>
         <source>Export this moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Moment exportieren</translation>
     </message>
     <message>
         <source>PNG (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>PNG (*.png)</translation>
     </message>
     <message>
         <source>SVG (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>SVG (*.svg)</translation>
     </message>
     <message>
         <source>Export the handout</source>
-        <translation type="unfinished"></translation>
+        <translation>Handout exportieren</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Folder for the pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner für die Bilder</translation>
     </message>
     <message>
         <source>The second drawing could not be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zweite Zeichnung konnte nicht geöffnet werden.</translation>
     </message>
     <message>
         <source>The moment could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Moment konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>The pictures could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bilder konnten nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>The handout could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Handout konnte nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::Document</name>
     <message>
         <source>%1 cannot be opened: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht öffnen: %2.</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
     </message>
     <message>
         <source>%1 is larger than %2 MB and cannot be a sketch.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist größer als %2 MB und kann keine Zeichnung sein.</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::ElevationView</name>
     <message>
         <source>Nothing selected that can be copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ausgewählt, was sich kopieren lässt.</translation>
     </message>
     <message>
         <source>Copied %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert: %1.</translation>
     </message>
     <message>
         <source>This could not be copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ließ sich nicht kopieren.</translation>
     </message>
     <message>
         <source>Cut %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ausschneiden</translation>
     </message>
     <message>
         <source>Cut %1; Ctrl+V puts it down again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeschnitten: %1; Strg+V fügt es wieder ein.</translation>
     </message>
     <message>
         <source>There are no parts on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zwischenablage sind keine Teile.</translation>
     </message>
     <message>
         <source>What is on the clipboard cannot be put on the drawing. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in der Zwischenablage ist, passt nicht auf die Zeichnung. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>Paste %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 einfügen</translation>
     </message>
     <message>
         <source>Duplicate %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 duplizieren</translation>
     </message>
     <message>
         <source>These parts do not fit into this drawing. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Teile passen nicht in diese Zeichnung. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The drawing has an engine already, so the copied one was left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat schon einen Motor, der kopierte wurde daher weggelassen.</translation>
     </message>
     <message>
         <source>The drawing has a surge tank already, so the copied one was left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung hat schon einen Ausgleichsbehälter, der kopierte wurde daher weggelassen.</translation>
     </message>
     <message>
         <source>Put down %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingefügt: %1.</translation>
     </message>
     <message>
         <source>Align %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ausrichten</translation>
     </message>
     <message>
         <source>They are in line already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie sind schon ausgerichtet.</translation>
     </message>
     <message>
         <source>Space %1 evenly</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gleichmäßig verteilen</translation>
     </message>
     <message>
         <source>They are evenly spaced already, or fewer than three can be moved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie sind schon gleichmäßig verteilt, oder weniger als drei lassen sich bewegen.</translation>
     </message>
     <message>
         <source>Kept %1; Tab goes on to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten: %1; Tab geht zum nächsten weiter.</translation>
     </message>
     <message>
         <source>Open or close %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 öffnen oder schließen</translation>
     </message>
     <message>
         <source>Place an area</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Bereich setzen</translation>
     </message>
     <message>
         <source>Place engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor setzen</translation>
     </message>
     <message>
         <source>It goes into a hose: drop it on one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gehört in einen Schlauch: darauf ablegen.</translation>
     </message>
     <message>
         <source>It goes into a hose: select the hose first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gehört in einen Schlauch: zuerst den Schlauch auswählen.</translation>
     </message>
     <message>
         <source>End view</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht</translation>
     </message>
     <message>
         <source>Side elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenansicht</translation>
     </message>
     <message>
         <source>Nothing selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ausgewählt</translation>
     </message>
     <message>
         <source>Selected: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewählt: %1</translation>
     </message>
     <message>
         <source>Drag to move the paper; the wheel zooms to the pointer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen bewegt das Papier; das Mausrad zoomt auf den Mauszeiger.</translation>
     </message>
     <message>
         <source>End view from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht von vorn</translation>
     </message>
     <message>
         <source>End view from the rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht von hinten</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::FileCommands</name>
     <message>
         <source>Sketches (*.siphon)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungen (*.siphon)</translation>
     </message>
     <message>
         <source>untitled</source>
-        <translation type="unfinished"></translation>
+        <translation>unbenannt</translation>
     </message>
     <message>
         <source>Open a sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung öffnen</translation>
     </message>
     <message>
         <source>%1 could not be opened. The drawing on the table is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht öffnen. Die Zeichnung auf dem Tisch ist, wie sie war.</translation>
     </message>
     <message>
         <source>%1 could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht speichern.</translation>
     </message>
     <message>
         <source>Save the sketch</source>
@@ -7728,65 +7728,65 @@
     </message>
     <message>
         <source>Unsaved changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeicherte Änderungen</translation>
     </message>
     <message>
         <source>%1 has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>Siphonwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Siphonwright</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::FindBar</name>
     <message>
         <source>No part has such a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil heißt so.</translation>
     </message>
     <message>
         <source>Find by name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Name suchen</translation>
     </message>
     <message>
         <source>Parts that match</source>
-        <translation type="unfinished"></translation>
+        <translation>Passende Teile</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::FirstSteps</name>
     <message>
         <source>engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Place an engine: take the picture that comes nearest, and shape it by dragging later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie einen Motor: nehmen Sie das ähnlichste Bild und formen Sie es später durch Ziehen.</translation>
     </message>
     <message>
         <source>Choose an engine…</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor wählen…</translation>
     </message>
     <message>
         <source>supply port</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufanschluss</translation>
     </message>
     <message>
         <source>Mark the supply port, low at the front, where coolant leaves the jacket.</source>
-        <translation type="unfinished"></translation>
+        <translation>Markieren Sie den Vorlaufanschluss unten vorn, wo Kühlmittel den Wassermantel verlässt.</translation>
     </message>
     <message>
         <source>Mark it</source>
-        <translation type="unfinished"></translation>
+        <translation>Markieren</translation>
     </message>
     <message>
         <source>return port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklaufanschluss</translation>
     </message>
     <message>
         <source>Mark the return port, high at the rear, where warm coolant comes back in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Markieren Sie den Rücklaufanschluss oben hinten, wo warmes Kühlmittel zurückkommt.</translation>
     </message>
     <message>
         <source>heater</source>
@@ -7794,23 +7794,23 @@
     </message>
     <message>
         <source>Place a heater well under the jacket, so that warm coolant rises by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie ein Heizgerät deutlich unter den Wassermantel, damit warmes Kühlmittel von selbst steigt.</translation>
     </message>
     <message>
         <source>Choose a heater…</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät wählen…</translation>
     </message>
     <message>
         <source>supply hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch</translation>
     </message>
     <message>
         <source>Draw the supply hose: click the supply port, then point by point, last the heater&apos;s inlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen Sie den Vorlaufschlauch: klicken Sie den Vorlaufanschluss an, dann Punkt für Punkt, zuletzt den Einlass des Heizgeräts.</translation>
     </message>
     <message>
         <source>Draw it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen</translation>
     </message>
     <message>
         <source>return hose</source>
@@ -7818,122 +7818,122 @@
     </message>
     <message>
         <source>Draw the return hose from the heater&apos;s outlet to the return port, rising all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen Sie den Rücklaufschlauch vom Auslass des Heizgeräts zum Rücklaufanschluss, durchgehend steigend.</translation>
     </message>
     <message>
         <source>valves</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventile</translation>
     </message>
     <message>
         <source>Put an isolation valve into each hose, near the engine: click the hose with this tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie in jeden Schlauch nahe am Motor ein Absperrventil: klicken Sie mit diesem Werkzeug auf den Schlauch.</translation>
     </message>
     <message>
         <source>Take the valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil nehmen</translation>
     </message>
     <message>
         <source>findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>Look at the findings, those that stop the job first: each shows its place and a way out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie die Befunde an, zuerst die, die den Auftrag stoppen: jeder zeigt seinen Ort und einen Ausweg.</translation>
     </message>
     <message>
         <source>Show the next</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächsten zeigen</translation>
     </message>
     <message>
         <source>save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Save the sketch: its file is the record of the job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern Sie die Zeichnung: die Datei ist der Nachweis des Auftrags.</translation>
     </message>
     <message>
         <source>Save…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern…</translation>
     </message>
     <message>
         <source>S&amp;kip</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;berspringen</translation>
     </message>
     <message>
         <source>Go on to the next step without this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne diesen Schritt zum nächsten gehen</translation>
     </message>
     <message>
         <source>Leave the first sketch; Help begins it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Zeichnung verlassen; die Hilfe beginnt sie wieder</translation>
     </message>
     <message>
         <source>Leave the first sketch</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Zeichnung verlassen</translation>
     </message>
     <message>
         <source>Welcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Willkommen</translation>
     </message>
     <message>
         <source>This is a job that works, to look round in. Change anything, it is not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Anlage, die funktioniert, zum Umsehen. Ändern Sie, was Sie wollen, es wird nicht gespeichert.</translation>
     </message>
     <message>
         <source>&amp;Draw your own, step by step</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbst &amp;zeichnen, Schritt für Schritt</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1 von %2</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>That is a whole sketch. The menu Job goes on: warm-up, parts and cuts, checklist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine ganze Zeichnung. Im Menü Auftrag geht es weiter: Aufheizen, Teile und Zuschnitt, Checkliste.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::MainWindow</name>
     <message>
         <source>New drawing with an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Zeichnung mit einem Motor</translation>
     </message>
     <message>
         <source>Place an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor setzen</translation>
     </message>
     <message>
         <source>Place engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor setzen</translation>
     </message>
     <message>
         <source>Place a heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät setzen</translation>
     </message>
     <message>
         <source>Place heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät setzen</translation>
     </message>
     <message>
         <source>&amp;Panels</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fenster</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Details</translation>
     </message>
     <message>
         <source>Run profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenprofil</translation>
     </message>
     <message>
         <source>Warm-up</source>
@@ -7941,51 +7941,51 @@
     </message>
     <message>
         <source>By bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Innen-Ø</translation>
     </message>
     <message>
         <source>On grades</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Neigung</translation>
     </message>
     <message>
         <source>Heater size and supply</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerätegröße und Versorgung</translation>
     </message>
     <message>
         <source>Commissioning</source>
-        <translation type="unfinished"></translation>
+        <translation>Inbetriebnahme</translation>
     </message>
     <message>
         <source>Shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Regal</translation>
     </message>
     <message>
         <source>Layouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen</translation>
     </message>
     <message>
         <source>Drag a rectangle in which the heater may hang, or click two opposite corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie ein Rechteck auf, in dem das Heizgerät hängen darf, oder klicken Sie zwei gegenüberliegende Ecken an.</translation>
     </message>
     <message>
         <source>across %1, height %2</source>
-        <translation type="unfinished"></translation>
+        <translation>quer %1, Höhe %2</translation>
     </message>
     <message>
         <source>along %1, height %2</source>
-        <translation type="unfinished"></translation>
+        <translation>längs %1, Höhe %2</translation>
     </message>
     <message>
         <source>%1[*] – Siphonwright</source>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] – Siphonwright</translation>
     </message>
     <message>
         <source>Change units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten wechseln</translation>
     </message>
     <message>
         <source>There is no free port, heater or hose for this yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dafür gibt es noch keinen freien Anschluss, kein Heizgerät oder keinen Schlauch.</translation>
     </message>
     <message>
         <source>&amp;Demonstrate</source>
@@ -7993,126 +7993,126 @@
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Sheet &amp;paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Pa&amp;pierformat</translation>
     </message>
     <message>
         <source>After the units</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Einheiten</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Tabloid</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabloid</translation>
     </message>
     <message>
         <source>No file yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Datei</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;ussehen</translation>
     </message>
     <message>
         <source>Te&amp;xt size</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;xtgröße</translation>
     </message>
     <message>
         <source>Snap &amp;to</source>
-        <translation type="unfinished"></translation>
+        <translation>Einras&amp;ten an</translation>
     </message>
     <message>
         <source>&amp;Insert</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <source>&amp;Job</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf&amp;trag</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeuge</translation>
     </message>
     <message>
         <source>Export the warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen exportieren</translation>
     </message>
     <message>
         <source>CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv)</translation>
     </message>
     <message>
         <source>PNG (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>PNG (*.png)</translation>
     </message>
     <message>
         <source>SVG (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>SVG (*.svg)</translation>
     </message>
     <message>
         <source>%1 warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Aufheizen</translation>
     </message>
     <message>
         <source>The warm-up could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>Add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfügen: %1</translation>
     </message>
     <message>
         <source>Lan&amp;guage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spra&amp;che</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
     <message>
         <source>Write as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF schreiben</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Write the parts as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile als CSV schreiben</translation>
     </message>
     <message>
         <source>CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv)</translation>
     </message>
     <message>
         <source>%1 parts</source>
@@ -8120,155 +8120,155 @@
     </message>
     <message>
         <source>The pages could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten konnten nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>The parts could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Teile konnten nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::PhotoCommands</name>
     <message>
         <source>There is no picture in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Bild darin.</translation>
     </message>
     <message>
         <source>Photo &amp;underlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto als &amp;Unterlage</translation>
     </message>
     <message>
         <source>Photo under the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto unter der Zeichnung</translation>
     </message>
     <message>
         <source>Pictures (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (%1)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Dateien (*)</translation>
     </message>
     <message>
         <source>What was copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kopierte</translation>
     </message>
     <message>
         <source>There is no picture in the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Zwischenablage ist kein Bild.</translation>
     </message>
     <message>
         <source>%1 is not put under the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird nicht unter die Zeichnung gelegt.</translation>
     </message>
     <message>
         <source>%1 cannot be kept in the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht in der Zeichnung gespeichert werden.</translation>
     </message>
     <message>
         <source>It is too narrow to be made small enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist zu schmal, um klein genug gemacht zu werden.</translation>
     </message>
     <message>
         <source>Replace the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto ersetzen</translation>
     </message>
     <message>
         <source>Insert the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto einfügen</translation>
     </message>
     <message>
         <source>%1 is kept in the drawing: %2 × %3 pixels of %4 × %5, %6 kB. Next: straighten or scale it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist in der Zeichnung gespeichert: %2 × %3 Pixel von %4 × %5, %6 kB. Als Nächstes: entzerren oder skalieren.</translation>
     </message>
     <message>
         <source>Scale by two points</source>
-        <translation type="unfinished"></translation>
+        <translation>Skalieren mit zwei Punkten</translation>
     </message>
     <message>
         <source>How far apart are the two points in truth?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit sind die zwei Punkte in Wirklichkeit auseinander?</translation>
     </message>
     <message>
         <source>Distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>Straighten by a rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Rechteck entzerren</translation>
     </message>
     <message>
         <source>How large is the rectangle in truth? Only what lies in its plane comes out true to scale: what stands nearer looks larger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie groß ist das Rechteck in Wirklichkeit? Nur was in seiner Ebene liegt, wird maßstäblich: Näheres sieht größer aus.</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Scale the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto skalieren</translation>
     </message>
     <message>
         <source>The photo is not straightened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto ist nicht entzerrt.</translation>
     </message>
     <message>
         <source>Straighten the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto entzerren</translation>
     </message>
     <message>
         <source>Lock the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto sperren</translation>
     </message>
     <message>
         <source>Unlock the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto entsperren</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::PhotoFigures</name>
     <message>
         <source>Type the length as measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie die Länge wie gemessen ein.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::SheetCommands</name>
     <message>
         <source>Export the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt exportieren</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>SVG (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>SVG (*.svg)</translation>
     </message>
     <message>
         <source>PNG (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>PNG (*.png)</translation>
     </message>
     <message>
         <source>The sheet could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt konnte nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::Shelf</name>
     <message>
         <source>Parts to put on the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile für die Zeichnung</translation>
     </message>
     <message>
         <source>Into the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Motor</translation>
     </message>
     <message>
         <source>Port</source>
@@ -8276,11 +8276,11 @@
     </message>
     <message>
         <source>Surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter</translation>
     </message>
     <message>
         <source>Into a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>In einen Schlauch</translation>
     </message>
     <message>
         <source>Isolation valve</source>
@@ -8288,7 +8288,7 @@
     </message>
     <message>
         <source>Bleed point</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>Clip</source>
@@ -8296,15 +8296,15 @@
     </message>
     <message>
         <source>Heaters</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgeräte</translation>
     </message>
     <message>
         <source>Engines</source>
-        <translation type="unfinished"></translation>
+        <translation>Motoren</translation>
     </message>
     <message>
         <source>To keep clear of</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrbereiche</translation>
     </message>
     <message>
         <source>Keep-clear area</source>
@@ -8312,70 +8312,70 @@
     </message>
     <message>
         <source>%1: drag it onto the drawing, or press Enter to put it in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: auf die Zeichnung ziehen, oder mit der Eingabetaste in die Mitte setzen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::ShortcutsWindow</name>
     <message>
         <source>Shortcuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tastenkürzel</translation>
     </message>
     <message>
         <source>Find by words or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Wörtern oder Tasten suchen</translation>
     </message>
     <message>
         <source>Find a command by its words or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befehl nach Wörtern oder Tasten suchen</translation>
     </message>
     <message>
         <source>Commands and their keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle und ihre Tasten</translation>
     </message>
     <message>
         <source>Command</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehl</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>What it does</source>
-        <translation type="unfinished"></translation>
+        <translation>Was er tut</translation>
     </message>
     <message>
         <source>New keys: press them here</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Tasten: hier drücken</translation>
     </message>
     <message>
         <source>&amp;No keys</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Keine Tasten</translation>
     </message>
     <message>
         <source>&amp;Back to default</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurücksetzen</translation>
     </message>
     <message>
         <source>&amp;All back to default…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle zurücksetzen…</translation>
     </message>
     <message>
         <source>&amp;Take them from there</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dort wegnehmen</translation>
     </message>
     <message>
         <source>Its default keys are with another command now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Standardtasten gehören jetzt zu einem anderen Befehl.</translation>
     </message>
     <message>
         <source>Put the keys of all commands back to their defaults?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tasten aller Befehle auf den Standard zurücksetzen?</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeuge</translation>
     </message>
     <message>
         <source>%1 › %2</source>
@@ -8383,54 +8383,54 @@
     </message>
     <message>
         <source>On the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Zeichnung</translation>
     </message>
     <message>
         <source>%1 (changed)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (geändert)</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>The drawing&apos;s own keys cannot be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tasten der Zeichnung selbst lassen sich nicht ändern.</translation>
     </message>
     <message>
         <source>Keys for “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten für „%1“</translation>
     </message>
     <message>
         <source>Press the new keys in the field. Default: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken Sie im Feld die neuen Tasten. Standard: %1.</translation>
     </message>
     <message>
         <source>%1 belongs to the drawing: choose other keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört zur Zeichnung: wählen Sie andere Tasten.</translation>
     </message>
     <message>
         <source>%1 now runs “%2”.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 führt jetzt „%2“ aus.</translation>
     </message>
     <message>
         <source>%1 runs “%2” already. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 führt schon „%2“ aus. Nichts wurde geändert.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::SurveyCommands</name>
     <message>
         <source>Blank survey form</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Aufmaßblatt</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>The form could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufmaßblatt konnte nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
@@ -8444,128 +8444,129 @@
     <message>
         <source>%1, %2
 %3 high, hose %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2
+%3 hoch, Schlauch %4</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Typical sizes, to be shaped to what stands before you. All to one scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Typische Größen, anzupassen an das, was vor Ihnen steht. Alle im selben Maßstab.</translation>
     </message>
     <message>
         <source>&amp;Take it</source>
-        <translation type="unfinished"></translation>
+        <translation>Über&amp;nehmen</translation>
     </message>
     <message>
         <source>&amp;Air-cooled engine…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Luftgekühlter Motor…</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::assumptions</name>
     <message>
         <source>Change an assumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Annahme ändern</translation>
     </message>
     <message>
         <source>Back to the book&apos;s assumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Annahme des Buchs</translation>
     </message>
     <message>
         <source>flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss</translation>
     </message>
     <message>
         <source>peak outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass max.</translation>
     </message>
     <message>
         <source>cycles</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele</translation>
     </message>
     <message>
         <source>time to target</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit bis zum Ziel</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::assumptions::AssumptionForm</name>
     <message>
         <source>Keep for this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Zeichnung behalten</translation>
     </message>
     <message>
         <source>Back to the book&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Buchwert</translation>
     </message>
     <message>
         <source>Basis: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage: %1.</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>for example: measured on this engine</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Beispiel: an diesem Motor gemessen</translation>
     </message>
     <message>
         <source>In this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Zeichnung</translation>
     </message>
     <message>
         <source>changed; the book&apos;s: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert; Buchwert: %1</translation>
     </message>
     <message>
         <source>as in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>wie im Buch</translation>
     </message>
     <message>
         <source>Write the reason too: the sheet states it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben Sie auch den Grund: das Blatt nennt ihn.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::assumptions::AssumptionList</name>
     <message>
         <source>Assumption</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>In force</source>
-        <translation type="unfinished"></translation>
+        <translation>Geltend</translation>
     </message>
     <message>
         <source>Changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geändert</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>Drives here</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkt hier auf</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>little</source>
-        <translation type="unfinished"></translation>
+        <translation>wenig</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>fest</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -8576,15 +8577,15 @@
     <name>siphonwright::assumptions::AssumptionWindow</name>
     <message>
         <source>Assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen</translation>
     </message>
     <message>
         <source>Figures that nobody has measured, with what each rests on. Results come with a band over these ranges; a figure changed here is held.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen, die niemand gemessen hat, mit ihrer Grundlage. Ergebnisse kommen mit einem Band über diese Spannen; eine hier geänderte Zahl steht fest.</translation>
     </message>
     <message>
         <source>Search the assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen durchsuchen</translation>
     </message>
 </context>
 <context>
@@ -8595,7 +8596,7 @@
     </message>
     <message>
         <source>Caution: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung: %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -8603,103 +8604,103 @@
     </message>
     <message>
         <source>Commissioning checklist</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste der Inbetriebnahme</translation>
     </message>
     <message>
         <source>done by, time</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt von, Zeit</translation>
     </message>
     <message>
         <source>Estimates from stated assumptions. The heater&apos;s and the engine&apos;s own manuals rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen aus genannten Annahmen. Die Handbücher von Heizgerät und Motor gehen vor.</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished"></translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung</translation>
     </message>
     <message>
         <source>Inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>Outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Current</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>A</source>
-        <translation type="unfinished"></translation>
+        <translation>A</translation>
     </message>
     <message>
         <source>Voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>V</source>
-        <translation type="unfinished"></translation>
+        <translation>V</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>On/off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein/Aus</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation>gesehen</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Readings: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte: %1</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>%1: the checklist could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: die Checkliste konnte nicht gezeichnet werden.</translation>
     </message>
     <message>
         <source>fits</source>
@@ -8711,19 +8712,19 @@
     </message>
     <message>
         <source>does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>passt nicht</translation>
     </message>
     <message>
         <source>over the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem Grenzwert</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt</translation>
     </message>
     <message>
         <source>d MMM HH:mm</source>
-        <translation type="unfinished"></translation>
+        <translation>d. MMM HH:mm</translation>
     </message>
 </context>
 <context>
@@ -8734,133 +8735,134 @@
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>List</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Diagnosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnose</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::commissioning::DiagnosisView</name>
     <message>
         <source>The faults are being simulated…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fehler werden simuliert…</translation>
     </message>
     <message>
         <source>A diagnosis appears when there are readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Diagnose erscheint, sobald Messwerte da sind.</translation>
     </message>
     <message>
         <source>Not diagnosed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht diagnostiziert: %1.</translation>
     </message>
     <message>
         <source>What would give these readings, by simulation of each fault on this drawing. Estimates: make sure before a part is replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Messwerte ergäbe, durch Simulation jedes Fehlers an dieser Zeichnung. Schätzungen: vergewissern Sie sich, bevor ein Teil ersetzt wird.</translation>
     </message>
     <message>
         <source>▲ None of the faults listed explains these readings well. Check the readings and the drawing first.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Keiner der aufgeführten Fehler erklärt diese Messwerte gut. Prüfen Sie zuerst die Messwerte und die Zeichnung.</translation>
     </message>
     <message>
         <source>Of the readings as they were. </source>
-        <translation type="unfinished"></translation>
+        <translation>Von den Messwerten, wie sie waren. </translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>or: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>oder: %1</translation>
     </message>
     <message>
         <source>Show on the
 drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Zeich-
+nung zeigen</translation>
     </message>
     <message>
         <source>Show</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen</translation>
     </message>
     <message>
         <source>Show on the drawing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Zeichnung zeigen: %1</translation>
     </message>
     <message>
         <source>Probability %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit %1</translation>
     </message>
     <message>
         <source>Why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum: %1</translation>
     </message>
     <message>
         <source>Make sure: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichergehen: %1</translation>
     </message>
     <message>
         <source>Then: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dann: %1</translation>
     </message>
     <message>
         <source>These readings cannot tell it from:</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messwerte können ihn nicht unterscheiden von:</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::commissioning::ReadingChart</name>
     <message>
         <source>Readings over what the drawing would give</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte über dem, was die Zeichnung ergäbe</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::commissioning::ReadingsView</name>
     <message>
         <source>Remove this reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Messwert entfernen</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung</translation>
     </message>
     <message>
         <source>Power on</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom ein</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>＋ Add a reading now</source>
-        <translation type="unfinished"></translation>
+        <translation>＋ Jetzt messen</translation>
     </message>
     <message>
         <source>Turned on now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt eingeschaltet</translation>
     </message>
     <message>
         <source>Turned off now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ausgeschaltet</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -8868,11 +8870,11 @@ drawing</source>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>on %1</source>
@@ -8880,15 +8882,15 @@ drawing</source>
     </message>
     <message>
         <source>off %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aus: %1</translation>
     </message>
     <message>
         <source>When it was turned on is not entered: press &quot;Turned on now&quot; then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann eingeschaltet wurde, ist nicht eingegeben: dann „Jetzt eingeschaltet“ drücken.</translation>
     </message>
     <message>
         <source>Seen to turn: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalten gesehen: %1</translation>
     </message>
     <message>
         <source>%1 %2: %3</source>
@@ -8896,27 +8898,27 @@ drawing</source>
     </message>
     <message>
         <source>Not judged against the drawing: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht an der Zeichnung gemessen: %1.</translation>
     </message>
     <message>
         <source>No readings of this heater yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Messwerte dieses Heizgeräts.</translation>
     </message>
     <message>
         <source>Add a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert hinzufügen</translation>
     </message>
     <message>
         <source>Remove a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert entfernen</translation>
     </message>
     <message>
         <source>Note turning on</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschalten notieren</translation>
     </message>
     <message>
         <source>Note turning off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausschalten notieren</translation>
     </message>
     <message>
         <source>&quot;%1&quot;: %2</source>
@@ -8924,30 +8926,30 @@ drawing</source>
     </message>
     <message>
         <source>&quot;%1&quot; is not a time: 25 Nov 07:30, or 2026-11-25T07:30.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zeit: 25. Nov. 07:30 oder 2026-11-25T07:30.</translation>
     </message>
     <message>
         <source>Change a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert ändern</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::commissioning::StepList</name>
     <message>
         <source>Steps of the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritte</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>%1 of %2 steps done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Schritten erledigt</translation>
     </message>
     <message>
         <source>☑  %1</source>
@@ -8972,52 +8974,55 @@ drawing</source>
     <message>
         <source>
       ▲ out of order: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>
+      ▲ außer der Reihe: %1</translation>
     </message>
     <message>
         <source>
       ▲ what it rests on is open again</source>
-        <translation type="unfinished"></translation>
+        <translation>
+      ▲ worauf er aufbaut, ist wieder offen</translation>
     </message>
     <message>
         <source>
       waits for steps before it</source>
-        <translation type="unfinished"></translation>
+        <translation>
+      wartet auf Schritte davor</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::commissioning::StepView</name>
     <message>
         <source>Done all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem erledigt</translation>
     </message>
     <message>
         <source>Not done after all</source>
-        <translation type="unfinished"></translation>
+        <translation>Doch nicht erledigt</translation>
     </message>
     <message>
         <source>◀ Back</source>
-        <translation type="unfinished"></translation>
+        <translation>◀ Zurück</translation>
     </message>
     <message>
         <source>Next ▶</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter ▶</translation>
     </message>
     <message>
         <source>✓ Done</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Erledigt</translation>
     </message>
     <message>
         <source>Steps done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigte Schritte</translation>
     </message>
     <message>
         <source>Done by</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt von</translation>
     </message>
     <message>
         <source>Why it is done before its turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum er außer der Reihe erledigt wird</translation>
     </message>
     <message>
         <source>• %1</source>
@@ -9025,7 +9030,7 @@ drawing</source>
     </message>
     <message>
         <source>Step %1 of %2 · %3 done</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1 von %2 · %3 erledigt</translation>
     </message>
     <message>
         <source>⚠ %1</source>
@@ -9033,168 +9038,168 @@ drawing</source>
     </message>
     <message>
         <source>✓ Done %1</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Erledigt %1</translation>
     </message>
     <message>
         <source>✓ Done %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Erledigt %1 von %2</translation>
     </message>
     <message>
         <source>Out of order: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Außer der Reihe: %1</translation>
     </message>
     <message>
         <source>Not yet. First:</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht. Zuerst:</translation>
     </message>
     <message>
         <source>Tick &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ abhaken</translation>
     </message>
     <message>
         <source>Take &quot;%1&quot; back</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ zurücknehmen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::demonstration</name>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>From the fill to the heater on</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Füllen bis zum Einschalten des Heizgeräts</translation>
     </message>
     <message>
         <source>%1: a moment is written as .png or .svg.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ein Moment wird als .png oder .svg geschrieben.</translation>
     </message>
     <message>
         <source>%1: the moment could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: der Moment konnte nicht gezeichnet werden.</translation>
     </message>
     <message>
         <source>%1 is a file; the pictures need a folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist eine Datei; die Bilder brauchen einen Ordner.</translation>
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner %1 lässt sich nicht anlegen.</translation>
     </message>
     <message>
         <source>The folder %1 cannot be written to.</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Ordner %1 lässt sich nicht schreiben.</translation>
     </message>
     <message>
         <source>Handout: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Handout: %1</translation>
     </message>
     <message>
         <source>%1: the handout could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das Handout konnte nicht gezeichnet werden.</translation>
     </message>
     <message>
         <source>Filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen</translation>
     </message>
     <message>
         <source>Engine running</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor läuft</translation>
     </message>
     <message>
         <source>Cooled and topped up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgekühlt und nachgefüllt</translation>
     </message>
     <message>
         <source>Heater on</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät ein</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::demonstration::Beside</name>
     <message>
         <source>Whether the drawing beside circulates</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Zeichnung daneben umläuft</translation>
     </message>
     <message>
         <source>The drawing beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung daneben</translation>
     </message>
     <message>
         <source>Nothing to show: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu zeigen: %1.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::demonstration::DemonstrationBar</name>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>What is happening now</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gerade geschieht</translation>
     </message>
     <message>
         <source>Full screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollbild</translation>
     </message>
     <message>
         <source>Large, for the back of the room (F11)</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß, auch von ganz hinten lesbar (F11)</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
     </message>
     <message>
         <source>End the demonstration (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung beenden (Esc)</translation>
     </message>
     <message>
         <source>Start again</source>
-        <translation type="unfinished"></translation>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <source>Back to the start (Home)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Anfang (Pos1)</translation>
     </message>
     <message>
         <source>One step back (Left)</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt zurück (Links)</translation>
     </message>
     <message>
         <source>Play or pause (Space)</source>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen oder Pause (Leertaste)</translation>
     </message>
     <message>
         <source>One step on (Right)</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt weiter (Rechts)</translation>
     </message>
     <message>
         <source>One step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt zurück</translation>
     </message>
     <message>
         <source>One step on</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt weiter</translation>
     </message>
     <message>
         <source>%1×</source>
@@ -9202,81 +9207,81 @@ drawing</source>
     </message>
     <message>
         <source>Speed with the heater on</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo mit eingeschaltetem Heizgerät</translation>
     </message>
     <message>
         <source>How much faster than the truth it goes with the heater on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel schneller als in Wirklichkeit es mit eingeschaltetem Heizgerät geht</translation>
     </message>
     <message>
         <source>Engine run</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorlauf</translation>
     </message>
     <message>
         <source>Run the engine and top up before the heater is switched on, or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Einschalten des Heizgeräts den Motor laufen lassen und nachfüllen, oder es auslassen</translation>
     </message>
     <message>
         <source>Hide findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde verbergen</translation>
     </message>
     <message>
         <source>Let the class guess first (H)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Klasse zuerst raten lassen (H)</translation>
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen</translation>
     </message>
     <message>
         <source>Count hands, then reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände zählen, dann aufdecken</translation>
     </message>
     <message>
         <source>Nothing to show yet: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu zeigen: %1.</translation>
     </message>
     <message>
         <source>The heater cannot be switched on yet: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät lässt sich noch nicht einschalten: %1.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::demonstration::ScrubBar</name>
     <message>
         <source>Where the demonstration stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Vorführung steht</translation>
     </message>
     <message>
         <source>Drag to move through the demonstration; ticks are where something happens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen führt durch die Vorführung; Striche zeigen, wo etwas geschieht.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::demonstration::Votes</name>
     <message>
         <source>Reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufdecken</translation>
     </message>
     <message>
         <source>Will it circulate?</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft es um?</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein</translation>
     </message>
     <message>
         <source>One more %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eins mehr: %1</translation>
     </message>
     <message>
         <source>One less %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eins weniger: %1</translation>
     </message>
 </context>
 <context>
@@ -9291,7 +9296,7 @@ drawing</source>
     </message>
     <message>
         <source>rises at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>steigt mit %1</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -9299,119 +9304,119 @@ drawing</source>
     </message>
     <message>
         <source>%1: depth not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Tiefe nicht eingegeben</translation>
     </message>
     <message>
         <source>Right side</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechte Seite</translation>
     </message>
     <message>
         <source>Left side</source>
-        <translation type="unfinished"></translation>
+        <translation>Linke Seite</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Front</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantel höchste</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantel tiefste</translation>
     </message>
     <message>
         <source>Thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat</translation>
     </message>
     <message>
         <source>Supply %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlauf %1</translation>
     </message>
     <message>
         <source>Return %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf %1</translation>
     </message>
     <message>
         <source>Ground, lowest ride height</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, tiefste Fahrhöhe</translation>
     </message>
     <message>
         <source>Datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugshöhe</translation>
     </message>
     <message>
         <source>Level hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißstand</translation>
     </message>
     <message>
         <source>Level cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltfüllstand</translation>
     </message>
     <message>
         <source>Level cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltmindeststand</translation>
     </message>
     <message>
         <source>Surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter</translation>
     </message>
     <message>
         <source>may sag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchhang bis %1</translation>
     </message>
     <message>
         <source>plumb, %1 off</source>
-        <translation type="unfinished"></translation>
+        <translation>lotrecht, %1 daneben</translation>
     </message>
     <message>
         <source>%1 of air, locks the loop</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Luft, sperrt den Kreislauf</translation>
     </message>
     <message>
         <source>%1 of air, cleared by running</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Luft, Motorlauf treibt sie aus</translation>
     </message>
     <message>
         <source>%1 of air, may clear</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Luft, treibt evtl. aus</translation>
     </message>
     <message>
         <source>%1 of air, stays</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Luft, bleibt</translation>
     </message>
     <message>
         <source>%1 drives, air takes %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 treiben, Luft nimmt %2</translation>
     </message>
     <message>
         <source>%1 drives, %2 resists</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 treiben, %2 bremsen</translation>
     </message>
     <message>
         <source>%1 drives, air resists %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 treiben, Luft hält %2 dagegen</translation>
     </message>
     <message>
         <source>nothing drives it</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts treibt an</translation>
     </message>
     <message>
         <source>%1 would drive it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 würden antreiben</translation>
     </message>
     <message>
         <source>runs backward</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft rückwärts</translation>
     </message>
     <message>
         <source>stalled</source>
-        <translation type="unfinished"></translation>
+        <translation>steht still</translation>
     </message>
     <message>
         <source>a valve is shut</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ventil ist zu</translation>
     </message>
     <message>
         <source>boils</source>
@@ -9419,38 +9424,38 @@ drawing</source>
     </message>
     <message>
         <source>coolant is slush</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel ist Eisbrei</translation>
     </message>
     <message>
         <source>not computed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht berechnet</translation>
     </message>
     <message>
         <source>in %1, out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ein %1, aus %2</translation>
     </message>
     <message>
         <source>at %1 block</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Block %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
     <message>
         <source>%1 needs %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 braucht %2.</translation>
     </message>
     <message>
         <source>%1 does not know what to do with &quot;%2&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann mit &quot;%2&quot; nichts anfangen.</translation>
     </message>
     <message>
         <source>STOP</source>
-        <translation type="unfinished"></translation>
+        <translation>STOPP</translation>
     </message>
     <message>
         <source>CAUTION</source>
-        <translation type="unfinished"></translation>
+        <translation>WARNUNG</translation>
     </message>
     <message>
         <source>advice</source>
@@ -9458,35 +9463,35 @@ drawing</source>
     </message>
     <message>
         <source>The job is stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag ist gestoppt.</translation>
     </message>
     <message>
         <source>Nothing stops the job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts stoppt den Auftrag.</translation>
     </message>
     <message>
         <source>Nothing that was judged stops the job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts Beurteiltes stoppt den Auftrag.</translation>
     </message>
     <message>
         <source> [%1: measured %2, limit %3]</source>
-        <translation type="unfinished"></translation>
+        <translation> [%1: gemessen %2, Grenzwert %3]</translation>
     </message>
     <message>
         <source> Hangs on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation> Hängt ab von: %1.</translation>
     </message>
     <message>
         <source>  not judged: %1 [%2]</source>
-        <translation type="unfinished"></translation>
+        <translation>  nicht beurteilt: %1 [%2]</translation>
     </message>
     <message>
         <source>  switched off: %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>  abgeschaltet: %1 (%2)</translation>
     </message>
     <message>
         <source>  not confirmed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  nicht bestätigt: %1</translation>
     </message>
     <message>
         <source>%1, %2, %3, %4.</source>
@@ -9494,63 +9499,63 @@ drawing</source>
     </message>
     <message>
         <source>1 stop</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Stopp</translation>
     </message>
     <message>
         <source>%1 stops</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Stopps</translation>
     </message>
     <message>
         <source>1 caution</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Warnung</translation>
     </message>
     <message>
         <source>%1 cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Warnungen</translation>
     </message>
     <message>
         <source>1 advice</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Hinweis</translation>
     </message>
     <message>
         <source>%1 advices</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Hinweise</translation>
     </message>
     <message>
         <source>%1 not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht beurteilt</translation>
     </message>
     <message>
         <source>Checklist: %1 of %2 steps done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Checkliste: %1 von %2 Schritten erledigt.</translation>
     </message>
     <message>
         <source>out of order: %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>außer der Reihe: %1 (%2)</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Grund angegeben</translation>
     </message>
     <message>
         <source>not judged: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt: %1</translation>
     </message>
     <message>
         <source>not diagnosed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht diagnostiziert: %1</translation>
     </message>
     <message>
         <source>None of the faults listed explains these readings well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner der aufgeführten Fehler erklärt diese Messwerte gut.</translation>
     </message>
     <message>
         <source>or: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>oder: %1</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>&gt; 99 %</source>
@@ -9562,67 +9567,67 @@ drawing</source>
     </message>
     <message>
         <source>  There is no heater to diagnose.</source>
-        <translation type="unfinished"></translation>
+        <translation>  Es gibt kein Heizgerät zu diagnostizieren.</translation>
     </message>
     <message>
         <source>block full, new hoses empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Block voll, neue Schläuche leer</translation>
     </message>
     <message>
         <source>block partly drained, new hoses empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Block teilweise entleert, neue Schläuche leer</translation>
     </message>
     <message>
         <source>block full, hoses and heater filled before they are connected</source>
-        <translation type="unfinished"></translation>
+        <translation>Block voll, Schläuche und Heizgerät vor dem Verbinden gefüllt</translation>
     </message>
     <message>
         <source>engine and hoses empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor und Schläuche leer</translation>
     </message>
     <message>
         <source>Start: %1; %2 of air in each hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang: %1; %2 Luft in jedem Schlauch.</translation>
     </message>
     <message>
         <source>Start: %1; no air in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang: %1; keine Luft darin.</translation>
     </message>
     <message>
         <source>filled under vacuum</source>
-        <translation type="unfinished"></translation>
+        <translation>unter Vakuum gefüllt</translation>
     </message>
     <message>
         <source>filled from below</source>
-        <translation type="unfinished"></translation>
+        <translation>von unten gefüllt</translation>
     </message>
     <message>
         <source>filled at the filler</source>
-        <translation type="unfinished"></translation>
+        <translation>am Einfüllstutzen gefüllt</translation>
     </message>
     <message>
         <source>Start: %1; %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang: %1; %2</translation>
     </message>
     <message>
         <source>%1, %2 short.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 zu wenig.</translation>
     </message>
     <message>
         <source>No air stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Luft bleibt.</translation>
     </message>
     <message>
         <source>There is nothing to draw: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu zeichnen: %1.</translation>
     </message>
     <message>
         <source>a folder for the pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Ordner für die Bilder</translation>
     </message>
     <message>
         <source>%1 pictures written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Bilder geschrieben nach %2.</translation>
     </message>
     <message>
         <source>siphonwright [FILE]                       open the window
@@ -9650,23 +9655,47 @@ siphonwright --help | --version
 Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
 written, or an argument is wrong.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>siphonwright [DATEI]                      öffnet das Fenster
+siphonwright check DATEI... [--json] [--bands]
+                                          beurteilt Zeichnungen; --bands: über alle Annahmen
+siphonwright warm-up DATEI [--hours H] [--ambient T] [--csv AUS]
+                                          wie sich der Motor aufheizt
+siphonwright fill DATEI [--json] [--frames ORDNER]
+                                          sagt, wie es sich füllt und welche Luft bleibt; --frames: als
+                                          nummerierte Bilder, moment-0001.png und so weiter
+siphonwright parts DATEI [--prices LISTE.csv] [--csv AUS.csv]
+                                          listet Teile, Zuschnitt und was keinen Preis hat
+siphonwright diagnose DATEI [--json]      beurteilt ihre Messwerte und sagt, was sie erklärt
+siphonwright sheet DATEI --output AUS.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+                                          zeichnet das Blatt; --parts: mit der Teileliste auf Seiten
+                                          dahinter (PDF); --photo: über dem Foto;
+                                          --student: ohne Befunde; --third-angle: die Stirnansicht
+                                          nach Projektionsmethode 3
+siphonwright survey-form AUS.pdf [--paper A4|Letter] [--inch]
+                                          eine leere Seite zum Messen am Fahrzeug
+siphonwright --help | --version
+
+Rückgabewert: 0 nichts stoppt den Auftrag; 1 mindestens ein Stopp; 2 eine Datei ließ sich nicht
+lesen oder schreiben, oder ein Argument ist falsch.
+</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a command.</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; ist kein Befehl.</translation>
     </message>
     <message>
         <source>%1 could not be written: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht schreiben: %2</translation>
     </message>
     <message>
         <source>  Nothing is drawn that takes parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>  Es ist nichts gezeichnet, was Teile braucht.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>not priced</source>
@@ -9674,178 +9703,182 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Pos.</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>List price</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenpreis</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrag</translation>
     </message>
     <message>
         <source>Hose of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit %1</translation>
     </message>
     <message>
         <source>Hose without a bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch ohne Innendurchmesser</translation>
     </message>
     <message>
         <source>  %1: not planned. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1: nicht geplant. %2</translation>
     </message>
     <message>
         <source>  %1: %2 from rolls of %3, the least there is; %4 left over.</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1: %2 von Rollen zu %3, weniger geht nicht; %4 bleiben übrig.</translation>
     </message>
     <message>
         <source>  %1: %2 from rolls of %3; %4 left over. No plan needs less than %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1: %2 von Rollen zu %3; %4 bleiben übrig. Kein Plan braucht weniger als %5.</translation>
     </message>
     <message>
         <source>  Materials at list price: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>  Material zum Listenpreis: %1.</translation>
     </message>
     <message>
         <source>  Materials at list price: %1, incomplete: one item is not priced.</source>
-        <translation type="unfinished"></translation>
+        <translation>  Material zum Listenpreis: %1, unvollständig: eine Position hat keinen Preis.</translation>
     </message>
     <message>
         <source>  Materials at list price: %1, incomplete: %2 items are not priced.</source>
-        <translation type="unfinished"></translation>
+        <translation>  Material zum Listenpreis: %1, unvollständig: %2 Positionen haben keinen Preis.</translation>
     </message>
     <message>
         <source>the name of a price list</source>
-        <translation type="unfinished"></translation>
+        <translation>den Namen einer Preisliste</translation>
     </message>
     <message>
         <source>the name of a file to write</source>
-        <translation type="unfinished"></translation>
+        <translation>den Namen einer zu schreibenden Datei</translation>
     </message>
     <message>
         <source>, for %1 vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>, für %1 Fahrzeuge</translation>
     </message>
     <message>
         <source>  %1 written.</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1 geschrieben.</translation>
     </message>
     <message>
         <source>sheet needs a sketch file and --output OUT.pdf, .svg or .png.</source>
-        <translation type="unfinished"></translation>
+        <translation>sheet braucht eine Zeichnungsdatei und --output AUS.pdf, .svg oder .png.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no paper; A4, A3, Letter or Tabloid is.</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; ist kein Papier; A4, A3, Letter oder Tabloid ist eines.</translation>
     </message>
     <message>
         <source>OUT.pdf, .svg or .png</source>
-        <translation type="unfinished"></translation>
+        <translation>AUS.pdf, .svg oder .png</translation>
     </message>
     <message>
         <source>A4, A3, Letter or Tabloid</source>
-        <translation type="unfinished"></translation>
+        <translation>A4, A3, Letter oder Tabloid</translation>
     </message>
     <message>
         <source>%1 written, scale 1:%2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geschrieben, Maßstab 1:%2.</translation>
     </message>
     <message>
         <source>A4 or Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>A4 oder Letter</translation>
     </message>
     <message>
         <source>a file to write, OUT.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>eine zu schreibende Datei, AUS.pdf</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no paper for the form; A4 or Letter is.</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; ist kein Papier für das Formular; A4 oder Letter ist eines.</translation>
     </message>
     <message>
         <source>survey-form needs a file to write, OUT.pdf.</source>
-        <translation type="unfinished"></translation>
+        <translation>survey-form braucht eine zu schreibende Datei, AUS.pdf.</translation>
     </message>
     <message>
         <source>%1 written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geschrieben.</translation>
     </message>
     <message>
         <source>%1: %2 is not from %3 to %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 liegt nicht von %3 bis %4.</translation>
     </message>
     <message>
         <source>    the return is warm to the hand at the engine after %1 min
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    der Rücklauf ist am Motor nach %1 min handwarm
+</translation>
     </message>
     <message>
         <source>    an infrared thermometer reads %1 on the return hose there at the end
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    ein Infrarotthermometer zeigt dort am Ende %1 auf dem Rücklaufschlauch
+</translation>
     </message>
     <message>
         <source>    the cut-out trips after %1 min
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    der Temperaturbegrenzer löst nach %1 min aus
+</translation>
     </message>
     <message>
         <source>    on the edge: air withstands nearly all that drives, and small causes decide
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    auf der Kippe: Luft hält fast allem stand, was treibt, und kleine Ursachen entscheiden
+</translation>
     </message>
     <message>
         <source>  assumed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  angenommen: %1</translation>
     </message>
     <message>
         <source> (changed; usually %1)</source>
-        <translation type="unfinished"></translation>
+        <translation> (geändert; sonst %1)</translation>
     </message>
     <message>
         <source>there is no warm-up to write: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Aufheizen zu schreiben: %1</translation>
     </message>
     <message>
         <source>a time in hours</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeit in Stunden</translation>
     </message>
     <message>
         <source>a temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Temperatur</translation>
     </message>
     <message>
         <source>a sketch file</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeichnungsdatei</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels</name>
     <message>
         <source>Flow %1, in at %2, out at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss %1, ein mit %2, aus mit %3.</translation>
     </message>
     <message>
         <source>%1 of head drives (%2), %3 resists (%4).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Druckhöhe treiben (%2), %3 bremsen (%4).</translation>
     </message>
     <message>
         <source>Air takes %1 of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft nimmt %1 davon.</translation>
     </message>
     <message>
         <source>On the edge: small causes decide whether it runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Kippe: kleine Ursachen entscheiden, ob es läuft.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -9853,87 +9886,87 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Largest losses: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größte Verluste: %1.</translation>
     </message>
     <message>
         <source>Over the warm-up: hottest outlet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Über das Aufheizen: heißester Auslass %1</translation>
     </message>
     <message>
         <source>, %1 under boiling</source>
-        <translation type="unfinished"></translation>
+        <translation>, %1 unter dem Siedepunkt</translation>
     </message>
     <message>
         <source>, element&apos;s surface %1 with bubbles on it</source>
-        <translation type="unfinished"></translation>
+        <translation>, Oberfläche des Heizelements %1 mit Blasen darauf</translation>
     </message>
     <message>
         <source>, element&apos;s surface %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, Oberfläche des Heizelements %1</translation>
     </message>
     <message>
         <source>How it runs is not computed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es läuft, ist nicht berechnet: %1.</translation>
     </message>
     <message>
         <source>%1, with the block at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, mit dem Block bei %2.</translation>
     </message>
     <message>
         <source>Circulates</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft um</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::DetailsPanel</name>
     <message numerus="yes">
         <source>%1, and %n more selected</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und %n weiteres ausgewählt</numerusform>
+            <numerusform>%1 und %n weitere ausgewählt</numerusform>
         </translation>
     </message>
     <message>
         <source>The warm-up is of the drawing a moment ago.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen gehört zur Zeichnung von eben.</translation>
     </message>
     <message>
         <source>%1: %2, limit %3, %4 left.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, Grenzwert %3, noch %4.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingRow</name>
     <message>
         <source>Not judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt.</translation>
     </message>
     <message>
         <source>Not confirmed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestätigt.</translation>
     </message>
     <message>
         <source>STOP</source>
-        <translation type="unfinished"></translation>
+        <translation>STOPP</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>&lt;b&gt;Fix:&lt;/b&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;b&gt;Abhilfe:&lt;/b&gt;</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsModel</name>
     <message>
         <source>%1. Basis: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Grundlage: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3 %4</source>
@@ -9945,112 +9978,112 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Verdicts hang on this. Measure it or look it up, and say so beside the figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteile hängen davon ab. Messen Sie es oder schlagen Sie es nach, und vermerken Sie das neben der Zahl.</translation>
     </message>
     <message>
         <source>Not confirmed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestätigt: %1.</translation>
     </message>
     <message>
         <source>measured %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen %1</translation>
     </message>
     <message>
         <source>measured %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen %1, Grenzwert %2</translation>
     </message>
     <message>
         <source>1 stops the job</source>
-        <translation type="unfinished"></translation>
+        <translation>1 stoppt den Auftrag</translation>
     </message>
     <message>
         <source>%1 stop the job</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 stoppen den Auftrag</translation>
     </message>
     <message>
         <source>1 caution</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Warnung</translation>
     </message>
     <message>
         <source>%1 cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Warnungen</translation>
     </message>
     <message>
         <source>%1 advice</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Hinweise</translation>
     </message>
     <message>
         <source>%1 not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht beurteilt</translation>
     </message>
     <message>
         <source>%1 not confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht bestätigt</translation>
     </message>
     <message>
         <source>Nothing to judge until hoses are drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu beurteilen, bis Schläuche gezeichnet sind</translation>
     </message>
     <message>
         <source>Nothing found that stops the job</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden, was den Auftrag stoppt</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>
     <message>
         <source>About this rule…</source>
-        <translation type="unfinished"></translation>
+        <translation>Über diese Regel…</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>What it rests on, and its limits, which can be changed for this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf sie beruht, und ihre Grenzwerte, die sich für diese Zeichnung ändern lassen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FixBar</name>
     <message>
         <source>Fix it</source>
-        <translation type="unfinished"></translation>
+        <translation>Beheben</translation>
     </message>
     <message>
         <source>Looking for a fix…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhilfe wird gesucht…</translation>
     </message>
     <message>
         <source>No small change of the drawing cures this by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine kleine Änderung der Zeichnung behebt das für sich allein.</translation>
     </message>
     <message>
         <source>Proven by analysing the changed drawing. One undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch Prüfen der geänderten Zeichnung bewiesen. Einmal Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Fix: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhilfe: %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FormText</name>
     <message>
         <source>Along</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs</translation>
     </message>
     <message>
         <source>Height over datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über Bezug</translation>
     </message>
     <message>
         <source>Away from viewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Betrachter weg</translation>
     </message>
     <message>
         <source>nothing: open end</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts: offenes Ende</translation>
     </message>
     <message>
         <source>%1, inlet</source>
@@ -10062,23 +10095,23 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>typical</source>
-        <translation type="unfinished"></translation>
+        <translation>typisch</translation>
     </message>
     <message>
         <source>assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Elbow</source>
@@ -10086,267 +10119,267 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>none, straight</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, gerade</translation>
     </message>
     <message>
         <source>elbow or angled adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel oder Winkeladapter</translation>
     </message>
     <message>
         <source>Leaves, in plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgang im Grundriss</translation>
     </message>
     <message>
         <source>Leaves up by</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgang nach oben um</translation>
     </message>
     <message>
         <source>Elbow radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkelradius</translation>
     </message>
     <message>
         <source>Elbow leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkelschenkel</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es ist</translation>
     </message>
     <message>
         <source>exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Auspuff</translation>
     </message>
     <message>
         <source>turbocharger</source>
-        <translation type="unfinished"></translation>
+        <translation>Turbolader</translation>
     </message>
     <message>
         <source>heat shield</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitzeschild</translation>
     </message>
     <message>
         <source>belt</source>
-        <translation type="unfinished"></translation>
+        <translation>Riemen</translation>
     </message>
     <message>
         <source>fan</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüfter</translation>
     </message>
     <message>
         <source>shaft</source>
-        <translation type="unfinished"></translation>
+        <translation>Welle</translation>
     </message>
     <message>
         <source>steering</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenkung</translation>
     </message>
     <message>
         <source>suspension</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufhängung</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>anderes</translation>
     </message>
     <message>
         <source>Near side</source>
-        <translation type="unfinished"></translation>
+        <translation>Nahe Seite</translation>
     </message>
     <message>
         <source>Depth of its side towards the viewer; not entered: not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Seite zum Betrachter hin; nicht eingegeben: nicht bekannt</translation>
     </message>
     <message>
         <source>Far side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ferne Seite</translation>
     </message>
     <message>
         <source>Keep clear by</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand halten</translation>
     </message>
     <message>
         <source>Ground over datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden über Bezug</translation>
     </message>
     <message>
         <source>At the lowest ride height</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei tiefster Fahrhöhe</translation>
     </message>
     <message>
         <source>Measures %1 along the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Misst %1 längs des Schlauchs</translation>
     </message>
     <message>
         <source>Measures %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Misst %1</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1</translation>
     </message>
     <message>
         <source>To %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu %1</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>horizontal</source>
-        <translation type="unfinished"></translation>
+        <translation>waagrecht</translation>
     </message>
     <message>
         <source>vertical</source>
-        <translation type="unfinished"></translation>
+        <translation>senkrecht</translation>
     </message>
     <message>
         <source>along</source>
-        <translation type="unfinished"></translation>
+        <translation>längs</translation>
     </message>
     <message>
         <source>slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>Line aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie abgerückt</translation>
     </message>
     <message>
         <source>From the line between its ends: up, right, or left of the way; negative: opposite</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Linie zwischen den Enden: nach oben, rechts oder links vom Weg; negativ: entgegengesetzt</translation>
     </message>
     <message>
         <source>Engine front faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorvorderseite zeigt nach</translation>
     </message>
     <message>
         <source>vehicle front</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug vorn</translation>
     </message>
     <message>
         <source>vehicle right</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug rechts</translation>
     </message>
     <message>
         <source>vehicle rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug hinten</translation>
     </message>
     <message>
         <source>vehicle left</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug links</translation>
     </message>
     <message>
         <source>Stretches the jacket&apos;s outline to this level</source>
-        <translation type="unfinished"></translation>
+        <translation>Streckt den Umriss des Wassermantels auf diese Höhe</translation>
     </message>
     <message>
         <source>Water jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel</translation>
     </message>
     <message>
         <source>Lowest level</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefste Höhe</translation>
     </message>
     <message>
         <source>Highest level</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchste Höhe</translation>
     </message>
     <message>
         <source>Depth of the jacket&apos;s side towards the viewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Seite des Wassermantels zum Betrachter hin</translation>
     </message>
     <message>
         <source>Arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauform</translation>
     </message>
     <message>
         <source>in-line 3</source>
-        <translation type="unfinished"></translation>
+        <translation>3 Zyl. Reihe</translation>
     </message>
     <message>
         <source>in-line 4</source>
-        <translation type="unfinished"></translation>
+        <translation>4 Zyl. Reihe</translation>
     </message>
     <message>
         <source>in-line 5</source>
-        <translation type="unfinished"></translation>
+        <translation>5 Zyl. Reihe</translation>
     </message>
     <message>
         <source>in-line 6</source>
-        <translation type="unfinished"></translation>
+        <translation>6 Zyl. Reihe</translation>
     </message>
     <message>
         <source>vee 6</source>
-        <translation type="unfinished"></translation>
+        <translation>V6</translation>
     </message>
     <message>
         <source>vee 8</source>
-        <translation type="unfinished"></translation>
+        <translation>V8</translation>
     </message>
     <message>
         <source>vee 12</source>
-        <translation type="unfinished"></translation>
+        <translation>V12</translation>
     </message>
     <message>
         <source>vee 16</source>
-        <translation type="unfinished"></translation>
+        <translation>V16</translation>
     </message>
     <message>
         <source>slanted in-line</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe, geneigt</translation>
     </message>
     <message>
         <source>Displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Hubraum</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>iron</source>
-        <translation type="unfinished"></translation>
+        <translation>Eisen</translation>
     </message>
     <message>
         <source>aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>Aluminium</translation>
     </message>
     <message>
         <source>Coolant in engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel im Motor</translation>
     </message>
     <message>
         <source>Front is at the</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorn ist</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>Mount angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Einbauwinkel</translation>
     </message>
     <message>
         <source>Positive: the engine&apos;s rear is lower</source>
-        <translation type="unfinished"></translation>
+        <translation>Positiv: die Motorrückseite liegt tiefer</translation>
     </message>
     <message>
         <source>Lean</source>
-        <translation type="unfinished"></translation>
+        <translation>Querneigung</translation>
     </message>
     <message>
         <source>Positive: the top leans towards the engine&apos;s right side</source>
-        <translation type="unfinished"></translation>
+        <translation>Positiv: die Oberseite neigt sich zur rechten Motorseite</translation>
     </message>
     <message>
         <source>Thermostat housing</source>
@@ -10354,107 +10387,107 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Surge tank and levels</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter und Stände</translation>
     </message>
     <message>
         <source>Sits on the</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzt auf der</translation>
     </message>
     <message>
         <source>outlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Austrittsseite</translation>
     </message>
     <message>
         <source>inlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrittsseite</translation>
     </message>
     <message>
         <source>Bleed hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftungsbohrung</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>Coolant levels over datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittelstände über Bezug</translation>
     </message>
     <message>
         <source>Cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt-Minimum</translation>
     </message>
     <message>
         <source>Cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt voll</translation>
     </message>
     <message>
         <source>Hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Heiß</translation>
     </message>
     <message>
         <source>Position</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Engine outline, corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorumriss, Ecke %1</translation>
     </message>
     <message>
         <source>Water jacket, corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermantel, Ecke %1</translation>
     </message>
     <message>
         <source>Surge tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichsbehälter</translation>
     </message>
     <message>
         <source>Port: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss: %1</translation>
     </message>
     <message>
         <source>Heater: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät: %1</translation>
     </message>
     <message>
         <source>%1, point %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Punkt %2</translation>
     </message>
     <message>
         <source>%1, start</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Anfang</translation>
     </message>
     <message>
         <source>%1, end</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Ende</translation>
     </message>
     <message>
         <source>%1, in-line part %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Einbauteil %2</translation>
     </message>
     <message>
         <source>%1, clip %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Halteschelle %2</translation>
     </message>
     <message>
         <source>Area to keep clear of</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrbereich</translation>
     </message>
     <message>
         <source>Area, corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich, Ecke %1</translation>
     </message>
     <message>
         <source>Ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Dimension</source>
@@ -10462,215 +10495,215 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>The whole drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Zeichnung</translation>
     </message>
     <message>
         <source>Tilt from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippung aus der Senkrechten</translation>
     </message>
     <message>
         <source>0 upright, 90 lying to the right, -90 to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>0 aufrecht, 90 nach rechts liegend, -90 nach links</translation>
     </message>
     <message>
         <source>Turn about plumb</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehung um das Lot</translation>
     </message>
     <message>
         <source>Body length</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehäuselänge</translation>
     </message>
     <message>
         <source>Body diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehäuse-Ø</translation>
     </message>
     <message>
         <source>Mounted on</source>
-        <translation type="unfinished"></translation>
+        <translation>Montiert an</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmen</translation>
     </message>
     <message>
         <source>engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>not allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht erlaubt</translation>
     </message>
     <message>
         <source>allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>erlaubt</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø</translation>
     </message>
     <message>
         <source>From centre, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte, rechts</translation>
     </message>
     <message>
         <source>From centre, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte, hoch</translation>
     </message>
     <message>
         <source>From centre, away</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte, weg</translation>
     </message>
     <message>
         <source>Points to, in plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung im Grundriss</translation>
     </message>
     <message>
         <source>0 right, 90 away from the viewer, 180 left</source>
-        <translation type="unfinished"></translation>
+        <translation>0 rechts, 90 vom Betrachter weg, 180 links</translation>
     </message>
     <message>
         <source>Points up by</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt nach oben um</translation>
     </message>
     <message>
         <source>Stub length</source>
-        <translation type="unfinished"></translation>
+        <translation>Stutzenlänge</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Phases</source>
-        <translation type="unfinished"></translation>
+        <translation>Phasen</translation>
     </message>
     <message>
         <source>single phase</source>
-        <translation type="unfinished"></translation>
+        <translation>einphasig</translation>
     </message>
     <message>
         <source>three phase</source>
-        <translation type="unfinished"></translation>
+        <translation>dreiphasig</translation>
     </message>
     <message>
         <source>Over-temperature cut-out</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturbegrenzer</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>keiner</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>resets itself</source>
-        <translation type="unfinished"></translation>
+        <translation>selbstrückstellend</translation>
     </message>
     <message>
         <source>manual reset</source>
-        <translation type="unfinished"></translation>
+        <translation>Handrückstellung</translation>
     </message>
     <message>
         <source>Cut-out opens at</source>
-        <translation type="unfinished"></translation>
+        <translation>Begrenzer öffnet bei</translation>
     </message>
     <message>
         <source>Chamber, from the body&apos;s centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Kammer, ab Gehäusemitte</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Top of element</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante Heizelement</translation>
     </message>
     <message>
         <source>Coolant must stand over it before power goes on</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel muss darüber stehen, bevor Strom eingeschaltet wird</translation>
     </message>
     <message>
         <source>Electrical</source>
-        <translation type="unfinished"></translation>
+        <translation>Elektrik</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>Rated voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennspannung</translation>
     </message>
     <message>
         <source>Voltage at the bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung am Stellplatz</translation>
     </message>
     <message>
         <source>Thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat</translation>
     </message>
     <message>
         <source>at the inlet</source>
-        <translation type="unfinished"></translation>
+        <translation>am Einlass</translation>
     </message>
     <message>
         <source>at the outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>am Auslass</translation>
     </message>
     <message>
         <source>remote</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>Turns on at</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltet ein bei</translation>
     </message>
     <message>
         <source>Turns off at</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltet aus bei</translation>
     </message>
     <message>
         <source>The heater&apos;s manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch des Heizgeräts</translation>
     </message>
     <message>
         <source>Smallest hose bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Schlauch-Innen-Ø</translation>
     </message>
     <message>
         <source>Least drop under jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestabstand unter Mantel</translation>
     </message>
     <message>
         <source>Upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufrecht</translation>
     </message>
     <message>
         <source>Lying</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegend</translation>
     </message>
     <message>
         <source>Inclined</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräg</translation>
     </message>
     <message>
         <source>Inlet nozzle</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlassstutzen</translation>
     </message>
     <message>
         <source>Outlet nozzle</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassstutzen</translation>
     </message>
     <message>
         <source>isolation valve</source>
@@ -10678,502 +10711,502 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>bleed point</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablass</translation>
     </message>
     <message>
         <source>lift check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub-Rückschlagventil</translation>
     </message>
     <message>
         <source>swing check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappen-Rückschlagventil</translation>
     </message>
     <message>
         <source>reducer</source>
-        <translation type="unfinished"></translation>
+        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach</translation>
     </message>
     <message>
         <source>What this end is pushed onto</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf dieses Ende geschoben ist</translation>
     </message>
     <message>
         <source>Bore of hose end</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø der Tülle</translation>
     </message>
     <message>
         <source>Pushed on by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeschoben um</translation>
     </message>
     <message>
         <source>Start of hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchanfang</translation>
     </message>
     <message>
         <source>End of hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchende</translation>
     </message>
     <message>
         <source>Point %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt %1</translation>
     </message>
     <message>
         <source>In-line part %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Einbauteil %1: %2</translation>
     </message>
     <message>
         <source>Clip %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschelle %1</translation>
     </message>
     <message>
         <source>Carries coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Führt Kühlmittel</translation>
     </message>
     <message>
         <source>to the heater (supply)</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Heizgerät (Vorlauf)</translation>
     </message>
     <message>
         <source>to the engine (return)</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Motor (Rücklauf)</translation>
     </message>
     <message>
         <source>Wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>Least bend radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Biegeradius</translation>
     </message>
     <message>
         <source>To the inside of the bend; not entered: judged by bores</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Bogeninnenseite; nicht eingegeben: nach Innendurchmessern beurteilt</translation>
     </message>
     <message>
         <source>Insulation</source>
-        <translation type="unfinished"></translation>
+        <translation>Isolierung</translation>
     </message>
     <message>
         <source>Whole hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzer Schlauch</translation>
     </message>
     <message>
         <source>Bend radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Biegeradius</translation>
     </message>
     <message>
         <source>To the hose&apos;s centreline</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Mittellinie des Schlauchs</translation>
     </message>
     <message>
         <source>Bend is</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen ist</translation>
     </message>
     <message>
         <source>the hose itself</source>
-        <translation type="unfinished"></translation>
+        <translation>der Schlauch selbst</translation>
     </message>
     <message>
         <source>a moulded elbow</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Formbogen</translation>
     </message>
     <message>
         <source>a metal elbow</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Metallwinkel</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Along the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs des Schlauchs</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Its own bore; for a reducer the bore from here on</source>
-        <translation type="unfinished"></translation>
+        <translation>Der eigene Innendurchmesser; bei einer Reduzierung der ab hier</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellung</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Of the whole picture. Scale by two points sets it from a length in the picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des ganzen Bildes. Skalieren mit zwei Punkten setzt sie aus einer Länge im Bild.</translation>
     </message>
     <message>
         <source>Turned clockwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts gedreht</translation>
     </message>
     <message>
         <source>About its middle. Level by two points sets it from something level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um die Mitte. Waagrecht über zwei Punkte setzt es nach etwas Waagrechtem.</translation>
     </message>
     <message>
         <source>Faded</source>
-        <translation type="unfinished"></translation>
+        <translation>Blässe</translation>
     </message>
     <message>
         <source>as taken</source>
-        <translation type="unfinished"></translation>
+        <translation>wie aufgenommen</translation>
     </message>
     <message>
         <source>a little</source>
-        <translation type="unfinished"></translation>
+        <translation>ein wenig</translation>
     </message>
     <message>
         <source>by half</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Hälfte</translation>
     </message>
     <message>
         <source>much</source>
-        <translation type="unfinished"></translation>
+        <translation>stark</translation>
     </message>
     <message>
         <source>not to be seen</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht zu sehen</translation>
     </message>
     <message>
         <source>The picture in this file cannot be read. Remove it, or put another in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild in dieser Datei ist nicht lesbar. Entfernen Sie es oder setzen Sie ein anderes ein.</translation>
     </message>
     <message>
         <source>%1 × %2 pixels, %3 kB of this file, one pixel is %4 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 Pixel, %3 kB dieser Datei, ein Pixel ist %4 mm.</translation>
     </message>
     <message>
         <source>Left corner, along</source>
-        <translation type="unfinished"></translation>
+        <translation>Linke Ecke, längs</translation>
     </message>
     <message>
         <source>Top corner over datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Ecke über Bezug</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesperrt</translation>
     </message>
     <message>
         <source>A locked photo stays where it is while you draw over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gesperrtes Foto bleibt, wo es ist, während Sie darüber zeichnen</translation>
     </message>
     <message>
         <source>Cabin line&apos;s shut-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Absperrung der Heizungsleitung</translation>
     </message>
     <message>
         <source>Used for</source>
-        <translation type="unfinished"></translation>
+        <translation>Dient als</translation>
     </message>
     <message>
         <source>supply</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlauf</translation>
     </message>
     <message>
         <source>return</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf</translation>
     </message>
     <message>
         <source>sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler</translation>
     </message>
     <message>
         <source>spare</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>drain port</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassanschluss</translation>
     </message>
     <message>
         <source>core-plug opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Froststopfen-Öffnung</translation>
     </message>
     <message>
         <source>lower-hose tee</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück im unteren Kühlerschlauch</translation>
     </message>
     <message>
         <source>head or manifold port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss an Kopf oder Sammler</translation>
     </message>
     <message>
         <source>cabin heater line</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitung der Fahrerhausheizung</translation>
     </message>
     <message>
         <source>Direction out of the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung aus dem Motor</translation>
     </message>
     <message>
         <source>In plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Grundriss</translation>
     </message>
     <message>
         <source>0 right, 90 away from the viewer, 180 left, -90 towards the viewer</source>
-        <translation type="unfinished"></translation>
+        <translation>0 rechts, 90 vom Betrachter weg, 180 links, -90 zum Betrachter hin</translation>
     </message>
     <message>
         <source>Up by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach oben um</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Second title</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweiter Titel</translation>
     </message>
     <message>
         <source>Vehicle or set</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug oder Aggregat</translation>
     </message>
     <message>
         <source>Customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunde</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Revision</translation>
     </message>
     <message>
         <source>Date of issue</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgabedatum</translation>
     </message>
     <message>
         <source>Drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet von</translation>
     </message>
     <message>
         <source>Approved by</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigegeben von</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer</translation>
     </message>
     <message>
         <source>Department</source>
-        <translation type="unfinished"></translation>
+        <translation>Abteilung</translation>
     </message>
     <message>
         <source>Reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Referenz</translation>
     </message>
     <message>
         <source>Document type</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokumentart</translation>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>Antifreeze</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz</translation>
     </message>
     <message>
         <source>none, plain water</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, reines Wasser</translation>
     </message>
     <message>
         <source>ethylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Ethylenglykol</translation>
     </message>
     <message>
         <source>propylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Propylenglykol</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Antifreeze by volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz, Vol.-%</translation>
     </message>
     <message>
         <source>Cap pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckeldruck</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Technology</source>
-        <translation type="unfinished"></translation>
+        <translation>Technologie</translation>
     </message>
     <message>
         <source>Colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort</translation>
     </message>
     <message>
         <source>Ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgebung</translation>
     </message>
     <message>
         <source>Coldest ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefste Umgebung</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Wind</translation>
     </message>
     <message>
         <source>Grade, nose up</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung, Front hoch</translation>
     </message>
     <message>
         <source>Grade, right side up</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung, rechts hoch</translation>
     </message>
     <message>
         <source>Judged nose up and down to</source>
-        <translation type="unfinished"></translation>
+        <translation>Beurteilt Front hoch/tief bis</translation>
     </message>
     <message>
         <source>Judged left and right to</source>
-        <translation type="unfinished"></translation>
+        <translation>Beurteilt links/rechts bis</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Meereshöhe</translation>
     </message>
     <message>
         <source>Filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen</translation>
     </message>
     <message>
         <source>Full before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher voll</translation>
     </message>
     <message>
         <source>block; hoses empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Block; Schläuche leer</translation>
     </message>
     <message>
         <source>nothing; drained</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts; entleert</translation>
     </message>
     <message>
         <source>block and hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Block und Schläuche</translation>
     </message>
     <message>
         <source>block, partly drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Block, teils entleert</translation>
     </message>
     <message>
         <source>Block and hoses: hoses and heater are filled before they are connected</source>
-        <translation type="unfinished"></translation>
+        <translation>Block und Schläuche: Schläuche und Heizgerät werden vor dem Verbinden gefüllt</translation>
     </message>
     <message>
         <source>Filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt</translation>
     </message>
     <message>
         <source>at the filler</source>
-        <translation type="unfinished"></translation>
+        <translation>am Einfüllstutzen</translation>
     </message>
     <message>
         <source>under vacuum</source>
-        <translation type="unfinished"></translation>
+        <translation>unter Vakuum</translation>
     </message>
     <message>
         <source>from below</source>
-        <translation type="unfinished"></translation>
+        <translation>von unten</translation>
     </message>
     <message>
         <source>Air in each pre-filled hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft je vorgefülltem Schlauch</translation>
     </message>
     <message>
         <source>Gets in where the hose is pushed on. Counts only for hoses filled before they are connected; empty: none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelangt beim Aufschieben des Schlauchs hinein. Zählt nur für Schläuche, die vor dem Verbinden gefüllt wurden; leer: keine.</translation>
     </message>
     <message>
         <source>Coolant let out of the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Block abgelassen</translation>
     </message>
     <message>
         <source>Before the new hoses are connected. Counts only for a block that is partly drained; empty: down to the top of the lower port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Verbinden der neuen Schläuche. Zählt nur für einen teilweise entleerten Block; leer: bis zur Oberkante des unteren Anschlusses.</translation>
     </message>
     <message>
         <source>Coolant short by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel fehlt um</translation>
     </message>
     <message>
         <source>Head of the engine&apos;s pump</source>
-        <translation type="unfinished"></translation>
+        <translation>Förderhöhe der Motorpumpe</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>mm and °C</source>
-        <translation type="unfinished"></translation>
+        <translation>mm und °C</translation>
     </message>
     <message>
         <source>inch and °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll und °F</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::FormView</name>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern: %1</translation>
     </message>
     <message>
         <source>Change notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen ändern</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -11181,60 +11214,62 @@ written, or an argument is wrong.
     </message>
     <message>
         <source>Where this comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher das kommt</translation>
     </message>
     <message>
         <source>Source of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle von: %1</translation>
     </message>
     <message>
         <source>Change source of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle ändern von: %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::GradeStrip</name>
     <message>
         <source>Grade lengthways, percent, nose-up to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsneigung, Prozent, Front hoch nach rechts</translation>
     </message>
     <message>
         <source>Park the vehicle on a grade: left is nose-down, right is nose-up.
 The band is where the job is sound, the thick line is what it is judged over.
 Double-click for level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fahrzeug geneigt parken: links ist Front tief, rechts ist Front hoch.
+Das Band zeigt, wo die Anlage in Ordnung ist, die dicke Linie, worüber geurteilt wird.
+Doppelklick für ebenen Boden.</translation>
     </message>
     <message>
         <source>Grade across, percent, right side up to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Querneigung, Prozent, rechte Seite hoch nach rechts</translation>
     </message>
     <message>
         <source>Left is left side up, right is right side up. Double-click for level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links ist linke Seite hoch, rechts ist rechte Seite hoch. Doppelklick für ebenen Boden.</translation>
     </message>
     <message>
         <source>Back to level</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder eben</translation>
     </message>
     <message>
         <source>Stand the vehicle on the level again</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fahrzeug wieder auf ebenen Boden stellen</translation>
     </message>
     <message>
         <source>Parked</source>
-        <translation type="unfinished"></translation>
+        <translation>Geparkt</translation>
     </message>
     <message>
         <source>across</source>
-        <translation>Quermaß</translation>
+        <translation>quer</translation>
     </message>
     <message>
         <source>%1 nose-up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Front hoch</translation>
     </message>
     <message>
         <source>%1 nose-down</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Front tief</translation>
     </message>
     <message>
         <source>%1 right side up</source>
@@ -11246,14 +11281,14 @@ Double-click for level.</source>
     </message>
     <message>
         <source>on the level</source>
-        <translation type="unfinished"></translation>
+        <translation>auf ebenem Boden</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::panels::ProfilePanel</name>
     <message>
         <source>The profile appears when a hose is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Profil erscheint, sobald ein Schlauch gezeichnet ist.</translation>
     </message>
     <message>
         <source>Supply hose</source>
@@ -11265,15 +11300,15 @@ Double-click for level.</source>
     </message>
     <message>
         <source>cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt-Minimum</translation>
     </message>
     <message>
         <source>%1 along, crown %2, bottom %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 längs, oben %2, unten %3</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Passend</translation>
     </message>
     <message>
         <source>%1×</source>
@@ -11281,31 +11316,31 @@ Double-click for level.</source>
     </message>
     <message>
         <source>How many times larger heights are drawn than lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel größer Höhen als Längen gezeichnet werden</translation>
     </message>
     <message>
         <source>Draw heights larger than lengths, so that a small hump is seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen größer als Längen zeichnen, damit ein kleiner Buckel sichtbar wird</translation>
     </message>
     <message>
         <source>Heights in sight</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtbare Höhen</translation>
     </message>
     <message>
         <source>Run profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenprofil</translation>
     </message>
     <message>
         <source>Height along the hoses, seen from where the coolant comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe längs der Schläuche, gesehen von dort, woher das Kühlmittel kommt</translation>
     </message>
     <message>
         <source>Heights to the scale of the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen im Maßstab der Längen</translation>
     </message>
     <message>
         <source>Heights %1 times the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen %1-fach gegenüber Längen</translation>
     </message>
 </context>
 <context>
@@ -11316,19 +11351,19 @@ Double-click for level.</source>
     </message>
     <message>
         <source>Pick a usual size</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine übliche Größe wählen</translation>
     </message>
     <message>
         <source>This number is too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zahl ist zu groß.</translation>
     </message>
     <message>
         <source>Not under %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unter %1.</translation>
     </message>
     <message>
         <source>Not over %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht über %1.</translation>
     </message>
 </context>
 <context>
@@ -11339,19 +11374,19 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1 left over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bleiben übrig</translation>
     </message>
     <message>
         <source>Hose, bore %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch, Innen-Ø %1</translation>
     </message>
     <message>
         <source>Hose, bore not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch, Innendurchmesser nicht eingegeben</translation>
     </message>
     <message>
         <source>%1: %2 is longer than the longest roll: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 ist länger als die längste Rolle: %3.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -11359,19 +11394,19 @@ Double-click for level.</source>
     </message>
     <message>
         <source>%1: not planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nicht geplant.</translation>
     </message>
     <message>
         <source>%1: %2 off %3 of rolls; %4 left over. </source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 von %3 Rollenware; %4 bleiben übrig. </translation>
     </message>
     <message>
         <source>No plan needs less hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Plan braucht weniger Schlauch.</translation>
     </message>
     <message>
         <source>A good plan; none needs less than %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein guter Plan; keiner braucht weniger als %1.</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -11383,79 +11418,79 @@ Double-click for level.</source>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Pos.</translation>
     </message>
     <message>
         <source>Description</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>List price</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenpreis</translation>
     </message>
     <message>
         <source>At list</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenpreis</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrag</translation>
     </message>
     <message>
         <source>; first %1 h, each further %2 h</source>
-        <translation type="unfinished"></translation>
+        <translation>; erstes %1 h, jedes weitere %2 h</translation>
     </message>
     <message>
         <source>; own estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>; eigene Schätzung</translation>
     </message>
     <message>
         <source>no rate</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Satz</translation>
     </message>
     <message>
         <source>Materials at list price</source>
-        <translation type="unfinished"></translation>
+        <translation>Material zum Listenpreis</translation>
     </message>
     <message>
         <source>Mark-up of %1, line by line</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag von %1, Zeile für Zeile</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Labour</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Travel, consumables, disposal</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfahrt, Verbrauchsmaterial, Entsorgung</translation>
     </message>
     <message>
         <source>Subtotal</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischensumme</translation>
     </message>
     <message>
         <source>Tax, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer, %1</translation>
     </message>
     <message>
         <source>Total</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>Total of what is priced, incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe der Positionen mit Preis, unvollständig</translation>
     </message>
     <message>
         <source>power not entered</source>
@@ -11463,47 +11498,47 @@ Double-click for level.</source>
     </message>
     <message>
         <source>Other</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>Price list: %1%2. Each line is rounded half away from zero before lines are added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste: %1%2. Jede Zeile wird kaufmännisch gerundet, bevor Zeilen addiert werden.</translation>
     </message>
     <message>
         <source>none loaded</source>
-        <translation type="unfinished"></translation>
+        <translation>keine geladen</translation>
     </message>
     <message>
         <source>, of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, vom %1</translation>
     </message>
     <message>
         <source>This estimate holds for %1 days from its date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kalkulation gilt %1 Tage ab ihrem Datum.</translation>
     </message>
     <message>
         <source>Not included</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht enthalten</translation>
     </message>
     <message>
         <source>Not in the total</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in der Summe</translation>
     </message>
     <message>
         <source>Other heaters, the rest of the job the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Heizgeräte, sonst gleicher Auftrag</translation>
     </message>
     <message>
         <source>Mark-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>Total with tax</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe mit Steuer</translation>
     </message>
     <message>
         <source>As drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -11515,55 +11550,55 @@ Double-click for level.</source>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Revision</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>Parts list</source>
-        <translation type="unfinished"></translation>
+        <translation>Teileliste</translation>
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalkulation</translation>
     </message>
     <message>
         <source>Estimate, internal</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalkulation, intern</translation>
     </message>
     <message>
         <source>Siphonwright. The figures are estimates; the heater&apos;s and the engine&apos;s own manuals rule over them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siphonwright. Die Zahlen sind Schätzungen; die Handbücher von Heizgerät und Motor gehen ihnen vor.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>For one vehicle</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein Fahrzeug</translation>
     </message>
     <message>
         <source>For %1 identical vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>Für %1 gleiche Fahrzeuge</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>%1: the pages could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: die Seiten konnten nicht gezeichnet werden.</translation>
     </message>
     <message>
         <source>not priced</source>
@@ -11571,7 +11606,7 @@ Double-click for level.</source>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot;: %2.</source>
@@ -11579,78 +11614,78 @@ Double-click for level.</source>
     </message>
     <message>
         <source>&quot;%1&quot; is not from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ liegt nicht von %2 bis %3.</translation>
     </message>
     <message>
         <source>On one</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Fahrzeug</translation>
     </message>
     <message>
         <source>On all %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Für alle %1</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Where used</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendung</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Nothing is drawn that takes parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts gezeichnet, was Teile braucht.</translation>
     </message>
     <message>
         <source>Hose cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchzuschnitt</translation>
     </message>
     <message>
         <source>Hose cuts, all %1 vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchzuschnitt, alle %1 Fahrzeuge</translation>
     </message>
     <message>
         <source>Cut lengths with %1 of allowance each. Measure on the vehicle before you cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschnittlängen mit je %1 Zugabe. Am Fahrzeug nachmessen, bevor Sie schneiden.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Check sizes, threads and materials against the heater&apos;s and the engine&apos;s manuals before you order. Hose, clamps and sealant have to be fit for hot coolant under pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen, Gewinde und Werkstoffe vor dem Bestellen mit den Handbüchern von Heizgerät und Motor vergleichen. Schlauch, Schlauchschellen und Dichtmittel müssen für heißes Kühlmittel unter Druck geeignet sein.</translation>
     </message>
     <message>
         <source>Antifreeze is poisonous: catch it and dispose of it properly. Mix with distilled or deionised water only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel ist giftig: auffangen und fachgerecht entsorgen. Nur mit destilliertem oder entionisiertem Wasser mischen.</translation>
     </message>
     <message>
         <source>Work by a qualified technician; power locked out, wheels chocked, cap opened only cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit durch eine Fachkraft; freigeschaltet und gesichert, Räder mit Keilen gesichert, Deckel nur kalt öffnen.</translation>
     </message>
     <message>
         <source>Grounded supply by the local electrical code, connected by a licensed electrician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung mit Schutzleiter nach örtlicher Elektrovorschrift, von einer Elektrofachkraft angeschlossen.</translation>
     </message>
     <message>
         <source>Old coolant is poisonous and is disposed of properly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Altes Kühlmittel ist giftig und wird fachgerecht entsorgt.</translation>
     </message>
     <message>
         <source>An estimate from the drawing as it stands: what is found on the vehicle may change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kalkulation nach der jetzigen Zeichnung: was am Fahrzeug vorgefunden wird, kann sie ändern.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::CutBars</name>
     <message>
         <source>Cut plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschnittplan</translation>
     </message>
 </context>
 <context>
@@ -11658,7 +11693,8 @@ Double-click for level.</source>
     <message>
         <source>%1
 Double-click or press F2 to type.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1
+Zum Eingeben doppelklicken oder F2 drücken.</translation>
     </message>
 </context>
 <context>
@@ -11669,75 +11705,75 @@ Double-click or press F2 to type.</source>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>Heater&apos;s list price</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenpreis des Heizgeräts</translation>
     </message>
     <message>
         <source>Materials at list price</source>
-        <translation type="unfinished"></translation>
+        <translation>Material zum Listenpreis</translation>
     </message>
     <message>
         <source>Mark-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Labour</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Travel, consumables, disposal</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfahrt, Verbrauchsmaterial, Entsorgung</translation>
     </message>
     <message>
         <source>Subtotal</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischensumme</translation>
     </message>
     <message>
         <source>Tax</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer</translation>
     </message>
     <message>
         <source>Total</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>As drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet</translation>
     </message>
     <message>
         <source>&amp;Remove it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Sums</source>
-        <translation type="unfinished"></translation>
+        <translation>Summen</translation>
     </message>
     <message>
         <source>What is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlt</translation>
     </message>
     <message>
         <source>&amp;Another heater beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiteres Heizgerät daneben</translation>
     </message>
     <message>
         <source>Each line is rounded before it is added, so the printed lines add up to the printed total. The figures are estimates: they are as good as the drawing, the prices and the hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Zeile wird vor dem Addieren gerundet, daher ergeben die gedruckten Zeilen die gedruckte Summe. Die Zahlen sind Schätzungen: so gut wie die Zeichnung, die Preise und die Stunden.</translation>
     </message>
     <message>
         <source>none drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>keines gezeichnet</translation>
     </message>
     <message>
         <source>%1 heaters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Heizgeräte</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -11745,74 +11781,74 @@ Double-click or press F2 to type.</source>
     </message>
     <message>
         <source>Other heater %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Heizgerät %1</translation>
     </message>
     <message>
         <source>Total %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe %1</translation>
     </message>
     <message>
         <source>Incomplete: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unvollständig: %1</translation>
     </message>
     <message>
         <source>▲ Other heater %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Anderes Heizgerät %1: %2</translation>
     </message>
     <message>
         <source>At most 200 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens 200 Zeichen.</translation>
     </message>
     <message>
         <source>A power is from 0 to 1000 kW.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Leistung liegt von 0 bis 1000 kW.</translation>
     </message>
     <message>
         <source>Change the other heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Das andere Heizgerät ändern</translation>
     </message>
     <message>
         <source>Add another heater beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Heizgerät danebenstellen</translation>
     </message>
     <message>
         <source>Other heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Heizgerät</translation>
     </message>
     <message>
         <source>Remove the other heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Das andere Heizgerät entfernen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::PaperWindow</name>
     <message>
         <source>Parts and estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile und Kalkulation</translation>
     </message>
     <message>
         <source>Parts and &amp;cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile und &amp;Zuschnitt</translation>
     </message>
     <message>
         <source>P&amp;rices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Preise</translation>
     </message>
     <message>
         <source>Wor&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Arbeit</translation>
     </message>
     <message>
         <source>&amp;Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kalkulation</translation>
     </message>
     <message>
         <source>Document</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokument</translation>
     </message>
     <message>
         <source>Estimate for the customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalkulation für den Kunden</translation>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
@@ -11824,185 +11860,186 @@ Double-click or press F2 to type.</source>
     </message>
     <message>
         <source>P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;DF…</translation>
     </message>
     <message>
         <source>Parts as C&amp;SV…</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile als C&amp;SV…</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::PartsPage</name>
     <message>
         <source>Parts list</source>
-        <translation type="unfinished"></translation>
+        <translation>Teileliste</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Pos.</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Where used</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendung</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Hose cuts, all vehicles together</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchzuschnitt, alle Fahrzeuge zusammen</translation>
     </message>
     <message>
         <source>%1
 Click to select it on the drawing.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1
+Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>Nothing is drawn that takes parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts gezeichnet, was Teile braucht.</translation>
     </message>
     <message>
         <source>For one vehicle, as drawn. Check it against the heater&apos;s manual before you order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein Fahrzeug, wie gezeichnet. Vor dem Bestellen mit dem Handbuch des Heizgeräts vergleichen.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::PricesPage</name>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Pos.</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Price key</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisschlüssel</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>List price</source>
-        <translation type="unfinished"></translation>
+        <translation>Listenpreis</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrag</translation>
     </message>
     <message>
         <source>Prices of materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Materialpreise</translation>
     </message>
     <message>
         <source>&amp;Load a price list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste &amp;laden…</translation>
     </message>
     <message>
         <source>A CSV file with the columns item, description, unit, price and currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine CSV-Datei mit den Spalten item, description, unit, price und currency</translation>
     </message>
     <message>
         <source>&amp;Write what is not priced…</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionen &amp;ohne Preis schreiben…</translation>
     </message>
     <message>
         <source>A price list to be filled in, as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Preisliste zum Ausfüllen, als CSV</translation>
     </message>
     <message>
         <source>currency not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung nicht eingegeben</translation>
     </message>
     <message>
         <source>No price list is loaded</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Preisliste ist geladen</translation>
     </message>
     <message>
         <source>%1; %2. Quantities for %3. The price is the list price with the mark-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2. Mengen für %3. Der Preis ist der Listenpreis mit Aufschlag.</translation>
     </message>
     <message>
         <source>one vehicle</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fahrzeug</translation>
     </message>
     <message>
         <source>%1 vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Fahrzeuge</translation>
     </message>
     <message>
         <source>Change the price of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis ändern von: %1</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
     </message>
     <message>
         <source>%1 was not loaded. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht geladen. %2</translation>
     </message>
     <message>
         <source>Load price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste laden</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>Load a price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Preisliste laden</translation>
     </message>
     <message>
         <source>Price lists (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Preislisten (*.csv)</translation>
     </message>
     <message>
         <source>Write what is not priced</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionen ohne Preis schreiben</translation>
     </message>
     <message>
         <source>CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv)</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::QuoteForm</name>
     <message>
         <source>Rates and sums</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze und Beträge</translation>
     </message>
     <message>
         <source>Identical vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Fahrzeuge</translation>
     </message>
     <message>
         <source>Mark-up, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschlag, %</translation>
     </message>
     <message>
         <source>Labour, an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit, je Stunde</translation>
     </message>
     <message>
         <source>Travel</source>
@@ -12010,55 +12047,55 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Consumables, a vehicle</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauchsmaterial, je Fahrzeug</translation>
     </message>
     <message>
         <source>Coolant disposal, a vehicle</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittelentsorgung, je Fahrzeug</translation>
     </message>
     <message>
         <source>Tax, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer, %</translation>
     </message>
     <message>
         <source>On paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Papier</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Revision</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Valid for, days</source>
-        <translation type="unfinished"></translation>
+        <translation>Gültig, Tage</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Not included</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht enthalten</translation>
     </message>
     <message>
         <source>At most 200 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens 200 Zeichen.</translation>
     </message>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern: %1</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -12066,260 +12103,260 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>A number is wanted here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird eine Zahl erwartet.</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>USD, CAD, EUR …</source>
-        <translation type="unfinished"></translation>
+        <translation>USD, CAD, EUR …</translation>
     </message>
     <message>
         <source>Its sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Zeichen</translation>
     </message>
     <message>
         <source>At most 5 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens 5 Zeichen.</translation>
     </message>
     <message>
         <source>Change the currency&apos;s sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Währungszeichen ändern</translation>
     </message>
     <message>
         <source>none: the code is written</source>
-        <translation type="unfinished"></translation>
+        <translation>keines: der Code wird geschrieben</translation>
     </message>
     <message>
         <source>A currency is three letters, such as USD.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Währung hat drei Buchstaben, etwa USD.</translation>
     </message>
     <message>
         <source>%1 has %2 decimals, and amounts are entered with %3. Take them out first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat %2 Nachkommastellen, und Beträge sind mit %3 eingegeben. Nehmen Sie diese zuerst heraus.</translation>
     </message>
     <message>
         <source>Change the currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung ändern</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::RollForm</name>
     <message>
         <source>Identical vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Fahrzeuge</translation>
     </message>
     <message>
         <source>Allowance on each cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugabe je Zuschnitt</translation>
     </message>
     <message>
         <source>Charge whole rolls</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Rollen berechnen</translation>
     </message>
     <message>
         <source>Hose at the rolls it comes off instead of at its cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch nach den Rollen, von denen er kommt, statt nach Zuschnitten</translation>
     </message>
     <message>
         <source>Lengths of roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollenlängen</translation>
     </message>
     <message>
         <source>lengths it is bought in, set apart by semicolons</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen, in denen er gekauft wird, durch Semikolons getrennt</translation>
     </message>
     <message>
         <source>Rolls of bore %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollen, Innen-Ø %1</translation>
     </message>
     <message>
         <source>Rolls of any bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollen, jeder Innen-Ø</translation>
     </message>
     <message>
         <source>A roll is from 1 mm to 1 km long, and there are at most 20 lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rolle ist 1 mm bis 1 km lang, und es gibt höchstens 20 Längen.</translation>
     </message>
     <message>
         <source>Change lengths of roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Rollenlängen ändern</translation>
     </message>
     <message>
         <source>An allowance is from 0 to 10 m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zugabe liegt von 0 bis 10 m.</translation>
     </message>
     <message>
         <source>Change the allowance on cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugabe je Zuschnitt ändern</translation>
     </message>
     <message>
         <source>At least one vehicle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens ein Fahrzeug.</translation>
     </message>
     <message>
         <source>Change the number of vehicles</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Fahrzeuge ändern</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::paper::WorkPage</name>
     <message>
         <source>Task</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgabe</translation>
     </message>
     <message>
         <source>First vehicle, h</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes Fahrzeug, h</translation>
     </message>
     <message>
         <source>Each further one, h</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes weitere, h</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrag</translation>
     </message>
     <message>
         <source>Where the hours come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft der Stunden</translation>
     </message>
     <message>
         <source>&amp;Back to the usual hours</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Übliche Stunden</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>The usual hours are our own estimate for what is drawn: put in your own. Electrical work is for a licensed electrician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die üblichen Stunden sind unsere Schätzung für das Gezeichnete: setzen Sie eigene ein. Elektroarbeit ist Sache einer Elektrofachkraft.</translation>
     </message>
     <message>
         <source>&amp;Add a task</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgabe &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Add a task</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufgabe hinzufügen</translation>
     </message>
     <message>
         <source>Own task</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Aufgabe</translation>
     </message>
     <message>
         <source>▲ labour rate not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Stundensatz nicht eingegeben</translation>
     </message>
     <message>
         <source>own task</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Aufgabe</translation>
     </message>
     <message>
         <source>own estimate, not looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schätzung, nicht angesehen</translation>
     </message>
     <message>
         <source>entered</source>
-        <translation type="unfinished"></translation>
+        <translation>eingegeben</translation>
     </message>
     <message>
         <source>&amp;Remove the task</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgabe &amp;entfernen</translation>
     </message>
     <message>
         <source>A task has a name of up to 400 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufgabe hat einen Namen mit bis zu 400 Zeichen.</translation>
     </message>
     <message>
         <source>Rename a task</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgabe umbenennen</translation>
     </message>
     <message>
         <source>Hours are a number such as 1.25.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden sind eine Zahl wie 1,25.</translation>
     </message>
     <message>
         <source>Change the hours of a task</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden einer Aufgabe ändern</translation>
     </message>
     <message>
         <source>Back to the usual hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den üblichen Stunden</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::photo</name>
     <message>
         <source>%1 × %2 pixels, %3 megapixels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 Pixel, %3 Megapixel</translation>
     </message>
     <message>
         <source>Its header is damaged: it does not say how large the picture is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf ist beschädigt: er sagt nicht, wie groß das Bild ist.</translation>
     </message>
     <message>
         <source>Its header says %1: nothing can be seen on that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf sagt %1: darauf ist nichts zu sehen.</translation>
     </message>
     <message>
         <source>Its header says %1. At most %2 megapixels are read: make it smaller first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf sagt %1. Höchstens %2 Megapixel werden gelesen: verkleinern Sie es zuerst.</translation>
     </message>
     <message>
         <source>It is damaged before the picture&apos;s data begin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist beschädigt, bevor die Bilddaten beginnen.</translation>
     </message>
     <message>
         <source>It is cut off: there are %1 bytes, and the picture does not end in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist abgeschnitten: %1 Bytes sind da, und das Bild endet nicht darin.</translation>
     </message>
     <message>
         <source>It is a progressive JPEG of %1; of those at most %2 megapixels are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist ein progressives JPEG mit %1; davon werden höchstens %2 Megapixel gelesen.</translation>
     </message>
     <message>
         <source>It is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist leer.</translation>
     </message>
     <message>
         <source>It is larger than %1 MiB.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist größer als %1 MiB.</translation>
     </message>
     <message>
         <source>It is not a PNG, JPEG or WebP picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein PNG-, JPEG- oder WebP-Bild.</translation>
     </message>
     <message>
         <source>WebP is not read here: save it as PNG or JPEG, or install Qt&apos;s image formats.</source>
-        <translation type="unfinished"></translation>
+        <translation>WebP wird hier nicht gelesen: speichern Sie es als PNG oder JPEG, oder installieren Sie die Bildformate von Qt.</translation>
     </message>
     <message>
         <source>Its picture data are damaged or cut off (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bilddaten sind beschädigt oder abgeschnitten (%1).</translation>
     </message>
     <message>
         <source>It cannot be opened: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nicht öffnen: %1.</translation>
     </message>
     <message>
         <source>The four points are not the corners of a rectangle seen at an angle: three of them lie in one line, or one lies between the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vier Punkte sind nicht die Ecken eines schräg gesehenen Rechtecks: drei davon liegen auf einer Linie, oder einer liegt zwischen den anderen.</translation>
     </message>
     <message>
         <source>The four points do not lie in the picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vier Punkte liegen nicht im Bild.</translation>
     </message>
     <message>
         <source>The rectangle is too small in the picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rechteck ist im Bild zu klein.</translation>
     </message>
 </context>
 <context>
@@ -12330,15 +12367,15 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1, not priced: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, ohne Preis: %2</translation>
     </message>
     <message>
         <source>%1.  Bore %2: %3 + %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1.  Innen-Ø %2: %3 + %4</translation>
     </message>
     <message>
         <source>flow not computed</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss nicht berechnet</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -12346,15 +12383,15 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>▲ Not sound on every grade that is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Nicht bei jeder beurteilten Neigung in Ordnung</translation>
     </message>
     <message>
         <source>Supply hose %1, return hose %2, %3 in all. Clips: %4. A valve at each port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlaufschlauch %1, Rücklaufschlauch %2, zusammen %3. Halteschellen: %4. Ein Ventil an jedem Anschluss.</translation>
     </message>
     <message>
         <source>What is left:</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bleibt:</translation>
     </message>
     <message>
         <source>– %1</source>
@@ -12362,66 +12399,66 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Findings of advice that stay: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibende Hinweise: %1.</translation>
     </message>
     <message>
         <source>No layout mends: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Anordnung behebt: %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::proposing::LayoutChoices</name>
     <message>
         <source>&amp;Draw area…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich &amp;zeichnen…</translation>
     </message>
     <message>
         <source>Heater to propose for</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät für den Vorschlag</translation>
     </message>
     <message>
         <source>Where the heater may hang</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo das Heizgerät hängen darf</translation>
     </message>
     <message>
         <source>Where it is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es gezeichnet ist</translation>
     </message>
     <message>
         <source>Anywhere under the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Irgendwo unter dem Motor</translation>
     </message>
     <message>
         <source>In an area I draw</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem gezeichneten Bereich</translation>
     </message>
     <message>
         <source>Drag a rectangle on the elevation, or click two opposite corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rechteck in der Seitenansicht aufziehen oder zwei gegenüberliegende Ecken anklicken</translation>
     </message>
     <message>
         <source>What comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zuerst kommt</translation>
     </message>
     <message>
         <source>Best of all three</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestes aus allen dreien</translation>
     </message>
     <message>
         <source>Shortest hoses</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzeste Schläuche</translation>
     </message>
     <message>
         <source>Most flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Durchfluss</translation>
     </message>
     <message>
         <source>Lowest price</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster Preis</translation>
     </message>
     <message>
         <source>Length of hose, price by bore and flow weighed in one figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchlänge, Preis nach Innendurchmesser und Durchfluss, in einer Zahl gewichtet</translation>
     </message>
     <message>
         <source>Heater</source>
@@ -12429,241 +12466,241 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>It hangs</source>
-        <translation type="unfinished"></translation>
+        <translation>Es hängt</translation>
     </message>
     <message>
         <source>Bores, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø, mm</translation>
     </message>
     <message>
         <source>First</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst</translation>
     </message>
     <message>
         <source>Place a heater first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie zuerst ein Heizgerät.</translation>
     </message>
     <message>
         <source>Draw the area in which the heater may hang.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen Sie den Bereich, in dem das Heizgerät hängen darf.</translation>
     </message>
     <message>
         <source>Choose at least one bore of hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie mindestens einen Schlauch-Innendurchmesser.</translation>
     </message>
     <message>
         <source>Not drawn yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gezeichnet</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mal %2</translation>
     </message>
     <message>
         <source>&amp;Draw anew…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu &amp;zeichnen…</translation>
     </message>
     <message>
         <source>Bores, in</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø, in</translation>
     </message>
     <message>
         <source>Hose of this bore may be used</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit diesem Innendurchmesser darf verwendet werden</translation>
     </message>
     <message>
         <source>Hose of bore %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit Innen-Ø %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::proposing::LayoutsPanel</name>
     <message>
         <source>&amp;Propose</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorschlagen</translation>
     </message>
     <message>
         <source>S&amp;top</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;topp</translation>
     </message>
     <message>
         <source>T&amp;ake this layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnung ü&amp;bernehmen</translation>
     </message>
     <message>
         <source>Stopped. The drawing is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen. Die Zeichnung ist, wie sie war.</translation>
     </message>
     <message>
         <source>Look for layouts that break no rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen suchen, die keine Regel verletzen</translation>
     </message>
     <message>
         <source>Stop looking (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche abbrechen (Esc)</translation>
     </message>
     <message>
         <source>Search for layouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen suchen</translation>
     </message>
     <message>
         <source>Proposed layouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschlagene Anordnungen</translation>
     </message>
     <message>
         <source>What it changes and what is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie ändert und was bleibt</translation>
     </message>
     <message>
         <source>Looking for layouts: %1 of %2 places tried, %3 found…</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen werden gesucht: %1 von %2 Plätzen versucht, %3 gefunden…</translation>
     </message>
     <message>
         <source>Press Enter to read the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe drücken, um die Regel zu lesen</translation>
     </message>
     <message>
         <source>The drawing was changed meanwhile. Propose again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung wurde inzwischen geändert. Schlagen Sie erneut vor.</translation>
     </message>
     <message>
         <source>The choices were changed meanwhile. Propose again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorgaben wurden inzwischen geändert. Schlagen Sie erneut vor.</translation>
     </message>
     <message>
         <source>Take a layout: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnung übernehmen: %1</translation>
     </message>
     <message>
         <source>Looking for layouts…</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungen werden gesucht…</translation>
     </message>
     <message>
         <source>Proposes heater place, hoses, bore, valves and clips that break no rule, on every grade that is judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlägt Platz des Heizgeräts, Schläuche, Innendurchmesser, Ventile und Halteschellen vor, die keine Regel verletzen, bei jeder beurteilten Neigung.</translation>
     </message>
     <message>
         <source>Nothing can be proposed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nichts vorschlagen: %1.</translation>
     </message>
     <message>
         <source>Layout %1 was taken; one undo takes it back. Propose again for the drawing as it is now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnung %1 wurde übernommen; einmal Rückgängig nimmt sie zurück. Für die Zeichnung, wie sie jetzt ist, erneut vorschlagen.</translation>
     </message>
     <message>
         <source>▲ This list is for an earlier drawing. Propose again to take one.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Diese Liste gilt für eine frühere Zeichnung. Erneut vorschlagen, um eine zu übernehmen.</translation>
     </message>
     <message>
         <source>▲ This list is for other choices. Propose again to take one.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Diese Liste gilt für andere Vorgaben. Erneut vorschlagen, um eine zu übernehmen.</translation>
     </message>
     <message>
         <source>Every layout breaks a rule. In the way of those that came farthest (Enter opens the rule):</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Anordnung verletzt eine Regel. Was denen im Weg steht, die am weitesten kamen (Eingabe öffnet die Regel):</translation>
     </message>
     <message>
         <source>One layout breaks no rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Anordnung verletzt keine Regel.</translation>
     </message>
     <message>
         <source>%1 layouts break no rule, the best first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Anordnungen verletzen keine Regel, die beste zuerst.</translation>
     </message>
     <message>
         <source>&amp;Propose again</source>
-        <translation type="unfinished"></translation>
+        <translation>Erneut &amp;vorschlagen</translation>
     </message>
     <message>
         <source>Draw it in place of the hoses there are (Enter). One undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstelle der vorhandenen Schläuche zeichnen (Eingabe). Einmal Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>The list has to be renewed first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste muss zuerst erneuert werden</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::rules</name>
     <message>
         <source>nothing moves</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts bewegt sich</translation>
     </message>
     <message>
         <source>element bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Element frei</translation>
     </message>
     <message>
         <source>a bleed at the crest</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung am Scheitel</translation>
     </message>
     <message>
         <source>pushed, but not out</source>
-        <translation type="unfinished"></translation>
+        <translation>gedrückt, aber nicht hinaus</translation>
     </message>
     <message>
         <source>cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt-Minimum</translation>
     </message>
     <message>
         <source>Air closes the bore: it takes more head than there is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft verschließt den Querschnitt: sie nimmt mehr Druckhöhe, als da ist.</translation>
     </message>
     <message>
         <source>No crest, no pocket: warm coolant rises, cold falls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Scheitel, kein Einschluss: Warmes steigt, Kaltes fällt.</translation>
     </message>
     <message>
         <source>A small pocket takes part of the few millimetres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein kleiner Einschluss nimmt einen Teil der wenigen Millimeter.</translation>
     </message>
     <message>
         <source>All of the head is left for the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Druckhöhe bleibt für den Durchfluss.</translation>
     </message>
     <message>
         <source>Air over the coolant: the element burns out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft über dem Kühlmittel: das Heizelement brennt durch.</translation>
     </message>
     <message>
         <source>The chamber is full, the element covered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kammer ist voll, das Heizelement bedeckt.</translation>
     </message>
     <message>
         <source>The engine&apos;s pump pushes the air and does not move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Motorpumpe drückt auf die Luft und bewegt sie nicht.</translation>
     </message>
     <message>
         <source>A bleed lets it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Entlüftung lässt sie hinaus.</translation>
     </message>
     <message>
         <source>In the cold the coolant shrinks under its minimum.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Kälte schrumpft das Kühlmittel unter sein Minimum.</translation>
     </message>
     <message>
         <source>Filled so that enough is left in the cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>So gefüllt, dass in der Kälte genug bleibt.</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>radiator</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühler</translation>
     </message>
     <message>
         <source>thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat</translation>
     </message>
     <message>
         <source>cabin heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrerhausheizung</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>check valve</source>
@@ -12671,59 +12708,59 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>A hose ends in the open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauch endet im Freien.</translation>
     </message>
     <message>
         <source>Every hose end is on a port or a nozzle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Schlauchende sitzt auf Anschluss oder Stutzen.</translation>
     </message>
     <message>
         <source>A hose from port to port, and the heater left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauch von Anschluss zu Anschluss, ohne Heizgerät.</translation>
     </message>
     <message>
         <source>Port, heater and port make one loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss, Heizgerät und Anschluss bilden einen Kreislauf.</translation>
     </message>
     <message>
         <source>No valve where the loop leaves the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ventil, wo der Kreislauf den Motor verlässt.</translation>
     </message>
     <message>
         <source>A valve near each of the engine&apos;s ports.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil nahe jedem Motoranschluss.</translation>
     </message>
     <message>
         <source>The heater is on and a valve is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät ist ein und ein Ventil geschlossen.</translation>
     </message>
     <message>
         <source>Both valves are open while the heater is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Ventile sind offen, solange das Heizgerät ein ist.</translation>
     </message>
     <message>
         <source>Cold, the thermostat shuts between engine and supply.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt sperrt der Thermostat zwischen Motor und Vorlauf.</translation>
     </message>
     <message>
         <source>The supply leaves the block itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf kommt aus dem Block selbst.</translation>
     </message>
     <message>
         <source>The cabin heater&apos;s line is open beside the loop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitung der Fahrerhausheizung ist neben dem Kreislauf offen.</translation>
     </message>
     <message>
         <source>The cabin heater&apos;s line is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitung der Fahrerhausheizung ist geschlossen.</translation>
     </message>
     <message>
         <source>A few millimetres of head do not open a check valve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenige Millimeter Druckhöhe öffnen kein Rückschlagventil.</translation>
     </message>
     <message>
         <source>Nothing in the loop has to be pushed open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts im Kreislauf muss aufgedrückt werden.</translation>
     </message>
     <message>
         <source>antifreeze</source>
@@ -12731,495 +12768,495 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>coolant freezes</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel gefriert</translation>
     </message>
     <message>
         <source>kind: as the engine&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Art: wie im Motor</translation>
     </message>
     <message>
         <source>kind: ?</source>
-        <translation type="unfinished"></translation>
+        <translation>Art: ?</translation>
     </message>
     <message>
         <source>maker specifies</source>
-        <translation type="unfinished"></translation>
+        <translation>Herstellervorgabe</translation>
     </message>
     <message>
         <source>Nearly all antifreeze, hardly any water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fast nur Frostschutz, kaum Wasser.</translation>
     </message>
     <message>
         <source>As much antifreeze as the cold asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel Frostschutz, wie die Kälte verlangt.</translation>
     </message>
     <message>
         <source>The coldest night is colder than the coolant bears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kälteste Nacht ist kälter, als das Kühlmittel aushält.</translation>
     </message>
     <message>
         <source>The coolant freezes only well under the coldest night.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel gefriert erst weit unter der kältesten Nacht.</translation>
     </message>
     <message>
         <source>Nobody has written down which antifreeze it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat notiert, welches Frostschutzmittel es ist.</translation>
     </message>
     <message>
         <source>The kind is known and is not mixed with others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art ist bekannt und wird nicht mit anderen gemischt.</translation>
     </message>
     <message>
         <source>cold coolant lies here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier liegt kaltes Kühlmittel</translation>
     </message>
     <message>
         <source>does not drain</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft nicht ab</translation>
     </message>
     <message>
         <source>nearly level</source>
-        <translation type="unfinished"></translation>
+        <translation>fast waagrecht</translation>
     </message>
     <message>
         <source>level</source>
-        <translation>waagrecht</translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>The supply climbs over a hump: air stays at its crest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf steigt über einen Buckel: Luft bleibt am Scheitel.</translation>
     </message>
     <message>
         <source>The supply falls all the way to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf fällt durchgehend zum Heizgerät.</translation>
     </message>
     <message>
         <source>The return climbs over the port and comes down to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf steigt über den Anschluss und kommt zu ihm herab.</translation>
     </message>
     <message>
         <source>The return rises to the port and not past it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf steigt bis zum Anschluss und nicht darüber.</translation>
     </message>
     <message>
         <source>The return dips on its way: warm coolant does not go down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf senkt sich unterwegs: Warmes geht nicht abwärts.</translation>
     </message>
     <message>
         <source>The return rises all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf steigt durchgehend.</translation>
     </message>
     <message>
         <source>The supply lies lower than the heater&apos;s inlet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf liegt tiefer als der Einlass des Heizgeräts.</translation>
     </message>
     <message>
         <source>The heater&apos;s inlet is the lowest place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Einlass des Heizgeräts ist die tiefste Stelle.</translation>
     </message>
     <message>
         <source>The heater&apos;s inlet is higher than the supply port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Einlass des Heizgeräts liegt höher als der Vorlaufanschluss.</translation>
     </message>
     <message>
         <source>The heater hangs under the supply port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät hängt unter dem Vorlaufanschluss.</translation>
     </message>
     <message>
         <source>A nearly level return: air stays where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein fast waagrechter Rücklauf: Luft bleibt, wo sie ist.</translation>
     </message>
     <message>
         <source>A rise all along: air finds its way to the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgehende Steigung: Luft findet zum Motor.</translation>
     </message>
     <message>
         <source>A part of the loop stands above the coolant level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil des Kreislaufs liegt über dem Kühlmittelstand.</translation>
     </message>
     <message>
         <source>The whole loop lies under the coolant level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ganze Kreislauf liegt unter dem Kühlmittelstand.</translation>
     </message>
     <message>
         <source>drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>little drop</source>
-        <translation type="unfinished"></translation>
+        <translation>wenig Abstand</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>the manual: upright only</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch: nur aufrecht</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmen</translation>
     </message>
     <message>
         <source>The heater&apos;s top is hardly lower than the jacket.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberkante des Heizgeräts liegt kaum tiefer als der Mantel.</translation>
     </message>
     <message>
         <source>The heater hangs well under the jacket&apos;s lowest point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät hängt deutlich unter dem tiefsten Punkt des Mantels.</translation>
     </message>
     <message>
         <source>The heater is far from under the return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät liegt weit weg vom Rücklaufanschluss.</translation>
     </message>
     <message>
         <source>The heater is right under the return port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät liegt genau unter dem Rücklaufanschluss.</translation>
     </message>
     <message>
         <source>The chamber reaches higher than its outlet: air stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kammer reicht höher als ihr Auslass: Luft bleibt.</translation>
     </message>
     <message>
         <source>The outlet is at the top: air leaves by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auslass liegt oben: Luft entweicht von selbst.</translation>
     </message>
     <message>
         <source>The heater lies where its manual wants it upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät liegt, wo es laut Handbuch stehen soll.</translation>
     </message>
     <message>
         <source>The heater stands as its manual says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät steht, wie es sein Handbuch sagt.</translation>
     </message>
     <message>
         <source>The bracket is on the engine and shakes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Halter sitzt am Motor und rüttelt mit.</translation>
     </message>
     <message>
         <source>The bracket is on the frame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Halter sitzt am Rahmen.</translation>
     </message>
     <message>
         <source>nearly as wide</source>
-        <translation type="unfinished"></translation>
+        <translation>fast so weit</translation>
     </message>
     <message>
         <source>narrow</source>
-        <translation type="unfinished"></translation>
+        <translation>eng</translation>
     </message>
     <message>
         <source>too short</source>
-        <translation type="unfinished"></translation>
+        <translation>zu kurz</translation>
     </message>
     <message>
         <source>nothing holds it</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts hält ihn</translation>
     </message>
     <message>
         <source>clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>exhaust</source>
-        <translation type="unfinished"></translation>
+        <translation>Auspuff</translation>
     </message>
     <message>
         <source>A thinner hose than the heater&apos;s manual asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dünnerer Schlauch, als das Handbuch des Heizgeräts verlangt.</translation>
     </message>
     <message>
         <source>The size that the manual asks for, all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgehend die Größe, die das Handbuch verlangt.</translation>
     </message>
     <message>
         <source>A part far narrower than the hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil, das viel enger als der Schlauch ist.</translation>
     </message>
     <message>
         <source>A part nearly as wide as the hose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil, das fast so weit wie der Schlauch ist.</translation>
     </message>
     <message>
         <source>Bent over a sharp corner, the hose kinks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über eine scharfe Kante gebogen, knickt der Schlauch.</translation>
     </message>
     <message>
         <source>An open bend, or a moulded elbow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein offener Bogen oder ein Formbogen.</translation>
     </message>
     <message>
         <source>Two bends need more length than lies between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Bögen brauchen mehr Länge, als zwischen ihnen liegt.</translation>
     </message>
     <message>
         <source>Each bend has the length that it needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Bogen hat die Länge, die er braucht.</translation>
     </message>
     <message>
         <source>The hose goes a long way round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch macht einen weiten Umweg.</translation>
     </message>
     <message>
         <source>The hose goes the direct way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch nimmt den direkten Weg.</translation>
     </message>
     <message>
         <source>A long flat piece without a clip sags and chafes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein langes flaches Stück ohne Halteschelle hängt durch und scheuert.</translation>
     </message>
     <message>
         <source>Clips hold it to the frame along its way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschellen halten ihn unterwegs am Rahmen.</translation>
     </message>
     <message>
         <source>Pulled straight: the engine tears at both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Straff gezogen: der Motor reißt an beiden Enden.</translation>
     </message>
     <message>
         <source>A bend gives when the engine moves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bogen gibt nach, wenn sich der Motor bewegt.</translation>
     </message>
     <message>
         <source>The hose hangs where the road reaches it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch hängt, wo ihn die Straße erreicht.</translation>
     </message>
     <message>
         <source>The hose stays clear of the ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch bleibt weg vom Boden.</translation>
     </message>
     <message>
         <source>The hose touches something hot or moving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch berührt etwas Heißes oder Bewegtes.</translation>
     </message>
     <message>
         <source>The hose keeps its distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch hält Abstand.</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>stays cold</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt kalt</translation>
     </message>
     <message>
         <source>sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler</translation>
     </message>
     <message>
         <source>another circuit</source>
-        <translation type="unfinished"></translation>
+        <translation>anderer Kreislauf</translation>
     </message>
     <message>
         <source>one bank</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Bank</translation>
     </message>
     <message>
         <source>the other</source>
-        <translation type="unfinished"></translation>
+        <translation>die andere</translation>
     </message>
     <message>
         <source>Coolant under the supply port never gets to the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel unter dem Vorlaufanschluss gelangt nie zum Heizgerät.</translation>
     </message>
     <message>
         <source>The supply is taken from the lowest port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf kommt vom tiefsten Anschluss.</translation>
     </message>
     <message>
         <source>The return enters low: little height drives the flow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf mündet tief: wenig Höhe treibt den Durchfluss an.</translation>
     </message>
     <message>
         <source>The return enters high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf mündet hoch.</translation>
     </message>
     <message>
         <source>Both ports at the rear: the front stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Anschlüsse hinten: vorn bleibt es kalt.</translation>
     </message>
     <message>
         <source>The supply leaves at the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf verlässt den Motor vorn.</translation>
     </message>
     <message>
         <source>Both ports at the front: the rear stays cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Anschlüsse vorn: hinten bleibt es kalt.</translation>
     </message>
     <message>
         <source>The return enters at the rear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf mündet hinten.</translation>
     </message>
     <message>
         <source>Warm coolant goes straight back into the supply.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel geht geradewegs zurück in den Vorlauf.</translation>
     </message>
     <message>
         <source>The whole engine lies between the ports.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ganze Motor liegt zwischen den Anschlüssen.</translation>
     </message>
     <message>
         <source>Warm coolant enters at the thermostat and opens it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel mündet am Thermostat und öffnet ihn.</translation>
     </message>
     <message>
         <source>Warm coolant enters far from the thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes Kühlmittel mündet weit weg vom Thermostat.</translation>
     </message>
     <message>
         <source>The sensor feels what comes from the heater.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fühler spürt, was vom Heizgerät kommt.</translation>
     </message>
     <message>
         <source>The sensor feels the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fühler spürt den Motor.</translation>
     </message>
     <message>
         <source>Two circuits on one port share what it lets through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Kreisläufe an einem Anschluss teilen sich, was er durchlässt.</translation>
     </message>
     <message>
         <source>Each circuit has a port of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Kreislauf hat einen eigenen Anschluss.</translation>
     </message>
     <message>
         <source>Both ports on one bank: the other stays colder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Anschlüsse auf einer Bank: die andere bleibt kälter.</translation>
     </message>
     <message>
         <source>Out of one bank, into the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der einen Bank, in die andere.</translation>
     </message>
     <message>
         <source>backward</source>
-        <translation type="unfinished"></translation>
+        <translation>rückwärts</translation>
     </message>
     <message>
         <source>as wide as the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>so weit wie der Schlauch</translation>
     </message>
     <message>
         <source>takes a third of the head</source>
-        <translation type="unfinished"></translation>
+        <translation>nimmt ein Drittel der Druckhöhe</translation>
     </message>
     <message>
         <source>over 5 kW and no pump</source>
-        <translation type="unfinished"></translation>
+        <translation>über 5 kW und keine Pumpe</translation>
     </message>
     <message>
         <source>warm</source>
-        <translation type="unfinished"></translation>
+        <translation>warm</translation>
     </message>
     <message>
         <source>over 82 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>über 82 °C</translation>
     </message>
     <message>
         <source>margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>steam</source>
-        <translation type="unfinished"></translation>
+        <translation>Dampf</translation>
     </message>
     <message>
         <source>one hour</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Stunde</translation>
     </message>
     <message>
         <source>power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>target</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>The warm coolant stands no higher than the cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das warme Kühlmittel steht nicht höher als das kalte.</translation>
     </message>
     <message>
         <source>Warm coolant rises all the way, cold falls all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warmes steigt durchgehend, Kaltes fällt durchgehend.</translation>
     </message>
     <message>
         <source>The supply rises from the heater: warm coolant takes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorlauf steigt vom Heizgerät: Warmes nimmt diesen Weg.</translation>
     </message>
     <message>
         <source>The return rises from the outlet, the supply falls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rücklauf steigt vom Auslass, der Vorlauf fällt.</translation>
     </message>
     <message>
         <source>One narrow part takes much of the few millimetres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein enges Teil nimmt viel von den wenigen Millimetern.</translation>
     </message>
     <message>
         <source>A part with a full bore takes little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil mit vollem Querschnitt nimmt wenig.</translation>
     </message>
     <message>
         <source>More heat than a few millimetres of head carry away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Wärme, als wenige Millimeter Druckhöhe abführen.</translation>
     </message>
     <message>
         <source>As much power as the engine&apos;s size asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viel Leistung, wie die Motorgröße verlangt.</translation>
     </message>
     <message>
         <source>Too little flows: what leaves is too hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig fließt: was austritt, ist zu heiß.</translation>
     </message>
     <message>
         <source>Enough flows to carry the heat away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genug fließt, um die Wärme abzuführen.</translation>
     </message>
     <message>
         <source>Bubbles gather and steam bares the element.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blasen sammeln sich, und Dampf legt das Heizelement frei.</translation>
     </message>
     <message>
         <source>The coolant stays well under its boiling point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kühlmittel bleibt weit unter dem Siedepunkt.</translation>
     </message>
     <message>
         <source>A hose too thin for this heater and these heights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein zu dünner Schlauch für dieses Heizgerät und diese Höhen.</translation>
     </message>
     <message>
         <source>A hose that lets enough through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauch, der genug durchlässt.</translation>
     </message>
     <message>
         <source>The heater warms itself: on and off all the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät wärmt sich selbst: ständig ein und aus.</translation>
     </message>
     <message>
         <source>The heater warms the engine: few turns an hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Heizgerät wärmt den Motor: wenige Schaltspiele je Stunde.</translation>
     </message>
     <message>
         <source>The engine loses the heat before it is warm enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor verliert die Wärme, bevor er warm genug ist.</translation>
     </message>
     <message>
         <source>The engine gets warm enough in the time given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor wird in der gegebenen Zeit warm genug.</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtig</translation>
     </message>
     <message>
         <source>Wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Falsch</translation>
     </message>
     <message>
         <source>air</source>
@@ -13227,15 +13264,15 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>coldest night</source>
-        <translation type="unfinished"></translation>
+        <translation>kälteste Nacht</translation>
     </message>
     <message>
         <source>Elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenlage</translation>
     </message>
     <message>
         <source>Heater</source>
@@ -13243,7 +13280,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlüsse</translation>
     </message>
     <message>
         <source>Hose</source>
@@ -13251,136 +13288,136 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>Connections</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen</translation>
     </message>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrieb</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Other</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>station 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsmaß 0</translation>
     </message>
     <message>
         <source>rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Träger</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::rules::CaseView</name>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtig: %1</translation>
     </message>
     <message>
         <source>Wrong: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Falsch: %1</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::rules::LimitForm</name>
     <message>
         <source>Judge this rule in this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Regel in dieser Zeichnung beurteilen</translation>
     </message>
     <message>
         <source>Keep for this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Zeichnung behalten</translation>
     </message>
     <message>
         <source>Back to the rule book&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Regelbuch</translation>
     </message>
     <message>
         <source>Advice over</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis über</translation>
     </message>
     <message>
         <source>Advice under</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis unter</translation>
     </message>
     <message>
         <source>Caution over</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung über</translation>
     </message>
     <message>
         <source>Caution under</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung unter</translation>
     </message>
     <message>
         <source>Stop over</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp über</translation>
     </message>
     <message>
         <source>Stop under</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp unter</translation>
     </message>
     <message>
         <source>Judged yes or no, or by a figure from the manual: there is no limit to change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Ja oder Nein beurteilt oder nach einer Zahl aus dem Handbuch: es gibt keinen Grenzwert zu ändern.</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>for example: the heater&apos;s manual, page 7</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Beispiel: Handbuch des Heizgeräts, Seite 7</translation>
     </message>
     <message>
         <source>changed; rule book: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert; Regelbuch: %1</translation>
     </message>
     <message>
         <source>as in the rule book</source>
-        <translation type="unfinished"></translation>
+        <translation>wie im Regelbuch</translation>
     </message>
     <message>
         <source>Write the reason too: the sheet states it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben Sie auch den Grund: das Blatt nennt ihn.</translation>
     </message>
     <message>
         <source>Change a limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert ändern</translation>
     </message>
     <message>
         <source>Back to the rule book</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Regelbuch</translation>
     </message>
     <message>
         <source>Write the reason first, then switch it off: the sheet states it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben Sie zuerst den Grund, dann schalten Sie sie ab: das Blatt nennt ihn.</translation>
     </message>
     <message>
         <source>Judge a rule again</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Regel wieder beurteilen</translation>
     </message>
     <message>
         <source>Switch a rule off</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Regel abschalten</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::rules::RuleBrowser</name>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln</translation>
     </message>
     <message>
         <source>Search the rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln durchsuchen</translation>
     </message>
 </context>
 <context>
@@ -13391,169 +13428,169 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>not judged here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier nicht beurteilt</translation>
     </message>
     <message>
         <source>stops the job</source>
-        <translation type="unfinished"></translation>
+        <translation>stoppt den Auftrag</translation>
     </message>
     <message>
         <source>a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Warnung</translation>
     </message>
     <message>
         <source>an advice</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Hinweis</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::rules::RulePage</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>Judged on the level; the grade does not change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ebenem Boden beurteilt; die Neigung ändert nichts.</translation>
     </message>
     <message>
         <source>Judged on the level and over the grades.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ebenem Boden und über die Neigungen beurteilt.</translation>
     </message>
     <message>
         <source>Judged on the level and over the grades; it decides in which grades the loop is sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ebenem Boden und über die Neigungen beurteilt; sie entscheidet, bei welchen Neigungen der Kreislauf in Ordnung ist.</translation>
     </message>
     <message>
         <source>Sound: measured %1, limit %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ordnung: gemessen %1, Grenzwert %2.</translation>
     </message>
     <message>
         <source>Sound, with %1 left.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ordnung, noch %1 Reserve.</translation>
     </message>
     <message>
         <source>Sound, with %1 left: measured %2, limit %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ordnung, noch %1 Reserve: gemessen %2, Grenzwert %3.</translation>
     </message>
     <message>
         <source>In this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Zeichnung</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>Not judged by choice: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Absichtlich nicht beurteilt: %1</translation>
     </message>
     <message>
         <source>Not judged: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt: %1.</translation>
     </message>
     <message>
         <source>Nothing to judge until hoses are drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu beurteilen, bis Schläuche gezeichnet sind.</translation>
     </message>
     <message>
         <source>Nothing found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::sheet</name>
     <message>
         <source>End view</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht</translation>
     </message>
     <message>
         <source>End view from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht von vorn</translation>
     </message>
     <message>
         <source>End view from the rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Stirnansicht von hinten</translation>
     </message>
     <message>
         <source>Views</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansichten</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere</translation>
     </message>
     <message>
         <source>No end view: beside it the elevation would be too small on this paper. What lies across the engine is drawn in the program and counted in every length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Stirnansicht: neben ihr würde die Seitenansicht auf diesem Papier zu klein. Was quer zum Motor liegt, ist im Programm gezeichnet und in jeder Länge mitgezählt.</translation>
     </message>
     <message>
         <source>Layout sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnungsblatt</translation>
     </message>
     <message>
         <source>%1: a sheet is written as .pdf, .svg or .png.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ein Blatt wird als .pdf, .svg oder .png geschrieben.</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>%1: the sheet could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das Blatt konnte nicht gezeichnet werden.</translation>
     </message>
     <message>
         <source>Level hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißstand</translation>
     </message>
     <message>
         <source>Level cold full</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltfüllstand</translation>
     </message>
     <message>
         <source>Level cold minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltmindeststand</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantel höchste</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantel tiefste</translation>
     </message>
     <message>
         <source>%1, top</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Oberkante</translation>
     </message>
     <message>
         <source>Ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Drop %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand %1</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -13565,167 +13602,167 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>peak outlet %1, cycles in the worst hour %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass max. %1, Schaltspiele in der ungünstigsten Stunde %2</translation>
     </message>
     <message>
         <source>Engine at %1 after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor auf %1 nach %2</translation>
     </message>
     <message>
         <source>Engine does not get to %1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor kommt in %2 nicht auf %1</translation>
     </message>
     <message>
         <source>; %1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>; %1 in %2</translation>
     </message>
     <message>
         <source>, from %1 ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>, ab %1 Umgebung</translation>
     </message>
     <message>
         <source>Assumed, and what matters most: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen, und was am meisten zählt: %1.</translation>
     </message>
     <message>
         <source>Results</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnisse</translation>
     </message>
     <message>
         <source>and %1 more in the program</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere im Programm</translation>
     </message>
     <message>
         <source>Assumed otherwise than the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichend vom Buch angenommen</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Grund angegeben</translation>
     </message>
     <message>
         <source>%1: %2 instead of %3 (%4).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 statt %3 (%4).</translation>
     </message>
     <message>
         <source>Student sheet: side elevation 1:%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungsblatt: Seitenansicht 1:%1</translation>
     </message>
     <message>
         <source>Side elevation 1:%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenansicht 1:%1</translation>
     </message>
     <message>
         <source>seen from the engine&apos;s left side</source>
-        <translation type="unfinished"></translation>
+        <translation>von der linken Motorseite gesehen</translation>
     </message>
     <message>
         <source>seen from the engine&apos;s right side</source>
-        <translation type="unfinished"></translation>
+        <translation>von der rechten Motorseite gesehen</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Front</translation>
     </message>
     <message>
         <source>Nothing is drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts gezeichnet.</translation>
     </message>
     <message>
         <source>Department</source>
-        <translation type="unfinished"></translation>
+        <translation>Abteilung</translation>
     </message>
     <message>
         <source>Technical reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Technische Referenz</translation>
     </message>
     <message>
         <source>Creator</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersteller</translation>
     </message>
     <message>
         <source>Approver</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe</translation>
     </message>
     <message>
         <source>Legal owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Supplementary title</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusatztitel</translation>
     </message>
     <message>
         <source>Document type</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokumentart</translation>
     </message>
     <message>
         <source>Identification number</source>
-        <translation type="unfinished"></translation>
+        <translation>Sachnummer</translation>
     </message>
     <message>
         <source>Vehicle</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug</translation>
     </message>
     <message>
         <source>Customer</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunde</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab</translation>
     </message>
     <message>
         <source>Rev.</source>
-        <translation type="unfinished"></translation>
+        <translation>Änd.</translation>
     </message>
     <message>
         <source>Date of issue</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgabedatum</translation>
     </message>
     <message>
         <source>Lang.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spr.</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>Scale 1:%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab 1:%1</translation>
     </message>
     <message>
         <source>Measure me: 50 mm when printed at 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachmessen: 50 mm bei Druck mit 100 %</translation>
     </message>
     <message>
         <source>50 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>50 mm</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>Isolation valve</source>
@@ -13749,7 +13786,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Reducer</source>
-        <translation>Reduzierstück</translation>
+        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>Supply hose</source>
@@ -13765,39 +13802,39 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1: bore %2, cut length %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Innen-Ø %2, Zuschnittlänge %3</translation>
     </message>
     <message>
         <source>Not judged by choice: %1 (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Absichtlich nicht beurteilt: %1 (%2).</translation>
     </message>
     <message>
         <source>%1 instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 statt %2</translation>
     </message>
     <message>
         <source>advice over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis über %1</translation>
     </message>
     <message>
         <source>advice under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis unter %1</translation>
     </message>
     <message>
         <source>caution over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung über %1</translation>
     </message>
     <message>
         <source>caution under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung unter %1</translation>
     </message>
     <message>
         <source>stop over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp über %1</translation>
     </message>
     <message>
         <source>stop under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp unter %1</translation>
     </message>
     <message>
         <source>%1: %2 (%3).</source>
@@ -13805,226 +13842,226 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>and %1 more in the list of findings</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere in der Liste der Befunde</translation>
     </message>
     <message>
         <source>None in what was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine im Beurteilten.</translation>
     </message>
     <message>
         <source>Not judged, for want of a fact</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beurteilt, weil eine Angabe fehlt</translation>
     </message>
     <message>
         <source>and %1 more in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere in der Liste</translation>
     </message>
     <message>
         <source>Margins</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserven</translation>
     </message>
     <message>
         <source>Judged on grades to %1 nose up and down, %2 left and right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beurteilt für Neigungen bis %1 Front hoch und tief, %2 links und rechts.</translation>
     </message>
     <message>
         <source>Not confirmed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestätigt: %1.</translation>
     </message>
     <message>
         <source>Judged otherwise than the rule book</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichend vom Regelbuch beurteilt</translation>
     </message>
     <message>
         <source>Parts and cut lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile und Zuschnittlängen</translation>
     </message>
     <message>
         <source>%1, bore %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Innen-Ø %2</translation>
     </message>
     <message>
         <source>Hose end, bore %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchtülle, Innen-Ø %1</translation>
     </message>
     <message>
         <source>Hose clamp for %1 outside diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchschelle für %1 Außen-Ø</translation>
     </message>
     <message>
         <source>Support clip for %1 outside diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteschelle für %1 Außen-Ø</translation>
     </message>
     <message>
         <source>%1 x %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 x %2</translation>
     </message>
     <message>
         <source>Coolant to fill hoses and heater: about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel für Schläuche und Heizgerät: etwa %1</translation>
     </message>
     <message>
         <source>What is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bekannt ist</translation>
     </message>
     <message>
         <source>To be answered</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beantworten</translation>
     </message>
     <message>
         <source>Where does air stay when this is filled, and about how much?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo bleibt beim Füllen Luft, und etwa wie viel?</translation>
     </message>
     <message>
         <source>Does it circulate, and which way?</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft es um, und in welche Richtung?</translation>
     </message>
     <message>
         <source>What would you change, and why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was würden Sie ändern, und warum?</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Qualified technicians only. Disconnect and lock out power while working; inhibit a generator&apos;s automatic start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur für Fachkräfte. Während der Arbeit spannungsfrei schalten und gegen Wiedereinschalten sichern; Automatikstart eines Aggregats sperren.</translation>
     </message>
     <message>
         <source>Chock wheels, block air suspension; never work under an unsupported vehicle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder mit Keilen sichern, Luftfederung blockieren; nie unter einem nicht abgestützten Fahrzeug arbeiten.</translation>
     </message>
     <message>
         <source>Open the cap only cold: hot coolant under pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckel nur kalt öffnen: heißes Kühlmittel unter Druck.</translation>
     </message>
     <message>
         <source>Never energise without coolant in the chamber.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie ohne Kühlmittel in der Kammer einschalten.</translation>
     </message>
     <message>
         <source>Heater off before a valve is closed: both closed is a sealed vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerät aus, bevor ein Ventil geschlossen wird: sind beide zu, ist es ein verschlossener Behälter.</translation>
     </message>
     <message>
         <source>Run the engine outdoors or with extraction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor nur im Freien oder mit Absaugung laufen lassen.</translation>
     </message>
     <message>
         <source>Grounded supply, local electrical code, licensed electrician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung mit Schutzleiter, örtliche Elektrovorschriften, Elektrofachkraft.</translation>
     </message>
     <message>
         <source>Antifreeze is poisonous: catch it and dispose of it properly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel ist giftig: auffangen und fachgerecht entsorgen.</translation>
     </message>
     <message>
         <source>The heater&apos;s and the engine&apos;s own manuals rule over this sheet; its figures are estimates from stated assumptions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Handbücher von Heizgerät und Motor gehen diesem Blatt vor; seine Zahlen sind Schätzungen aus genannten Annahmen.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::sizing::Entries</name>
     <message>
         <source>Phases</source>
-        <translation type="unfinished"></translation>
+        <translation>Phasen</translation>
     </message>
     <message>
         <source>one</source>
-        <translation type="unfinished"></translation>
+        <translation>eine</translation>
     </message>
     <message>
         <source>three</source>
-        <translation type="unfinished"></translation>
+        <translation>drei</translation>
     </message>
     <message>
         <source>Conductor</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiter</translation>
     </message>
     <message>
         <source>Size of the conductors to the bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Querschnitt der Leiter zum Stellplatz</translation>
     </message>
     <message>
         <source>%1 – not in the tables</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – nicht in den Tabellen</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>Wanted temperature of the engine block</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Temperatur des Motorblocks</translation>
     </message>
     <message>
         <source>Usual ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Umgebung</translation>
     </message>
     <message>
         <source>Coldest ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefste Umgebung</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Wind</translation>
     </message>
     <message>
         <source>Nothing entered counts as still air</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts eingegeben zählt als windstill</translation>
     </message>
     <message>
         <source>Time allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlaubte Zeit</translation>
     </message>
     <message>
         <source>From the start to the target</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Start bis zum Ziel</translation>
     </message>
     <message>
         <source>Plugged in a night</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingesteckt je Nacht</translation>
     </message>
     <message>
         <source>Price of a kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je kWh</translation>
     </message>
     <message>
         <source>In the currency of the quote</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Währung des Angebots</translation>
     </message>
     <message>
         <source>Voltage at the bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung am Stellplatz</translation>
     </message>
     <message>
         <source>Between conductors</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Leitern</translation>
     </message>
     <message>
         <source>Metal</source>
-        <translation type="unfinished"></translation>
+        <translation>Metall</translation>
     </message>
     <message>
         <source>copper</source>
-        <translation type="unfinished"></translation>
+        <translation>Kupfer</translation>
     </message>
     <message>
         <source>aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>Aluminium</translation>
     </message>
     <message>
         <source>Length, one way</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, einfach</translation>
     </message>
     <message>
         <source>Of the run, from its start to the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Leitung, vom Anfang bis zum Heizgerät</translation>
     </message>
     <message>
         <source>Antifreeze in it now</source>
@@ -14032,83 +14069,83 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>none, plain water</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, reines Wasser</translation>
     </message>
     <message>
         <source>ethylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Ethylenglykol</translation>
     </message>
     <message>
         <source>propylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Propylenglykol</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Its share now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetziger Anteil</translation>
     </message>
     <message>
         <source>By volume, as a refractometer shows it</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen, wie es ein Refraktometer zeigt</translation>
     </message>
     <message>
         <source>Antifreeze to add</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutz zum Zugeben</translation>
     </message>
     <message>
         <source>Empty: the kind that is in it now; kinds are never mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer: die Art, die jetzt darin ist; Arten werden nie gemischt</translation>
     </message>
     <message>
         <source>Share wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschter Anteil</translation>
     </message>
     <message>
         <source>By volume, 60 % at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen, höchstens 60 %</translation>
     </message>
     <message>
         <source>Whole system holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Anlage fasst</translation>
     </message>
     <message>
         <source>Radiator and cabin heater included; without it the engine alone counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Kühler und Fahrerhausheizung; ohne Angabe zählt der Motor allein</translation>
     </message>
     <message>
         <source>Runs out at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft auf einmal aus</translation>
     </message>
     <message>
         <source>What comes out at the drains</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an den Ablässen herauskommt</translation>
     </message>
     <message>
         <source>Water to mix with</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser zum Mischen</translation>
     </message>
     <message>
         <source>Chloride</source>
-        <translation type="unfinished"></translation>
+        <translation>Chlorid</translation>
     </message>
     <message>
         <source>Sulphate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sulfat</translation>
     </message>
     <message>
         <source>Hardness</source>
-        <translation type="unfinished"></translation>
+        <translation>Härte</translation>
     </message>
     <message>
         <source>As calcium carbonate, CaCO3</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Calciumcarbonat, CaCO3</translation>
     </message>
     <message>
         <source>Total solids</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststoffe gesamt</translation>
     </message>
     <message>
         <source>pH</source>
@@ -14119,62 +14156,62 @@ Click to select it on the drawing.</source>
     <name>siphonwright::sizing::FigureTable</name>
     <message>
         <source>Click to see on the drawing where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie, um auf der Zeichnung zu sehen, woher es kommt</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::sizing::FigureText</name>
     <message>
         <source>%1, freezes at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gefriert bei %2</translation>
     </message>
     <message>
         <source>%1, freezing point not known</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Gefrierpunkt nicht bekannt</translation>
     </message>
     <message>
         <source>▲ %1, %2 too warm for the coldest ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1, um %2 zu warm für die tiefste Umgebung</translation>
     </message>
     <message>
         <source>%1, %2 under the coldest ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, um %2 unter der tiefsten Umgebung</translation>
     </message>
     <message>
         <source>Freezing points are good to some 2 K</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefrierpunkte sind auf etwa 2 K genau</translation>
     </message>
     <message>
         <source>Drained, to be filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelassen, aufzufüllen</translation>
     </message>
     <message>
         <source>In it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt darin</translation>
     </message>
     <message>
         <source>%1, the engine alone</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, der Motor allein</translation>
     </message>
     <message>
         <source>Let out, to be filled again</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelassen, wieder aufzufüllen</translation>
     </message>
     <message>
         <source>New parts take</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Teile fassen</translation>
     </message>
     <message>
         <source>%1 in hoses, %2 in chambers</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in Schläuchen, %2 in Kammern</translation>
     </message>
     <message>
         <source>Round %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang %1</translation>
     </message>
     <message>
         <source>drain %1, add %2 of %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ablassen, %2 %3 zugeben: %4</translation>
     </message>
     <message>
         <source>antifreeze</source>
@@ -14182,91 +14219,91 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Drained in all, to be disposed of</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt abgelassen, zu entsorgen</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation>Ablass</translation>
+        <translation>Ablassen</translation>
     </message>
     <message>
         <source>Antifreeze to buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel kaufen</translation>
     </message>
     <message>
         <source>Distilled water to buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Destilliertes Wasser kaufen</translation>
     </message>
     <message>
         <source>System then holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlage fasst dann</translation>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl</translation>
     </message>
     <message>
         <source>Mixture now</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung jetzt</translation>
     </message>
     <message>
         <source>Mixture wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung gewünscht</translation>
     </message>
     <message>
         <source>No share is wanted yet: nothing is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Anteil gewünscht: nichts ist geplant.</translation>
     </message>
     <message>
         <source>Mixture reached</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung erreicht</translation>
     </message>
     <message>
         <source>Least for the coldest ambient</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens für die tiefste Umgebung</translation>
     </message>
     <message>
         <source>%1, with %2 to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, mit %2 Reserve</translation>
     </message>
     <message>
         <source>Not even %1 holds the coldest ambient with %2 to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht einmal %1 hält die tiefste Umgebung mit %2 Reserve.</translation>
     </message>
     <message>
         <source>The coldest ambient is not entered: no margin to freezing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die tiefste Umgebung ist nicht eingegeben: kein Abstand zum Gefrieren.</translation>
     </message>
     <message>
         <source>The whole system is not entered: radiator and cabin heater are not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Anlage ist nicht eingegeben: Kühler und Fahrerhausheizung zählen nicht mit.</translation>
     </message>
     <message>
         <source>Never mix kinds of antifreeze; low-silicate antifreeze, deionised or distilled water. At most %1 by volume.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten von Frostschutzmittel nie mischen; silikatarmes Frostschutzmittel, entionisiertes oder destilliertes Wasser. Höchstens %1 (Volumen).</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert</translation>
     </message>
     <message>
         <source>verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -14282,19 +14319,19 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beurteilt</translation>
     </message>
     <message>
         <source>▲ do not use it</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ nicht verwenden</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>gut</translation>
     </message>
     <message>
         <source>Limits: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte: %1.</translation>
     </message>
     <message>
         <source>▲ %1</source>
@@ -14310,23 +14347,23 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>▲ %1 boils</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1 siedet</translation>
     </message>
     <message>
         <source>▲ %1 trips</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1 löst aus</translation>
     </message>
     <message>
         <source>▲ outlet over %1: too much for these hoses.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Auslass über %1: zu viel für diese Schläuche.</translation>
     </message>
     <message>
         <source>Boils: the heater&apos;s chamber reaches the boiling point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siedet: die Kammer des Heizgeräts erreicht den Siedepunkt.</translation>
     </message>
     <message>
         <source>Trips: the cut-out opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Löst aus: der Temperaturbegrenzer öffnet.</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -14334,7 +14371,7 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>%1 in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 insgesamt</translation>
     </message>
     <message>
         <source>● %1</source>
@@ -14342,11 +14379,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>▲ over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ über %1</translation>
     </message>
     <message>
         <source>Over %1 in all a heater with a pump wants considering (our own limit).</source>
-        <translation type="unfinished"></translation>
+        <translation>Über %1 insgesamt ist ein Heizgerät mit Pumpe zu erwägen (unsere Grenze).</translation>
     </message>
     <message>
         <source>Heater</source>
@@ -14354,63 +14391,63 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>To %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis %1</translation>
     </message>
     <message>
         <source>Block, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Block, %1</translation>
     </message>
     <message>
         <source>On for</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein für</translation>
     </message>
     <message>
         <source>Peak outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass max.</translation>
     </message>
     <message>
         <source>A night</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Nacht</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>In the usual ambient, on the loops as drawn, thermostats and all; sizes are our own choice.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der üblichen Umgebung, an den gezeichneten Kreisläufen, mit Thermostaten; die Größen sind unsere Festlegung.</translation>
     </message>
     <message>
         <source>No loop is closed yet: the engine as one lump, held where a usual thermostat would. Sizes are our own choice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist kein Kreislauf geschlossen: der Motor als ein Klumpen, gehalten, wo ein üblicher Thermostat ihn hielte. Die Größen sind unsere Festlegung.</translation>
     </message>
     <message>
         <source>%1 is left out of the table: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlt in der Tabelle: %2</translation>
     </message>
     <message>
         <source>● is what is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>● ist das Gezeichnete.</translation>
     </message>
     <message>
         <source>Cost of a night: hours plugged in are not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten einer Nacht: eingesteckte Stunden sind nicht eingegeben.</translation>
     </message>
     <message>
         <source>Price of a kWh: not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je kWh: nicht eingegeben.</translation>
     </message>
     <message>
         <source>Costs in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten in %1.</translation>
     </message>
     <message>
         <source>Season: no nights are entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison: keine Nächte sind eingegeben.</translation>
     </message>
     <message>
         <source>Season: %1 nights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison: %1 Nächte.</translation>
     </message>
     <message>
         <source>– %1</source>
@@ -14418,360 +14455,360 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>▲ %1 too little</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1 zu wenig</translation>
     </message>
     <message>
         <source>nothing is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist nötig</translation>
     </message>
     <message>
         <source>%1 over, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mehr, %2</translation>
     </message>
     <message>
         <source>To hold %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Halten von %1</translation>
     </message>
     <message>
         <source>nothing: the air is as warm</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts: die Luft ist so warm</translation>
     </message>
     <message>
         <source>as the heat loss may be</source>
-        <translation type="unfinished"></translation>
+        <translation>je nach Wärmeverlust</translation>
     </message>
     <message>
         <source>With the engine&apos;s heat loss at either end of what is assumed of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Wärmeverlust des Motors an beiden Enden dessen, was dafür angenommen ist</translation>
     </message>
     <message>
         <source>of it the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>davon der Motor</translation>
     </message>
     <message>
         <source>of it hoses and chambers</source>
-        <translation type="unfinished"></translation>
+        <translation>davon Schläuche und Kammern</translation>
     </message>
     <message>
         <source>not drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gezeichnet</translation>
     </message>
     <message>
         <source>To reach it in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Erreichen in %1</translation>
     </message>
     <message>
         <source>To reach it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Erreichen</translation>
     </message>
     <message>
         <source>time allowed: not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>erlaubte Zeit: nicht eingegeben</translation>
     </message>
     <message>
         <source>no heater drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Heizgerät gezeichnet</translation>
     </message>
     <message>
         <source>power: not entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung: nicht eingegeben</translation>
     </message>
     <message>
         <source>Heaters as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgeräte wie gezeichnet</translation>
     </message>
     <message>
         <source>margin to hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve zum Halten</translation>
     </message>
     <message>
         <source>margin to reach in time</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve zum rechtzeitigen Erreichen</translation>
     </message>
     <message>
         <source>%1 for %2 of displacement is %3 W a litre; %4 to %5 W a litre is common practice for diesel engines (no published source, from memory).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 für %2 Hubraum sind %3 W je Liter; %4 bis %5 W je Liter sind gängige Praxis für Dieselmotoren (keine veröffentlichte Quelle, aus dem Gedächtnis).</translation>
     </message>
     <message>
         <source>Estimated from the engine&apos;s mass, coolant and outline as one lump of heat, thermostats left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätzt aus Masse, Kühlmittel und Umriss des Motors als ein Wärmeklumpen, ohne Thermostate.</translation>
     </message>
     <message>
         <source>No loop is closed yet: hoses and chambers are not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist kein Kreislauf geschlossen: Schläuche und Kammern zählen nicht mit.</translation>
     </message>
     <message>
         <source>As drawn a loop does not circulate: the figures suppose that it will.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet läuft ein Kreislauf nicht um: die Zahlen setzen voraus, dass er es wird.</translation>
     </message>
     <message>
         <source>Wind is not entered: still air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wind ist nicht eingegeben: windstill.</translation>
     </message>
     <message>
         <source>Power needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötige Leistung</translation>
     </message>
     <message>
         <source>usual, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich, %1</translation>
     </message>
     <message>
         <source>coldest, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kältest, %1</translation>
     </message>
     <message>
         <source>The coldest ambient is not entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die tiefste Umgebung ist nicht eingegeben.</translation>
     </message>
     <message>
         <source>Conductor at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiter bei %1</translation>
     </message>
     <message>
         <source>NEC chapter 9, table 8</source>
-        <translation type="unfinished"></translation>
+        <translation>NEC Kapitel 9, Tabelle 8</translation>
     </message>
     <message>
         <source>IEC 60228, classes 1 and 2; flexible cord has up to 10 % more</source>
-        <translation type="unfinished"></translation>
+        <translation>IEC 60228, Klassen 1 und 2; flexible Leitung hat bis zu 10 % mehr</translation>
     </message>
     <message>
         <source>Voltage drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannungsfall</translation>
     </message>
     <message>
         <source>not computed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht berechnet</translation>
     </message>
     <message>
         <source>Left at the heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt am Heizgerät</translation>
     </message>
     <message>
         <source>No heater is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Heizgerät ist gezeichnet.</translation>
     </message>
     <message>
         <source>Electrical load</source>
-        <translation type="unfinished"></translation>
+        <translation>Elektrische Last</translation>
     </message>
     <message>
         <source>All heaters</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Heizgeräte</translation>
     </message>
     <message>
         <source>Current</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>Power over √3 times the voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung durch √3 mal Spannung</translation>
     </message>
     <message>
         <source>Power over voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung durch Spannung</translation>
     </message>
     <message>
         <source>Continuous load, 125 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlast, 125 %</translation>
     </message>
     <message>
         <source>A load figure after NEC 210.20(A) and 215.3</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lastangabe nach NEC 210.20(A) und 215.3</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::sizing::SeasonEdit</name>
     <message>
         <source>Nights of a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächte einer Saison</translation>
     </message>
     <message>
         <source>Add nights</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächte hinzu</translation>
     </message>
     <message>
         <source>Try a season (invented)</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison probieren (erfunden)</translation>
     </message>
     <message>
         <source>150 nights from -30 to 0 °C: invented, no weather record</source>
-        <translation type="unfinished"></translation>
+        <translation>150 Nächte von -30 bis 0 °C: erfunden, keine Wetteraufzeichnung</translation>
     </message>
     <message>
         <source>Try an invented season</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine erfundene Saison probieren</translation>
     </message>
     <message>
         <source>Change nights</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächte ändern</translation>
     </message>
     <message>
         <source>Temperature of the nights</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Nächte</translation>
     </message>
     <message>
         <source>How many nights</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Nächte</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove nights</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächte entfernen</translation>
     </message>
     <message>
         <source>nights at</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächte bei</translation>
     </message>
     <message>
         <source>none entered</source>
-        <translation type="unfinished"></translation>
+        <translation>keine eingegeben</translation>
     </message>
     <message>
         <source>%1 nights in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nächte insgesamt</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::sizing::SizingPanel</name>
     <message>
         <source>Power needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötige Leistung</translation>
     </message>
     <message>
         <source>By heater power</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Heizleistung</translation>
     </message>
     <message>
         <source>Electrical load</source>
-        <translation type="unfinished"></translation>
+        <translation>Elektrische Last</translation>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>Water to mix with</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser zum Mischen</translation>
     </message>
     <message>
         <source>Subject</source>
-        <translation type="unfinished"></translation>
+        <translation>Thema</translation>
     </message>
     <message>
         <source>Heater size</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizgerätegröße</translation>
     </message>
     <message>
         <source>Electrical supply</source>
-        <translation type="unfinished"></translation>
+        <translation>Elektrische Versorgung</translation>
     </message>
     <message>
         <source>Load figures only. A licensed electrician and the local electrical code decide on circuit, conductors, protection and grounding; the heater&apos;s manual rules. Disconnect and lock out before any work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Lastangaben. Elektrofachkraft und örtliche Elektrovorschriften entscheiden über Stromkreis, Leiter, Schutz und Erdung; das Handbuch des Heizgeräts geht vor. Vor jeder Arbeit spannungsfrei schalten und sichern.</translation>
     </message>
     <message>
         <source>Antifreeze is poisonous: catch and dispose of it properly. Open the cap only cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostschutzmittel ist giftig: auffangen und fachgerecht entsorgen. Deckel nur kalt öffnen.</translation>
     </message>
     <message>
         <source>Being computed; the table is of the drawing as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird berechnet; die Tabelle gilt für die Zeichnung, wie sie war.</translation>
     </message>
     <message>
         <source>The table by heater power is being computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle nach Heizleistung wird berechnet.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::survey</name>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>Survey before a coolant heater is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufmaß, bevor ein Kühlmittel-Heizgerät gezeichnet wird</translation>
     </message>
     <message>
         <source>Vehicle or set</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug oder Aggregat</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>How to measure</source>
-        <translation type="unfinished"></translation>
+        <translation>So wird gemessen</translation>
     </message>
     <message>
         <source>Heights: tape held plumb, from the frame rail&apos;s upper edge (under it: minus) or from the floor. Tick which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen: Bandmaß lotrecht gehalten, ab Oberkante Rahmenträger (darunter: minus) oder ab Boden. Ankreuzen, welches.</translation>
     </message>
     <message>
         <source>Station: along the frame rail from the block&apos;s front face, + to the engine&apos;s rear. Across: out from the crankshaft, + to the engine&apos;s right side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längsmaß: entlang des Rahmenträgers ab Blockvorderseite, + zur Motorrückseite. Quermaß: ab Kurbelwelle nach außen, + zur rechten Motorseite.</translation>
     </message>
     <message>
         <source>Slopes: inclinometer along the engine, in ° or %; + is higher at the engine&apos;s front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigungen: Neigungsmesser längs des Motors, in ° oder %; + heißt zur Motorvorderseite hin höher.</translation>
     </message>
     <message>
         <source>What was not measured stays empty: an empty place is asked for again, a guess is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht gemessen wurde, bleibt leer: nach einer leeren Stelle wird wieder gefragt, nach einer Schätzung nicht.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>Engine cold: open the cap only cold. Hot surfaces; belts and fan may start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor kalt: Deckel nur kalt öffnen. Heiße Oberflächen; Riemen und Lüfter können anlaufen.</translation>
     </message>
     <message>
         <source>Wheels chocked, air suspension blocked, automatic start inhibited, key out. Never under an unsupported vehicle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Räder mit Keilen gesichert, Luftfederung blockiert, Automatikstart gesperrt, Schlüssel abgezogen. Nie unter ein nicht abgestütztes Fahrzeug.</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>Measured from</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen ab</translation>
     </message>
     <message>
         <source>Height, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe, %1</translation>
     </message>
     <message>
         <source>Station, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs, %1</translation>
     </message>
     <message>
         <source>Across, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer, %1</translation>
     </message>
     <message>
         <source>rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Träger</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Supply port</source>
@@ -14783,170 +14820,170 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>drain port</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassanschluss</translation>
     </message>
     <message>
         <source>core plug</source>
-        <translation type="unfinished"></translation>
+        <translation>Froststopfen</translation>
     </message>
     <message>
         <source>lower hose tee</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück unten</translation>
     </message>
     <message>
         <source>head port</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfanschluss</translation>
     </message>
     <message>
         <source>cabin line</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizungsleitung</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø</translation>
     </message>
     <message>
         <source>Points to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt nach</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>rear</source>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>tilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippung</translation>
     </message>
     <message>
         <source>Engine&apos;s thermostat on the</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorthermostat auf der</translation>
     </message>
     <message>
         <source>outlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Austrittsseite</translation>
     </message>
     <message>
         <source>inlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrittsseite</translation>
     </message>
     <message>
         <source>Supply voltage at the bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgungsspannung am Stellplatz</translation>
     </message>
     <message>
         <source>V</source>
-        <translation type="unfinished"></translation>
+        <translation>V</translation>
     </message>
     <message>
         <source>Coolant in it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetziges Kühlmittel</translation>
     </message>
     <message>
         <source>ethylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Ethylenglykol</translation>
     </message>
     <message>
         <source>propylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Propylenglykol</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>% by volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Vol.-%</translation>
     </message>
     <message>
         <source>colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe</translation>
     </message>
     <message>
         <source>What is hot or moves nearby; notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in der Nähe heiß ist oder sich bewegt; Notizen</translation>
     </message>
     <message>
         <source>The engine&apos;s and the heater&apos;s own manuals rule over this form.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Handbücher von Motor und Heizgerät gehen diesem Formular vor.</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>Survey form</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufmaßblatt</translation>
     </message>
     <message>
         <source>%1: the form could not be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das Aufmaßblatt konnte nicht gezeichnet werden.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::survey::LetterGrid</name>
     <message>
         <source>not drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gezeichnet</translation>
     </message>
     <message>
         <source>from the floor only with L</source>
-        <translation type="unfinished"></translation>
+        <translation>ab Boden nur mit L</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>Measured from</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen ab</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Längs</translation>
     </message>
     <message>
         <source>Across</source>
-        <translation type="unfinished"></translation>
+        <translation>Quer</translation>
     </message>
     <message>
         <source>Drawn: height, station, across</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet: Höhe, längs, quer</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
@@ -14954,106 +14991,106 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Survey, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufmaß, %1</translation>
     </message>
     <message>
         <source>frame rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Rahmenträger</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>%1: measured from</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gemessen ab</translation>
     </message>
     <message>
         <source>degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad</translation>
     </message>
     <message>
         <source>percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozent</translation>
     </message>
     <message>
         <source>%1: typed in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eingegeben in</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::survey::SurveyText</name>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>drain port</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablassanschluss</translation>
     </message>
     <message>
         <source>core plug</source>
-        <translation type="unfinished"></translation>
+        <translation>Froststopfen</translation>
     </message>
     <message>
         <source>lower hose tee</source>
-        <translation type="unfinished"></translation>
+        <translation>T-Stück unten</translation>
     </message>
     <message>
         <source>head or manifold port</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschluss an Kopf oder Sammler</translation>
     </message>
     <message>
         <source>cabin heater line</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitung der Fahrerhausheizung</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø</translation>
     </message>
     <message>
         <source>Points to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt nach</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>rear</source>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>left side</source>
-        <translation type="unfinished"></translation>
+        <translation>linke Seite</translation>
     </message>
     <message>
         <source>right side</source>
-        <translation type="unfinished"></translation>
+        <translation>rechte Seite</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>Tilted up by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekippt um</translation>
     </message>
     <message>
         <source>Measured by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen von</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Supply port</source>
@@ -15065,19 +15102,19 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Engine and bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor und Einbauraum</translation>
     </message>
     <message>
         <source>Thermostat on the</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat auf der</translation>
     </message>
     <message>
         <source>outlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Austrittsseite</translation>
     </message>
     <message>
         <source>inlet side</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrittsseite</translation>
     </message>
     <message>
         <source>Supply voltage</source>
@@ -15089,85 +15126,85 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>none, plain water</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, reines Wasser</translation>
     </message>
     <message>
         <source>ethylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Ethylenglykol</translation>
     </message>
     <message>
         <source>propylene glycol</source>
-        <translation type="unfinished"></translation>
+        <translation>Propylenglykol</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>By volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Colour</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::survey::SurveyWindow</name>
     <message>
         <source>Where the letters are on an engine in its frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Buchstaben an einem Motor in seinem Rahmen liegen</translation>
     </message>
     <message>
         <source>Draw the engine from these</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor daraus zeichnen</translation>
     </message>
     <message>
         <source>Survey</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufmaß</translation>
     </message>
     <message>
         <source>What was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht gemessen wurde</translation>
     </message>
     <message>
         <source>Make or update engine, tank and ports; one step to undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor, Behälter und Anschlüsse anlegen oder ändern; ein Schritt zum Rückgängigmachen</translation>
     </message>
     <message>
         <source>Blank form as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Blatt als PDF…</translation>
     </message>
     <message>
         <source>Print blank form…</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Blatt drucken…</translation>
     </message>
     <message>
         <source>Stays typical or not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt typisch oder nicht bekannt</translation>
     </message>
     <message>
         <source>Draw the engine from the survey</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Motor aus dem Aufmaß zeichnen</translation>
     </message>
     <message>
         <source>There is no engine yet: an in-line 6 of typical shape will be drawn. For another, insert it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keinen Motor: ein Reihen-Sechszylinder typischer Form wird gezeichnet. Für einen anderen fügen Sie ihn zuerst ein.</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::warming</name>
     <message>
         <source>at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>um %1</translation>
     </message>
     <message>
         <source>before</source>
-        <translation type="unfinished"></translation>
+        <translation>vorher</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -15175,31 +15212,31 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>target %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel %1</translation>
     </message>
     <message>
         <source>outlet&apos;s limit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass-Grenzwert %1</translation>
     </message>
     <message>
         <source>peak, 9 of 10 cases</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze, 9 von 10 Fällen</translation>
     </message>
     <message>
         <source>target reached, where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel erreicht, sofern erreicht</translation>
     </message>
     <message>
         <source>target reached, 9 of 10 cases</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel erreicht, 9 von 10 Fällen</translation>
     </message>
     <message>
         <source>▲ %1, over %2</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1, über %2</translation>
     </message>
     <message>
         <source>▲ %1, does not run forward</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ %1, läuft nicht vorwärts</translation>
     </message>
     <message>
         <source>–</source>
@@ -15207,11 +15244,11 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nach %1</translation>
     </message>
     <message>
         <source>▲ not in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ nicht in %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -15219,19 +15256,19 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Warm-up: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen: %1</translation>
     </message>
     <message>
         <source>%1: a warm-up is written as .csv, .png or .svg.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ein Aufheizen wird als .csv, .png oder .svg geschrieben.</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>%1: the warm-up could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das Aufheizen konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>outlet</source>
@@ -15243,43 +15280,43 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>return at port</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf am Anschluss</translation>
     </message>
     <message>
         <source>hose outside</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch außen</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss</translation>
     </message>
     <message>
         <source>power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>No warm-up: at the start the coolant would be slush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Aufheizen: beim Start wäre das Kühlmittel Eisbrei.</translation>
     </message>
     <message>
         <source>No warm-up: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Aufheizen: %1.</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source> (%1–%2)</source>
@@ -15287,43 +15324,43 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>never on</source>
-        <translation type="unfinished"></translation>
+        <translation>nie ein</translation>
     </message>
     <message>
         <source>peak %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitze %1</translation>
     </message>
     <message>
         <source>, over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, über %1</translation>
     </message>
     <message>
         <source>, may exceed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, evtl. über %1</translation>
     </message>
     <message>
         <source>1 cycle an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Schaltspiel je Stunde</translation>
     </message>
     <message>
         <source>%1 cycles an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Schaltspiele je Stunde</translation>
     </message>
     <message>
         <source>, reached in fewer than 1 of 10 cases</source>
-        <translation type="unfinished"></translation>
+        <translation>, in weniger als 1 von 10 Fällen erreicht</translation>
     </message>
     <message>
         <source>, reached in %1 of 10 cases</source>
-        <translation type="unfinished"></translation>
+        <translation>, in %1 von 10 Fällen erreicht</translation>
     </message>
     <message>
         <source>%1 just not reached in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 knapp nicht erreicht</translation>
     </message>
     <message>
         <source>%1 not reached in %2 (%3 then)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 nicht erreicht (dann %3)</translation>
     </message>
     <message>
         <source>%1 after %2</source>
@@ -15331,35 +15368,35 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>, may not be reached</source>
-        <translation type="unfinished"></translation>
+        <translation>, evtl. nicht erreicht</translation>
     </message>
     <message>
         <source>%1 kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kWh</translation>
     </message>
     <message>
         <source>return warm after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf warm nach %1</translation>
     </message>
     <message>
         <source>return never warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklauf nie warm</translation>
     </message>
     <message>
         <source>cut-out trips after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Begrenzer löst aus nach %1</translation>
     </message>
     <message>
         <source>boils after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>siedet nach %1</translation>
     </message>
     <message>
         <source>on the edge of stalling</source>
-        <translation type="unfinished"></translation>
+        <translation>fast am Stillstand</translation>
     </message>
     <message>
         <source>Hangs most on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hängt am meisten ab von: %1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -15370,137 +15407,137 @@ Click to select it on the drawing.</source>
     <name>siphonwright::warming::BoreTable</name>
     <message>
         <source>Hose bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch-Ø</translation>
     </message>
     <message>
         <source>Flow, warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, warm</translation>
     </message>
     <message>
         <source>Outlet, warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass, warm</translation>
     </message>
     <message>
         <source>Peak outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass max.</translation>
     </message>
     <message>
         <source>Cycles an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele/h</translation>
     </message>
     <message>
         <source>Target reached</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel erreicht</translation>
     </message>
     <message>
         <source>Use this bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen-Ø nehmen</translation>
     </message>
     <message>
         <source>By bore of hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Schlauch-Innen-Ø</translation>
     </message>
     <message>
         <source>Put every hose on the selected bore, hose ends and in-line parts in proportion</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Schlauch auf den ausgewählten Innendurchmesser setzen, Schlauchtüllen und Einbauteile im Verhältnis</translation>
     </message>
     <message>
         <source>The table comes when a loop can be computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle kommt, sobald ein Kreislauf berechnet werden kann.</translation>
     </message>
     <message>
         <source>Every hose on one bore, hose ends and in-line parts with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schlauch mit einem Innendurchmesser, samt Schlauchtüllen und Einbauteilen</translation>
     </message>
     <message>
         <source>of the drawing as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>der Zeichnung, wie sie war</translation>
     </message>
     <message>
         <source>● %1, as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>● %1, wie gezeichnet</translation>
     </message>
     <message>
         <source>Double-click to use this bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklick, um diesen Innendurchmesser zu nehmen</translation>
     </message>
     <message>
         <source>Use hose of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch mit %1 verwenden</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::warming::ChartView</name>
     <message>
         <source>Warm-up over time; left and right read the values</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen über die Zeit; links und rechts lesen die Werte</translation>
     </message>
     <message>
         <source>of the drawing as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>der Zeichnung, wie sie war</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::warming::GradeTable</name>
     <message>
         <source>Nose up %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Front hoch %1</translation>
     </message>
     <message>
         <source>Nose down %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Front tief %1</translation>
     </message>
     <message>
         <source>Right side up %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts hoch %1</translation>
     </message>
     <message>
         <source>Left side up %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Links hoch %1</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Eben</translation>
     </message>
     <message>
         <source>Parked</source>
-        <translation type="unfinished"></translation>
+        <translation>Geparkt</translation>
     </message>
     <message>
         <source>Flow, warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, warm</translation>
     </message>
     <message>
         <source>Outlet, warm</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass, warm</translation>
     </message>
     <message>
         <source>Peak outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass max.</translation>
     </message>
     <message>
         <source>Cycles an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltspiele/h</translation>
     </message>
     <message>
         <source>Target reached</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel erreicht</translation>
     </message>
     <message>
         <source>On grades</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Neigung</translation>
     </message>
     <message>
         <source>The table comes when a warm-up can be computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle kommt, sobald ein Aufheizen berechnet werden kann.</translation>
     </message>
     <message>
         <source>Filled and turned on where it is parked, at the ends of the grades judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt und eingeschaltet, wo geparkt, an den Enden der beurteilten Neigungen</translation>
     </message>
     <message>
         <source>of the drawing as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>der Zeichnung, wie sie war</translation>
     </message>
     <message>
         <source>–</source>
@@ -15508,62 +15545,62 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Double-click to see the drawing parked like this</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklick, um die Zeichnung so geparkt zu sehen</translation>
     </message>
 </context>
 <context>
     <name>siphonwright::warming::PlanForm</name>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Temperature of the air around the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Luft um den Motor</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished"></translation>
+        <translation>Wind</translation>
     </message>
     <message>
         <source>Speed of the wind; nothing entered counts as still air</source>
-        <translation type="unfinished"></translation>
+        <translation>Windgeschwindigkeit; nichts eingegeben zählt als windstill</translation>
     </message>
     <message>
         <source>still</source>
-        <translation type="unfinished"></translation>
+        <translation>windstill</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Of engine and coolant; nothing entered: as cold as the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Motor und Kühlmittel; nichts eingegeben: so kalt wie die Luft</translation>
     </message>
     <message>
         <source>as the air</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Luft</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>Wanted temperature of the engine block</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Temperatur des Motorblocks</translation>
     </message>
     <message>
         <source>Over</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>How long the warm-up is followed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange das Aufheizen verfolgt wird</translation>
     </message>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern: %1</translation>
     </message>
 </context>
 <context>
@@ -15574,23 +15611,23 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Whose warm-up is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Aufheizen gezeigt wird</translation>
     </message>
     <message>
         <source>Keep this curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurve behalten</translation>
     </message>
     <message>
         <source>Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Take kept curves away</source>
-        <translation type="unfinished"></translation>
+        <translation>Behaltene Kurven entfernen</translation>
     </message>
     <message>
         <source>Export…</source>
-        <translation type="unfinished"></translation>
+        <translation>Exportieren…</translation>
     </message>
     <message>
         <source>Write the warm-up as CSV, PNG or SVG</source>
@@ -15602,43 +15639,43 @@ Click to select it on the drawing.</source>
     </message>
     <message>
         <source>Of the drawing as it was: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeichnung, wie sie war: %1</translation>
     </message>
     <message>
         <source> · bands follow</source>
-        <translation type="unfinished"></translation>
+        <translation> · Bänder folgen</translation>
     </message>
     <message>
         <source>The warm-up appears when a loop with a heater is drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen erscheint, sobald ein Kreislauf mit Heizgerät gezeichnet ist.</translation>
     </message>
     <message>
         <source>The warm-up is being computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aufheizen wird berechnet.</translation>
     </message>
     <message>
         <source>Lay the curves as they are now under those to come</source>
-        <translation type="unfinished"></translation>
+        <translation>Die jetzigen Kurven unter die kommenden legen</translation>
     </message>
     <message>
         <source>Three are kept: take one away first</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei sind behalten: zuerst eine entfernen</translation>
     </message>
     <message>
         <source>never on</source>
-        <translation type="unfinished"></translation>
+        <translation>nie ein</translation>
     </message>
     <message>
         <source>Take away %1, peak %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen, Spitze %2</translation>
     </message>
     <message>
         <source>Take all away</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle entfernen</translation>
     </message>
     <message>
         <source>There is no warm-up to write.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Aufheizen zu schreiben.</translation>
     </message>
 </context>
 </TS>

@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>Go to its c&amp;orners</source>
-        <translation>Zu den &amp;Ecken</translation>
+        <translation>Zu de&amp;n Ecken</translation>
     </message>
     <message>
         <source>Select the first corner of the outline; Tab goes from corner to corner, Escape back</source>
@@ -237,7 +237,7 @@
     </message>
     <message>
         <source>Add a &amp;bleed here</source>
-        <translation>Entlüftun&amp;g hier einfügen</translation>
+        <translation>En&amp;tlüftung hier einfügen</translation>
     </message>
     <message>
         <source>Put a bleed point into the hose</source>
@@ -11860,7 +11860,7 @@ Zum Eingeben doppelklicken oder F2 drücken.</translation>
     </message>
     <message>
         <source>P&amp;DF…</source>
-        <translation>P&amp;DF…</translation>
+        <translation>PD&amp;F…</translation>
     </message>
     <message>
         <source>Parts as C&amp;SV…</source>

@@ -5937,11 +5937,11 @@
     </message>
     <message>
         <source>the inlet of %1</source>
-        <translation>Einlass von %1</translation>
+        <translation>%1 (Einlass)</translation>
     </message>
     <message>
         <source>the outlet of %1</source>
-        <translation>Auslass von %1</translation>
+        <translation>%1 (Auslass)</translation>
     </message>
     <message>
         <source>Coolant runs through {a}, {0} up, {b}.</source>
@@ -6065,7 +6065,7 @@
     </message>
     <message>
         <source>the chamber of %1</source>
-        <translation>Kammer von %1</translation>
+        <translation>%1 (Kammer)</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up.</source>
@@ -6149,15 +6149,15 @@
     </message>
     <message>
         <source>the %1 in %2</source>
-        <translation>%1 in %2</translation>
+        <translation>%2 (%1)</translation>
     </message>
     <message>
         <source>the hose end at the start of %1</source>
-        <translation>Schlauchtülle am Anfang von %1</translation>
+        <translation>%1 (Tülle am Anfang)</translation>
     </message>
     <message>
         <source>the hose end at the end of %1</source>
-        <translation>Schlauchtülle am Ende von %1</translation>
+        <translation>%1 (Tülle am Ende)</translation>
     </message>
     <message>
         <source>there is no engine yet</source>
@@ -6716,11 +6716,11 @@
     </message>
     <message>
         <source>the inlet of %1</source>
-        <translation>Einlass von %1</translation>
+        <translation>%1 (Einlass)</translation>
     </message>
     <message>
         <source>the outlet of %1</source>
-        <translation>Auslass von %1</translation>
+        <translation>%1 (Auslass)</translation>
     </message>
     <message>
         <source>the top of %1</source>

@@ -19,6 +19,11 @@ double valueOf(const std::array<double, 4>& c, double x)
     return c[0] + x * (c[1] + x * (c[2] + x * c[3]));
 }
 
+double slopeOf(const std::array<double, 4>& c, double x)
+{
+    return c[1] + x * (2 * c[2] + x * 3 * c[3]);
+}
+
 /// Slopes by central differences of fourth order, of second and first order towards the ends.
 std::vector<double> slopes(const std::vector<double>& y)
 {
@@ -74,23 +79,36 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid)
     }
 }
 
+inline EnthalpyTable::Place EnthalpyTable::placeOf(double within_degC) const
+{
+    const double place = (within_degC - lowest_) * per_K_;
+    const std::size_t index = std::min(static_cast<std::size_t>(place), cells_.size() - 1);
+    return {cells_[index], place - static_cast<double>(index)};
+}
+
 HeatState EnthalpyTable::at(double temperature_degC) const
 {
     // What is not a number becomes the lower end.
     const double t = temperature_degC > lowest_ ? std::min(temperature_degC, highest_) : lowest_;
-    const double place = (t - lowest_) * per_K_;
-    const std::size_t index = std::min(static_cast<std::size_t>(place), cells_.size() - 1);
-    const Cell& cell = cells_[index];
-    const double x = place - static_cast<double>(index);
+    const auto [cell, x] = placeOf(t);
     const Cubic& h = cell.enthalpy;
     HeatState state;
     state.density_kg_per_m3 = valueOf(cell.density, x);
     state.viscosity_squared_per_density = valueOf(cell.loss_factor, x);
     state.ln_viscosity = valueOf(cell.ln_viscosity, x);
-    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) * per_K_;
+    state.specific_heat_J_per_kg_K = slopeOf(h, x) * per_K_;
     state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) * (per_K_ * per_K_);
     state.enthalpy_J_per_kg = valueOf(h, x) + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
     return state;
+}
+
+HeatSlopes EnthalpyTable::slopesAt(double temperature_degC) const
+{
+    if (!(temperature_degC > lowest_ && temperature_degC < highest_))
+        return {}; // all stay as at the end
+    const auto [cell, x] = placeOf(temperature_degC);
+    return {slopeOf(cell.density, x) * per_K_, slopeOf(cell.ln_viscosity, x) * per_K_,
+            slopeOf(cell.loss_factor, x) * per_K_, 6 * cell.enthalpy[3] * (per_K_ * per_K_ * per_K_)};
 }
 
 } // namespace siphonwright

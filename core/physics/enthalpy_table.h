@@ -19,6 +19,14 @@ struct HeatState {
     double enthalpy_J_per_kg = 0;               ///< over the lower end of the liquid's range
 };
 
+/// Derivatives of a HeatState by temperature, per kelvin.
+struct HeatSlopes {
+    double density_kg_per_m3 = 0;
+    double ln_viscosity = 0;
+    double viscosity_squared_per_density = 0;
+    double specific_heat_bend_J_per_kg_K3 = 0; ///< that of specific heat twice
+};
+
 /// A liquid's properties with its enthalpy, tabulated for the right-hand side of warm-up, which asks for all
 /// of them at some ten temperatures a hundred thousand times.
 ///
@@ -36,6 +44,7 @@ public:
 
     bool empty() const { return cells_.empty(); }
     HeatState at(double temperature_degC) const;
+    HeatSlopes slopesAt(double temperature_degC) const;
     double lowest_degC() const { return lowest_; }
     double highest_degC() const { return highest_; }
 
@@ -54,6 +63,13 @@ private:
     double highest_ = 0;
     double width_K_ = 1; ///< of a cell
     double per_K_ = 1;   ///< cells
+
+    /// Where a temperature stands: in which cell, and at what share of its width.
+    struct Place {
+        const Cell& cell;
+        double share;
+    };
+    Place placeOf(double within_degC) const;
 };
 
 } // namespace siphonwright

@@ -82,6 +82,18 @@ FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vect
     return sum;
 }
 
+void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
+                         std::vector<Slope>& slopes) const
+{
+    std::fill(slopes.begin(), slopes.end(), Slope{});
+    const double ln_flow = std::log(flow_kg_per_s);
+    const Node* table = nodes_.data() + (forward ? 0 : with_loss_.size() * node_count);
+    for (const std::size_t cell : with_loss_) {
+        slopes[cell] = slopeAt(table, ln_flow - states[cell].ln_viscosity);
+        table += node_count;
+    }
+}
+
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
 {
     // The error that a step leaves is under a tenth of its cube, where no loss has a kink.

@@ -27,15 +27,20 @@ public:
     /// The flow that loses a pressure, both over 0. \param states one per cell
     double flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states);
 
+    /// A cell's loss at unit viscosity squared per density, and its derivatives by ln(flow).
+    struct Slope {
+        double loss_Pa = 0;
+        double per_ln_flow_Pa = 0;
+        double curvature_Pa = 0; ///< second derivative
+    };
+    /// Those of every cell in a flow over 0. \param slopes one per cell
+    void findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
+                    std::vector<Slope>& slopes) const;
+
 private:
     struct Node {
         double loss = 0;
         double slope = 0; ///< by node
-    };
-    struct Slope {
-        double loss_Pa = 0;
-        double per_ln_flow_Pa = 0;
-        double curvature_Pa = 0; ///< second derivative by ln(flow)
     };
     std::vector<Node> nodes_;            ///< by direction, cell and place
     std::vector<std::size_t> with_loss_; ///< cells that have any

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -21,25 +22,32 @@ double lnRatio(double a, double b)
 
 } // namespace
 
-FlowLaw::FlowLaw(const LoopResistance& resistance)
+FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
 {
-    for (std::size_t cell = 0; cell < resistance.size(); ++cell) {
-        if (resistance.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
+    for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
+        if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
             with_loss_.push_back(cell);
-    }
-    nodes_.reserve(2 * with_loss_.size() * node_count);
-    for (const bool forward : {true, false}) {
-        for (const std::size_t cell : with_loss_)
-            addTable(resistance, cell, forward);
     }
 }
 
-void FlowLaw::addTable(const LoopResistance& resistance, std::size_t cell, bool forward)
+/// Made when they are first needed: most loops never run backward.
+const std::vector<FlowLaw::Node>& FlowLaw::tables(bool forward)
+{
+    std::vector<Node>& nodes = forward ? forward_nodes_ : backward_nodes_;
+    if (nodes.empty()) {
+        nodes.reserve(with_loss_.size() * node_count);
+        for (const std::size_t cell : with_loss_)
+            addTable(cell, forward, nodes);
+    }
+    return nodes;
+}
+
+void FlowLaw::addTable(std::size_t cell, bool forward, std::vector<Node>& nodes) const
 {
     for (std::size_t i = 0; i < node_count; ++i) {
         const double place = first_place + static_cast<double>(i) * step;
-        const LoopResistance::Slope slope = resistance.slopeOf(cell, forward, place, {1, 1, 1, 1});
-        nodes_.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
+        const LoopResistance::Slope slope = resistance_.slopeOf(cell, forward, place, {1, 1, 1, 1});
+        nodes.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
     }
 }
 
@@ -66,10 +74,11 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
             (2 * c + 6 * x * d) * (per_step * per_step)};
 }
 
-FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states) const
+inline FlowLaw::Slope FlowLaw::slopeOfAll(const std::vector<Node>& nodes, double ln_flow,
+                                          const std::vector<HeatState>& states) const
 {
     Slope sum;
-    const Node* table = nodes_.data() + (forward ? 0 : with_loss_.size() * node_count);
+    const Node* table = nodes.data();
     for (const std::size_t cell : with_loss_) {
         const HeatState& state = states[cell];
         const Slope own = slopeAt(table, ln_flow - state.ln_viscosity);
@@ -83,11 +92,11 @@ FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vect
 }
 
 void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
-                         std::vector<Slope>& slopes) const
+                         std::vector<Slope>& slopes)
 {
     std::fill(slopes.begin(), slopes.end(), Slope{});
     const double ln_flow = std::log(flow_kg_per_s);
-    const Node* table = nodes_.data() + (forward ? 0 : with_loss_.size() * node_count);
+    const Node* table = tables(forward).data();
     for (const std::size_t cell : with_loss_) {
         slopes[cell] = slopeAt(table, ln_flow - states[cell].ln_viscosity);
         table += node_count;
@@ -102,9 +111,12 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     constexpr int most_iterations = 100;
     if (!(loss_Pa > least_Pa) || with_loss_.empty())
         return 0;
+    const std::vector<Node>& nodes = tables(forward);
     double x = last_ln_flow_, low = -200, high = 50;
+    if (last_loss_Pa_ > 0)
+        x += std::clamp(lnRatio(loss_Pa, last_loss_Pa_) / last_power_, -longest_step, longest_step);
     for (int i = 0; i < most_iterations; ++i) {
-        const Slope sum = slopeOfAll(forward, x, states);
+        const Slope sum = slopeOfAll(nodes, x, states);
         const double miss = lnRatio(sum.loss_Pa, loss_Pa);
         (miss > 0 ? high : low) = x;
         // f(x) = ln(loss) - ln(goal): f' = L'/L, f'' = L''/L - f'^2.
@@ -116,10 +128,12 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
         if (!(x + change >= low && x + change <= high))
             change = (low + high) / 2 - x;
         x += change;
+        last_power_ = slope;
         if (std::abs(change) <= close_enough)
             break;
     }
     last_ln_flow_ = x;
+    last_loss_Pa_ = loss_Pa;
     return std::exp(x);
 }
 

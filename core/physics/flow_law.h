@@ -15,14 +15,15 @@ namespace siphonwright {
 /// Method: a cell's loss is L(ln(m/viscosity)) viscosity^2 / density, L its loss at unit viscosity and
 /// density. L is tabulated from LoopResistance::slopeOf() as cubics by value and slope in steps of 0.025;
 /// beyond the table by a power law. Chebyshev's method (Newton's with the curvature's correction) in ln m,
-/// begun at the flow found last, with a bracket as its safeguard.
+/// begun at the flow found last, moved on by what the pressure has changed since, with a bracket as its
+/// safeguard.
 ///
 /// Error against flowFor(): up to 5e-4 of the flow beside a Reynolds number where a loss's law changes, where
 /// that itself is not surer; in the mean under 1e-5.
 class FlowLaw {
 public:
     /// \param resistance of the cells, whose pockets and shut valves stay its own affair
-    explicit FlowLaw(const LoopResistance& resistance);
+    explicit FlowLaw(LoopResistance resistance);
 
     /// The flow that loses a pressure, both over 0. \param states one per cell
     double flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states);
@@ -35,20 +36,25 @@ public:
     };
     /// Those of every cell in a flow over 0. \param slopes one per cell
     void findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
-                    std::vector<Slope>& slopes) const;
+                    std::vector<Slope>& slopes);
 
 private:
     struct Node {
         double loss = 0;
         double slope = 0; ///< by node
     };
-    std::vector<Node> nodes_;            ///< by direction, cell and place
-    std::vector<std::size_t> with_loss_; ///< cells that have any
+    LoopResistance resistance_;
+    std::vector<Node> forward_nodes_, backward_nodes_; ///< by cell and place; empty until asked for
+    std::vector<std::size_t> with_loss_;               ///< cells that have any
     double last_ln_flow_ = -4;
+    double last_loss_Pa_ = 0; ///< there
+    double last_power_ = 1;   ///< of the flow that the loss goes with, there
 
-    void addTable(const LoopResistance& resistance, std::size_t cell, bool forward);
+    const std::vector<Node>& tables(bool forward);
+    void addTable(std::size_t cell, bool forward, std::vector<Node>& nodes) const;
     static Slope slopeAt(const Node* table, double ln_flow_per_viscosity);
-    Slope slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states) const;
+    Slope slopeOfAll(const std::vector<Node>& nodes, double ln_flow,
+                     const std::vector<HeatState>& states) const;
 };
 
 } // namespace siphonwright

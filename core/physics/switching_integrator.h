@@ -66,8 +66,8 @@ public:
     std::size_t attempts() const { return explicit_.attempts() + implicit_.attempts(); }
 
 private:
-    static constexpr double stiff_from = 2.5;
-    static constexpr int most_stiff_steps = 3;
+    static constexpr double stiff_from = 2;
+    static constexpr int most_stiff_steps = 2;
 
     DormandPrince explicit_;
     Rosenbrock implicit_;

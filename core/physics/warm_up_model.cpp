@@ -143,7 +143,7 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     ring.loss_factor = loop.loss_factor;
     ring.thermostat = loop.heater.thermostat;
     ring.own_convection_W_per_K = loop.heater.own_convection_W_per_K;
-    loops_.push_back(ring);
+    loops_.push_back(std::move(ring));
 }
 
 std::vector<double> WarmUpModel::start() const

@@ -13,8 +13,7 @@ namespace siphonwright {
 /// Computations, 3.4), which passes by what is zero already. Memory is taken once, at construction.
 class DenseLu {
 public:
-    explicit DenseLu(std::size_t unknowns)
-        : count_(unknowns), matrix_(unknowns * unknowns), pivots_(unknowns)
+    explicit DenseLu(std::size_t unknowns) : count_(unknowns), matrix_(unknowns * unknowns), pivots_(unknowns)
     {}
 
     /// Row by row; to be filled, then factored in place.

@@ -80,7 +80,9 @@ HeatSlopes EnthalpyTable::slopesAt(double temperature_degC) const
     if (!(temperature_degC > lowest_ && temperature_degC < highest_))
         return {}; // all stay as at the end
     const auto [c, x] = placeOf(temperature_degC);
-    const auto slope = [&](std::size_t i) { return (c[1][i] + x * (2 * c[2][i] + x * 3 * c[3][i])) * per_K_; };
+    const auto slope = [&](std::size_t i) {
+        return (c[1][i] + x * (2 * c[2][i] + x * 3 * c[3][i])) * per_K_;
+    };
     return {slope(density), slope(ln_viscosity), slope(loss_factor),
             6 * c[3][enthalpy] * (per_K_ * per_K_ * per_K_)};
 }

@@ -96,8 +96,7 @@ inline HeatState EnthalpyTable::at(double temperature_degC) const
     state.ln_viscosity = value[ln_viscosity];
     state.specific_heat_J_per_kg_K =
         (c[1][enthalpy] + x * (2 * c[2][enthalpy] + x * 3 * c[3][enthalpy])) * per_K_;
-    state.specific_heat_slope_J_per_kg_K2 =
-        (2 * c[2][enthalpy] + x * 6 * c[3][enthalpy]) * (per_K_ * per_K_);
+    state.specific_heat_slope_J_per_kg_K2 = (2 * c[2][enthalpy] + x * 6 * c[3][enthalpy]) * (per_K_ * per_K_);
     state.enthalpy_J_per_kg = value[enthalpy] + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
     return state;
 }

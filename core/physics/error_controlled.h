@@ -95,7 +95,9 @@ public:
         const std::span<double> state = row(row_work);
         for (std::size_t i = 0; i < count_; ++i)
             state[i] = self().at(time, i);
-        begin(system, time, state, next_step_);
+        const double before = next_step_;
+        begin(system, time, state);
+        next_step_ = std::min(before, restart_factor * next_step_);
     }
 
     double from() const { return step_start_; } ///< start of the last step
@@ -148,6 +150,8 @@ protected:
 private:
     static constexpr double beta = 0.04;
     static constexpr double exponent = 0.2 - 0.75 * beta;
+    /// First step after a restart over one chosen with no knowledge. Own choice, by counting evaluations.
+    static constexpr double restart_factor = 2;
     static constexpr double ln_least_error = -9.2; ///< of 1e-4: a lucky step says no more than that
 
     double next_step_ = 0;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace siphonwright {
@@ -24,48 +25,40 @@ double lnRatio(double a, double b)
 
 FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
 {
+    constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
     for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
         if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            with_loss_.push_back(cell);
+            forward_.push_back({cell, std::vector<Node>(node_count, Node{unknown, unknown})});
     }
+    backward_ = forward_;
 }
 
-/// Made when they are first needed: most loops never run backward.
-const std::vector<FlowLaw::Node>& FlowLaw::tables(bool forward)
+inline const FlowLaw::Node& FlowLaw::nodeAt(Table& table, bool forward, std::size_t place) const
 {
-    std::vector<Node>& nodes = forward ? forward_nodes_ : backward_nodes_;
-    if (nodes.empty()) {
-        nodes.reserve(with_loss_.size() * node_count);
-        for (const std::size_t cell : with_loss_)
-            addTable(cell, forward, nodes);
+    Node& node = table.nodes[place];
+    if (std::isnan(node.loss)) [[unlikely]] {
+        const double ln_flow = first_place + static_cast<double>(place) * step;
+        const LoopResistance::Slope slope = resistance_.slopeOf(table.cell, forward, ln_flow, {1, 1, 1, 1});
+        node = {slope.loss_Pa, slope.per_ln_flow_Pa * step};
     }
-    return nodes;
+    return node;
 }
 
-void FlowLaw::addTable(std::size_t cell, bool forward, std::vector<Node>& nodes) const
-{
-    for (std::size_t i = 0; i < node_count; ++i) {
-        const double place = first_place + static_cast<double>(i) * step;
-        const LoopResistance::Slope slope = resistance_.slopeOf(cell, forward, place, {1, 1, 1, 1});
-        nodes.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
-    }
-}
-
-inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_viscosity)
+inline FlowLaw::Slope FlowLaw::slopeAt(Table& table, bool forward, double ln_flow_per_viscosity) const
 {
     const double place = (ln_flow_per_viscosity - first_place) * (1 / step);
     constexpr auto last = static_cast<double>(node_count - 1);
     if (!(place >= 0 && place < last)) [[unlikely]] {
         const bool low = !(place >= 0);
-        const Node& end = table[low ? 0 : node_count - 1];
+        const Node& end = nodeAt(table, forward, low ? 0 : node_count - 1);
         const double power = end.slope / end.loss; // by node
         const double loss = end.loss * std::exp(power * (low ? place : place - last));
         return {loss, loss * power / step, loss * power * power / (step * step)};
     }
     const auto cell = static_cast<std::size_t>(place);
     const double x = place - static_cast<double>(cell);
-    const Node& a = table[cell];
-    const Node& b = table[cell + 1];
+    const Node& a = nodeAt(table, forward, cell);
+    const Node& b = nodeAt(table, forward, cell + 1);
     const double rise = b.loss - a.loss;
     const double c = 3 * rise - 2 * a.slope - b.slope;
     const double d = a.slope + b.slope - 2 * rise;
@@ -74,19 +67,16 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
             (2 * c + 6 * x * d) * (per_step * per_step)};
 }
 
-inline FlowLaw::Slope FlowLaw::slopeOfAll(const std::vector<Node>& nodes, double ln_flow,
-                                          const std::vector<HeatState>& states) const
+inline FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states)
 {
     Slope sum;
-    const Node* table = nodes.data();
-    for (const std::size_t cell : with_loss_) {
-        const HeatState& state = states[cell];
-        const Slope own = slopeAt(table, ln_flow - state.ln_viscosity);
+    for (Table& table : forward ? forward_ : backward_) {
+        const HeatState& state = states[table.cell];
+        const Slope own = slopeAt(table, forward, ln_flow - state.ln_viscosity);
         const double factor = state.viscosity_squared_per_density;
         sum.loss_Pa += own.loss_Pa * factor;
         sum.per_ln_flow_Pa += own.per_ln_flow_Pa * factor;
         sum.curvature_Pa += own.curvature_Pa * factor;
-        table += node_count;
     }
     return sum;
 }
@@ -96,11 +86,8 @@ void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<H
 {
     std::fill(slopes.begin(), slopes.end(), Slope{});
     const double ln_flow = std::log(flow_kg_per_s);
-    const Node* table = tables(forward).data();
-    for (const std::size_t cell : with_loss_) {
-        slopes[cell] = slopeAt(table, ln_flow - states[cell].ln_viscosity);
-        table += node_count;
-    }
+    for (Table& table : forward ? forward_ : backward_)
+        slopes[table.cell] = slopeAt(table, forward, ln_flow - states[table.cell].ln_viscosity);
 }
 
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
@@ -109,14 +96,13 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     constexpr double close_enough = 1e-3, longest_step = 5, least_Pa = 1e-30;
     constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
     constexpr int most_iterations = 100;
-    if (!(loss_Pa > least_Pa) || with_loss_.empty())
+    if (!(loss_Pa > least_Pa) || forward_.empty())
         return 0;
-    const std::vector<Node>& nodes = tables(forward);
     double x = last_ln_flow_, low = -200, high = 50;
     if (last_loss_Pa_ > 0)
         x += std::clamp(lnRatio(loss_Pa, last_loss_Pa_) / last_power_, -longest_step, longest_step);
     for (int i = 0; i < most_iterations; ++i) {
-        const Slope sum = slopeOfAll(nodes, x, states);
+        const Slope sum = slopeOfAll(forward, x, states);
         const double miss = lnRatio(sum.loss_Pa, loss_Pa);
         (miss > 0 ? high : low) = x;
         // f(x) = ln(loss) - ln(goal): f' = L'/L, f'' = L''/L - f'^2.

@@ -13,10 +13,10 @@ namespace siphonwright {
 /// a cell.
 ///
 /// Method: a cell's loss is L(ln(m/viscosity)) viscosity^2 / density, L its loss at unit viscosity and
-/// density. L is tabulated from LoopResistance::slopeOf() as cubics by value and slope in steps of 0.025;
-/// beyond the table by a power law. Chebyshev's method (Newton's with the curvature's correction) in ln m,
-/// begun at the flow found last, moved on by what the pressure has changed since, with a bracket as its
-/// safeguard.
+/// density. L is tabulated from LoopResistance::slopeOf() as cubics by value and slope in steps of 0.025,
+/// each node when it is first needed: a day comes by a tenth of them. Beyond the table L is a power law.
+/// Chebyshev's method (Newton's with the curvature's correction) in ln m, begun at the flow found last, moved
+/// on by what the pressure has changed since, with a bracket as its safeguard.
 ///
 /// Error against flowFor(): up to 5e-4 of the flow beside a Reynolds number where a loss's law changes, where
 /// that itself is not surer; in the mean under 1e-5.
@@ -43,18 +43,20 @@ private:
         double loss = 0;
         double slope = 0; ///< by node
     };
+    /// A cell's losses in one direction.
+    struct Table {
+        std::size_t cell = 0;
+        std::vector<Node> nodes; ///< by place; not a number until first asked for
+    };
     LoopResistance resistance_;
-    std::vector<Node> forward_nodes_, backward_nodes_; ///< by cell and place; empty until asked for
-    std::vector<std::size_t> with_loss_;               ///< cells that have any
+    std::vector<Table> forward_, backward_; ///< cells that have any loss
     double last_ln_flow_ = -4;
     double last_loss_Pa_ = 0; ///< there
     double last_power_ = 1;   ///< of the flow that the loss goes with, there
 
-    const std::vector<Node>& tables(bool forward);
-    void addTable(std::size_t cell, bool forward, std::vector<Node>& nodes) const;
-    static Slope slopeAt(const Node* table, double ln_flow_per_viscosity);
-    Slope slopeOfAll(const std::vector<Node>& nodes, double ln_flow,
-                     const std::vector<HeatState>& states) const;
+    const Node& nodeAt(Table& table, bool forward, std::size_t place) const;
+    Slope slopeAt(Table& table, bool forward, double ln_flow_per_viscosity) const;
+    Slope slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states);
 };
 
 } // namespace siphonwright

@@ -3,6 +3,7 @@
 #include "core/physics/integrator.h"
 #include "core/physics/rosenbrock.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <span>
 
@@ -45,9 +46,9 @@ public:
     void restart(System&& system, double time)
     {
         if (stiff_) {
-            const double first_step = explicit_.nextStep();
             implicit_.restart(system, time);
-            explicit_.begin(system, time, implicit_.state(), first_step);
+            explicit_.begin(system, time, implicit_.state(),
+                            std::min(implicit_.nextStep(), explicit_.nextStep()));
         } else {
             explicit_.restart(system, time);
         }

@@ -5,8 +5,8 @@
 #include <cstddef>
 #include <span>
 
-/// How the rates of warm-up hang on the states: derivatives, term by term, of what warm_up_model.cpp computes.
-/// A test holds them against differences of the rates.
+/// How the rates of warm-up hang on the states: derivatives, term by term, of what warm_up_model.cpp
+/// computes. A test holds them against differences of the rates.
 namespace siphonwright {
 namespace {
 
@@ -40,8 +40,7 @@ void WarmUpModel::findOutflowSlopes(Ring& ring, std::span<const double> state)
             slopes.outlet_by_flow = by_capacity * heat.specific_heat_J_per_kg_K;
         }
         const double over_K = ring.outlet_degC[i] - here;
-        slopes.heat_at_outlet =
-            heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2;
+        slopes.heat_at_outlet = heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2;
         slopes.outflow_by_own = slopes.outlet_by_own * slopes.heat_at_outlet +
                                 over_K * over_K / 2 * slopes.heat.specific_heat_bend_J_per_kg_K3;
     }
@@ -66,8 +65,8 @@ void WarmUpModel::findFlowSlopes(Ring& ring, std::span<const double> state)
         const HeatSlopes& heat = ring.slopes[i].heat;
         const double rise_m = cell.rise_m - (i == 0 ? moved_m : 0) + (i == cold ? moved_m : 0);
         const double pocket_m = forward ? cell.pocket_forward_m : cell.pocket_backward_m;
-        const double net_Pa_per_K = standard_gravity_m_per_s2 * heat.density_kg_per_m3 *
-                                    ((forward ? -rise_m : rise_m) - pocket_m);
+        const double net_Pa_per_K =
+            standard_gravity_m_per_s2 * heat.density_kg_per_m3 * ((forward ? -rise_m : rise_m) - pocket_m);
         const double factor = ring.heat[i].viscosity_squared_per_density;
         const double loss_Pa_per_K = loss.loss_Pa * heat.viscosity_squared_per_density -
                                      loss.per_ln_flow_Pa * factor * heat.ln_viscosity;
@@ -122,12 +121,12 @@ void WarmUpModel::addCellSlopes(const Ring& ring, std::span<const double> state,
     const double per_capacity = 1 / capacity_J_per_K;
     const Row row{cell_row};
     row.add(first + upstream, per_capacity * flow * in.outflow_by_own);
-    row.add(first + i, -per_capacity * (flow * out.outflow_by_own +
-                                        rates_[first + i] * cell.coolant_kg *
-                                            ring.heat[i].specific_heat_slope_J_per_kg_K2));
-    row.add(ring.at.swept, per_capacity * flow *
-                               (in.outlet_by_around * in.heat_at_outlet -
-                                out.outlet_by_around * out.heat_at_outlet));
+    row.add(first + i,
+            -per_capacity * (flow * out.outflow_by_own + rates_[first + i] * cell.coolant_kg *
+                                                             ring.heat[i].specific_heat_slope_J_per_kg_K2));
+    row.add(ring.at.swept,
+            per_capacity * flow *
+                (in.outlet_by_around * in.heat_at_outlet - out.outlet_by_around * out.heat_at_outlet));
     if (cell.in_block)
         row.add(ring.at.swept, per_capacity * cell.exchange_W_per_K);
     const double own_share = i == 0 ? ring.share_at_outlet : 1;

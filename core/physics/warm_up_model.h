@@ -41,8 +41,8 @@ public:
     /// The right-hand side. Not const: it keeps the flows found, to begin the next search with.
     void operator()(double time_s, std::span<const double> state, std::span<double> rate);
 
-    /// Derivatives of the rates by the states: row i, column k, that of rate i by state k. They jump where the
-    /// flow turns, and where another end of a hose becomes the colder one beside a chamber.
+    /// Derivatives of the rates by the states: row i, column k, that of rate i by state k. They jump where
+    /// the flow turns, and where another end of a hose becomes the colder one beside a chamber.
     void jacobian(std::span<const double> state, std::span<double> row_by_row);
 
     /// Flow of a loop in a state, signed.

@@ -9,11 +9,16 @@
 
 namespace siphonwright {
 
-/// Linear equations of a few unknowns: elimination with partial pivoting (Golub and Van Loan 1996, Matrix
-/// Computations, 3.4), which passes by what is zero already. Memory is taken once, at construction.
+/// Linear equations of a few unknowns: elimination with partial pivoting over rows scaled by their largest
+/// entry (Golub and Van Loan 1996, Matrix Computations, 3.4-3.5), which passes by what is zero already.
+///
+/// A pivot on the diagonal is kept unless another is a thousand times larger, as KLU does (Davis and
+/// Natarajan 2010, ACM Trans. Math. Softw. 37:36): so what is zero stays zero, and parts of a system that are
+/// alike get solutions alike to the last bit. Memory is taken once, at construction.
 class DenseLu {
 public:
-    explicit DenseLu(std::size_t unknowns) : count_(unknowns), matrix_(unknowns * unknowns), pivots_(unknowns)
+    explicit DenseLu(std::size_t unknowns)
+        : count_(unknowns), matrix_(unknowns * unknowns), per_largest_(unknowns), pivots_(unknowns)
     {}
 
     /// Row by row; to be filled, then factored in place.
@@ -22,12 +27,16 @@ public:
     /// False where the matrix is singular, or not of numbers; then solve() is not to be called.
     bool factor()
     {
+        for (std::size_t i = 0; i < count_; ++i)
+            per_largest_[i] = 1 / largestIn(i);
         for (std::size_t k = 0; k < count_; ++k) {
             const std::size_t pivot = pivotOf(k);
             pivots_[k] = pivot;
             double* const top = rowOf(k);
-            if (pivot != k)
+            if (pivot != k) {
                 std::swap_ranges(top, top + count_, rowOf(pivot));
+                std::swap(per_largest_[k], per_largest_[pivot]);
+            }
             if (!(std::abs(top[k]) > 0 && std::isfinite(top[k])))
                 return false;
             top[k] = 1 / top[k];
@@ -66,17 +75,31 @@ public:
 
 private:
     std::size_t count_ = 0;
-    std::vector<double> matrix_; ///< both factors; the inverse of each pivot on the diagonal
+    std::vector<double> matrix_;      ///< both factors; the inverse of each pivot on the diagonal
+    std::vector<double> per_largest_; ///< one over the largest entry of each row
     std::vector<std::size_t> pivots_;
 
     double* rowOf(std::size_t i) { return matrix_.data() + i * count_; }
 
+    double largestIn(std::size_t i) const
+    {
+        double largest = 0;
+        for (std::size_t j = 0; j < count_; ++j)
+            largest = std::max(largest, std::abs(matrix_[i * count_ + j]));
+        return largest;
+    }
+
     std::size_t pivotOf(std::size_t k) const
     {
+        constexpr double diagonal_counts = 1000;
         std::size_t best = k;
+        double most = diagonal_counts * std::abs(matrix_[k * count_ + k]) * per_largest_[k];
         for (std::size_t i = k + 1; i < count_; ++i) {
-            if (std::abs(matrix_[i * count_ + k]) > std::abs(matrix_[best * count_ + k]))
+            const double size = std::abs(matrix_[i * count_ + k]) * per_largest_[i];
+            if (size > most) {
                 best = i;
+                most = size;
+            }
         }
         return best;
     }

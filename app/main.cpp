@@ -1,10 +1,15 @@
 #include "app/document/vector_state.h"
 #include "app/headless/headless.h"
+#include "app/language/language.h"
 #include "app/window/file_commands.h"
 #include "app/window/main_window.h"
+#include "app/window/settings.h"
 
 #include <QApplication>
+#include <QLocale>
 #include <QTextStream>
+
+#include <optional>
 
 namespace {
 
@@ -15,26 +20,47 @@ void nameProgram()
     QCoreApplication::setApplicationVersion(QStringLiteral(SIPHONWRIGHT_VERSION));
 }
 
+/// A command speaks English and writes numbers with a point, whatever the system's language, unless one is
+/// asked for: what reads its output reads the same everywhere.
+int runCommand(QApplication& app, const QStringList& arguments, const QString& language)
+{
+    siphonwright::leaveVectorState();
+    QLocale::setDefault(QLocale::c());
+    if (!language.isEmpty())
+        siphonwright::language::use(app, language);
+    QTextStream out(stdout);
+    QTextStream err(stderr);
+    return siphonwright::runHeadless(arguments, out, err);
+}
+
+int runWindow(QApplication& app, const QStringList& files, const QString& language)
+{
+    siphonwright::language::use(app, language.isEmpty() ? siphonwright::settings::language.get() : language);
+    siphonwright::MainWindow window;
+    window.show();
+    if (!files.isEmpty())
+        window.files().open(files.first());
+    else
+        window.files().startWelcome();
+    return QApplication::exec();
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
     nameProgram();
-    if (argc > 1 && siphonwright::isHeadless(QString::fromLocal8Bit(argv[1]))) {
-        // Fonts and pictures need a platform, but no display.
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        const QApplication app(argc, argv);
-        siphonwright::leaveVectorState();
-        QTextStream out(stdout);
-        QTextStream err(stderr);
-        return siphonwright::runHeadless(QCoreApplication::arguments().mid(1), out, err);
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i)
+        arguments << QString::fromLocal8Bit(argv[i]);
+    const std::optional<QString> language = siphonwright::language::takeOption(arguments);
+    if (!language) {
+        QTextStream(stderr) << siphonwright::language::optionHelp() << '\n';
+        return siphonwright::not_understood;
     }
-    const QApplication app(argc, argv);
-    siphonwright::MainWindow window;
-    window.show();
-    if (const QStringList files = QCoreApplication::arguments().mid(1); !files.isEmpty())
-        window.files().open(files.first());
-    else
-        window.files().startWelcome();
-    return QApplication::exec();
+    const bool is_command = !arguments.isEmpty() && siphonwright::isHeadless(arguments.first());
+    if (is_command) // fonts and pictures need a platform, but no display
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication app(argc, argv);
+    return is_command ? runCommand(app, arguments, *language) : runWindow(app, arguments, *language);
 }

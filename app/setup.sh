@@ -6,7 +6,7 @@ root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd)
 jobs=$(nproc)
 
 # What the program is built and run with, by Debian 12 names.
-program_packages=(cmake ninja-build g++ libgl-dev qt6-base-dev qt6-svg-dev libqt6svg6 nlohmann-json3-dev)
+program_packages=(cmake ninja-build g++ libgl-dev qt6-base-dev qt6-l10n-tools qt6-svg-dev libqt6svg6 nlohmann-json3-dev)
 # What the tests use besides: a schema checker, readers of the PDF files that the program prints, other codes for
 # losses, water and differential equations to hold ours against.
 test_packages=(python3-fluids python3-iapws python3-jsonschema poppler-utils libsundials-dev)

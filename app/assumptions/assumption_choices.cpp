@@ -11,7 +11,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Assumptions", text);
+    return QCoreApplication::translate("siphonwright::assumptions", text);
 }
 
 auto ofAssumption(std::string_view id)

@@ -1,11 +1,12 @@
 #include "app/assumptions/assumption_form.h"
 
 #include "app/assumptions/assumption_choices.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
+#include "app/panels/wrapped_row.h"
 
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -88,8 +89,8 @@ void AssumptionForm::lay()
     grid->addWidget(new QLabel(tr("Reason"), this), at, 0);
     grid->addWidget(reason_, at, 1, 1, 3);
     grid->addWidget(remark_, at + 1, 1, 1, 3);
-    auto* buttons = new QHBoxLayout;
-    buttons->addStretch(1);
+    auto* buttons = new panels::WrappedRow;
+    buttons->addStretch();
     buttons->addWidget(back_);
     buttons->addWidget(keep_);
     grid->addLayout(buttons, at + 2, 0, 1, 4);
@@ -140,7 +141,7 @@ void AssumptionForm::showChange()
     value_->setValue(std::nullopt); // what was typed gives way
     value_->setUnits(units);
     value_->setValue(changed ? shown_.value : assumption_.value);
-    const QString own = QString::fromStdString(valueText(assumption_, assumption_.value, units));
+    const QString own = withDecimalSign(inWords(valueText(assumption_, assumption_.value, units)));
     book_->setText(changed ? tr("changed; the book's: %1").arg(own) : tr("as in the book"));
     reason_->setText(QString::fromStdString(shown_.reason));
     reason_->setCursorPosition(0);

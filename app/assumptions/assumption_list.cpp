@@ -1,6 +1,7 @@
 #include "app/assumptions/assumption_list.h"
 
 #include "app/assumptions/assumption_choices.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include <algorithm>
@@ -55,7 +56,7 @@ void AssumptionList::refresh()
     for (std::size_t i = 0; i < book.size(); ++i) {
         const auto which = static_cast<Assumed>(i);
         const auto text = [&](double value) {
-            return QString::fromStdString(valueText(book[i], value, units));
+            return withDecimalSign(inWords(valueText(book[i], value, units)));
         };
         put(i, in_force, text(now[which]));
         put(i, changed, now.changed(which) ? tr("changed") : QString());

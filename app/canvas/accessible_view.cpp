@@ -1,6 +1,7 @@
 #include "app/canvas/accessible_view.h"
 
 #include "app/canvas/part_names.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -15,9 +16,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 /// One part of the drawing.
@@ -64,19 +65,19 @@ QString AccessiblePart::description() const
 {
     const Sketch& sketch = view_->document().sketch();
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    const auto length = [units](double mm) { return QString::fromStdString(format(mm, Unit::mm, units)); };
+    const auto length = [units](double mm) { return inWords(mm, Unit::mm, units); };
     QStringList out;
     if (const std::optional<Vec3> at = positionOf(sketch, part_))
-        out << siphonwright::text("along %1, height %2").arg(length(at->x), length(at->z));
+        out << siphonwright::tr("along %1, height %2").arg(length(at->x), length(at->z));
     if (part_.kind == PartKind::inline_part) {
         const InlinePart& found = sketch.hose(part_.id)->parts[part_.index];
-        out << (found.open ? siphonwright::text("open") : siphonwright::text("closed"));
+        out << (found.open ? siphonwright::tr("open") : siphonwright::tr("closed"));
     }
     const auto& findings = view_->document().analysis().findings;
     const auto count = std::count_if(findings.begin(), findings.end(),
                                      [this](const Finding& finding) { return finding.part == part_; });
     if (count > 0)
-        out << siphonwright::text("findings: %1").arg(count);
+        out << siphonwright::tr("findings: %1").arg(count);
     return out.join(QStringLiteral("; "));
 }
 

@@ -5,18 +5,12 @@
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 namespace siphonwright {
 namespace {
 
 constexpr std::size_t fewest_corners = 3;
-
-QString text(const char* source)
-{
-    return QCoreApplication::translate("Canvas", source);
-}
 
 } // namespace
 
@@ -79,7 +73,7 @@ void AreaTool::finish()
     Area area;
     area.outline = corners_;
     Id id;
-    canvas_.apply(text("Draw an area to keep clear of"), [&](Sketch& sketch) { id = addArea(sketch, area); });
+    canvas_.apply(tr("Draw an area to keep clear of"), [&](Sketch& sketch) { id = addArea(sketch, area); });
     corners_.clear();
     canvas_.selection.select({PartKind::area, id, 0});
     canvas_.done = true;
@@ -100,9 +94,9 @@ void AreaTool::paint(QPainter& painter) const
     if (at_->keyboard)
         overlay::paintCrosshair(painter, canvas_, at_->at);
     QStringList lines = {
-        text("Height %1").arg(canvas_.length(canvas_.layout().plumb.height({next_.x, 0, next_.z})))};
+        tr("Height %1").arg(canvas_.length(canvas_.layout().plumb.height({next_.x, 0, next_.z})))};
     if (!corners_.empty())
-        lines.append(text("Edge %1").arg(
+        lines.append(tr("Edge %1").arg(
             canvas_.length(distanceBetween({corners_.back().x, corners_.back().z}, {next_.x, next_.z}))));
     overlay::paintDimensions(painter, canvas_, at_->screen, overlay::guideWords(guides_) + lines);
 }
@@ -110,9 +104,8 @@ void AreaTool::paint(QPainter& painter) const
 QString AreaTool::hint() const
 {
     if (corners_.size() < fewest_corners)
-        return text("Click the corners of what is hot or moves; Backspace takes the last one back.");
-    return text(
-        "Click further corners; Enter, a double-click or a click on the first corner closes the area.");
+        return tr("Click the corners of what is hot or moves; Backspace takes the last one back.");
+    return tr("Click further corners; Enter, a double-click or a click on the first corner closes the area.");
 }
 
 } // namespace siphonwright

@@ -2,10 +2,14 @@
 
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
+
 namespace siphonwright {
 
 /// Draw an area to keep clear of, corner by corner.
 class AreaTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     explicit AreaTool(Canvas& canvas) : Tool(canvas) {}
 

@@ -1,5 +1,7 @@
 #include "app/canvas/canvas.h"
 
+#include "app/language/in_words.h"
+
 #include <QGuiApplication>
 #include <QScreen>
 
@@ -12,7 +14,7 @@ UnitSystem Canvas::units() const
 
 QString Canvas::length(double mm) const
 {
-    return QString::fromStdString(format(mm, Unit::mm, units()));
+    return inWords(mm, Unit::mm, units());
 }
 
 bool Canvas::apply(const QString& text, const std::function<void(Sketch&)>& edit, int gesture)

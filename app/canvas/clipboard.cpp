@@ -1,5 +1,7 @@
 #include "app/canvas/clipboard.h"
 
+#include "app/language/in_words.h"
+
 #include "core/sketch/copy_parts.h"
 
 #include <QCoreApplication>
@@ -8,9 +10,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 } // namespace
@@ -19,7 +21,7 @@ QStringList sentencesOf(const Problems& problems)
 {
     QStringList out;
     for (const Problem& problem : problems)
-        out << QString::fromStdString(problem.text());
+        out << inWords(problem.text());
     return out;
 }
 
@@ -42,7 +44,7 @@ ClipboardParts partsFrom(const QMimeData* data)
         return out;
     const QByteArray bytes = data->data(QLatin1String(parts_mime_type));
     if (static_cast<std::size_t>(bytes.size()) > largest_file_bytes) {
-        out.problems << text("It is larger than the largest drawing.");
+        out.problems << tr("It is larger than the largest drawing.");
         return out;
     }
     auto read = readSketch({bytes.constData(), static_cast<std::size_t>(bytes.size())});
@@ -52,7 +54,7 @@ ClipboardParts partsFrom(const QMimeData* data)
     }
     Sketch& sketch = std::get<Sketch>(read);
     if (wholesOf(sketch).empty())
-        out.problems << text("It holds no parts.");
+        out.problems << tr("It holds no parts.");
     else
         out.sketch = std::move(sketch);
     return out;

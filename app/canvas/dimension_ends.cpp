@@ -18,9 +18,9 @@ namespace {
 constexpr double end_reach_px = 10;
 constexpr double line_reach_px = 6;
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 template <class Place>
@@ -139,15 +139,15 @@ QString nameOnHeater(const QString& name, HeaterPlace place)
 {
     switch (place) {
     case HeaterPlace::centre:
-        return text("the middle of %1").arg(name);
+        return tr("the middle of %1").arg(name);
     case HeaterPlace::inlet:
-        return text("the inlet of %1").arg(name);
+        return tr("the inlet of %1").arg(name);
     case HeaterPlace::outlet:
-        return text("the outlet of %1").arg(name);
+        return tr("the outlet of %1").arg(name);
     case HeaterPlace::top:
-        return text("the top of %1").arg(name);
+        return tr("the top of %1").arg(name);
     case HeaterPlace::foot:
-        return text("the foot of %1").arg(name);
+        return tr("the foot of %1").arg(name);
     }
     return name;
 }
@@ -196,30 +196,30 @@ QString nameOfEnd(const Sketch& sketch, const DimensionEnd& end)
     const PartRef part = {end.part, end.id, static_cast<std::size_t>(end.index)};
     switch (end.part) {
     case PartKind::nothing:
-        return text("a free place");
+        return tr("a free place");
     case PartKind::heater:
         return nameOnHeater(nameOfPart(sketch, part), static_cast<HeaterPlace>(end.index));
     case PartKind::jacket:
         return end.index == static_cast<std::int64_t>(JacketPlace::lowest)
-                   ? text("the jacket's lowest level")
-                   : text("the jacket's highest level");
+                   ? tr("the jacket's lowest level")
+                   : tr("the jacket's highest level");
     case PartKind::tank:
         switch (static_cast<TankPlace>(end.index)) {
         case TankPlace::middle:
             return nameOfPart(sketch, part);
         case TankPlace::cold_min:
-            return text("the level cold minimum");
+            return tr("the level cold minimum");
         case TankPlace::cold_full:
-            return text("the level cold full");
+            return tr("the level cold full");
         case TankPlace::hot:
-            return text("the level hot");
+            return tr("the level hot");
         }
         return nameOfPart(sketch, part);
     case PartKind::hose:
-        return text("a place on %1").arg(nameOfPart(sketch, part));
+        return tr("a place on %1").arg(nameOfPart(sketch, part));
     case PartKind::engine:
     case PartKind::area:
-        return text("the outline of %1").arg(nameOfPart(sketch, part));
+        return tr("the outline of %1").arg(nameOfPart(sketch, part));
     default:
         return nameOfPart(sketch, part);
     }

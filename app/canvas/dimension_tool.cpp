@@ -18,9 +18,9 @@ namespace {
 
 constexpr double here_mm = 0.01;
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 struct KindKey {
@@ -43,13 +43,13 @@ QString nameOfKind(DimensionKind kind)
 {
     switch (kind) {
     case DimensionKind::horizontal:
-        return text("Horizontal");
+        return tr("Horizontal");
     case DimensionKind::vertical:
-        return text("Vertical");
+        return tr("Vertical");
     case DimensionKind::along:
-        return text("Along");
+        return tr("Along");
     case DimensionKind::slope:
-        return text("Slope");
+        return tr("Slope");
     }
     return {};
 }
@@ -108,7 +108,7 @@ void DimensionTool::finish()
 {
     Id id;
     const Dimension dimension = draft();
-    canvas_.apply(text("Draw a dimension"), [&](Sketch& sketch) { id = addDimension(sketch, dimension); });
+    canvas_.apply(tr("Draw a dimension"), [&](Sketch& sketch) { id = addDimension(sketch, dimension); });
     from_.reset();
     to_.reset();
     canvas_.selection.select({PartKind::dimension, id, 0});
@@ -192,8 +192,8 @@ void DimensionTool::paint(QPainter& painter) const
                                     canvas_.palette.accent);
             painter.restore();
         }
-        const QString word = measured.stretch ? text("Along the hose") : nameOfKind(dimension.kind);
-        lines.append(text("%1: %2").arg(word, drawing::dimensionText(measured, canvas_.units())));
+        const QString word = measured.stretch ? tr("Along the hose") : nameOfKind(dimension.kind);
+        lines.append(tr("%1: %2").arg(word, drawing::dimensionText(measured, canvas_.units())));
     }
     overlay::paintDimensions(painter, canvas_, at_->screen, lines);
 }
@@ -201,10 +201,10 @@ void DimensionTool::paint(QPainter& painter) const
 QString DimensionTool::hint() const
 {
     if (!from_)
-        return text("Click what to measure from; Tab goes from one thing to the next, Enter clicks.");
+        return tr("Click what to measure from; Tab goes from one thing to the next, Enter clicks.");
     if (!to_)
-        return text("Click what to measure to; Backspace takes the first back.");
-    return text("Click where its line goes. H, V, A, S: horizontal, vertical, along, slope.");
+        return tr("Click what to measure to; Backspace takes the first back.");
+    return tr("Click where its line goes. H, V, A, S: horizontal, vertical, along, slope.");
 }
 
 } // namespace siphonwright

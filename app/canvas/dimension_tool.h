@@ -3,10 +3,14 @@
 #include "app/canvas/dimension_ends.h"
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
+
 namespace siphonwright {
 
 /// Draw a dimension: click one thing, click another, click where its line shall be.
 class DimensionTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     explicit DimensionTool(Canvas& canvas) : Tool(canvas) {}
 

@@ -1,6 +1,7 @@
 #include "app/canvas/dimensions.h"
 
 #include "app/canvas/hit.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -12,14 +13,14 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 QString volume(const Canvas& canvas, double ml)
 {
-    return QString::fromStdString(format(ml, Unit::ml, canvas.units()));
+    return inWords(ml, Unit::ml, canvas.units());
 }
 
 /// Slopes to the points before and after, in the direction of flow.
@@ -39,9 +40,9 @@ void addSlopes(const Canvas& canvas, const PartRef& part, QStringList& out)
     if (self >= line.size())
         return;
     if (self > 0)
-        out.append(text("Before: %1").arg(slopeBetween(canvas, line[self - 1], line[self])));
+        out.append(tr("Before: %1").arg(slopeBetween(canvas, line[self - 1], line[self])));
     if (self + 1 < line.size())
-        out.append(text("After: %1").arg(slopeBetween(canvas, line[self], line[self + 1])));
+        out.append(tr("After: %1").arg(slopeBetween(canvas, line[self], line[self + 1])));
 }
 
 /// How far a heater's top is under the jacket, against what the rule asks for.
@@ -61,10 +62,10 @@ void addDrop(const Canvas& canvas, const PartRef& part, QStringList& out)
         if (entered && entered->manual_min_drop_mm.known())
             limit = entered->manual_min_drop_mm.value;
         if (limit)
-            out.append(text("Drop under the jacket %1, at least %2")
+            out.append(tr("Drop under the jacket %1, at least %2")
                            .arg(canvas.length(drop_mm), canvas.length(*limit)));
         else
-            out.append(text("Drop under the jacket %1").arg(canvas.length(drop_mm)));
+            out.append(tr("Drop under the jacket %1").arg(canvas.length(drop_mm)));
     }
 }
 
@@ -74,18 +75,18 @@ void addPlaceAlong(const Canvas& canvas, const PartRef& part, QStringList& out)
     if (!hose)
         return;
     if (part.kind == PartKind::clip && part.index < hose->clips_mm.size())
-        out.append(text("%1 along the hose").arg(canvas.length(hose->clips_mm[part.index])));
+        out.append(tr("%1 along the hose").arg(canvas.length(hose->clips_mm[part.index])));
     if (part.kind == PartKind::inline_part && part.index < hose->parts.size())
-        out.append(text("%1 along the hose").arg(canvas.length(hose->parts[part.index].along_mm)));
+        out.append(tr("%1 along the hose").arg(canvas.length(hose->parts[part.index].along_mm)));
 }
 
 /// What the side elevation does not show: y, and the true length of a hose that it makes longer.
 void addDepth(const Canvas& canvas, const PartRef& part, Vec3 at, QStringList& out)
 {
-    out.append(text("Across %1").arg(canvas.length(at.y)));
+    out.append(tr("Across %1").arg(canvas.length(at.y)));
     const PartRef owner = ownerOf(part);
     if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
-        out.append(text("Length of the hose %1").arg(canvas.length((*hose)->length_mm)));
+        out.append(tr("Length of the hose %1").arg(canvas.length((*hose)->length_mm)));
 }
 
 } // namespace
@@ -96,16 +97,15 @@ QString slopeBetween(const Canvas& canvas, Vec3 from, Vec3 to)
     constexpr double steep = 0.999;
     const double run_mm = distance(from, to);
     if (run_mm <= 0)
-        return text("no length");
+        return tr("no length");
     const Plumb& plumb = canvas.layout().plumb;
     const double slope = (plumb.height(to) - plumb.height(from)) / run_mm;
     if (std::abs(slope) < level)
-        return text("level");
-    const QString way = slope > 0 ? text("rises") : text("falls");
+        return tr("level");
+    const QString way = slope > 0 ? tr("rises") : tr("falls");
     if (std::abs(slope) > steep)
-        return text("%1 plumb").arg(way);
-    return text("%1 %2").arg(way,
-                             QString::fromStdString(format(std::abs(slope), Unit::slope, canvas.units())));
+        return tr("%1 plumb").arg(way);
+    return tr("%1 %2").arg(way, inWords(std::abs(slope), Unit::slope, canvas.units()));
 }
 
 QStringList trapsOf(const Canvas& canvas, const Profile& profile)
@@ -115,12 +115,12 @@ QStringList trapsOf(const Canvas& canvas, const Profile& profile)
         std::max_element(profile.high_points.begin(), profile.high_points.end(),
                          [](const HighPoint& a, const HighPoint& b) { return a.height_mm < b.height_mm; });
     if (high != profile.high_points.end())
-        out.append(text("Hump %1, holds %2 of air")
+        out.append(tr("Hump %1, holds %2 of air")
                        .arg(canvas.length(high->height_mm), volume(canvas, high->trapped_ml)));
     const auto dip = std::max_element(profile.dips.begin(), profile.dips.end(),
                                       [](const Dip& a, const Dip& b) { return a.depth_mm < b.depth_mm; });
     if (dip != profile.dips.end())
-        out.append(text("Dip %1, holds %2").arg(canvas.length(dip->depth_mm), volume(canvas, dip->held_ml)));
+        out.append(tr("Dip %1, holds %2").arg(canvas.length(dip->depth_mm), volume(canvas, dip->held_ml)));
     return out;
 }
 
@@ -132,15 +132,14 @@ QStringList dimensionsOf(const Canvas& canvas, const PartRef& part)
         addPlaceAlong(canvas, part, out);
     const std::optional<Vec3> at = positionOf(canvas.sketch(), part);
     if (at)
-        out.append(text("Height %1").arg(canvas.length(canvas.layout().plumb.height(*at))));
+        out.append(tr("Height %1").arg(canvas.length(canvas.layout().plumb.height(*at))));
     if (at && canvas.view().isEnd())
         addDepth(canvas, part, *at, out);
     if (part.kind == PartKind::hose_point || part.kind == PartKind::hose_end)
         addSlopes(canvas, part, out);
     if (part.kind == PartKind::heater)
         if (const Heater* heater = canvas.sketch().heater(part.id); heater && heater->tilt_deg != 0)
-            out.append(text("Tilt %1").arg(
-                QString::fromStdString(format(heater->tilt_deg, Unit::degree, canvas.units()))));
+            out.append(tr("Tilt %1").arg(inWords(heater->tilt_deg, Unit::degree, canvas.units())));
     addDrop(canvas, part, out);
     if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr)
         out += trapsOf(canvas, hose->profile);

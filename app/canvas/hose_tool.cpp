@@ -3,18 +3,12 @@
 #include "app/canvas/dimensions.h"
 #include "app/canvas/overlay.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
 
 namespace siphonwright {
 namespace {
-
-QString text(const char* source)
-{
-    return QCoreApplication::translate("Canvas", source);
-}
 
 Vec2 flat(Vec3 p)
 {
@@ -78,8 +72,7 @@ void HoseTool::finish(const std::optional<Socket>& last)
 {
     Id id;
     const HoseDraft draft = draft_;
-    const QString step =
-        draft.role == HoseRole::supply ? text("Draw a supply hose") : text("Draw a return hose");
+    const QString step = draft.role == HoseRole::supply ? tr("Draw a supply hose") : tr("Draw a return hose");
     canvas_.apply(step, [&](Sketch& sketch) { id = addDraft(sketch, draft, last); });
     if (id.empty())
         return;
@@ -198,13 +191,13 @@ void HoseTool::paint(QPainter& painter) const
     if (target_)
         overlay::paintTarget(painter, canvas_, target_->stop);
     const Vec3 end = target_ ? target_->stop : next_;
-    lines.append(text("Height %1").arg(canvas_.length(canvas_.layout().plumb.height(end))));
+    lines.append(tr("Height %1").arg(canvas_.length(canvas_.layout().plumb.height(end))));
     if (draft_.started()) {
         const Vec3 before = draft_.places.empty() ? draft_.first->stop : draft_.places.back();
-        lines.append(text("This piece %1").arg(slopeBetween(canvas_, before, end)));
+        lines.append(tr("This piece %1").arg(slopeBetween(canvas_, before, end)));
     }
     if (hose) {
-        lines.append(text("Length %1").arg(canvas_.length((*hose)->length_mm)));
+        lines.append(tr("Length %1").arg(canvas_.length((*hose)->length_mm)));
         lines += trapsOf(canvas_, hose->profile);
     }
     overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
@@ -212,21 +205,21 @@ void HoseTool::paint(QPainter& painter) const
 
 QString HoseTool::hint() const
 {
-    const QString role = draft_.role == HoseRole::supply ? text("supply hose") : text("return hose");
+    const QString role = draft_.role == HoseRole::supply ? tr("supply hose") : tr("return hose");
     if (!draft_.started() && target_)
-        return text("Click to begin the %1 at %2.").arg(role, target_->name);
+        return tr("Click to begin the %1 at %2.").arg(role, target_->name);
     if (!draft_.started())
-        return text("Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow "
-                    "keys "
-                    "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
+        return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow "
+                  "keys "
+                  "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
             .arg(role);
     if (target_ && draft_.first && draft_.first->sameAs(target_->end))
-        return text("The %1 begins here; it ends on another port or nozzle.").arg(role);
+        return tr("The %1 begins here; it ends on another port or nozzle.").arg(role);
     if (target_)
-        return text("Click to end the %1 on %2.").arg(role, target_->name);
-    return text("Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace "
-                "takes the "
-                "last point back, Escape gives up.")
+        return tr("Click to end the %1 on %2.").arg(role, target_->name);
+    return tr("Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace "
+              "takes the "
+              "last point back, Escape gives up.")
         .arg(role);
 }
 

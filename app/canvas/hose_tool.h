@@ -3,10 +3,14 @@
 #include "app/canvas/hose_draft.h"
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
+
 namespace siphonwright {
 
 /// Draw a hose: click a port, a nozzle or an empty place, then point after point.
 class HoseTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     HoseTool(Canvas& canvas, HoseRole role);
 

@@ -1,19 +1,21 @@
 #include "app/canvas/part_names.h"
 
+#include "app/language/in_words.h"
+
 #include <QCoreApplication>
 
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 template <class Part>
 QString named(const Part* part)
 {
-    return part ? QString::fromStdString(part->name.empty() ? part->id : part->name) : QString();
+    return part ? inWords(part->name.empty() ? part->id : part->name) : QString();
 }
 
 QString nameOnHose(const Sketch& sketch, const PartRef& part)
@@ -22,14 +24,14 @@ QString nameOnHose(const Sketch& sketch, const PartRef& part)
     const QString of = named(hose);
     switch (part.kind) {
     case PartKind::hose_point:
-        return text("point %1 of %2").arg(part.index + 1).arg(of);
+        return tr("point %1 of %2").arg(part.index + 1).arg(of);
     case PartKind::hose_end:
-        return part.index == 0 ? text("the start of %1").arg(of) : text("the end of %1").arg(of);
+        return part.index == 0 ? tr("the start of %1").arg(of) : tr("the end of %1").arg(of);
     case PartKind::clip:
-        return text("clip %1 of %2").arg(part.index + 1).arg(of);
+        return tr("clip %1 of %2").arg(part.index + 1).arg(of);
     case PartKind::inline_part:
         if (hose && part.index < hose->parts.size())
-            return text("%1 in %2").arg(nameOfInline(hose->parts[part.index].kind), of);
+            return tr("%1 in %2").arg(nameOfInline(hose->parts[part.index].kind), of);
         return of;
     default:
         return of;
@@ -42,17 +44,17 @@ QString nameOfInline(InlineKind kind)
 {
     switch (kind) {
     case InlineKind::isolation_valve:
-        return text("isolation valve");
+        return tr("isolation valve");
     case InlineKind::bleed:
-        return text("bleed point");
+        return tr("bleed point");
     case InlineKind::drain:
-        return text("drain");
+        return tr("drain");
     case InlineKind::lift_check_valve:
-        return text("lift check valve");
+        return tr("lift check valve");
     case InlineKind::swing_check_valve:
-        return text("swing check valve");
+        return tr("swing check valve");
     case InlineKind::reducer:
-        return text("reducer");
+        return tr("reducer");
     }
     return {};
 }
@@ -63,17 +65,17 @@ QString nameOfPart(const Sketch& sketch, const PartRef& part)
     case PartKind::nothing:
         return {};
     case PartKind::engine:
-        return text("the engine");
+        return tr("the engine");
     case PartKind::engine_corner:
-        return text("corner %1 of the engine").arg(part.index + 1);
+        return tr("corner %1 of the engine").arg(part.index + 1);
     case PartKind::jacket:
-        return text("the water jacket");
+        return tr("the water jacket");
     case PartKind::jacket_corner:
-        return text("corner %1 of the water jacket").arg(part.index + 1);
+        return tr("corner %1 of the water jacket").arg(part.index + 1);
     case PartKind::thermostat:
-        return text("the thermostat housing");
+        return tr("the thermostat housing");
     case PartKind::tank:
-        return text("the surge tank");
+        return tr("the surge tank");
     case PartKind::port:
         return named(sketch.port(part.id));
     case PartKind::heater:
@@ -81,13 +83,13 @@ QString nameOfPart(const Sketch& sketch, const PartRef& part)
     case PartKind::area:
         return named(sketch.area(part.id));
     case PartKind::area_corner:
-        return text("corner %1 of %2").arg(part.index + 1).arg(named(sketch.area(part.id)));
+        return tr("corner %1 of %2").arg(part.index + 1).arg(named(sketch.area(part.id)));
     case PartKind::ground:
-        return text("the ground line");
+        return tr("the ground line");
     case PartKind::photo:
-        return text("the photo");
+        return tr("the photo");
     case PartKind::dimension:
-        return text("the dimension");
+        return tr("the dimension");
     default:
         return nameOnHose(sketch, part);
     }
@@ -99,33 +101,33 @@ QString spokenName(const Sketch& sketch, const PartRef& part)
     const QString of = named(hose);
     switch (part.kind) {
     case PartKind::engine:
-        return text("Engine");
+        return tr("Engine");
     case PartKind::engine_corner:
-        return text("Engine, corner %1").arg(part.index + 1);
+        return tr("Engine, corner %1").arg(part.index + 1);
     case PartKind::jacket:
-        return text("Water jacket");
+        return tr("Water jacket");
     case PartKind::jacket_corner:
-        return text("Water jacket, corner %1").arg(part.index + 1);
+        return tr("Water jacket, corner %1").arg(part.index + 1);
     case PartKind::thermostat:
-        return text("Thermostat housing");
+        return tr("Thermostat housing");
     case PartKind::tank:
-        return text("Surge tank");
+        return tr("Surge tank");
     case PartKind::hose_point:
-        return text("%1, point %2").arg(of).arg(part.index + 1);
+        return tr("%1, point %2").arg(of).arg(part.index + 1);
     case PartKind::hose_end:
-        return part.index == 0 ? text("%1, start").arg(of) : text("%1, end").arg(of);
+        return part.index == 0 ? tr("%1, start").arg(of) : tr("%1, end").arg(of);
     case PartKind::clip:
-        return text("%1, clip %2").arg(of).arg(part.index + 1);
+        return tr("%1, clip %2").arg(of).arg(part.index + 1);
     case PartKind::inline_part:
         return hose && part.index < hose->parts.size()
-                   ? text("%1, %2 %3").arg(of, nameOfInline(hose->parts[part.index].kind)).arg(part.index + 1)
+                   ? tr("%1, %2 %3").arg(of, nameOfInline(hose->parts[part.index].kind)).arg(part.index + 1)
                    : of;
     case PartKind::area_corner:
-        return text("%1, corner %2").arg(named(sketch.area(part.id))).arg(part.index + 1);
+        return tr("%1, corner %2").arg(named(sketch.area(part.id))).arg(part.index + 1);
     case PartKind::ground:
-        return text("Ground line");
+        return tr("Ground line");
     case PartKind::photo:
-        return text("Photograph");
+        return tr("Photograph");
     default:
         return nameOfPart(sketch, part);
     }

@@ -6,7 +6,6 @@
 
 #include "core/sketch/photo_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QPainter>
 
@@ -14,11 +13,6 @@
 
 namespace siphonwright {
 namespace {
-
-QString text(const char* source)
-{
-    return QCoreApplication::translate("Canvas", source);
-}
 
 QPointF flat(Vec2 p)
 {
@@ -63,7 +57,7 @@ void PhotoTool::level()
 {
     // Level by the plumb of the sketch, whatever grade is looked at; on the drawing, square to that.
     const Vec3 up = plumbOf(canvas_.sketch()).up();
-    canvas_.apply(text("Level the photo"), [&](Sketch& sketch) {
+    canvas_.apply(tr("Level the photo"), [&](Sketch& sketch) {
         levelPhotoByTwoPoints(sketch, points_[0], points_[1], {up.z, -up.x});
     });
 }
@@ -115,7 +109,7 @@ QStringList PhotoTool::sizes(Vec2 to) const
 {
     if (points_.empty() || points_.size() >= wanted())
         return {};
-    return {text("As drawn now %1").arg(canvas_.length(distanceBetween(flat(points_.back()), flat(to))))};
+    return {tr("As drawn now %1").arg(canvas_.length(distanceBetween(flat(points_.back()), flat(to))))};
 }
 
 void PhotoTool::paint(QPainter& painter) const
@@ -146,17 +140,17 @@ QString PhotoTool::hint() const
 {
     const int left = static_cast<int>(wanted() - points_.size());
     if (left == 0)
-        return text("Type what was measured.");
+        return tr("Type what was measured.");
     switch (kind_) {
     case ToolKind::photo_scale:
-        return left == 2 ? text("Click a point in the photo; then another, as far away as you have measured.")
-                         : text("Click the second point. Backspace takes the first one back.");
+        return left == 2 ? tr("Click a point in the photo; then another, as far away as you have measured.")
+                         : tr("Click the second point. Backspace takes the first one back.");
     case ToolKind::photo_level:
-        return left == 2 ? text("Click two points along something that is level in truth.")
-                         : text("Click the second point along it. Backspace takes the first one back.");
+        return left == 2 ? tr("Click two points along something that is level in truth.")
+                         : tr("Click the second point along it. Backspace takes the first one back.");
     default:
-        return text("Click the corners of a flat rectangle whose width and height you know: %1 left. "
-                    "Backspace takes the last one back.")
+        return tr("Click the corners of a flat rectangle whose width and height you know: %1 left. "
+                  "Backspace takes the last one back.")
             .arg(left);
     }
 }

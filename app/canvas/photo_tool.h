@@ -3,12 +3,16 @@
 #include "app/canvas/elevation_view.h"
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
+
 namespace siphonwright {
 
 /// Point at the photograph: two points to scale or level it by, or the four corners of a rectangle to
 /// straighten it by. Levels it by itself; for the others Canvas::photo_points is told, since a figure has to
 /// be typed.
 class PhotoTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     PhotoTool(Canvas& canvas, ToolKind kind) : Tool(canvas), kind_(kind) {}
 

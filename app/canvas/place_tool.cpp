@@ -6,10 +6,10 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/canvas/shape.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -17,11 +17,6 @@
 
 namespace siphonwright {
 namespace {
-
-QString text(const char* source)
-{
-    return QCoreApplication::translate("Canvas", source);
-}
 
 Vec2 flat(Vec3 p)
 {
@@ -107,17 +102,17 @@ PartRef PlaceTool::putDown()
     PartRef part;
     if (kind_ == ToolKind::port) {
         const Port port = portHere();
-        canvas_.apply(text("Place a port"), [&](Sketch& sketch) {
+        canvas_.apply(tr("Place a port"), [&](Sketch& sketch) {
             part = {PartKind::port, addPort(sketch, port), 0};
         });
     } else if (kind_ == ToolKind::heater) {
         const Heater heater = heaterHere();
-        canvas_.apply(text("Place a heater"), [&](Sketch& sketch) {
+        canvas_.apply(tr("Place a heater"), [&](Sketch& sketch) {
             part = {PartKind::heater, addHeater(sketch, heater), 0};
         });
     } else if (kind_ == ToolKind::tank) {
         const SurgeTank tank = tankHere();
-        canvas_.apply(text("Place the surge tank"), [&](Sketch& sketch) { sketch.tank = tank; });
+        canvas_.apply(tr("Place the surge tank"), [&](Sketch& sketch) { sketch.tank = tank; });
         part = {PartKind::tank, {}, 0};
     }
     return part;
@@ -175,7 +170,7 @@ void PlaceTool::paint(QPainter& painter) const
     if (kind_ == ToolKind::heater) {
         const Heater heater = heaterHere();
         overlay::paintGhostOutline(painter, canvas_, bodyOf(heater), true);
-        lines.append(QString::fromStdString(heater.name));
+        lines.append(inWords(heater.name));
     } else if (kind_ == ToolKind::tank) {
         overlay::paintGhostOutline(painter, canvas_, bodyOf(tankHere()), true);
     } else if (kind_ == ToolKind::port) {
@@ -189,12 +184,12 @@ void PlaceTool::paint(QPainter& painter) const
     if (!goesOnHose() || !hose_.empty())
         overlay::paintHandle(painter, canvas_, {{}, place_, HandleShape::round, false}, true, false);
     if (!hose_.empty())
-        lines.append(text("%1 along the hose").arg(canvas_.length(along_)));
+        lines.append(tr("%1 along the hose").arg(canvas_.length(along_)));
     const double height_mm = canvas_.layout().plumb.height({place_.x, 0, place_.z});
-    lines.append(text("Height %1").arg(canvas_.length(height_mm)));
+    lines.append(tr("Height %1").arg(canvas_.length(height_mm)));
     const auto& jacket = canvas_.layout().jacket;
     if (kind_ == ToolKind::heater && jacket)
-        lines.append(text("Top under the jacket %1")
+        lines.append(tr("Top under the jacket %1")
                          .arg(canvas_.length(jacket->lowest_mm - height_mm - heaterHere().length_mm / 2)));
     overlay::paintDimensions(painter, canvas_, at_.screen, overlay::guideWords(guides_) + lines);
 }
@@ -203,23 +198,21 @@ QString PlaceTool::hint() const
 {
     switch (kind_) {
     case ToolKind::port:
-        return outward_ == Vec2{} ? text("Click on the jacket's or the block's edge to place a port.")
-                                  : text("Click to place a port here, its thread pointing outwards.");
+        return outward_ == Vec2{} ? tr("Click on the jacket's or the block's edge to place a port.")
+                                  : tr("Click to place a port here, its thread pointing outwards.");
     case ToolKind::heater:
-        return text(
-            "Click where the middle of the heater goes. Arrow keys move the cross-hair, Enter clicks.");
+        return tr("Click where the middle of the heater goes. Arrow keys move the cross-hair, Enter clicks.");
     case ToolKind::tank:
-        return text("Click where the surge tank goes: its marks give the coolant level.");
+        return tr("Click where the surge tank goes: its marks give the coolant level.");
     default:
         break;
     }
-    const QString what = kind_ == ToolKind::valve   ? text("an isolation valve")
-                         : kind_ == ToolKind::bleed ? text("a bleed point")
-                                                    : text("a clip");
+    const QString what = kind_ == ToolKind::valve   ? tr("an isolation valve")
+                         : kind_ == ToolKind::bleed ? tr("a bleed point")
+                                                    : tr("a clip");
     if (hose_.empty())
-        return text("Point at a hose and click to place %1 there.").arg(what);
-    return text("Click to place %1 in %2.")
-        .arg(what, nameOfPart(canvas_.sketch(), {PartKind::hose, hose_, 0}));
+        return tr("Point at a hose and click to place %1 there.").arg(what);
+    return tr("Click to place %1 in %2.").arg(what, nameOfPart(canvas_.sketch(), {PartKind::hose, hose_, 0}));
 }
 
 } // namespace siphonwright

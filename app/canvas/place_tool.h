@@ -3,10 +3,14 @@
 #include "app/canvas/elevation_view.h"
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
+
 namespace siphonwright {
 
 /// Put down a part that takes one click: a port, heater, tank, or a valve, bleed or clip on a hose.
 class PlaceTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     PlaceTool(Canvas& canvas, ToolKind kind) : Tool(canvas), kind_(kind) {}
 

@@ -1,5 +1,7 @@
 #include "app/canvas/rulers.h"
 
+#include "app/language/in_words.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -66,7 +68,7 @@ Marks marksBetween(double from, double to, double step)
 QString markText(double mm, UnitSystem units)
 {
     const double value = units == UnitSystem::inch ? mm / inch : mm;
-    return QString::number(std::round(value * 100) / 100 + 0.0);
+    return withDecimalSign(QString::number(std::round(value * 100) / 100 + 0.0));
 }
 
 void paintMarks(QPainter& painter, const Canvas& canvas, bool across)

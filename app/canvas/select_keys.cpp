@@ -15,9 +15,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 /// Arrow keys as a direction in the elevation; nothing for other keys.
@@ -71,7 +71,7 @@ bool SelectTool::nudge(const QKeyEvent& event)
     since_nudge_.start();
     const Vec3 delta = nudgeBy(*arrow, canvas_.nudgeStep(event.modifiers().testFlag(Qt::ShiftModifier)));
     canvas_.apply(
-        text("Move %1").arg(nameOfParts(canvas_.sketch(), parts)),
+        tr("Move %1").arg(nameOfParts(canvas_.sketch(), parts)),
         [&](Sketch& sketch) { siphonwright::move(sketch, parts, delta); }, nudge_gesture_);
     return true;
 }
@@ -98,7 +98,7 @@ Vec3 SelectTool::nudgeBy(Vec2 arrow, double step_mm) const
 void SelectTool::turnSelected(double clockwise_deg)
 {
     const std::vector<PartRef> parts = canvas_.selection.parts();
-    canvas_.apply(text("Turn %1").arg(nameOfParts(canvas_.sketch(), parts)), [&](Sketch& sketch) {
+    canvas_.apply(tr("Turn %1").arg(nameOfParts(canvas_.sketch(), parts)), [&](Sketch& sketch) {
         for (const PartRef& part : parts)
             turnPart(sketch, part, clockwise_deg);
     });

@@ -11,21 +11,11 @@
 
 #include "core/sketch/group_edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include <algorithm>
 
 namespace siphonwright {
-namespace {
-
-QString text(const char* source)
-{
-    return QCoreApplication::translate("Canvas", source);
-}
-
-} // namespace
-
 void SelectTool::pressed(const Pointer& pointer)
 {
     press_ = pointer;
@@ -156,7 +146,7 @@ void SelectTool::deleteSelected()
         return;
     const PartRef part = parts.back();
     const PartRef owner = parts.size() == 1 ? ownerOf(part) : PartRef();
-    canvas_.apply(text("Delete %1").arg(nameOfParts(canvas_.sketch(), parts)),
+    canvas_.apply(tr("Delete %1").arg(nameOfParts(canvas_.sketch(), parts)),
                   [&](Sketch& sketch) { siphonwright::remove(sketch, parts); });
     hovered_ = {};
     kept_.clear();
@@ -192,36 +182,35 @@ void SelectTool::paint(QPainter& painter) const
 QString SelectTool::hint() const
 {
     if (band_)
-        return text("Release to select what lies wholly in the band: %1. Escape stops.")
+        return tr("Release to select what lies wholly in the band: %1. Escape stops.")
             .arg(nameOfParts(canvas_.sketch(), banded_));
     if (drag_ && drag_->part.kind == PartKind::hose_end)
-        return text(
+        return tr(
             "Drop it on a port or nozzle to connect it, elsewhere to leave it open. Escape puts it back.");
     if (drag_)
-        return text("Hold Alt to place it freely. Escape puts it back.");
+        return tr("Hold Alt to place it freely. Escape puts it back.");
     const PartRef& part = hovered_.part;
     const QString name = nameOfPart(canvas_.sketch(), part);
     if (hovered_.finding >= 0)
-        return text("Click to select this finding.");
+        return tr("Click to select this finding.");
     if (hovered_.turns)
-        return text("Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.").arg(name);
+        return tr("Drag to turn %1 in steps of 15 degrees; full stop and comma turn it too.").arg(name);
     if (part.kind == PartKind::hose)
-        return text("Click to select %1, drag to move it, double-click to insert a point.").arg(name);
+        return tr("Click to select %1, drag to move it, double-click to insert a point.").arg(name);
     if (hasCorners(part.kind) && !canvas_.view().isEnd())
-        return text("Click to select %1, drag to move it, double-click an edge to add a corner.").arg(name);
+        return tr("Click to select %1, drag to move it, double-click an edge to add a corner.").arg(name);
     if (part.kind != PartKind::nothing)
-        return text("Click to select %1, drag to move it.").arg(name);
+        return tr("Click to select %1, drag to move it.").arg(name);
     const PartRef& selected = canvas_.selection.part();
     if (selected.kind == PartKind::hose_end)
-        return text(
-            "Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.");
+        return tr("Press J to connect it to the nearest port or nozzle, again for the next; arrows move it.");
     if (canvas_.selection.parts().size() > 1)
-        return text("Arrow keys move %1, a drag too; Delete removes them; Shift+click adds or takes out.")
+        return tr("Arrow keys move %1, a drag too; Delete removes them; Shift+click adds or takes out.")
             .arg(nameOfParts(canvas_.sketch(), canvas_.selection.parts()));
     if (selected.kind != PartKind::nothing)
-        return text("Arrow keys move %1, with Shift finely; Delete removes it; Tab goes to the next part.")
+        return tr("Arrow keys move %1, with Shift finely; Delete removes it; Tab goes to the next part.")
             .arg(nameOfPart(canvas_.sketch(), selected));
-    return text("Click a part to select it, drag to move it; drag over empty ground to select several.");
+    return tr("Click a part to select it, drag to move it; drag over empty ground to select several.");
 }
 
 Qt::CursorShape SelectTool::cursor() const

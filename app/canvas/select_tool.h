@@ -4,12 +4,15 @@
 #include "app/canvas/hit.h"
 #include "app/canvas/tool.h"
 
+#include <QCoreApplication>
 #include <QElapsedTimer>
 
 namespace siphonwright {
 
 /// Select, drag, nudge, turn, connect: what the pointer does when nothing is being placed.
 class SelectTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright)
+
 public:
     explicit SelectTool(Canvas& canvas) : Tool(canvas) {}
 

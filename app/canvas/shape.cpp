@@ -15,9 +15,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 /// In space: in a view other parts of the hose may lie over it.
@@ -71,7 +71,7 @@ PartRef insertHosePoint(Canvas& canvas, const Id& hose, double path_mm)
     if (!route.hose->points.empty())
         point.radius_mm = route.hose->points[std::min(before, route.hose->points.size() - 1)].radius_mm;
     const bool added =
-        canvas.apply(text("Insert a point in %1").arg(nameOfPart(canvas.sketch(), {PartKind::hose, hose, 0})),
+        canvas.apply(tr("Insert a point in %1").arg(nameOfPart(canvas.sketch(), {PartKind::hose, hose, 0})),
                      [&](Sketch& sketch) { insertPoint(sketch, hose, before, point); });
     return added ? PartRef{PartKind::hose_point, hose, before} : PartRef{};
 }
@@ -88,7 +88,7 @@ PartRef insertCorner(Canvas& canvas, const PartRef& part, Vec2 at)
         corners.insert(corners.begin() + static_cast<std::ptrdiff_t>(index), edge.at);
     };
     const bool added =
-        canvas.apply(text("Add a corner to %1").arg(nameOfPart(canvas.sketch(), owner)), [&](Sketch& sketch) {
+        canvas.apply(tr("Add a corner to %1").arg(nameOfPart(canvas.sketch(), owner)), [&](Sketch& sketch) {
             if (owner.kind != PartKind::area) {
                 if (std::vector<Vec2>* corners = outlineToChange(sketch, owner))
                     insert(*corners);
@@ -129,7 +129,7 @@ bool connectToNextSocket(Canvas& canvas, const PartRef& end)
         std::find_if(sockets.begin(), sockets.end(), [&](const Socket& s) { return s.sameAs(now); });
     const bool further = now.connected() && on != sockets.end() && on + 1 != sockets.end();
     const Socket& next = further ? *(on + 1) : sockets.front();
-    return canvas.apply(text("Connect %1 to %2").arg(nameOfPart(canvas.sketch(), end), next.name),
+    return canvas.apply(tr("Connect %1 to %2").arg(nameOfPart(canvas.sketch(), end), next.name),
                         [&](Sketch& sketch) { connect(sketch, end.id, end.index, next.end); });
 }
 
@@ -140,13 +140,13 @@ PartRef putOnHose(Canvas& canvas, ToolKind kind, const Id& id, double along_mm)
         return {};
     if (kind == ToolKind::clip) {
         const PartRef part = {PartKind::clip, id, hose->clips_mm.size()};
-        canvas.apply(text("Place a clip"), [&](Sketch& sketch) { addClip(sketch, id, along_mm); });
+        canvas.apply(tr("Place a clip"), [&](Sketch& sketch) { addClip(sketch, id, along_mm); });
         return part;
     }
     const InlinePart put = newInlinePart(
         *hose, kind == ToolKind::bleed ? InlineKind::bleed : InlineKind::isolation_valve, along_mm);
     const PartRef part = {PartKind::inline_part, id, hose->parts.size()};
-    canvas.apply(text("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
+    canvas.apply(tr("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
                  [&](Sketch& sketch) { addInlinePart(sketch, id, put); });
     return part;
 }

@@ -10,9 +10,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Snap", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 /// Where the part's hose comes from and goes on to.
@@ -35,8 +35,8 @@ std::vector<Vec3> neighboursOf(const Hose& hose, const Route& route, const PartR
 
 void addLines(SnapScene& scene, Vec2 with, Vec2 up)
 {
-    scene.lines.emplace_back(SnapKind::level, with, Vec2{up.z, -up.x}, text("level"));
-    scene.lines.emplace_back(SnapKind::plumb, with, up, text("plumb"));
+    scene.lines.emplace_back(SnapKind::level, with, Vec2{up.z, -up.x}, tr("level"));
+    scene.lines.emplace_back(SnapKind::plumb, with, up, tr("plumb"));
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "app/canvas/snap_scene.h"
+#include "app/language/in_words.h"
 
 #include "core/checks/clearance.h"
 #include "core/checks/rules.h"
@@ -15,15 +16,15 @@ namespace {
 constexpr double spare_mm = 25; ///< own choice: what one likes to leave under the coolant's level
 constexpr double spare_inch_mm = 25.4;
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Snap", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 QString lengthText(const Sketch& sketch, double mm)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return QString::fromStdString(format(mm, Unit::mm, units));
+    return inWords(mm, Unit::mm, units);
 }
 
 /// A rule's limit from where on it is a fault; nothing when it is switched off or has none.
@@ -48,14 +49,14 @@ void addHeights(SnapScene& scene, const Sketch& sketch, const Layout& layout, do
     if (over_level && level_mm) {
         const double spare = sketch.units == UnitChoice::inch ? spare_inch_mm : spare_mm;
         const double top_mm = *level_mm + *over_level - over_mm;
-        addHeightLimit(scene, top_mm, plumb, depth_mm, text("just under the coolant's level"));
+        addHeightLimit(scene, top_mm, plumb, depth_mm, tr("just under the coolant's level"));
         addHeightLimit(scene, top_mm - spare, plumb, depth_mm,
-                       text("%1 under the coolant's level").arg(lengthText(sketch, spare)));
+                       tr("%1 under the coolant's level").arg(lengthText(sketch, spare)));
     }
     const std::optional<double> over_ground = limitOf(sketch, "ground-clearance");
     if (over_ground && sketch.ground_z_mm)
         addHeightLimit(scene, plumb.height({0, 0, *sketch.ground_z_mm}) + *over_ground + under_mm, plumb,
-                       depth_mm, text("%1 over the ground").arg(lengthText(sketch, *over_ground)));
+                       depth_mm, tr("%1 over the ground").arg(lengthText(sketch, *over_ground)));
 }
 
 } // namespace
@@ -88,8 +89,7 @@ void addHoseLimits(SnapScene& scene, const Sketch& sketch, const Layout& layout,
         if (!beside)
             scene.clearances.emplace_back(
                 area->outline, away_mm,
-                text("%1 clear of %2")
-                    .arg(lengthText(sketch, clearance_mm), QString::fromStdString(area->name)));
+                tr("%1 clear of %2").arg(lengthText(sketch, clearance_mm), inWords(area->name)));
     }
 }
 
@@ -109,15 +109,15 @@ void addHeaterLimits(SnapScene& scene, const Sketch& sketch, const Layout& layou
         drop_mm = at->manual_min_drop_mm.value;
     if (drop_mm && layout.jacket)
         addHeightLimit(scene, layout.jacket->lowest_mm - *drop_mm - over_mm, layout.plumb, at->position.y,
-                       text("top %1 under the jacket").arg(lengthText(sketch, *drop_mm)));
+                       tr("top %1 under the jacket").arg(lengthText(sketch, *drop_mm)));
 }
 
 void addTrapLimits(SnapScene& scene, Vec3 before, Vec3 after, const Plumb& plumb, double depth_mm)
 {
     const double a = plumb.height(before);
     const double b = plumb.height(after);
-    addHeightLimit(scene, std::max(a, b), plumb, depth_mm, text("just no hump"));
-    addHeightLimit(scene, std::min(a, b), plumb, depth_mm, text("just no dip"));
+    addHeightLimit(scene, std::max(a, b), plumb, depth_mm, tr("just no hump"));
+    addHeightLimit(scene, std::min(a, b), plumb, depth_mm, tr("just no dip"));
 }
 
 } // namespace siphonwright

@@ -2,6 +2,7 @@
 
 #include "app/canvas/hit.h"
 #include "app/canvas/sockets.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -11,9 +12,9 @@
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Snap", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 Vec2 flat(Vec3 p)
@@ -24,7 +25,7 @@ Vec2 flat(Vec3 p)
 QString slopeWord(const Sketch& sketch, double slope)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return QString::fromStdString(format(slope, Unit::slope, units));
+    return inWords(slope, Unit::slope, units);
 }
 
 void addCorners(SnapScene& scene, const std::vector<Vec2>& outline, const QString& word)
@@ -52,14 +53,14 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
     for (const Shared<Hose>& hose : sketch.hoses)
         if (owner.kind != PartKind::hose || hose->id != part.id)
             for (const RoutePoint& point : hose->points)
-                scene.points.emplace_back(flat(point.at), QString::fromStdString(hose->name));
+                scene.points.emplace_back(flat(point.at), inWords(hose->name));
     if (sketch.engine && owner.kind != PartKind::engine)
-        addCorners(scene, sketch.engine->outline, text("corner of the engine"));
+        addCorners(scene, sketch.engine->outline, tr("corner of the engine"));
     if (sketch.engine && owner.kind != PartKind::engine && owner.kind != PartKind::jacket)
-        addCorners(scene, sketch.engine->jacket, text("corner of the jacket"));
+        addCorners(scene, sketch.engine->jacket, tr("corner of the jacket"));
     for (const Shared<Area>& area : sketch.areas)
         if (owner.kind != PartKind::area || area->id != part.id)
-            addCorners(scene, area->outline, QString::fromStdString(area->name));
+            addCorners(scene, area->outline, inWords(area->name));
 }
 
 void addSockets(SnapScene& scene, const Sketch& sketch, const Plumb& plumb, const PartRef& part,
@@ -128,7 +129,7 @@ void addSide(SnapScene& scene, const Course& course, std::ptrdiff_t step, double
     addRise(scene, next->at, slope, plumb, depth_mm, slope_word);
     const Corner* beyond = at(self + 2 * step);
     if (beyond)
-        addTangent(scene, beyond->at, next->at, text("in line with the next piece"));
+        addTangent(scene, beyond->at, next->at, tr("in line with the next piece"));
     const Corner* other = at(self - step);
     SnapRoom room;
     room.neighbour = next->at;
@@ -146,7 +147,7 @@ void addSide(SnapScene& scene, const Course& course, std::ptrdiff_t step, double
 QString radiusWord(const Sketch& sketch, double least_mm)
 {
     const UnitSystem units = sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    return text("bend radius just %1").arg(QString::fromStdString(format(least_mm, Unit::mm, units)));
+    return tr("bend radius just %1").arg(inWords(least_mm, Unit::mm, units));
 }
 
 void addHoseScene(SnapScene& scene, const Sketch& sketch, const Layout& layout, const PartRef& part,
@@ -206,7 +207,7 @@ SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const HoseDraft& 
         addRise(scene, line.back(), slope, layout.plumb, depth_mm, slopeWord(sketch, slope));
     }
     if (line.size() > 1) {
-        addTangent(scene, line[line.size() - 2], line.back(), text("in line with the last piece"));
+        addTangent(scene, line[line.size() - 2], line.back(), tr("in line with the last piece"));
         SnapRoom room;
         room.neighbour = line.back();
         room.beyond = line[line.size() - 2];

@@ -1,15 +1,16 @@
 #include "app/canvas/sockets.h"
 
 #include "app/canvas/plane.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 
 namespace siphonwright {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Canvas", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 void addSocket(const Sketch& sketch, const HoseEnd& end, std::optional<double> bore_mm, const QString& name,
@@ -42,14 +43,14 @@ std::vector<Socket> socketsOf(const Sketch& sketch)
     for (const Port& port : sketch.ports) {
         HoseEnd end;
         end.port = port.id;
-        addSocket(sketch, end, port.bore_mm.value, QString::fromStdString(port.name), out);
+        addSocket(sketch, end, port.bore_mm.value, inWords(port.name), out);
     }
     for (const Heater& heater : sketch.heaters) {
-        const QString name = QString::fromStdString(heater.name);
+        const QString name = inWords(heater.name);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::inlet), heater.inlet.bore_mm.value,
-                  text("the inlet of %1").arg(name), out);
+                  tr("the inlet of %1").arg(name), out);
         addSocket(sketch, nozzleEnd(heater.id, NozzleKind::outlet), heater.outlet.bore_mm.value,
-                  text("the outlet of %1").arg(name), out);
+                  tr("the outlet of %1").arg(name), out);
     }
     return out;
 }

@@ -5,13 +5,14 @@
 #include "app/commissioning/step_list.h"
 #include "app/commissioning/step_view.h"
 #include "app/commissioning/words.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 
 #include "core/layout/wording.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -72,7 +73,7 @@ void CommissioningPanel::layOut()
     heaters_->setAccessibleName(tr("Heater"));
     heaters_->setMinimumHeight(40);
     auto* group = new QButtonGroup(this);
-    auto* row = new QHBoxLayout;
+    auto* row = new panels::WrappedRow;
     row->setSpacing(2);
     const std::array names = {tr("Step"), tr("List"), tr("Readings"), tr("Diagnosis")};
     const std::array<QWidget*, 4> widgets = {step_, steps_, readings_, diagnosis_};
@@ -137,7 +138,7 @@ void CommissioningPanel::refresh()
         const QString chosen = heaters_->currentData().toString();
         heaters_->clear();
         for (const Heater& one : document_.sketch().heaters)
-            heaters_->addItem(QString::fromStdString(nameOfHeater(one)), QString::fromStdString(one.id));
+            heaters_->addItem(inWords(nameOfHeater(one)), QString::fromStdString(one.id));
         heaters_->setCurrentIndex(std::max(heaters_->findData(chosen), heaters_->count() > 0 ? 0 : -1));
     }
     open(static_cast<Page>(pages_->currentIndex()));

@@ -1,6 +1,7 @@
 #include "app/commissioning/diagnosis_view.h"
 
 #include "app/commissioning/words.h"
+#include "app/language/in_words.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -89,7 +90,7 @@ void DiagnosisView::show(const Outcome* outcome, bool computing, UnitSystem unit
     }
     const Diagnosis& found = outcome->diagnosis;
     if (!found.missing.empty()) {
-        state_->setText(tr("Not diagnosed: %1.").arg(QString::fromStdString(found.missing)));
+        state_->setText(tr("Not diagnosed: %1.").arg(inWords(found.missing)));
         return;
     }
     QString state =

@@ -2,6 +2,7 @@
 
 #include "app/commissioning/words.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/commissioning/checklist_text.h"
@@ -32,7 +33,7 @@ constexpr double table_row_mm = 8;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("Commissioning", words);
+    return QCoreApplication::translate("siphonwright::commissioning", words);
 }
 
 /// A stretch of the page that is not broken.
@@ -52,6 +53,8 @@ double lines(qsizetype count, double lettering)
 }
 
 class Paper {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::commissioning)
+
 public:
     Paper(const Sketch& sketch, const Analysis& analysis, const sheet::Options& options)
         : sketch_(sketch), analysis_(analysis), size_(sheet::pageSize(options))
@@ -202,8 +205,8 @@ private:
             {tr("Current"), tr("A")},   {tr("Voltage"), tr("V")}, {tr("Level"), length},
             {tr("On/off"), tr("seen")}, {tr("Note"), {}}};
         write(painter, {margin_mm, top + 4},
-              tr("Readings: %1").arg(heater ? QString::fromStdString(nameOfHeater(*heater)) : QString()),
-              title_lettering_mm, Weight::strong);
+              tr("Readings: %1").arg(heater ? inWords(nameOfHeater(*heater)) : QString()), title_lettering_mm,
+              Weight::strong);
         const double from = top + 7;
         const double column = width() / double(heads.size());
         painter.setPen(QPen(Qt::black, 0.25));

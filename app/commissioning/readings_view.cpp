@@ -2,9 +2,10 @@
 
 #include "app/commissioning/reading_chart.h"
 #include "app/commissioning/words.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -105,7 +106,9 @@ void ReadingsView::layOut()
     connect(add, &QPushButton::clicked, this, &ReadingsView::addReading);
     connect(on, &QPushButton::clicked, this, [this] { noteSwitching(true); });
     connect(off, &QPushButton::clicked, this, [this] { noteSwitching(false); });
-    auto* switching = new QHBoxLayout;
+    auto* switching = new panels::WrappedRow;
+    for (QPushButton* one : {on, off})
+        one->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     switching->addWidget(on);
     switching->addWidget(off);
 
@@ -233,7 +236,7 @@ void ReadingsView::sayVerdicts()
                              .arg(markOf(one.fit), capital(text(instrumentFor(one.channel).title)),
                                   text(one.words, units));
         if (!judged_->missing.empty())
-            lines << tr("Not judged against the drawing: %1.").arg(QString::fromStdString(judged_->missing));
+            lines << tr("Not judged against the drawing: %1.").arg(inWords(judged_->missing));
         else
             lines << tr("%1 %2").arg(markOf(judged_->cycles_fit), text(judged_->cycles_words, units));
     } else if (columns_.empty()) {
@@ -288,13 +291,13 @@ void ReadingsView::edited(const QTableWidgetItem* item)
     if ((isChannel(row) || row == ambient_row) && !typed.isEmpty()) {
         const Unit unit = row == ambient_row ? Unit::degC : instrumentFor(channelOf(row)).unit;
         std::string problem;
-        value = parse(typed.toStdString(), unit, units, &problem);
+        value = parse(typedQuantity(typed, unit), unit, units, &problem);
         if (!value)
-            problem_ = tr("\"%1\": %2").arg(typed, QString::fromStdString(problem));
+            problem_ = tr("\"%1\": %2").arg(typed, inWords(problem));
     }
     QDateTime moment;
     if (row == time_row) {
-        moment = QLocale::c().toDateTime(typed, QStringLiteral("d MMM HH:mm"));
+        moment = QLocale().toDateTime(typed, shownTimeFormat());
         moment.setDate(QDate(QDate::currentDate().year(), moment.date().month(), moment.date().day()));
         if (!moment.isValid())
             moment = QDateTime::fromString(typed, Qt::ISODate);

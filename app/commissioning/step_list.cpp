@@ -2,8 +2,8 @@
 
 #include "app/commissioning/words.h"
 #include "app/drawing/look.h"
+#include "app/panels/wrapped_row.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
@@ -25,9 +25,10 @@ StepList::StepList(Document& document, QWidget* parent)
     print->setObjectName(QStringLiteral("checklist-print"));
     auto* save = new QPushButton(tr("Save as PDF…"), this);
     save->setObjectName(QStringLiteral("checklist-export"));
-    auto* row = new QHBoxLayout;
+    auto* row = new panels::WrappedRow;
     for (QPushButton* one : {print, save}) {
         one->setMinimumHeight(44);
+        one->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         row->addWidget(one);
     }
     auto* stack = new QVBoxLayout(this);

@@ -2,10 +2,10 @@
 
 #include "app/commissioning/words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 
 #include "core/commissioning/checklist_text.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QProgressBar>
@@ -115,7 +115,9 @@ void StepView::layOut()
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(middle);
 
-    auto* ways = new QHBoxLayout;
+    auto* ways = new panels::WrappedRow;
+    for (QPushButton* way : {back_, next_})
+        way->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     ways->addWidget(back_);
     ways->addWidget(next_);
     auto* stack = new QVBoxLayout(this);

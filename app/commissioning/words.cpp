@@ -1,5 +1,7 @@
 #include "app/commissioning/words.h"
 
+#include "app/language/in_words.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -8,24 +10,24 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("Commissioning", words);
+    return QCoreApplication::translate("siphonwright::commissioning", words);
 }
 
 } // namespace
 
 QString text(std::string_view words)
 {
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+    return inWords(words);
 }
 
 QString text(const Message& message, UnitSystem units)
 {
-    return QString::fromStdString(format(message, units));
+    return inWords(message, units);
 }
 
 QString text(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 std::string isoTime(const QDateTime& moment)
@@ -33,12 +35,16 @@ std::string isoTime(const QDateTime& moment)
     return moment.toOffsetFromUtc(moment.offsetFromUtc()).toString(Qt::ISODate).toStdString();
 }
 
+QString shownTimeFormat()
+{
+    return tr("d MMM HH:mm");
+}
+
 QString shownTime(const std::string& iso)
 {
     const QString words = QString::fromStdString(iso);
     const QDateTime moment = QDateTime::fromString(words, Qt::ISODate);
-    return moment.isValid() ? QLocale::c().toString(moment.toLocalTime(), QStringLiteral("d MMM HH:mm"))
-                            : words;
+    return moment.isValid() ? QLocale().toString(moment.toLocalTime(), shownTimeFormat()) : words;
 }
 
 QString markOf(Fit fit)

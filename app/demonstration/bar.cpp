@@ -2,6 +2,8 @@
 
 #include "app/demonstration/scrub_bar.h"
 #include "app/demonstration/votes.h"
+#include "app/language/in_words.h"
+#include "app/panels/wrapped_row.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -59,7 +61,7 @@ DemonstrationBar::DemonstrationBar(Player& player, const Document& document, QWi
     setLarge(false);
 }
 
-QToolButton* DemonstrationBar::addButton(QHBoxLayout& row, const QString& text, const char* id,
+QToolButton* DemonstrationBar::addButton(QLayout& row, const QString& text, const char* id,
                                          const QString& tip)
 {
     auto* button = new QToolButton(this);
@@ -91,7 +93,7 @@ void DemonstrationBar::buildLine()
 
 void DemonstrationBar::buildControls()
 {
-    auto* row = new QHBoxLayout;
+    auto* row = new panels::WrappedRow;
     row->setSpacing(4);
     auto* start = addButton(*row, tr("Start again"), "demo-start", tr("Back to the start (Home)"));
     auto* back = addButton(*row, QStringLiteral("◂"), "demo-back", tr("One step back (Left)"));
@@ -100,7 +102,8 @@ void DemonstrationBar::buildControls()
     auto* forward = addButton(*row, QStringLiteral("▸"), "demo-forward", tr("One step on (Right)"));
     back->setAccessibleName(tr("One step back"));
     forward->setAccessibleName(tr("One step on"));
-    row->addWidget(scrub_, 1);
+    scrub_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    row->addWidget(scrub_);
     for (const int times : speeds)
         speed_->addItem(tr("%1×").arg(times), times);
     speed_->setCurrentIndex(speed_->count() - 1);
@@ -260,7 +263,7 @@ void DemonstrationBar::moved()
     scrub_->setValue(int(player_.index()));
     scrub_->update();
     const Moment* moment = player_.moment();
-    const QString missing = QString::fromStdString(player_.demonstration().missing);
+    const QString missing = inWords(player_.demonstration().missing);
     if (!moment) {
         words_->setText(tr("Nothing to show yet: %1.").arg(missing));
         clock_->clear();

@@ -6,7 +6,7 @@
 
 class QComboBox;
 class QLabel;
-class QHBoxLayout;
+class QLayout;
 class QToolButton;
 
 namespace siphonwright::demonstration {
@@ -40,7 +40,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    QToolButton* addButton(QHBoxLayout& row, const QString& text, const char* id, const QString& tip);
+    QToolButton* addButton(QLayout& row, const QString& text, const char* id, const QString& tip);
     void buildControls();
     void buildLine();
     bool isOurs(const QKeyEvent& event) const;

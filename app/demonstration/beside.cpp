@@ -1,5 +1,7 @@
 #include "app/demonstration/beside.h"
 
+#include "app/language/in_words.h"
+
 #include <QFileInfo>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -93,7 +95,7 @@ void Beside::follow()
     const UnitSystem units =
         document_.sketch().units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
     words_->setText(now ? wordsOf(*now, units)
-                        : tr("Nothing to show: %1.").arg(QString::fromStdString(demonstration_.missing)));
+                        : tr("Nothing to show: %1.").arg(inWords(demonstration_.missing)));
 }
 
 } // namespace siphonwright::demonstration

@@ -27,7 +27,7 @@ constexpr int quick_png = 75; ///< lossless all the same: a little larger, writt
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Demonstration", text);
+    return QCoreApplication::translate("siphonwright::demonstration", text);
 }
 
 QStringList cannotWrite(const QString& path, const QString& why)

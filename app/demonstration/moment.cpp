@@ -1,5 +1,7 @@
 #include "app/demonstration/moment.h"
 
+#include "app/language/in_words.h"
+
 #include <QCoreApplication>
 #include <QPainter>
 
@@ -11,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Demonstration", text);
+    return QCoreApplication::translate("siphonwright::demonstration", text);
 }
 
 } // namespace
@@ -51,7 +53,7 @@ QString wordsOf(const std::vector<Message>& sentences, UnitSystem units)
     QStringList words;
     for (const Message& sentence : sentences)
         if (!sentence.pattern.empty())
-            words << QString::fromStdString(format(sentence, units));
+            words << inWords(sentence, units);
     return words.join(QLatin1Char(' '));
 }
 

@@ -1,6 +1,8 @@
 #include "app/document/document.h"
 
 #include "app/document/sketch_command.h"
+#include "app/language/default_names.h"
+#include "app/language/in_words.h"
 
 #include "core/layout/follow_dimensions.h"
 
@@ -19,7 +21,7 @@ QStringList sentences(const Problems& problems)
 {
     QStringList out;
     for (const Problem& problem : problems)
-        out.append(QString::fromStdString(problem.text()));
+        out.append(inWords(problem.text()));
     return out;
 }
 
@@ -36,6 +38,7 @@ bool Document::apply(const QString& text, const std::function<void(Sketch&)>& ed
         return false;
     Sketch after = sketch_;
     edit(after);
+    language::nameNewParts(after, sketch_);
     followDimensions(after, sketch_, level_.layout);
     if (after == sketch_)
         return false;

@@ -2,6 +2,7 @@
 
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 #include <QTransform>
@@ -23,7 +24,7 @@ constexpr double over_mm = 0.9;   ///< text over its line
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 double lengthOf(const QPolygonF& line)
@@ -123,9 +124,7 @@ void placeText(DimensionShape& shape, const Style& style)
 
 QString dimensionText(const MeasuredDimension& measured, UnitSystem units)
 {
-    const auto text = [units](double value, Unit unit) {
-        return QString::fromStdString(format(value, unit, units));
-    };
+    const auto text = [units](double value, Unit unit) { return inWords(value, unit, units); };
     if (measured.kind != DimensionKind::slope)
         return text(measured.value, Unit::mm);
     constexpr double level = 0.001; // as core/quantity writes slopes

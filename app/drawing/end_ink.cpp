@@ -1,5 +1,6 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 
@@ -14,7 +15,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// Angle of a bank from upright, in degrees: 45 for 90 degree vees of eight and sixteen, 30 for 60 degree
@@ -76,7 +77,7 @@ void paintUnknownDepth(Ink& ink, const Area& area)
         ink.line(left, right);
         ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
     }
-    const QString name = tr("%1: depth not entered").arg(QString::fromStdString(area.name));
+    const QString name = tr("%1: depth not entered").arg(inWords(area.name));
     const double h = ink.paper(ink.style.lettering_mm);
     const double in = ink.paper(3);
     const double middle = -(low->z + high->z) / 2 + h / 2;

@@ -1,5 +1,6 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 
@@ -12,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// The housing's size is not part of the sketch.
@@ -136,7 +137,7 @@ void labelJacket(Ink& ink, const Engine& engine)
                {{box.center().x(), jacket.bottom() + gap + h}, Anchor::centre},
                {{box.center().x(), box.top() - gap}, Anchor::centre},
                {{jacket.left() + gap, jacket.center().y()}, Anchor::left}},
-              QString::fromStdString(engine.name), ink.palette.ink);
+              inWords(engine.name), ink.palette.ink);
     if (!layout.jacket)
         return;
     const auto mark = [&](double height_mm, double into, const QString& name) {
@@ -244,7 +245,7 @@ void labelEngine(Ink& ink)
                    {{box.right() + ink.paper(1.5), middle}, Anchor::left},
                    {{box.center().x(), under}, Anchor::right},
                    {{box.center().x(), under + 1.6 * ink.paper(ink.style.lettering_mm)}, Anchor::centre}},
-                  QString::fromStdString(area->name), ink.palette.keep_clear);
+                  inWords(area->name), ink.palette.keep_clear);
     }
 }
 

@@ -2,6 +2,7 @@
 #include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -114,7 +115,7 @@ void paintCell(Ink& ink, const Cell& cell, const CellView& view, const LoopConte
 
 QString degrees(const Ink& ink, double degC)
 {
-    return QString::fromStdString(format(std::round(degC), Unit::degC, ink.style.units));
+    return inWords(std::round(degC), Unit::degC, ink.style.units);
 }
 
 void labelEnd(Ink& ink, const Id& hose_id, double share, double degC)

@@ -1,4 +1,5 @@
 #include "app/drawing/ink.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/edits.h"
 
@@ -247,7 +248,7 @@ void paintHeaters(Ink& ink)
                    {{box.right() + gap, box.center().y()}, Anchor::left},
                    {{box.left() - gap, box.center().y()}, Anchor::right},
                    {{box.center().x(), box.top() - gap}, Anchor::centre}},
-                  QString::fromStdString(heater.name), ink.palette.ink);
+                  inWords(heater.name), ink.palette.ink);
     }
 }
 
@@ -269,7 +270,7 @@ void paintPorts(Ink& ink)
                    {place + QPointF(-gap, -gap / 2), Anchor::right},
                    {place + QPointF(gap, gap + h), Anchor::left},
                    {place + QPointF(-gap, gap + h), Anchor::right}},
-                  QString::fromStdString(port.name), ink.palette.ink);
+                  inWords(port.name), ink.palette.ink);
     }
 }
 

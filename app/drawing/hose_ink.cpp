@@ -2,6 +2,7 @@
 #include "app/drawing/crossings.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
+#include "app/language/in_words.h"
 
 #include "core/running/loop_figures.h"
 
@@ -17,7 +18,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// A place on a hose: where, and which way the coolant runs there.
@@ -334,7 +335,7 @@ void paintInlinePart(Ink& ink, const ResolvedHose& hose, const InlinePart& part)
 /// Along the longest straights first, on either side.
 void labelSize(Ink& ink, const ResolvedHose& hose)
 {
-    const QString bore = QString::fromStdString(format(hose->bore_mm, Unit::mm, ink.style.units));
+    const QString bore = inWords(hose->bore_mm, Unit::mm, ink.style.units);
     const QString text =
         hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
     std::vector<Piece> straights;

@@ -1,4 +1,5 @@
 #include "app/drawing/ink.h"
+#include "app/language/in_words.h"
 
 #include "core/analysis/analysis.h"
 
@@ -13,7 +14,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 /// Down along plumb, as the view shows it.
@@ -41,8 +42,7 @@ void paintSagMargins(Ink& ink)
         ink.line(from, tip);
         ink.arrowhead(tip, along, 1.6, ink.palette.faint);
         const QString text =
-            tr("may sag %1")
-                .arg(QString::fromStdString(format(*margin.droop.margin_mm, Unit::mm, ink.style.units)));
+            tr("may sag %1").arg(inWords(*margin.droop.margin_mm, Unit::mm, ink.style.units));
         ink.label({{tip + QPointF(ink.paper(1.2), 0)},
                    {tip - QPointF(ink.paper(1.2), 0), Anchor::right},
                    {tip + QPointF(0, ink.paper(0.8 + ink.style.lettering_mm)), Anchor::centre}},
@@ -68,8 +68,7 @@ void paintPlumbArrow(Ink& ink)
     ink.reserve(QRectF(from, tip).normalized().adjusted(-ink.paper(2), 0, ink.paper(2), 0));
     const double off_deg = std::acos(std::min(1.0, up.z)) * 180 / 3.14159265358979323846;
     ink.label({{tip + QPointF(0, ink.paper(1.2 + ink.style.lettering_mm)), Anchor::centre}},
-              tr("plumb, %1 off").arg(QString::fromStdString(format(off_deg, Unit::degree, ink.style.units))),
-              ink.palette.level);
+              tr("plumb, %1 off").arg(inWords(off_deg, Unit::degree, ink.style.units)), ink.palette.level);
 }
 
 } // namespace siphonwright::drawing

@@ -1,5 +1,6 @@
 #include "app/drawing/bore.h"
 #include "app/drawing/ink.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 
@@ -15,7 +16,7 @@ constexpr double least_named_ml = 2;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
@@ -64,7 +65,7 @@ bool locks(const Ink& ink, const PocketFound& pocket)
 
 QString wordsOf(const Ink& ink, const PocketFound& pocket)
 {
-    const QString volume = QString::fromStdString(format(pocket.volume_ml, Unit::ml, ink.style.units));
+    const QString volume = inWords(pocket.volume_ml, Unit::ml, ink.style.units);
     if (locks(ink, pocket))
         return tr("%1 of air, locks the loop").arg(volume);
     switch (pocket.cleared_by_running) {

@@ -1,6 +1,7 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 
 #include <QLineF>
 
@@ -30,7 +31,7 @@ QSizeF sizeOf(const Ink& ink, const QStringList& lines)
 QString shortName(const Heater& heater)
 {
     constexpr qsizetype longest = 26;
-    const QString name = QString::fromStdString(heater.name);
+    const QString name = inWords(heater.name);
     return name.size() <= longest ? name : name.left(longest - 1).trimmed() + QStringLiteral("…");
 }
 

@@ -1,5 +1,7 @@
 #include "app/drawing/running_words.h"
 
+#include "app/language/in_words.h"
+
 #include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
@@ -13,12 +15,12 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Drawing", text);
+    return QCoreApplication::translate("siphonwright::drawing", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 /// What drives against what resists. In a steady state both are equal, so only air is told apart.

@@ -1,5 +1,6 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 
 #include "core/running/loop_figures.h"
 
@@ -26,7 +27,7 @@ QColor between(const QColor& a, const QColor& b, double share)
 
 QString degrees(const Ink& ink, double degC)
 {
-    return QString::fromStdString(format(degC, Unit::degC, ink.style.units));
+    return inWords(degC, Unit::degC, ink.style.units);
 }
 
 /// In a corner of what is seen, where nothing is in its way; else in the first one.

@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// The value of "--name value" or "--name=value" at `i`; moves past it.

@@ -24,7 +24,8 @@ struct Known {
     std::vector<const char*> flags;
     std::vector<Valued> valued; ///< written "--option VALUE" or "--option=VALUE"
     int most_files = 1;
-    const char* file = QT_TRANSLATE_NOOP("Headless", "a sketch file"); ///< what it needs at least one of
+    const char* file =
+        QT_TRANSLATE_NOOP("siphonwright::headless", "a sketch file"); ///< what it needs at least one of
 };
 
 struct Arguments {

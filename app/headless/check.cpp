@@ -1,5 +1,6 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
+#include "app/language/in_words.h"
 
 #include "core/analysis/margin_text.h"
 #include "core/analysis/running_text.h"
@@ -17,7 +18,7 @@ namespace {
 
 QString tr(const char* text, int count = -1)
 {
-    return QCoreApplication::translate("Headless", text, nullptr, count);
+    return QCoreApplication::translate("siphonwright::headless", text, nullptr, count);
 }
 
 Checked checked(const QString& path, bool bands)
@@ -52,7 +53,7 @@ QString severityWord(Severity severity)
 void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
 {
     const auto line = [&](const Message& text) {
-        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << '\n';
+        out << QStringLiteral("  ") << inWords(text, units) << '\n';
     };
     line(textOf(file.analysis.proof->sound));
     for (const SagMargin& one : file.analysis.proof->sag)
@@ -63,7 +64,7 @@ void writeMargins(const Checked& file, UnitSystem units, QTextStream& out)
 void writeRunning(const Checked& file, UnitSystem units, QTextStream& out)
 {
     const auto line = [&](const Message& text) {
-        out << QStringLiteral("  ") << QString::fromStdString(format(text, units)) << QStringLiteral(".\n");
+        out << QStringLiteral("  ") << inWords(text, units) << QStringLiteral(".\n");
     };
     const std::vector<LoopRun>& loops = file.analysis.running.loops;
     for (const LoopRun& run : loops)
@@ -98,11 +99,9 @@ UnitSystem unitsOf(const Sketch& sketch)
 
 void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStream& out)
 {
-    const auto words = [&](double value, Unit unit) {
-        return QString::fromStdString(format(value, unit, units));
-    };
+    const auto words = [&](double value, Unit unit) { return inWords(value, unit, units); };
     out << QString(indent, u' ') << QStringLiteral("%1 ").arg(severityWord(finding.severity), -8)
-        << QString::fromStdString(format(finding.text, units));
+        << inWords(finding.text, units);
     if (finding.measured && finding.limit)
         out << tr(" [%1: measured %2, limit %3]")
                    .arg(QString::fromStdString(finding.rule), words(*finding.measured, finding.unit),
@@ -110,7 +109,7 @@ void writeFinding(const Finding& finding, UnitSystem units, int indent, QTextStr
     else
         out << QStringLiteral(" [%1]").arg(QString::fromStdString(finding.rule));
     if (!finding.rests_on.empty())
-        out << tr(" Hangs on %1.").arg(QString::fromStdString(listOf(finding.rests_on)));
+        out << tr(" Hangs on %1.").arg(inWords(listOf(finding.rests_on)));
     out << '\n';
     for (const Finding& detail : finding.details)
         writeFinding(detail, units, indent + 4, out);
@@ -123,8 +122,7 @@ void writeWords(const Checked& file, QTextStream& out)
     for (const Finding& finding : file.analysis.findings)
         writeFinding(finding, units, 2, out);
     for (const NotJudged& one : file.analysis.not_judged)
-        out << tr("  not judged: %1 [%2]")
-                   .arg(QString::fromStdString(one.missing), QString::fromStdString(one.rule))
+        out << tr("  not judged: %1 [%2]").arg(inWords(one.missing), QString::fromStdString(one.rule))
             << '\n';
     for (const LimitChange& change : file.sketch.limits)
         if (change.off)
@@ -132,8 +130,7 @@ void writeWords(const Checked& file, QTextStream& out)
                        .arg(QString::fromStdString(change.rule), QString::fromStdString(change.reason))
                 << '\n';
     if (!file.analysis.unconfirmed.empty())
-        out << tr("  not confirmed: %1").arg(QString::fromStdString(listOf(file.analysis.unconfirmed)))
-            << '\n';
+        out << tr("  not confirmed: %1").arg(inWords(listOf(file.analysis.unconfirmed))) << '\n';
     if (file.analysis.proof) {
         writeMargins(file, units, out);
         writeRunning(file, units, out);

@@ -1,6 +1,7 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
 #include "app/headless/json.h"
+#include "app/language/in_words.h"
 
 #include "core/commissioning/checklist.h"
 #include "core/commissioning/diagnosis.h"
@@ -21,17 +22,17 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 QString words(const Message& text, UnitSystem units)
 {
-    return QString::fromStdString(format(text, units));
+    return inWords(text, units);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 /// One heater of the file.
@@ -51,6 +52,8 @@ struct HeaterCase {
 };
 
 class DiagnosisWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     DiagnosisWords(const Sketch& sketch, QTextStream& out)
         : sketch_(sketch), units_(unitsOf(sketch)), out_(out)
@@ -69,23 +72,20 @@ public:
 
     void write(const HeaterCase& one) const
     {
-        line(2, QString::fromStdString(nameOfHeater(*one.heater)));
+        line(2, inWords(nameOfHeater(*one.heater)));
         if (one.judged.evidence.readings.empty()) {
-            line(4, tr("not judged: %1").arg(QString::fromStdString(one.judged.missing)));
+            line(4, tr("not judged: %1").arg(inWords(one.judged.missing)));
             return;
         }
         writeReadings(one.judged);
         if (!one.diagnosis.missing.empty())
-            line(4, tr("not diagnosed: %1").arg(QString::fromStdString(one.diagnosis.missing)));
+            line(4, tr("not diagnosed: %1").arg(inWords(one.diagnosis.missing)));
         else
             writeDiagnosis(one.diagnosis);
     }
 
 private:
-    static QString textOf(std::string_view text)
-    {
-        return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-    }
+    static QString textOf(std::string_view text) { return inWords(text); }
     void line(int indent, const QString& text) const { out_ << QString(indent, u' ') << text << '\n'; }
 
     void writeReadings(const JudgedReadings& judged) const

@@ -2,6 +2,7 @@
 #include "app/document/document.h"
 #include "app/headless/air_json.h"
 #include "app/headless/commands.h"
+#include "app/language/in_words.h"
 
 #include "core/running/fill_words.h"
 
@@ -20,7 +21,7 @@ using Json = nlohmann::ordered_json;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// A file that was filled.
@@ -33,12 +34,12 @@ struct FilledFile {
 
 QString words(const Message& text, UnitSystem units)
 {
-    return QString::fromStdString(format(text, units));
+    return inWords(text, units);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 QString startWords(const FillPlan& plan, UnitSystem units)
@@ -131,7 +132,8 @@ QStringList writeFrames(const QString& folder, const FilledFile& file, UnitSyste
 {
     const demonstration::Demonstration shown = demonstration::demonstrate(file.sketch, file.analysis.layout);
     if (shown.moments.empty())
-        return {tr("There is nothing to draw: %1.").arg(QString::fromStdString(shown.missing))};
+        return {QCoreApplication::translate("siphonwright::headless", "There is nothing to draw: %1.")
+                    .arg(inWords(shown.missing))};
     drawing::Style style;
     style.units = units;
     const QStringList problems =
@@ -159,10 +161,12 @@ FilledFile filled(Sketch sketch)
 
 int fill(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {
-    const std::optional<Arguments> command = understood(
-        arguments,
-        {"fill", {"--json"}, {{"--frames", QT_TRANSLATE_NOOP("Headless", "a folder for the pictures")}}},
-        err);
+    const std::optional<Arguments> command =
+        understood(arguments,
+                   {"fill",
+                    {"--json"},
+                    {{"--frames", QT_TRANSLATE_NOOP("siphonwright::headless", "a folder for the pictures")}}},
+                   err);
     const std::optional<Sketch> sketch = command ? opened(command->files[0], err) : std::nullopt;
     if (!sketch)
         return not_understood;

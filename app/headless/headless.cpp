@@ -15,7 +15,7 @@ namespace {
 QString usage()
 {
     return QCoreApplication::translate(
-        "Headless",
+        "siphonwright::headless",
         "siphonwright [FILE]                       open the window\n"
         "siphonwright check FILE... [--json] [--bands]\n"
         "                                          judge sketches; --bands: over all that is assumed\n"
@@ -80,7 +80,7 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         out << "Siphonwright " SIPHONWRIGHT_VERSION "\n";
         return nothing_stops;
     }
-    err << QCoreApplication::translate("Headless", "\"%1\" is not a command.").arg(command) << '\n'
+    err << QCoreApplication::translate("siphonwright::headless", "\"%1\" is not a command.").arg(command) << '\n'
         << usage();
     return not_understood;
 }

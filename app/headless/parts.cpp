@@ -1,5 +1,6 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
+#include "app/language/in_words.h"
 
 #include "core/paperwork/money.h"
 #include "core/paperwork/parts_csv.h"
@@ -21,12 +22,12 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 QString q(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+    return inWords(text);
 }
 
 /// The reason, where the list could not be taken.
@@ -54,6 +55,8 @@ QString writeCsv(const QString& path, const std::string& text)
 using Cells = std::array<QString, 5>; ///< number, what, quantity, price, amount
 
 class PartsWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     PartsWords(const Sketch& sketch, QTextStream& out)
         : sketch_(sketch),
@@ -71,7 +74,7 @@ public:
         }
         writeTable();
         for (const Message& left_out : parts_.not_counted)
-            out_ << "  " << q(format(left_out, units_)) << '\n';
+            out_ << "  " << inWords(left_out, units_) << '\n';
         for (const BorePlan& plan : cutPlansOf(sketch_, parts_))
             writePlan(plan);
         writeSum();
@@ -82,14 +85,14 @@ private:
     QString money(std::int64_t minor) const { return q(moneyText(minor, quoteOf(sketch_).currency)); }
     QString length(std::int64_t hundredths) const
     {
-        return q(format(double(hundredths) / double(hundredths_per_mm), Unit::mm, units_));
+        return inWords(double(hundredths) / double(hundredths_per_mm), Unit::mm, units_);
     }
 
     Cells cellsOf(const PartRow& row) const
     {
         QString what = q(nameOf(row.kind));
         if (!row.size.pattern.empty())
-            what += QStringLiteral(", ") + q(format(row.size, units_));
+            what += QStringLiteral(", ") + inWords(row.size, units_);
         if (!row.missing.empty())
             what += QStringLiteral(" (%1)").arg(q(row.missing));
         Cells cells{QString::number(row.number), what, QStringLiteral("0"), {}, {}};
@@ -125,7 +128,7 @@ private:
 
     void writePlan(const BorePlan& bore) const
     {
-        const QString name = bore.bore_mm ? tr("Hose of %1").arg(q(format(*bore.bore_mm, Unit::mm, units_)))
+        const QString name = bore.bore_mm ? tr("Hose of %1").arg(inWords(*bore.bore_mm, Unit::mm, units_))
                                           : tr("Hose without a bore");
         if (!bore.plan.planned()) {
             out_ << tr("  %1: not planned. %2").arg(name, q(bore.plan.message)) << '\n';
@@ -174,8 +177,8 @@ int parts(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"parts",
                     {},
-                    {{"--prices", QT_TRANSLATE_NOOP("Headless", "the name of a price list")},
-                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                    {{"--prices", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a price list")},
+                     {"--csv", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a file to write")}}},
                    err);
     const std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
     if (!read)

@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// How it is to be drawn; nothing, with a sentence on `err`, when an argument is wrong.
@@ -50,8 +50,8 @@ int sheet(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"sheet",
                     {"--portrait", "--colour", "--parts", "--photo", "--student", "--third-angle"},
-                    {{"--output", QT_TRANSLATE_NOOP("Headless", "OUT.pdf, .svg or .png")},
-                     {"--paper", QT_TRANSLATE_NOOP("Headless", "A4, A3, Letter or Tabloid")}}},
+                    {{"--output", QT_TRANSLATE_NOOP("siphonwright::headless", "OUT.pdf, .svg or .png")},
+                     {"--paper", QT_TRANSLATE_NOOP("siphonwright::headless", "A4, A3, Letter or Tabloid")}}},
                    err);
     const std::optional<sheet::Options> options = command ? optionsOf(*command, err) : std::nullopt;
     const std::optional<Sketch> sketch = options ? opened(command->files[0], err) : std::nullopt;

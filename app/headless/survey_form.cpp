@@ -10,7 +10,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 } // namespace
@@ -21,9 +21,9 @@ int surveyForm(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"survey-form",
                     {"--inch"},
-                    {{"--paper", QT_TRANSLATE_NOOP("Headless", "A4 or Letter")}},
+                    {{"--paper", QT_TRANSLATE_NOOP("siphonwright::headless", "A4 or Letter")}},
                     1,
-                    QT_TRANSLATE_NOOP("Headless", "a file to write, OUT.pdf")},
+                    QT_TRANSLATE_NOOP("siphonwright::headless", "a file to write, OUT.pdf")},
                    err);
     if (!command)
         return not_understood;

@@ -1,7 +1,9 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
+#include "app/language/in_words.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/warm_up_csv.h"
 
 #include <QCoreApplication>
@@ -16,11 +18,9 @@ namespace siphonwright::headless {
 
 namespace {
 
-constexpr double s_per_min = 60;
-
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Headless", text);
+    return QCoreApplication::translate("siphonwright::headless", text);
 }
 
 /// A typed value within what a sketch may hold; nothing, with a sentence on `err`, when it is none.
@@ -31,13 +31,12 @@ std::optional<double> typed(const char* option, const QString& text, Unit unit, 
     std::string problem;
     const std::optional<double> value = parse(text.toStdString(), unit, units, &problem);
     if (!value) {
-        err << name << ": " << QString::fromStdString(problem) << '\n';
+        err << name << ": " << inWords(problem) << '\n';
         return std::nullopt;
     }
     if (!(*value >= least && *value <= most)) {
         err << tr("%1: %2 is not from %3 to %4.")
-                   .arg(name, text, QString::fromStdString(format(least, unit, units)),
-                        QString::fromStdString(format(most, unit, units)))
+                   .arg(name, text, inWords(least, unit, units), inWords(most, unit, units))
             << '\n';
         return std::nullopt;
     }
@@ -84,6 +83,8 @@ std::vector<Finding> runningFindings(const Analysis& analysis)
 }
 
 class WarmUpWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::headless)
+
 public:
     WarmUpWords(const Sketch& sketch, const Analysis& analysis, QTextStream& out)
         : sketch_(sketch),
@@ -96,13 +97,13 @@ public:
     void write() const
     {
         for (const LoopRun& run : analysis_.running.loops)
-            line(format(textOf(run, sketch_), units_));
-        line(format(textOf(warm_), units_));
+            line(inWords(textOf(run, sketch_), units_));
+        line(inWords(textOf(warm_), units_));
         for (std::size_t i = 0; i < warm_.result.loops.size() && i < warm_.heaters.size(); ++i)
             if (const Heater* heater = sketch_.heater(warm_.heaters[i]))
                 writeOutcome(warm_.result.loops[i], *heater);
         if (const std::optional<Message> on_grades = textOf(analysis_.proof->at_ends))
-            line(format(*on_grades, units_));
+            line(inWords(*on_grades, units_));
         for (const Finding& finding : runningFindings(analysis_))
             writeFinding(finding, units_, 2, out_);
         writeMissing();
@@ -110,15 +111,12 @@ public:
     }
 
 private:
-    void line(const std::string& text) const { out_ << "  " << QString::fromStdString(text) << ".\n"; }
-    QString words(double value, Unit unit) const
-    {
-        return QString::fromStdString(format(value, unit, units_));
-    }
+    void line(const QString& text) const { out_ << "  " << text << ".\n"; }
+    QString words(double value, Unit unit) const { return inWords(value, unit, units_); }
 
     void writeOutcome(const LoopOutcome& outcome, const Heater& heater) const
     {
-        line(format(textOf(outcome, heater), units_));
+        line(inWords(textOf(outcome, heater), units_));
         if (outcome.return_warm_s)
             out_ << tr("    the return is warm to the hand at the engine after %1 min\n")
                         .arg(words(std::round(*outcome.return_warm_s / s_per_min), Unit::none));
@@ -136,9 +134,9 @@ private:
         for (const NotJudged& one : analysis_.not_judged) {
             const Rule* rule = ruleById(one.rule);
             if (rule && rule->needs != Needs::layout)
-                out_ << tr("  not judged: %1 [%2]")
-                            .arg(QString::fromStdString(one.missing), QString::fromStdString(one.rule))
-                     << '\n';
+                out_
+                    << tr("  not judged: %1 [%2]").arg(inWords(one.missing), QString::fromStdString(one.rule))
+                    << '\n';
         }
     }
 
@@ -170,8 +168,7 @@ private:
 QString writeCsv(const QString& path, const EngineWarmUp& warm)
 {
     if (warm.result.series.empty())
-        return tr("there is no warm-up to write: %1")
-            .arg(QString::fromStdString(format(textOf(warm), UnitSystem::metric)));
+        return tr("there is no warm-up to write: %1").arg(inWords(textOf(warm), UnitSystem::metric));
     QSaveFile file(path);
     const std::string text = csvOf(warm);
     if (!file.open(QIODevice::WriteOnly) ||
@@ -188,9 +185,9 @@ int warmUp(const QStringList& arguments, QTextStream& out, QTextStream& err)
         understood(arguments,
                    {"warm-up",
                     {},
-                    {{"--hours", QT_TRANSLATE_NOOP("Headless", "a time in hours")},
-                     {"--ambient", QT_TRANSLATE_NOOP("Headless", "a temperature")},
-                     {"--csv", QT_TRANSLATE_NOOP("Headless", "the name of a file to write")}}},
+                    {{"--hours", QT_TRANSLATE_NOOP("siphonwright::headless", "a time in hours")},
+                     {"--ambient", QT_TRANSLATE_NOOP("siphonwright::headless", "a temperature")},
+                     {"--csv", QT_TRANSLATE_NOOP("siphonwright::headless", "the name of a file to write")}}},
                    err);
     std::optional<Sketch> read = command ? opened(command->files[0], err) : std::nullopt;
     if (!read || !apply(*command, *read, err))

@@ -1,5 +1,7 @@
 #include "app/panels/access.h"
 
+#include "app/language/in_words.h"
+
 #include <algorithm>
 
 namespace siphonwright::panels {
@@ -122,10 +124,10 @@ std::vector<EndChoice> endChoices(const Sketch& sketch)
     for (const Port& port : sketch.ports) {
         HoseEnd end;
         end.port = port.id;
-        add(QString::fromStdString(port.name.empty() ? port.id : port.name), end);
+        add(inWords(port.name.empty() ? port.id : port.name), end);
     }
     for (const Heater& heater : sketch.heaters) {
-        const QString name = QString::fromStdString(heater.name.empty() ? heater.id : heater.name);
+        const QString name = inWords(heater.name.empty() ? heater.id : heater.name);
         HoseEnd end;
         end.heater = heater.id;
         end.nozzle = NozzleKind::inlet;

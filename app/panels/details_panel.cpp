@@ -1,5 +1,6 @@
 #include "app/panels/details_panel.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/access.h"
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
@@ -132,15 +133,14 @@ void DetailsPanel::showMargins()
     if (analysis.proof)
         for (const SagMargin& margin : analysis.proof->sag)
             if (part.id == margin.hose)
-                lines << QString::fromStdString(format(textOf(margin, document_.sketch()), units));
+                lines << inWords(textOf(margin, document_.sketch()), units);
     for (const Margin& margin : analysis.margins)
         if (part.kind != PartKind::nothing && margin.part == part)
             lines << tr("%1: %2, limit %3, %4 left.")
-                         .arg(QString::fromUtf8(ruleById(margin.rule)->title.data(),
-                                                qsizetype(ruleById(margin.rule)->title.size())),
-                              QString::fromStdString(format(margin.measured, margin.unit, units)),
-                              QString::fromStdString(format(margin.limit, margin.unit, units)),
-                              QString::fromStdString(format(margin.left, margin.unit, units)));
+                         .arg(inWords(ruleById(margin.rule)->title),
+                              inWords(margin.measured, margin.unit, units),
+                              inWords(margin.limit, margin.unit, units),
+                              inWords(margin.left, margin.unit, units));
     margins_->setText(lines.join(u'\n'));
     margins_->setVisible(!lines.isEmpty());
 }

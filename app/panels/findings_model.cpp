@@ -1,5 +1,6 @@
 #include "app/panels/findings_model.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/analysis/margin_text.h"
@@ -10,7 +11,7 @@ namespace {
 
 QString words(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return inWords(text);
 }
 
 QString titleOf(const std::string& rule)
@@ -128,7 +129,7 @@ QVariant FindingsModel::findingData(const Finding& finding, int row, int role) c
     const Rule* rule = ruleById(finding.rule);
     switch (role) {
     case Qt::DisplayRole:
-        return QString::fromStdString(format(finding.text, units_));
+        return inWords(finding.text, units_);
     case severity_role:
         return static_cast<int>(finding.severity);
     case number_role:
@@ -138,7 +139,7 @@ QVariant FindingsModel::findingData(const Finding& finding, int row, int role) c
     case why_role:
         return rule ? words(rule->why) : QString();
     case fix_role:
-        return QString::fromStdString(format(finding.fix, units_));
+        return inWords(finding.fix, units_);
     case details_role:
         return detailsOf(finding);
     case Qt::ToolTipRole:
@@ -146,8 +147,7 @@ QVariant FindingsModel::findingData(const Finding& finding, int row, int role) c
     case Qt::AccessibleTextRole:
         return tr("%1, %2: %3 %4")
             .arg(row + 1)
-            .arg(words(nameOf(finding.severity)), QString::fromStdString(format(finding.text, units_)),
-                 figures(finding));
+            .arg(words(nameOf(finding.severity)), inWords(finding.text, units_), figures(finding));
     default:
         return {};
     }
@@ -158,7 +158,7 @@ QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
     switch (role) {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return tr("%1: %2").arg(titleOf(missing.rule), QString::fromStdString(missing.missing));
+        return tr("%1: %2").arg(titleOf(missing.rule), inWords(missing.missing));
     case severity_role:
         return -1;
     default:
@@ -171,7 +171,7 @@ QVariant FindingsModel::unconfirmedData(const Unconfirmed& fact, int role) const
     switch (role) {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole: {
-        QString text = QString::fromStdString(textOf(fact));
+        QString text = inWords(textOf(fact));
         text[0] = text[0].toUpper();
         return text;
     }
@@ -189,9 +189,9 @@ QStringList FindingsModel::detailsOf(const Finding& finding) const
 {
     QStringList lines;
     for (const Finding& detail : finding.details)
-        lines << QString::fromStdString(format(detail.text, units_));
+        lines << inWords(detail.text, units_);
     if (!finding.rests_on.empty())
-        lines << tr("Not confirmed: %1.").arg(QString::fromStdString(listOf(finding.rests_on)));
+        lines << tr("Not confirmed: %1.").arg(inWords(listOf(finding.rests_on)));
     return lines;
 }
 
@@ -199,11 +199,10 @@ QString FindingsModel::figures(const Finding& finding) const
 {
     if (!finding.measured)
         return {};
-    const QString measured = QString::fromStdString(format(*finding.measured, finding.unit, units_));
+    const QString measured = inWords(*finding.measured, finding.unit, units_);
     if (!finding.limit)
         return tr("measured %1").arg(measured);
-    return tr("measured %1, limit %2")
-        .arg(measured, QString::fromStdString(format(*finding.limit, finding.unit, units_)));
+    return tr("measured %1, limit %2").arg(measured, inWords(*finding.limit, finding.unit, units_));
 }
 
 QString FindingsModel::summary() const

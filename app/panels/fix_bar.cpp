@@ -1,5 +1,6 @@
 #include "app/panels/fix_bar.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include <QHBoxLayout>
@@ -77,7 +78,7 @@ void FixBar::takeAnswer()
         return;
     fix_ = std::move(answer->fix);
     button_->setEnabled(fix_.has_value());
-    words_->setText(fix_ ? QString::fromStdString(format(fix_->text, unitsOf(document_.sketch())))
+    words_->setText(fix_ ? inWords(fix_->text, unitsOf(document_.sketch()))
                          : tr("No small change of the drawing cures this by itself."));
     button_->setToolTip(fix_ ? tr("Proven by analysing the changed drawing. One undo takes it back.")
                              : QString());
@@ -88,8 +89,7 @@ void FixBar::apply()
 {
     if (!fix_)
         return;
-    const QString what =
-        tr("Fix: %1").arg(QString::fromStdString(format(fix_->text, unitsOf(document_.sketch()))));
+    const QString what = tr("Fix: %1").arg(inWords(fix_->text, unitsOf(document_.sketch())));
     document_.apply(what, [changed = std::move(fix_->sketch)](Sketch& sketch) { sketch = changed; });
 }
 

@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/panels/access.h"
 
 #include "core/sketch/edits.h"
@@ -8,7 +9,7 @@ namespace {
 
 QString named(const std::string& name, const Id& id)
 {
-    return QString::fromStdString(name.empty() ? id : name);
+    return inWords(name.empty() ? id : name);
 }
 
 QString titleOf(const Sketch& sketch, const PartRef& part)

@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/panels/access.h"
 
 #include "core/sketch/edits.h"
@@ -123,7 +124,7 @@ Form hoseForm(const Sketch& sketch, const Id& id)
         FormText::tr("Bore"), Unit::mm, [](auto& h) -> auto& { return h.bore_mm; });
     bore.least = 1;
     for (const HoseSize& size : hoseSizes())
-        bore.stock.emplace_back(QString::fromStdString(size.title), size.bore_mm);
+        bore.stock.emplace_back(inWords(size.title), size.bore_mm);
     fields
         .quantity(
             FormText::tr("Wall"), Unit::mm, [](auto& h) -> auto& { return h.wall_mm; })

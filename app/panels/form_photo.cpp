@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/panels/access.h"
 #include "app/photo/store_picture.h"
 
@@ -96,7 +97,7 @@ QString remarkOn(const Photo& photo)
         .arg(size.width())
         .arg(size.height())
         .arg((photo.data_base64.size() + 999) / 1000)
-        .arg(photo.mm_per_pixel, 0, 'g', 3);
+        .arg(withDecimalSign(QString::number(photo.mm_per_pixel, 'g', 3)));
 }
 
 } // namespace

@@ -98,6 +98,7 @@ void FormView::addRow(QGridLayout& grid, std::size_t index)
     const int line = static_cast<int>(index) * 2;
     if (field.kind == Field::Kind::heading) {
         auto* heading = new QLabel(field.label, this);
+        heading->setWordWrap(true);
         heading->setProperty("role", QStringLiteral("heading"));
         grid.addWidget(heading, line, 0, 1, 3);
         return;

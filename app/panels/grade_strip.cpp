@@ -1,5 +1,6 @@
 #include "app/panels/grade_strip.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/grade_slider.h"
 
@@ -21,7 +22,7 @@ constexpr double most_across_percent = 8;
 
 QString percent(double value)
 {
-    return QString::fromStdString(format(std::abs(value), Unit::percent, UnitSystem::metric));
+    return inWords(std::abs(value), Unit::percent, UnitSystem::metric);
 }
 
 } // namespace
@@ -117,8 +118,7 @@ void GradeStrip::refresh()
     const std::optional<Proof>& proof = document_.proof();
     const bool drawn = proof && proof->graded && !document_.sketch().hoses.empty();
     along_->setSound(drawn ? proof->sound : std::nullopt);
-    sound_->setText(drawn ? QString::fromStdString(format(textOf(proof->sound), unitsOf(document_.sketch())))
-                          : QString());
+    sound_->setText(drawn ? inWords(textOf(proof->sound), unitsOf(document_.sketch())) : QString());
     sound_->setEnabled(document_.proofIsCurrent());
 }
 

@@ -1,4 +1,5 @@
 #include "app/drawing/elevation.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/profile_panel.h"
 
@@ -61,7 +62,7 @@ void ProfilePanel::paintNames(QPainter& painter) const
     for (const Strip& strip : strips_) {
         const Hose* hose = document_.sketch().hose(strip.hose);
         const bool supply = strip.role == HoseRole::supply;
-        const QString name = hose && !hose->name.empty() ? QString::fromStdString(hose->name)
+        const QString name = hose && !hose->name.empty() ? inWords(hose->name)
                              : supply                    ? tr("Supply hose")
                                                          : tr("Return hose");
         const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
@@ -87,8 +88,7 @@ void ProfilePanel::paintScale(QPainter& painter) const
         painter.drawLine(QPointF(leftMargin() - 4, y(level)), QPointF(width() - right_margin, y(level)));
         painter.setPen(ink.faint);
         painter.drawText(QRectF(0, y(level) - 8 * scale(), leftMargin() - 8, 16 * scale()),
-                         Qt::AlignRight | Qt::AlignVCenter,
-                         QString::fromStdString(format(level, Unit::mm, units)));
+                         Qt::AlignRight | Qt::AlignVCenter, inWords(level, Unit::mm, units));
     }
     const bool room_under_level = roomForHeights() > 24 * scale();
     for (const Strip& strip : strips_) {
@@ -105,7 +105,7 @@ void ProfilePanel::paintScale(QPainter& painter) const
             painter.setPen(ink.faint);
             painter.drawText(
                 QRectF(x - 45 * scale(), height() - bottomMargin() + 3, 90 * scale(), 15 * scale()),
-                Qt::AlignCenter, QString::fromStdString(format(at, Unit::mm, units)));
+                Qt::AlignCenter, inWords(at, Unit::mm, units));
         }
     }
 }
@@ -191,10 +191,10 @@ void ProfilePanel::paintHover(QPainter& painter) const
     painter.drawEllipse(*at, 3, 3);
     const BoreHeights heights =
         heightsAt((*hose)->path, document_.analysis().layout.plumb, selection_.hoverAlong());
-    const QString text = tr("%1 along, crown %2, bottom %3")
-                             .arg(QString::fromStdString(format(selection_.hoverAlong(), Unit::mm, units)),
-                                  QString::fromStdString(format(heights.crown_mm, Unit::mm, units)),
-                                  QString::fromStdString(format(heights.invert_mm, Unit::mm, units)));
+    const QString text =
+        tr("%1 along, crown %2, bottom %3")
+            .arg(inWords(selection_.hoverAlong(), Unit::mm, units),
+                 inWords(heights.crown_mm, Unit::mm, units), inWords(heights.invert_mm, Unit::mm, units));
     const double text_width = painter.fontMetrics().horizontalAdvance(text) + 12;
     const double x = std::clamp(at->x() + 8, 0.0, std::max(0.0, width() - text_width));
     const QRectF box(x, height() - bottomMargin() - 2 - 18 * scale(), text_width, 18 * scale());

@@ -1,5 +1,6 @@
 #include "app/panels/profile_panel.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include <QComboBox>
@@ -190,8 +191,7 @@ QString ProfilePanel::scaleWords() const
     return exaggeration_ == 1
                ? tr("Heights to the scale of the lengths")
                : tr("Heights %1 times the lengths")
-                     .arg(QString::fromStdString(
-                         format(std::round(times * 10) / 10, Unit::none, unitsOf(document_.sketch()))));
+                     .arg(inWords(std::round(times * 10) / 10, Unit::none, unitsOf(document_.sketch())));
 }
 
 void ProfilePanel::wheelEvent(QWheelEvent* event)

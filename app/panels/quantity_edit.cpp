@@ -1,5 +1,7 @@
 #include "app/panels/quantity_edit.h"
 
+#include "app/language/in_words.h"
+
 #include <QAction>
 #include <QCursor>
 #include <QKeyEvent>
@@ -83,9 +85,9 @@ bool QuantityEdit::commit()
     std::optional<double> next;
     if (!(typed.isEmpty() && may_be_empty_)) {
         std::string why;
-        next = parse(typed.toStdString(), unit_, system_, &why);
+        next = parse(typedQuantity(typed, unit_), unit_, system_, &why);
         if (!next) {
-            setProblem(QString::fromStdString(why));
+            setProblem(inWords(why));
             return false;
         }
         if (const auto refused = refusal(*next)) {
@@ -105,7 +107,7 @@ bool QuantityEdit::commit()
 
 std::optional<QString> QuantityEdit::refusal(double value) const
 {
-    const auto shown = [this](double limit) { return QString::fromStdString(format(limit, unit_, system_)); };
+    const auto shown = [this](double limit) { return inWords(limit, unit_, system_); };
     if (!std::isfinite(value))
         return tr("This number is too large.");
     if (value < least_)
@@ -156,7 +158,7 @@ void QuantityEdit::focusOutEvent(QFocusEvent* event)
 
 void QuantityEdit::showValue()
 {
-    setText(value_ ? QString::fromStdString(format(*value_, unit_, system_)) : QString());
+    setText(value_ ? inWords(*value_, unit_, system_) : QString());
     setCursorPosition(0);
 }
 

@@ -1,6 +1,7 @@
 #include "app/panels/running_text.h"
 
 #include "app/drawing/running_words.h"
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/running/loop_figures.h"
@@ -17,12 +18,12 @@ constexpr std::size_t losses_named = 4;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("RunningText", text);
+    return QCoreApplication::translate("siphonwright::panels", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 QString capital(QString text)
@@ -58,7 +59,7 @@ void addLosses(QStringList& lines, const LoopRun& run, UnitSystem units)
 {
     QStringList parts;
     for (const NamedLoss& loss : largestLosses(run, losses_named))
-        parts << tr("%1 %2").arg(QString::fromStdString(loss.part->name),
+        parts << tr("%1 %2").arg(inWords(loss.part->name),
                                  words(std::round(loss.share * 100) / 100, Unit::ratio, units));
     if (!parts.isEmpty())
         lines << tr("Largest losses: %1.").arg(parts.join(QStringLiteral(", ")));
@@ -91,7 +92,7 @@ QStringList runningText(const Sketch& sketch, const Analysis& analysis, const Id
     if (!run)
         return {};
     if (!run->missing.empty())
-        return {tr("How it runs is not computed: %1.").arg(QString::fromStdString(run->missing))};
+        return {tr("How it runs is not computed: %1.").arg(inWords(run->missing))};
     const UnitSystem units = unitsOf(sketch);
     const Circulation& found = run->circulation;
     const QString state = drawing::stateWords(found.status);
@@ -101,7 +102,7 @@ QStringList runningText(const Sketch& sketch, const Analysis& analysis, const Id
     if (found.flow_kg_per_s != 0)
         addFlow(lines, found, units);
     else if (!found.message.pattern.empty())
-        lines << capital(QString::fromStdString(format(found.message, units))) + QLatin1Char('.');
+        lines << capital(inWords(found.message, units)) + QLatin1Char('.');
     addHeads(lines, found, units);
     addLosses(lines, *run, units);
     addHottest(lines, analysis, heater, units);

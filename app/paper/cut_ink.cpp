@@ -1,6 +1,7 @@
 #include "app/paper/cut_ink.h"
 
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -17,13 +18,12 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 QString lengthText(std::int64_t hundredths, UnitSystem units)
 {
-    return QString::fromStdString(
-        format(static_cast<double>(hundredths) / static_cast<double>(hundredths_per_mm), Unit::mm, units));
+    return inWords(static_cast<double>(hundredths) / static_cast<double>(hundredths_per_mm), Unit::mm, units);
 }
 
 /// The lengths of a roll's cuts, by which rolls are alike.
@@ -82,8 +82,7 @@ void paintRoll(QPainter& painter, QPointF top_left, const RollsAlike& alike, con
         painter.setBrush(ink.fill);
         painter.drawRect(box);
         const QString text = lengthText(length, units);
-        paintFitting(painter, box,
-                     {QStringLiteral("%1, %2").arg(QString::fromStdString(bore.cuts[cut].name), text), text},
+        paintFitting(painter, box, {QStringLiteral("%1, %2").arg(inWords(bore.cuts[cut].name), text), text},
                      ink);
         x += box.width();
     }
@@ -112,9 +111,8 @@ QString cutsText(const RollsAlike& alike, const BorePlan& bore, UnitSystem units
 {
     std::vector<std::pair<QString, int>> counted;
     for (const std::size_t cut : alike.roll.cuts) {
-        const QString text =
-            QStringLiteral("%1, %2").arg(QString::fromStdString(bore.cuts[cut].name),
-                                         lengthText(hundredthsOf(bore.cuts[cut].length_mm), units));
+        const QString text = QStringLiteral("%1, %2").arg(
+            inWords(bore.cuts[cut].name), lengthText(hundredthsOf(bore.cuts[cut].length_mm), units));
         const auto found = std::find_if(counted.begin(), counted.end(),
                                         [&](const auto& other) { return other.first == text; });
         if (found != counted.end())
@@ -131,15 +129,14 @@ QString cutsText(const RollsAlike& alike, const BorePlan& bore, UnitSystem units
 QString planText(const BorePlan& bore, UnitSystem units)
 {
     const CutPlan& plan = bore.plan;
-    const QString name =
-        bore.bore_mm ? tr("Hose, bore %1").arg(QString::fromStdString(format(*bore.bore_mm, Unit::mm, units)))
-                     : tr("Hose, bore not entered");
+    const QString name = bore.bore_mm ? tr("Hose, bore %1").arg(inWords(*bore.bore_mm, Unit::mm, units))
+                                      : tr("Hose, bore not entered");
     if (plan.status == CutStatus::cut_too_long)
         return tr("%1: %2 is longer than the longest roll: %3.")
-            .arg(name, QString::fromStdString(bore.cuts[plan.too_long].name),
-                 QString::fromStdString(format(bore.cuts[plan.too_long].length_mm, Unit::mm, units)));
+            .arg(name, inWords(bore.cuts[plan.too_long].name),
+                 inWords(bore.cuts[plan.too_long].length_mm, Unit::mm, units));
     if (!plan.planned())
-        return bore.bore_mm ? tr("%1: %2").arg(name, QString::fromStdString(plan.message))
+        return bore.bore_mm ? tr("%1: %2").arg(name, inWords(plan.message))
                             : tr("%1: not planned.").arg(name);
     const QString text = tr("%1: %2 off %3 of rolls; %4 left over. ")
                              .arg(name, lengthText(plan.cut, units), lengthText(plan.bought, units),

@@ -1,5 +1,7 @@
 #include "app/paper/estimate_page.h"
 
+#include "app/language/in_words.h"
+#include "app/panels/wrapped_row.h"
 #include "app/paper/edit_table.h"
 #include "app/paper/quote_form.h"
 
@@ -40,17 +42,17 @@ constexpr std::size_t most_alternates = 6;
 
 QStringList rowNames()
 {
-    return {EstimatePage::tr("Heater"),
-            EstimatePage::tr("Power"),
-            EstimatePage::tr("Heater's list price"),
-            EstimatePage::tr("Materials at list price"),
-            EstimatePage::tr("Mark-up"),
-            EstimatePage::tr("Materials"),
-            EstimatePage::tr("Labour"),
-            EstimatePage::tr("Travel, consumables, disposal"),
-            EstimatePage::tr("Subtotal"),
-            EstimatePage::tr("Tax"),
-            EstimatePage::tr("Total")};
+    return {siphonwright::paper::EstimatePage::tr("Heater"),
+            siphonwright::paper::EstimatePage::tr("Power"),
+            siphonwright::paper::EstimatePage::tr("Heater's list price"),
+            siphonwright::paper::EstimatePage::tr("Materials at list price"),
+            siphonwright::paper::EstimatePage::tr("Mark-up"),
+            siphonwright::paper::EstimatePage::tr("Materials"),
+            siphonwright::paper::EstimatePage::tr("Labour"),
+            siphonwright::paper::EstimatePage::tr("Travel, consumables, disposal"),
+            siphonwright::paper::EstimatePage::tr("Subtotal"),
+            siphonwright::paper::EstimatePage::tr("Tax"),
+            siphonwright::paper::EstimatePage::tr("Total")};
 }
 
 } // namespace
@@ -97,10 +99,9 @@ EstimatePage::EstimatePage(Document& document, QWidget* parent)
                                this);
     caution->setWordWrap(true);
     caution->setProperty("role", QStringLiteral("faint"));
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->addWidget(add);
     buttons->addWidget(remove_);
-    buttons->addStretch(1);
     auto* sums = new QVBoxLayout;
     sums->addWidget(verdict_);
     sums->addWidget(table_, 3);
@@ -144,17 +145,16 @@ void EstimatePage::fillDrawn(const Paperwork& paperwork)
                                                : tr("%1 heaters").arg(heaters.size());
     QStringList powers;
     for (const Heater& heater : heaters)
-        powers << (heater.power_W.known() ? words(format(*heater.power_W.value, Unit::watt, units))
+        powers << (heater.power_W.known() ? inWords(*heater.power_W.value, Unit::watt, units)
                                           : tr("not entered"));
     powers.removeDuplicates();
     QStringList prices;
     for (const PartRow& row : paperwork.parts.rows)
         for (const EstimateLine& line : paperwork.estimate.lines)
             if (row.kind == ItemKind::heater && line.number == row.number)
-                prices << (line.list_minor
-                               ? words(decimalText(*line.list_minor,
-                                                   quoteOf(document_.sketch()).currency.minor_digits))
-                               : words(line.missing));
+                prices << (line.list_minor ? decimalWords(*line.list_minor,
+                                                          quoteOf(document_.sketch()).currency.minor_digits)
+                                           : words(line.missing));
     table_->put(name_row, 1, name);
     table_->put(power_row, 1, powers.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
     table_->put(price_row, 1, prices.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
@@ -169,11 +169,10 @@ void EstimatePage::fillAlternates(const Paperwork& paperwork)
         const int column = first_alternate + static_cast<int>(i);
         fillColumn(column, tr("Other heater %1").arg(i + 1), paperwork.others[i]);
         table_->put(name_row, column, words(other.name), EditTable::Kind::typed);
-        table_->put(power_row, column,
-                    other.power_W ? words(format(*other.power_W, Unit::watt, units)) : QString(),
+        table_->put(power_row, column, other.power_W ? inWords(*other.power_W, Unit::watt, units) : QString(),
                     EditTable::Kind::typed, right);
         table_->put(price_row, column,
-                    other.price_minor ? words(decimalText(*other.price_minor, quote.currency.minor_digits))
+                    other.price_minor ? decimalWords(*other.price_minor, quote.currency.minor_digits)
                                       : QString(),
                     EditTable::Kind::typed, right);
     }
@@ -225,7 +224,8 @@ QString EstimatePage::takeAlternate(int row, int column, const QString& typed)
         other.name = typed.trimmed().toStdString();
     } else if (row == power_row) {
         std::string why;
-        const auto power = parse(typed.toStdString(), Unit::watt, unitsOf(document_.sketch()), &why);
+        const auto power =
+            parse(typedQuantity(typed, Unit::watt), Unit::watt, unitsOf(document_.sketch()), &why);
         if (!typed.trimmed().isEmpty() && !(power && *power >= 0 && *power <= 1e6))
             return power ? tr("A power is from 0 to 1000 kW.") : words(why);
         other.power_W = typed.trimmed().isEmpty() ? std::nullopt : power;
@@ -246,7 +246,7 @@ void EstimatePage::addAlternate()
         if (quote.alternates.size() >= most_alternates)
             return;
         Alternate other;
-        other.name = EstimatePage::tr("Other heater").toStdString();
+        other.name = siphonwright::paper::EstimatePage::tr("Other heater").toStdString();
         quote.alternates.push_back(other);
     });
     table_->setCurrentCell(power_row, table_->columnCount() - 1);

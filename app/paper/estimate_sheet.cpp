@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/paper/pages.h"
 
 #include "core/paperwork/money.h"
@@ -13,17 +14,17 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 QString amount(const std::optional<std::int64_t>& minor, const Quote& quote)
 {
-    return minor ? words(decimalText(*minor, quote.currency.minor_digits, Grouping::thousands)) : QString();
+    return minor ? decimalWords(*minor, quote.currency.minor_digits, Grouping::thousands) : QString();
 }
 
 QString percentText(const std::optional<std::int64_t>& thousandths)
 {
-    return thousandths ? tr("%1 %").arg(words(decimalText(*thousandths, 3, Grouping::none, true)))
+    return thousandths ? tr("%1 %").arg(decimalWords(*thousandths, 3, Grouping::none, true))
                        : tr("not entered");
 }
 
@@ -55,8 +56,7 @@ QString descriptionOf(const EstimateLine& line, const Job& job)
         return text;
     if (job.quote.vehicles > 1)
         text += tr("; first %1 h, each further %2 h")
-                    .arg(words(decimalText(task->hours_hundredths, 2)),
-                         words(decimalText(task->repeat_hundredths, 2)));
+                    .arg(decimalWords(task->hours_hundredths, 2), decimalWords(task->repeat_hundredths, 2));
     return task->usual ? text + tr("; own estimate") : text;
 }
 
@@ -120,7 +120,7 @@ void laySums(Flow& flow, const Job& job)
 
 QString alternatePower(const Alternate& other, UnitSystem units)
 {
-    return other.power_W ? words(format(*other.power_W, Unit::watt, units)) : tr("power not entered");
+    return other.power_W ? inWords(*other.power_W, Unit::watt, units) : tr("power not entered");
 }
 
 } // namespace

@@ -15,7 +15,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 sheet::Options pageOf(sheet::Paper paper)

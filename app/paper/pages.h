@@ -4,6 +4,7 @@
 #include "app/paper/paperwork.h"
 #include "app/sheet/sheet.h"
 
+#include <QCoreApplication>
 #include <QPageLayout>
 #include <QString>
 
@@ -14,6 +15,8 @@ enum class Kind { parts_list, for_customer, internal };
 
 /// A document laid out in pages.
 class Pages {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::paper)
+
 public:
     /// \param paper A3 and Tabloid count as the A4 and Letter that they fold to
     Pages(const Sketch& sketch, Kind kind, sheet::Paper paper);

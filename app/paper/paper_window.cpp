@@ -1,5 +1,6 @@
 #include "app/paper/paper_window.h"
 
+#include "app/panels/wrapped_row.h"
 #include "app/paper/estimate_page.h"
 #include "app/paper/parts_page.h"
 #include "app/paper/prices_page.h"
@@ -7,7 +8,6 @@
 
 #include <QComboBox>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
@@ -57,7 +57,7 @@ void PaperWindow::layButtons(QVBoxLayout& column)
         if (parts != shows_parts)
             document_kind_->setCurrentIndex(static_cast<int>(parts ? Kind::parts_list : Kind::for_customer));
     });
-    auto* row = new QHBoxLayout;
+    auto* row = new panels::WrappedRow;
     row->addWidget(new QLabel(tr("Document"), this));
     row->addWidget(document_kind_);
     const auto add = [&](const QString& text, const char* name, void (PaperWindow::*wanted)()) {
@@ -69,7 +69,7 @@ void PaperWindow::layButtons(QVBoxLayout& column)
     add(tr("Print pre&view…"), "paper-preview", &PaperWindow::previewWanted);
     add(tr("&Print…"), "paper-print", &PaperWindow::printWanted);
     add(tr("P&DF…"), "paper-pdf", &PaperWindow::pdfWanted);
-    row->addStretch(1);
+    row->addStretch();
     add(tr("Parts as C&SV…"), "paper-csv", &PaperWindow::csvWanted);
     column.addLayout(row);
 }

@@ -1,8 +1,12 @@
 #include "app/paper/paperwork.h"
 
+#include "app/language/in_words.h"
+
 #include "core/paperwork/money.h"
 
 #include <QCoreApplication>
+#include <QLatin1String>
+#include <QLocale>
 
 #include <algorithm>
 
@@ -12,7 +16,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 std::int64_t minorOf(const Estimate& estimate, Sum sum)
@@ -102,29 +106,34 @@ UnitSystem unitsOf(const Sketch& sketch)
 
 QString words(const std::string& text)
 {
-    return QString::fromStdString(text);
+    return inWords(text);
 }
 
 QString words(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+    return inWords(text);
 }
 
 QString words(const Message& text, UnitSystem units)
 {
-    return QString::fromStdString(format(text, units));
+    return inWords(text, units);
+}
+
+QString decimalWords(std::int64_t steps, int decimals, Grouping group, bool shorten)
+{
+    return withDecimalSign(QString::fromStdString(decimalText(steps, decimals, group, shorten)));
 }
 
 QString money(std::int64_t minor, const Quote& quote)
 {
-    return QString::fromStdString(moneyText(minor, quote.currency));
+    return withDecimalSign(QString::fromStdString(moneyText(minor, quote.currency)));
 }
 
 QString quantityText(const EstimateLine& line)
 {
     if (!line.thousandths)
         return tr("not known");
-    const QString number = words(decimalText(*line.thousandths, 3, Grouping::thousands, true));
+    const QString number = decimalWords(*line.thousandths, 3, Grouping::thousands, true);
     return line.unit == "each" ? number : number + QLatin1Char(' ') + words(line.unit);
 }
 
@@ -136,12 +145,12 @@ QString quantityText(const PartRow& row, UnitSystem units)
     const auto thousandths = static_cast<double>(*row.thousandths);
     switch (row.unit) {
     case PriceUnit::metre:
-        return words(format(thousandths, Unit::mm, units));
+        return inWords(thousandths, Unit::mm, units);
     case PriceUnit::litre:
-        return thousandths < litre_ml ? words(format(thousandths, Unit::ml, units))
-                                      : words(format(thousandths / litre_ml, Unit::litre, units));
+        return thousandths < litre_ml ? inWords(thousandths, Unit::ml, units)
+                                      : inWords(thousandths / litre_ml, Unit::litre, units);
     default:
-        return words(decimalText(*row.thousandths, 3, Grouping::none, true));
+        return decimalWords(*row.thousandths, 3, Grouping::none, true);
     }
 }
 
@@ -180,15 +189,16 @@ QString takeDecimal(const QString& typed, int decimals, std::int64_t least, std:
     if (typed.trimmed().isEmpty())
         return {};
     std::string problem;
-    // With three decimals a comma could also set thousands apart.
-    const DecimalMark mark = decimals == 3 ? DecimalMark::point : DecimalMark::point_or_comma;
+    // With three decimals a comma could also set thousands apart, where it is not the decimal sign.
+    const bool may_group = decimals == 3 && QLocale().decimalPoint() == QLatin1String(".");
+    const DecimalMark mark = may_group ? DecimalMark::point : DecimalMark::point_or_comma;
     const auto read = readDecimal(typed.toStdString(), decimals, mark, &problem);
     if (!read)
         return tr("\"%1\": %2.").arg(typed.trimmed(), words(problem));
     if (*read < least || *read > most)
         return tr("\"%1\" is not from %2 to %3.")
-            .arg(typed.trimmed(), words(decimalText(least, decimals, Grouping::none, true)),
-                 words(decimalText(most, decimals, Grouping::none, true)));
+            .arg(typed.trimmed(), decimalWords(least, decimals, Grouping::none, true),
+                 decimalWords(most, decimals, Grouping::none, true));
     into = read;
     return {};
 }

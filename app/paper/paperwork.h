@@ -3,6 +3,7 @@
 #include "app/document/document.h"
 
 #include "core/paperwork/estimate.h"
+#include "core/paperwork/money.h"
 
 #include <QString>
 
@@ -24,6 +25,8 @@ UnitSystem unitsOf(const Sketch& sketch);
 QString words(const std::string& text);
 QString words(std::string_view text);
 QString words(const Message& text, UnitSystem units);
+/// As decimalText(), with the decimal sign of the locale.
+QString decimalWords(std::int64_t steps, int decimals, Grouping group = Grouping::none, bool shorten = false);
 QString money(std::int64_t minor, const Quote& quote);
 enum class Sum { list, mark_up, materials, labour, other, subtotal, tax, total };
 /// A sum as people read it. What is not entered or not priced is no zero: it is said in words, and a sum that

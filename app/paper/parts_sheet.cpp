@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/paper/cut_ink.h"
 #include "app/paper/pages.h"
 
@@ -12,7 +13,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Paper", text);
+    return QCoreApplication::translate("siphonwright::paper", text);
 }
 
 QString joined(const std::vector<QString>& texts, const QString& by)
@@ -74,7 +75,7 @@ void layCutPlan(Flow& flow, const Job& job)
     flow.heading(job.quote.vehicles == 1 ? tr("Hose cuts")
                                          : tr("Hose cuts, all %1 vehicles").arg(job.quote.vehicles));
     flow.paragraph(tr("Cut lengths with %1 of allowance each. Measure on the vehicle before you cut.")
-                       .arg(words(format(job.quote.cut_allowance_mm, Unit::mm, job.units))),
+                       .arg(inWords(job.quote.cut_allowance_mm, Unit::mm, job.units)),
                    small_mm);
     flow.down(2);
     CutInk ink;

@@ -102,16 +102,14 @@ void PricesPage::show(const Paperwork& paperwork)
         if (!line.size.pattern.empty())
             part += QStringLiteral(", ") + words(line.size, units);
         const auto amount = [&](const std::optional<std::int64_t>& minor) {
-            return minor ? words(decimalText(*minor, quote.currency.minor_digits, Grouping::thousands))
-                         : QString();
+            return minor ? decimalWords(*minor, quote.currency.minor_digits, Grouping::thousands) : QString();
         };
         table_->put(row, number_column, QString::number(line.number), EditTable::Kind::shown, right);
         table_->put(row, part_column, part);
         table_->put(row, key_column, words(line.item));
         table_->put(row, quantity_column, quantityText(line), EditTable::Kind::shown, right);
         table_->put(row, list_column,
-                    line.list_minor ? words(decimalText(*line.list_minor, quote.currency.minor_digits))
-                                    : QString(),
+                    line.list_minor ? decimalWords(*line.list_minor, quote.currency.minor_digits) : QString(),
                     line.item.empty() ? EditTable::Kind::shown : EditTable::Kind::typed, right);
         table_->put(row, price_column, amount(line.price_minor), EditTable::Kind::shown, right);
         table_->put(row, amount_column,

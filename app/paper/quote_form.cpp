@@ -124,9 +124,9 @@ void QuoteForm::addSteps(const QString& label, const QString& name,
         label, name,
         [member, decimals](const Quote& quote) {
             const bool percent = decimals != of_currency;
-            return quote.*member ? words(decimalText(*(quote.*member), decimalsOf(quote, decimals),
-                                                     Grouping::none, percent))
-                                 : QString();
+            return quote.*member
+                       ? decimalWords(*(quote.*member), decimalsOf(quote, decimals), Grouping::none, percent)
+                       : QString();
         },
         [this, label, member, decimals, most](const QString& typed) {
             std::optional<std::int64_t> steps;

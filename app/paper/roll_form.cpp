@@ -1,5 +1,7 @@
 #include "app/paper/roll_form.h"
 
+#include "app/language/in_words.h"
+
 #include <QCheckBox>
 #include <QGridLayout>
 #include <QLabel>
@@ -12,7 +14,7 @@ namespace {
 
 QString lengthText(double length_mm, UnitSystem units)
 {
-    return words(format(length_mm, Unit::mm, units));
+    return inWords(length_mm, Unit::mm, units);
 }
 
 QString rollsText(const Quote& quote, const std::optional<double>& bore_mm, UnitSystem units)
@@ -122,9 +124,10 @@ QString RollForm::takeRolls(const std::optional<double>& bore_mm, const QString&
         if (part.trimmed().isEmpty())
             continue;
         std::string why;
-        const auto length = parse(part.trimmed().toStdString(), Unit::mm, unitsOf(document_.sketch()), &why);
+        const auto length =
+            parse(typedQuantity(part.trimmed(), Unit::mm), Unit::mm, unitsOf(document_.sketch()), &why);
         if (!length)
-            return QString::fromStdString(why);
+            return inWords(why);
         constexpr double shortest_mm = 1;
         constexpr double longest_mm = 1'000'000;
         if (!(*length >= shortest_mm && *length <= longest_mm) || rolls.size() >= 20)
@@ -144,9 +147,9 @@ QString RollForm::takeRolls(const std::optional<double>& bore_mm, const QString&
 QString RollForm::takeAllowance(const QString& typed)
 {
     std::string why;
-    const auto length = parse(typed.toStdString(), Unit::mm, unitsOf(document_.sketch()), &why);
+    const auto length = parse(typedQuantity(typed, Unit::mm), Unit::mm, unitsOf(document_.sketch()), &why);
     if (!length)
-        return QString::fromStdString(why);
+        return inWords(why);
     if (!(*length >= 0 && *length <= 10'000))
         return tr("An allowance is from 0 to 10 m.");
     changeQuote(document_, tr("Change the allowance on cuts"),

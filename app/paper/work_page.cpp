@@ -22,7 +22,7 @@ constexpr std::int64_t most_hours = 1'000'000; ///< hundredths
 
 QString hoursText(std::int64_t hundredths)
 {
-    return words(decimalText(hundredths, 2));
+    return decimalWords(hundredths, 2);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "app/photo/read_picture.h"
 
+#include "app/language/in_words.h"
 #include "app/photo/jpeg_marks.h"
 
 #include <QBuffer>
@@ -14,9 +15,9 @@ namespace {
 
 constexpr int allocation_limit_mb = 256;
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Photo", source);
+    return QCoreApplication::translate("siphonwright::photo", source);
 }
 
 ReadPicture refused(const QString& sentence)
@@ -41,34 +42,34 @@ QByteArray formatOf(const QByteArray& file)
 QString inMegapixels(QSize size)
 {
     const double megapixels = double(size.width()) * size.height() / 1e6;
-    return text("%1 × %2 pixels, %3 megapixels")
+    return tr("%1 × %2 pixels, %3 megapixels")
         .arg(size.width())
         .arg(size.height())
-        .arg(megapixels, 0, 'f', megapixels < 10 ? 1 : 0);
+        .arg(numberInWords(megapixels, megapixels < 10 ? 1 : 0));
 }
 
 /// Why a picture of this size is not decoded; empty: it is.
 QString refusal(QSize size, const QByteArray& format, const QByteArray& file)
 {
     if (!size.isValid() || size.isEmpty())
-        return text("Its header is damaged: it does not say how large the picture is.");
+        return tr("Its header is damaged: it does not say how large the picture is.");
     if (std::min(size.width(), size.height()) < shortest_side_px)
-        return text("Its header says %1: nothing can be seen on that.").arg(inMegapixels(size));
+        return tr("Its header says %1: nothing can be seen on that.").arg(inMegapixels(size));
     const qint64 pixels = qint64(size.width()) * size.height();
     if (pixels > largest_source_px)
-        return text("Its header says %1. At most %2 megapixels are read: make it smaller first.")
+        return tr("Its header says %1. At most %2 megapixels are read: make it smaller first.")
             .arg(inMegapixels(size))
             .arg(largest_source_px / 1'000'000);
     if (format != "jpeg")
         return {};
     const auto marks = jpegMarks(file);
     if (!marks)
-        return text("It is damaged before the picture's data begin.");
+        return tr("It is damaged before the picture's data begin.");
     if (!marks->ends)
-        return text("It is cut off: there are %1 bytes, and the picture does not end in them.")
+        return tr("It is cut off: there are %1 bytes, and the picture does not end in them.")
             .arg(file.size());
     if (marks->progressive && pixels > largest_progressive_px)
-        return text("It is a progressive JPEG of %1; of those at most %2 megapixels are read.")
+        return tr("It is a progressive JPEG of %1; of those at most %2 megapixels are read.")
             .arg(inMegapixels(size))
             .arg(largest_progressive_px / 1'000'000);
     return {};
@@ -104,14 +105,14 @@ QSize pictureSize(const QByteArray& file)
 ReadPicture readPicture(const QByteArray& file)
 {
     if (file.isEmpty())
-        return refused(text("It is empty."));
+        return refused(tr("It is empty."));
     if (file.size() > largest_source_bytes)
-        return refused(text("It is larger than %1 MiB.").arg(largest_source_bytes >> 20));
+        return refused(tr("It is larger than %1 MiB.").arg(largest_source_bytes >> 20));
     const QByteArray format = formatOf(file);
     if (format.isEmpty())
-        return refused(text("It is not a PNG, JPEG or WebP picture."));
+        return refused(tr("It is not a PNG, JPEG or WebP picture."));
     if (format == "webp" && !readsWebP())
-        return refused(text("WebP is not read here: save it as PNG or JPEG, or install Qt's image formats."));
+        return refused(tr("WebP is not read here: save it as PNG or JPEG, or install Qt's image formats."));
     QBuffer buffer;
     buffer.setData(file);
     QImageReader::setAllocationLimit(allocation_limit_mb);
@@ -127,7 +128,7 @@ ReadPicture readPicture(const QByteArray& file)
     out.source_px = uprightSize(reader);
     out.image = reader.read();
     if (out.image.isNull())
-        return refused(text("Its picture data are damaged or cut off (%1).").arg(reader.errorString()));
+        return refused(tr("Its picture data are damaged or cut off (%1).").arg(reader.errorString()));
     return out;
 }
 
@@ -135,7 +136,7 @@ ReadPicture readPictureFile(const QString& path)
 {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return refused(text("It cannot be opened: %1.").arg(file.errorString()));
+        return refused(tr("It cannot be opened: %1.").arg(file.errorString()));
     // One byte more tells that there is more; a device or pipe has no size to ask for.
     return readPicture(file.read(largest_source_bytes + 1));
 }

@@ -12,9 +12,9 @@
 namespace siphonwright::photo {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Photo", source);
+    return QCoreApplication::translate("siphonwright::photo", source);
 }
 
 double crossOf(QPointF a, QPointF b)
@@ -166,20 +166,20 @@ Straightened straighten(const QImage& picture, const Corners& corners, double wi
     const std::optional<QTransform> map =
         picture.isNull() ? std::nullopt : straighteningMap(corners, width_mm, height_mm);
     if (!map) {
-        out.problem = text("The four points are not the corners of a rectangle seen at an angle: three of "
+        out.problem = tr("The four points are not the corners of a rectangle seen at an angle: three of "
                            "them lie in one line, or one lies between the others.");
         return out;
     }
     out.extent_mm = extentOf(picture.size(), *map, corners, width_mm, height_mm);
     if (out.extent_mm.isEmpty()) {
-        out.problem = text("The four points do not lie in the picture.");
+        out.problem = tr("The four points do not lie in the picture.");
         return out;
     }
     const double scale = pixelsPerMm(corners, width_mm, height_mm, out.extent_mm);
     const QSize size(std::clamp(int(std::lround(out.extent_mm.width() * scale)), 1, longest_side_px),
                      std::clamp(int(std::lround(out.extent_mm.height() * scale)), 1, longest_side_px));
     if (std::min(size.width(), size.height()) < shortest_side_px) {
-        out.problem = text("The rectangle is too small in the picture.");
+        out.problem = tr("The rectangle is too small in the picture.");
         return out;
     }
     // Pixels are square: the image is as wide as whole pixels make it.

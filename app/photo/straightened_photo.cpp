@@ -13,9 +13,9 @@
 namespace siphonwright::photo {
 namespace {
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Photo", source);
+    return QCoreApplication::translate("siphonwright::photo", source);
 }
 
 } // namespace
@@ -32,7 +32,7 @@ StraightenedPhoto straightened(const Photo& photo, const std::vector<Vec2>& poin
     const auto order = cornerOrder(seen);
     if (!order)
         return {std::nullopt,
-                text("The four points are not the corners of a rectangle seen at an angle: three "
+                tr("The four points are not the corners of a rectangle seen at an angle: three "
                      "of them lie in one line, or one lies between the others.")};
     const QImage& image = picture.levels.front();
     const double reduced = double(image.width()) / picture.size_px.width();

@@ -1,5 +1,6 @@
 #include "app/proposing/layout_choices.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/layout/wording.h"
@@ -28,7 +29,7 @@ constexpr double most_shown_mm = 33;
 
 QString lengthText(double mm, UnitSystem units)
 {
-    return QString::fromStdString(format(mm, Unit::mm, units));
+    return inWords(mm, Unit::mm, units);
 }
 
 /// The number alone: the unit stands before all of them.
@@ -198,7 +199,7 @@ void LayoutChoices::refreshHeaters()
     const QString before = heater_->currentData().toString();
     heater_->clear();
     for (const Heater& heater : document_.sketch().heaters)
-        heater_->addItem(QString::fromStdString(nameOfHeater(heater)), QString::fromStdString(heater.id));
+        heater_->addItem(inWords(nameOfHeater(heater)), QString::fromStdString(heater.id));
     heater_->setCurrentIndex(std::max(0, heater_->findData(before)));
     form_->setRowVisible(heater_, heater_->count() > 1);
 }

@@ -1,5 +1,6 @@
 #include "app/proposing/layout_words.h"
 
+#include "app/language/in_words.h"
 #include "app/paper/paperwork.h"
 
 #include "core/paperwork/parts.h"
@@ -14,17 +15,17 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("LayoutWords", text);
+    return QCoreApplication::translate("siphonwright::proposing", text);
 }
 
 QString words(const Message& text, UnitSystem units)
 {
-    return QString::fromStdString(format(text, units));
+    return inWords(text, units);
 }
 
 QString amount(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 } // namespace
@@ -38,7 +39,7 @@ QString priceText(const LayoutPrice& price, const Sketch& sketch)
         return sum;
     QStringList missing;
     for (const std::string& name : price.not_priced)
-        missing << QString::fromStdString(name);
+        missing << inWords(name);
     return tr("%1, not priced: %2").arg(sum, missing.join(QStringLiteral(", ")));
 }
 

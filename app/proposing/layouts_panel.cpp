@@ -1,5 +1,6 @@
 #include "app/proposing/layouts_panel.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/proposing/layout_choices.h"
 #include "app/proposing/layout_words.h"
@@ -199,8 +200,7 @@ void LayoutsPanel::showProposals()
         for (const Proposal& proposal : found_->best_first)
             new QListWidgetItem(rowText(++number, proposal, units), list_);
         for (const RuleInWay& rule : found_->in_conflict) {
-            auto* item = new QListWidgetItem(
-                QStringLiteral("■ ") + QString::fromStdString(format(rule.text, units)), list_);
+            auto* item = new QListWidgetItem(QStringLiteral("■ ") + inWords(rule.text, units), list_);
             item->setData(rule_role, QString::fromStdString(rule.rule));
             item->setToolTip(tr("Press Enter to read the rule"));
         }
@@ -282,7 +282,7 @@ void LayoutsPanel::takeLayout()
     if (!proposal || !isCurrent())
         return;
     const UnitSystem units = panels::unitsOf(document_.sketch());
-    const QString what = tr("Take a layout: %1").arg(QString::fromStdString(format(proposal->text, units)));
+    const QString what = tr("Take a layout: %1").arg(inWords(proposal->text, units));
     taken_ = static_cast<std::size_t>(list_->currentRow());
     document_.apply(what, [layout = proposal->sketch](Sketch& sketch) {
         const UnitChoice units_now = sketch.units;
@@ -304,7 +304,7 @@ QString LayoutsPanel::stateText() const
         return tr("Proposes heater place, hoses, bore, valves and clips that break no rule, on every grade "
                   "that is judged.");
     if (!found_->missing.empty())
-        return tr("Nothing can be proposed: %1.").arg(QString::fromStdString(found_->missing));
+        return tr("Nothing can be proposed: %1.").arg(inWords(found_->missing));
     if (taken_)
         return tr("Layout %1 was taken; one undo takes it back. Propose again for the drawing as it is now.")
             .arg(*taken_ + 1);

@@ -27,7 +27,7 @@ void airLocked(Pencil& p, bool right)
     if (right)
         p.arrow({71, 28}, {71, 38});
     else
-        p.text({62, 2}, QT_TRANSLATE_NOOP("RuleDrawings", "nothing moves"), Anchor::right);
+        p.text({62, 2}, QT_TRANSLATE_NOOP("siphonwright::rules", "nothing moves"), Anchor::right);
 }
 
 void airWeakens(Pencil& p, bool right)
@@ -46,7 +46,7 @@ void chamberNotFull(Pencil& p, bool right)
     }
     p.air({42, 38}, 12, 6);
     p.plainLevel(32, 20, 70);
-    p.text({54, 26}, QT_TRANSLATE_NOOP("RuleDrawings", "element bare"));
+    p.text({54, 26}, QT_TRANSLATE_NOOP("siphonwright::rules", "element bare"));
 }
 
 void clearedByRunning(Pencil& p, bool right)
@@ -58,12 +58,12 @@ void clearedByRunning(Pencil& p, bool right)
     if (right) {
         p.drain({36, 21});
         p.arrow({36, 23}, {36, 26});
-        p.text({30, 2}, QT_TRANSLATE_NOOP("RuleDrawings", "a bleed at the crest"), Anchor::centre);
+        p.text({30, 2}, QT_TRANSLATE_NOOP("siphonwright::rules", "a bleed at the crest"), Anchor::centre);
         return;
     }
     p.air({36, 20.4}, 8, 1.7);
     p.arrow({17, 16}, {17, 10});
-    p.text({30, 2}, QT_TRANSLATE_NOOP("RuleDrawings", "pushed, but not out"), Anchor::centre);
+    p.text({30, 2}, QT_TRANSLATE_NOOP("siphonwright::rules", "pushed, but not out"), Anchor::centre);
 }
 
 void lowCoolant(Pencil& p, bool right)
@@ -71,28 +71,28 @@ void lowCoolant(Pencil& p, bool right)
     p.engine({8, 10}, {50, 34});
     p.tank({56, 36}, 18, right ? 46.0 : 37.5);
     p.plainLevel(41, 52, 80);
-    p.text({66, 29}, QT_TRANSLATE_NOOP("RuleDrawings", "cold minimum"), Anchor::centre);
+    p.text({66, 29}, QT_TRANSLATE_NOOP("siphonwright::rules", "cold minimum"), Anchor::centre);
     p.ice({64, 18});
 }
 
 constexpr std::array table = {
     RuleDrawing{"air-locked", Group::air,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Air closes the bore: it takes more head than there is."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "No crest, no pocket: warm coolant rises, cold falls."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Air closes the bore: it takes more head than there is."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "No crest, no pocket: warm coolant rises, cold falls."),
                 airLocked},
     RuleDrawing{"air-weakens-flow", Group::air,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A small pocket takes part of the few millimetres."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "All of the head is left for the flow."), airWeakens},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A small pocket takes part of the few millimetres."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "All of the head is left for the flow."), airWeakens},
     RuleDrawing{"chamber-not-full", Group::air,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Air over the coolant: the element burns out."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The chamber is full, the element covered."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Air over the coolant: the element burns out."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The chamber is full, the element covered."),
                 chamberNotFull},
     RuleDrawing{"not-cleared-by-running", Group::air,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The engine's pump pushes the air and does not move it."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A bleed lets it out."), clearedByRunning},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine's pump pushes the air and does not move it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A bleed lets it out."), clearedByRunning},
     RuleDrawing{"low-coolant", Group::air,
-                QT_TRANSLATE_NOOP("RuleDrawings", "In the cold the coolant shrinks under its minimum."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Filled so that enough is left in the cold."), lowCoolant},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "In the cold the coolant shrinks under its minimum."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Filled so that enough is left in the cold."), lowCoolant},
 };
 
 } // namespace

@@ -58,7 +58,7 @@ void valveClosed(Pencil& p, bool right)
     p.valve({14, 22.5}, true, right);
     p.valve({66, 35}, true, true);
     if (!right) {
-        p.text({19, 21}, QT_TRANSLATE_NOOP("RuleDrawings", "closed"));
+        p.text({19, 21}, QT_TRANSLATE_NOOP("siphonwright::rules", "closed"));
         p.heat({75, 10});
     }
 }
@@ -68,7 +68,7 @@ void supplyCutOff(Pencil& p, bool right)
     p.engine({26, 27}, {60, 48});
     p.heater({66, 14});
     p.engine({4, 27}, {13, 48});
-    p.text({3, 50}, QT_TRANSLATE_NOOP("RuleDrawings", "radiator"));
+    p.text({3, 50}, QT_TRANSLATE_NOOP("siphonwright::rules", "radiator"));
     p.pipe({{12, 33}, {28, 33}});
     if (right)
         p.supply({{34, 31}, {34, 12}, {58, 8}});
@@ -76,7 +76,7 @@ void supplyCutOff(Pencil& p, bool right)
         p.supply({{18, 33}, {18, 14}, {58, 8}});
     returnHose(p);
     p.thermostat({25, 33});
-    p.text({24, 23.5}, QT_TRANSLATE_NOOP("RuleDrawings", "thermostat"), right ? Anchor::right : Anchor::left);
+    p.text({24, 23.5}, QT_TRANSLATE_NOOP("siphonwright::rules", "thermostat"), right ? Anchor::right : Anchor::left);
     if (right)
         p.port({34, 31.5});
     p.port({56, 42});
@@ -87,14 +87,14 @@ void parallelPath(Pencil& p, bool right)
     p.engine({28, 27}, {60, 48});
     p.heater({66, 14});
     p.engine({4, 33}, {15, 48});
-    p.text({3, 29}, QT_TRANSLATE_NOOP("RuleDrawings", "cabin heater"));
+    p.text({3, 29}, QT_TRANSLATE_NOOP("siphonwright::rules", "cabin heater"));
     p.pipe({{32, 44}, {13, 44}});
     p.pipe({{13, 37}, {32, 37}});
     p.supply({{34, 31}, {34, 12}, {58, 8}});
     returnHose(p);
     p.valve({21.5, 44}, false, !right);
     p.text({21.5, 49.5},
-           right ? QT_TRANSLATE_NOOP("RuleDrawings", "closed") : QT_TRANSLATE_NOOP("RuleDrawings", "open"),
+           right ? QT_TRANSLATE_NOOP("siphonwright::rules", "closed") : QT_TRANSLATE_NOOP("siphonwright::rules", "open"),
            Anchor::centre);
     p.port({34, 31.5});
     p.port({56, 42});
@@ -112,33 +112,33 @@ void checkValveStaysShut(Pencil& p, bool right)
         return;
     }
     p.checkValve({66, 33}, true);
-    p.text({62, 51}, QT_TRANSLATE_NOOP("RuleDrawings", "check valve"));
+    p.text({62, 51}, QT_TRANSLATE_NOOP("siphonwright::rules", "check valve"));
     p.arrow({75, 50}, {68.8, 35});
 }
 
 constexpr std::array table = {
     RuleDrawing{"hose-open-end", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A hose ends in the open."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Every hose end is on a port or a nozzle."), hoseOpenEnd},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose ends in the open."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Every hose end is on a port or a nozzle."), hoseOpenEnd},
     RuleDrawing{"hose-not-connected", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A hose from port to port, and the heater left out."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Port, heater and port make one loop."), hoseNotConnected},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose from port to port, and the heater left out."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Port, heater and port make one loop."), hoseNotConnected},
     RuleDrawing{"valve-missing", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "No valve where the loop leaves the engine."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A valve near each of the engine's ports."), valveMissing},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "No valve where the loop leaves the engine."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A valve near each of the engine's ports."), valveMissing},
     RuleDrawing{"valve-closed", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater is on and a valve is closed."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Both valves are open while the heater is on."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is on and a valve is closed."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Both valves are open while the heater is on."),
                 valveClosed},
     RuleDrawing{"supply-cut-off-by-thermostat", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Cold, the thermostat shuts between engine and supply."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The supply leaves the block itself."), supplyCutOff},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Cold, the thermostat shuts between engine and supply."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply leaves the block itself."), supplyCutOff},
     RuleDrawing{"parallel-path", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The cabin heater's line is open beside the loop."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The cabin heater's line is closed."), parallelPath},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The cabin heater's line is open beside the loop."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The cabin heater's line is closed."), parallelPath},
     RuleDrawing{"check-valve-stays-shut", Group::connections,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A few millimetres of head do not open a check valve."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Nothing in the loop has to be pushed open."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A few millimetres of head do not open a check valve."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Nothing in the loop has to be pushed open."),
                 checkValveStaysShut},
 };
 

@@ -9,13 +9,13 @@ namespace {
 
 void antifreezeOver60(Pencil& p, bool right)
 {
-    p.beaker({30, 12}, right ? 0.5 : 0.85, QT_TRANSLATE_NOOP("RuleDrawings", "antifreeze"));
+    p.beaker({30, 12}, right ? 0.5 : 0.85, QT_TRANSLATE_NOOP("siphonwright::rules", "antifreeze"));
 }
 
 void freezeMargin(Pencil& p, bool right)
 {
     p.thermometer({40, 12}, right ? 0.62 : 0.3, right ? 0.25 : 0.66,
-                  QT_TRANSLATE_NOOP("RuleDrawings", "coolant freezes"));
+                  QT_TRANSLATE_NOOP("siphonwright::rules", "coolant freezes"));
     if (!right)
         p.ice({56, 22});
 }
@@ -23,24 +23,24 @@ void freezeMargin(Pencil& p, bool right)
 void antifreezeKind(Pencil& p, bool right)
 {
     p.beaker({24, 12}, 0.5,
-             right ? QT_TRANSLATE_NOOP("RuleDrawings", "kind: as the engine's")
-                   : QT_TRANSLATE_NOOP("RuleDrawings", "kind: ?"));
+             right ? QT_TRANSLATE_NOOP("siphonwright::rules", "kind: as the engine's")
+                   : QT_TRANSLATE_NOOP("siphonwright::rules", "kind: ?"));
     if (right)
-        p.text({41, 30}, QT_TRANSLATE_NOOP("RuleDrawings", "maker specifies"));
+        p.text({41, 30}, QT_TRANSLATE_NOOP("siphonwright::rules", "maker specifies"));
 }
 
 constexpr std::array table = {
     RuleDrawing{"antifreeze-over-60", Group::coolant,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Nearly all antifreeze, hardly any water."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "As much antifreeze as the cold asks for."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Nearly all antifreeze, hardly any water."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "As much antifreeze as the cold asks for."),
                 antifreezeOver60},
     RuleDrawing{"freeze-margin", Group::coolant,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The coldest night is colder than the coolant bears."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The coolant freezes only well under the coldest night."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The coldest night is colder than the coolant bears."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The coolant freezes only well under the coldest night."),
                 freezeMargin},
     RuleDrawing{"antifreeze-kind-unknown", Group::coolant,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Nobody has written down which antifreeze it is."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The kind is known and is not mixed with others."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Nobody has written down which antifreeze it is."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The kind is known and is not mixed with others."),
                 antifreezeKind},
 };
 

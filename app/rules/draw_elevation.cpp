@@ -48,7 +48,7 @@ void returnDip(Pencil& p, bool right)
     } else {
         p.back({{14, 23}, {14, 37}, {22, 37}, {22, 20}, {33, 20}, {33, 41}, {46, 41}});
         p.lying({27.5, 20}, 8, 1.7);
-        p.text({27.5, 15}, QT_TRANSLATE_NOOP("RuleDrawings", "cold coolant lies here"), Anchor::left);
+        p.text({27.5, 15}, QT_TRANSLATE_NOOP("siphonwright::rules", "cold coolant lies here"), Anchor::left);
     }
     p.port({46, 41});
 }
@@ -62,7 +62,7 @@ void supplyDip(Pencil& p, bool right)
     } else {
         p.supply({{14, 31}, {14, 3}, {50, 3}, {50, 8}, {58, 8}});
         p.lying({34, 3}, 26, 1.7);
-        p.text({34, 6}, QT_TRANSLATE_NOOP("RuleDrawings", "does not drain"), Anchor::centre);
+        p.text({34, 6}, QT_TRANSLATE_NOOP("siphonwright::rules", "does not drain"), Anchor::centre);
     }
     bothPorts(p);
 }
@@ -91,7 +91,7 @@ void returnSlope(Pencil& p, bool right)
     } else {
         heaterAhead(p, 25);
         p.back({{14, 36}, {14, 39.4}, {46, 40}});
-        p.text({29, 43}, QT_TRANSLATE_NOOP("RuleDrawings", "nearly level"), Anchor::centre);
+        p.text({29, 43}, QT_TRANSLATE_NOOP("siphonwright::rules", "nearly level"), Anchor::centre);
     }
     p.port({46, 40});
 }
@@ -102,37 +102,37 @@ void aboveCoolantLevel(Pencil& p, bool right)
     supplyHose(p);
     returnHose(p);
     bothPorts(p);
-    p.level(right ? 50.5 : 37, QT_TRANSLATE_NOOP("RuleDrawings", "level"));
+    p.level(right ? 50.5 : 37, QT_TRANSLATE_NOOP("siphonwright::rules", "level"));
     if (!right)
         p.ring({63, 42}, 5);
 }
 
 constexpr std::array table = {
     RuleDrawing{"supply-high-point", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The supply climbs over a hump: air stays at its crest."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The supply falls all the way to the heater."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply climbs over a hump: air stays at its crest."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply falls all the way to the heater."),
                 supplyHighPoint},
     RuleDrawing{"return-high-point", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The return climbs over the port and comes down to it."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The return rises to the port and not past it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The return climbs over the port and comes down to it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises to the port and not past it."),
                 returnHighPoint},
     RuleDrawing{
         "return-dip", Group::elevation,
-        QT_TRANSLATE_NOOP("RuleDrawings", "The return dips on its way: warm coolant does not go down."),
-        QT_TRANSLATE_NOOP("RuleDrawings", "The return rises all the way."), returnDip},
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return dips on its way: warm coolant does not go down."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises all the way."), returnDip},
     RuleDrawing{"supply-dip", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The supply lies lower than the heater's inlet."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater's inlet is the lowest place."), supplyDip},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply lies lower than the heater's inlet."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is the lowest place."), supplyDip},
     RuleDrawing{"supply-rises", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater's inlet is higher than the supply port."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater hangs under the supply port."), supplyRises},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is higher than the supply port."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs under the supply port."), supplyRises},
     RuleDrawing{"return-slope", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A nearly level return: air stays where it is."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A rise all along: air finds its way to the engine."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A nearly level return: air stays where it is."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A rise all along: air finds its way to the engine."),
                 returnSlope},
     RuleDrawing{"above-coolant-level", Group::elevation,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A part of the loop stands above the coolant level."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The whole loop lies under the coolant level."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A part of the loop stands above the coolant level."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The whole loop lies under the coolant level."),
                 aboveCoolantLevel},
 };
 

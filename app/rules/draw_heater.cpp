@@ -19,9 +19,9 @@ void heaterDrop(Pencil& p, bool right)
     p.plainLevel(30, 47, 76);
     p.plainLevel(z + 9, 56, 76);
     if (right)
-        p.dimension({70, 20}, {70, 30}, QT_TRANSLATE_NOOP("RuleDrawings", "drop"));
+        p.dimension({70, 20}, {70, 30}, QT_TRANSLATE_NOOP("siphonwright::rules", "drop"));
     else
-        p.text({68, 32}, QT_TRANSLATE_NOOP("RuleDrawings", "little drop"));
+        p.text({68, 32}, QT_TRANSLATE_NOOP("siphonwright::rules", "little drop"));
 }
 
 void heaterUnderReturn(Pencil& p, bool right)
@@ -58,8 +58,8 @@ void heaterPosition(Pencil& p, bool right)
 {
     p.heater({42, 26}, right ? 0 : 90, 1.7);
     p.arrow({72, 14}, {72, 40});
-    p.text({72, 42}, QT_TRANSLATE_NOOP("RuleDrawings", "up"), Anchor::centre);
-    p.text({42, 3}, QT_TRANSLATE_NOOP("RuleDrawings", "the manual: upright only"), Anchor::centre);
+    p.text({72, 42}, QT_TRANSLATE_NOOP("siphonwright::rules", "up"), Anchor::centre);
+    p.text({42, 3}, QT_TRANSLATE_NOOP("siphonwright::rules", "the manual: upright only"), Anchor::centre);
 }
 
 void mountedOnEngine(Pencil& p, bool right)
@@ -72,7 +72,7 @@ void mountedOnEngine(Pencil& p, bool right)
     if (right) {
         p.bar({80, 4}, {80, 50});
         p.bar({71, 12}, {80, 12});
-        p.text({78.6, 52}, QT_TRANSLATE_NOOP("RuleDrawings", "frame"), Anchor::centre);
+        p.text({78.6, 52}, QT_TRANSLATE_NOOP("siphonwright::rules", "frame"), Anchor::centre);
         return;
     }
     p.bar({50, 27}, {50, 17});
@@ -82,23 +82,23 @@ void mountedOnEngine(Pencil& p, bool right)
 
 constexpr std::array table = {
     RuleDrawing{"heater-drop", Group::heater,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater's top is hardly lower than the jacket."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater hangs well under the jacket's lowest point."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's top is hardly lower than the jacket."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs well under the jacket's lowest point."),
                 heaterDrop},
     RuleDrawing{"heater-under-return", Group::heater,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater is far from under the return port."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater is right under the return port."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is far from under the return port."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is right under the return port."),
                 heaterUnderReturn},
     RuleDrawing{"heater-chamber-traps-air", Group::heater,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The chamber reaches higher than its outlet: air stays."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The outlet is at the top: air leaves by itself."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The chamber reaches higher than its outlet: air stays."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The outlet is at the top: air leaves by itself."),
                 chamberTrapsAir},
     RuleDrawing{"heater-position-not-allowed", Group::heater,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater lies where its manual wants it upright."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater stands as its manual says."), heaterPosition},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater lies where its manual wants it upright."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater stands as its manual says."), heaterPosition},
     RuleDrawing{"mounted-on-engine", Group::heater,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The bracket is on the engine and shakes with it."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The bracket is on the frame."), mountedOnEngine},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The bracket is on the engine and shakes with it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The bracket is on the frame."), mountedOnEngine},
 };
 
 } // namespace

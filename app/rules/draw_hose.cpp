@@ -24,8 +24,8 @@ void boreRestriction(Pencil& p, bool right)
     if (!right)
         p.ring({42, 28}, 6);
     p.text({42, 38},
-           right ? QT_TRANSLATE_NOOP("RuleDrawings", "nearly as wide")
-                 : QT_TRANSLATE_NOOP("RuleDrawings", "narrow"),
+           right ? QT_TRANSLATE_NOOP("siphonwright::rules", "nearly as wide")
+                 : QT_TRANSLATE_NOOP("siphonwright::rules", "narrow"),
            Anchor::centre);
 }
 
@@ -43,7 +43,7 @@ void bendDoesNotFit(Pencil& p, bool right)
         return;
     }
     p.supply({{6, 34}, {42, 34}, {42, 25}, {78, 25}}, 4, 0.5);
-    p.dimension({52, 25}, {52, 34}, QT_TRANSLATE_NOOP("RuleDrawings", "too short"));
+    p.dimension({52, 25}, {52, 34}, QT_TRANSLATE_NOOP("siphonwright::rules", "too short"));
 }
 
 void hoseLong(Pencil& p, bool right)
@@ -60,7 +60,7 @@ void hoseLong(Pencil& p, bool right)
 void unsupportedSpan(Pencil& p, bool right)
 {
     p.bar({4, 39}, {80, 39});
-    p.text({78, 41.5}, QT_TRANSLATE_NOOP("RuleDrawings", "frame"), Anchor::right);
+    p.text({78, 41.5}, QT_TRANSLATE_NOOP("siphonwright::rules", "frame"), Anchor::right);
     if (right) {
         p.supply({{6, 34.5}, {78, 31}});
         for (const double x : {14.0, 34.0, 54.0, 74.0})
@@ -70,7 +70,7 @@ void unsupportedSpan(Pencil& p, bool right)
     p.supply({{6, 34.5}, {30, 23}, {54, 22}, {78, 31}}, 1.7, 16);
     p.clip({10, 32.6}, 39);
     p.clip({74, 29.6}, 39);
-    p.dimension({10, 14}, {74, 14}, QT_TRANSLATE_NOOP("RuleDrawings", "nothing holds it"));
+    p.dimension({10, 14}, {74, 14}, QT_TRANSLATE_NOOP("siphonwright::rules", "nothing holds it"));
 }
 
 void noSlack(Pencil& p, bool right)
@@ -86,7 +86,7 @@ void noSlack(Pencil& p, bool right)
         p.shake({61, 38});
     }
     bothPorts(p);
-    p.text({78, 26}, QT_TRANSLATE_NOOP("RuleDrawings", "frame"), Anchor::centre);
+    p.text({78, 26}, QT_TRANSLATE_NOOP("siphonwright::rules", "frame"), Anchor::centre);
 }
 
 void groundClearance(Pencil& p, bool right)
@@ -102,13 +102,13 @@ void groundClearance(Pencil& p, bool right)
     p.port({56, 47});
     p.ground(5);
     if (right)
-        p.dimension({32, 5}, {32, 18.6}, QT_TRANSLATE_NOOP("RuleDrawings", "clearance"));
+        p.dimension({32, 5}, {32, 18.6}, QT_TRANSLATE_NOOP("siphonwright::rules", "clearance"));
 }
 
 void keepClear(Pencil& p, bool right)
 {
     engineAndHeater(p);
-    p.hot({24, 6}, {42, 13}, QT_TRANSLATE_NOOP("RuleDrawings", "exhaust"));
+    p.hot({24, 6}, {42, 13}, QT_TRANSLATE_NOOP("siphonwright::rules", "exhaust"));
     if (right)
         p.supply({{14, 31}, {14, 23}, {50, 21}, {50, 8}, {58, 8}});
     else
@@ -119,34 +119,34 @@ void keepClear(Pencil& p, bool right)
 
 constexpr std::array table = {
     RuleDrawing{"bore-under-manual", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A thinner hose than the heater's manual asks for."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The size that the manual asks for, all the way."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A thinner hose than the heater's manual asks for."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The size that the manual asks for, all the way."),
                 boreUnderManual},
     RuleDrawing{"bore-restriction", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A part far narrower than the hose."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A part nearly as wide as the hose."), boreRestriction},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A part far narrower than the hose."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A part nearly as wide as the hose."), boreRestriction},
     RuleDrawing{"bend-too-tight", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Bent over a sharp corner, the hose kinks."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "An open bend, or a moulded elbow."), bendTooTight},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Bent over a sharp corner, the hose kinks."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "An open bend, or a moulded elbow."), bendTooTight},
     RuleDrawing{"bend-does-not-fit", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Two bends need more length than lies between them."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Each bend has the length that it needs."), bendDoesNotFit},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Two bends need more length than lies between them."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Each bend has the length that it needs."), bendDoesNotFit},
     RuleDrawing{"hose-long", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose goes a long way round."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose goes the direct way."), hoseLong},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose goes a long way round."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose goes the direct way."), hoseLong},
     RuleDrawing{"unsupported-span", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A long flat piece without a clip sags and chafes."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Clips hold it to the frame along its way."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A long flat piece without a clip sags and chafes."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Clips hold it to the frame along its way."),
                 unsupportedSpan},
     RuleDrawing{"no-slack", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Pulled straight: the engine tears at both ends."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A bend gives when the engine moves."), noSlack},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Pulled straight: the engine tears at both ends."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A bend gives when the engine moves."), noSlack},
     RuleDrawing{"ground-clearance", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose hangs where the road reaches it."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose stays clear of the ground."), groundClearance},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose hangs where the road reaches it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose stays clear of the ground."), groundClearance},
     RuleDrawing{"keep-clear", Group::hose,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose touches something hot or moving."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The hose keeps its distance."), keepClear},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose touches something hot or moving."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose keeps its distance."), keepClear},
 };
 
 } // namespace

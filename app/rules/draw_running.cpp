@@ -24,7 +24,7 @@ void stalledLoop(Pencil& p, bool right)
     p.back({{66, 43}, {66, 48}, {52, 48}, {52, 34}, {42, 34}});
     p.port({12, 22.5});
     p.port({42, 34});
-    p.text({32, 6}, QT_TRANSLATE_NOOP("RuleDrawings", "nothing moves"), Anchor::centre);
+    p.text({32, 6}, QT_TRANSLATE_NOOP("siphonwright::rules", "nothing moves"), Anchor::centre);
 }
 
 void reverseLoop(Pencil& p, bool right)
@@ -44,7 +44,7 @@ void reverseLoop(Pencil& p, bool right)
     p.port({14, 31.5});
     p.port({56, 42});
     p.arrow({47.5, 10}, {47.5, 22});
-    p.text({44, 14}, QT_TRANSLATE_NOOP("RuleDrawings", "backward"), Anchor::right);
+    p.text({44, 14}, QT_TRANSLATE_NOOP("siphonwright::rules", "backward"), Anchor::right);
 }
 
 void partTakesLoss(Pencil& p, bool right)
@@ -56,8 +56,8 @@ void partTakesLoss(Pencil& p, bool right)
     if (!right)
         p.ring({42, 30}, 7);
     p.text({42, 40},
-           right ? QT_TRANSLATE_NOOP("RuleDrawings", "as wide as the hose")
-                 : QT_TRANSLATE_NOOP("RuleDrawings", "takes a third of the head"),
+           right ? QT_TRANSLATE_NOOP("siphonwright::rules", "as wide as the hose")
+                 : QT_TRANSLATE_NOOP("siphonwright::rules", "takes a third of the head"),
            Anchor::centre);
 }
 
@@ -73,7 +73,7 @@ void muchPower(Pencil& p, bool right)
     p.heater({64, 16});
     for (const double x : {20.0, 42.0, 64.0})
         p.heat({x, 28});
-    p.text({42, 2}, QT_TRANSLATE_NOOP("RuleDrawings", "over 5 kW and no pump"), Anchor::centre);
+    p.text({42, 2}, QT_TRANSLATE_NOOP("siphonwright::rules", "over 5 kW and no pump"), Anchor::centre);
 }
 
 void outletTooHot(Pencil& p, bool right)
@@ -82,25 +82,25 @@ void outletTooHot(Pencil& p, bool right)
     p.supply({{6, 20}, {30, 15}}, right ? 2.8 : 0.7);
     p.back({{42, 41}, {42, 50}, {26, 50}}, right ? 2.8 : 0.7);
     if (right) {
-        p.text({47, 44}, QT_TRANSLATE_NOOP("RuleDrawings", "warm"));
+        p.text({47, 44}, QT_TRANSLATE_NOOP("siphonwright::rules", "warm"));
         return;
     }
     p.heat({20, 47});
-    p.text({47, 44}, QT_TRANSLATE_NOOP("RuleDrawings", "over 82 °C"));
+    p.text({47, 44}, QT_TRANSLATE_NOOP("siphonwright::rules", "over 82 °C"));
 }
 
 void nearBoiling(Pencil& p, bool right)
 {
     p.heater({42, 26}, 0, 1.8);
     if (right) {
-        p.dimension({58, 20}, {58, 38}, QT_TRANSLATE_NOOP("RuleDrawings", "margin"));
+        p.dimension({58, 20}, {58, 38}, QT_TRANSLATE_NOOP("siphonwright::rules", "margin"));
         p.plainLevel(38, 52, 76);
         return;
     }
     for (const At& at : {At{39, 28}, At{44, 31}, At{41, 36}, At{45, 39}})
         p.ring(at, 1.6);
     p.heat({42, 47});
-    p.text({48, 49}, QT_TRANSLATE_NOOP("RuleDrawings", "steam"));
+    p.text({48, 49}, QT_TRANSLATE_NOOP("siphonwright::rules", "steam"));
 }
 
 void boreStarves(Pencil& p, bool right)
@@ -123,8 +123,8 @@ void cycles(Pencil& p, bool right)
 {
     p.arrow({12, 16}, {76, 16});
     p.arrow({12, 16}, {12, 46});
-    p.text({74, 10}, QT_TRANSLATE_NOOP("RuleDrawings", "one hour"), Anchor::right);
-    p.text({15, 44}, QT_TRANSLATE_NOOP("RuleDrawings", "power"));
+    p.text({74, 10}, QT_TRANSLATE_NOOP("siphonwright::rules", "one hour"), Anchor::right);
+    p.text({15, 44}, QT_TRANSLATE_NOOP("siphonwright::rules", "power"));
     const int count = right ? 2 : 7;
     const double width = 56.0 / count;
     for (int i = 0; i < count; ++i) {
@@ -141,8 +141,8 @@ void target(Pencil& p, bool right)
     p.arrow({12, 12}, {76, 12});
     p.arrow({12, 12}, {12, 48});
     p.plainLevel(38, 12, 74);
-    p.text({14, 40}, QT_TRANSLATE_NOOP("RuleDrawings", "target"));
-    p.text({74, 6}, QT_TRANSLATE_NOOP("RuleDrawings", "hours"), Anchor::right);
+    p.text({14, 40}, QT_TRANSLATE_NOOP("siphonwright::rules", "target"));
+    p.text({74, 6}, QT_TRANSLATE_NOOP("siphonwright::rules", "hours"), Anchor::right);
     const double ends = right ? 43 : 27;
     At from{12, 14};
     for (int i = 1; i <= 12; ++i) {
@@ -156,35 +156,35 @@ void target(Pencil& p, bool right)
 
 constexpr std::array table = {
     RuleDrawing{"stalled", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The warm coolant stands no higher than the cold."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Warm coolant rises all the way, cold falls all the way."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The warm coolant stands no higher than the cold."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant rises all the way, cold falls all the way."),
                 stalledLoop},
     RuleDrawing{"reverse-circulation", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The supply rises from the heater: warm coolant takes it."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The return rises from the outlet, the supply falls."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply rises from the heater: warm coolant takes it."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises from the outlet, the supply falls."),
                 reverseLoop},
     RuleDrawing{"part-takes-loss", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "One narrow part takes much of the few millimetres."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A part with a full bore takes little."), partTakesLoss},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "One narrow part takes much of the few millimetres."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A part with a full bore takes little."), partTakesLoss},
     RuleDrawing{"much-power", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "More heat than a few millimetres of head carry away."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "As much power as the engine's size asks for."), muchPower},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "More heat than a few millimetres of head carry away."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "As much power as the engine's size asks for."), muchPower},
     RuleDrawing{"outlet-over-limit", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Too little flows: what leaves is too hot."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "Enough flows to carry the heat away."), outletTooHot},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Too little flows: what leaves is too hot."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Enough flows to carry the heat away."), outletTooHot},
     RuleDrawing{"boiling-margin", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "Bubbles gather and steam bares the element."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The coolant stays well under its boiling point."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Bubbles gather and steam bares the element."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The coolant stays well under its boiling point."),
                 nearBoiling},
     RuleDrawing{"bore-starves-flow", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "A hose too thin for this heater and these heights."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "A hose that lets enough through."), boreStarves},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose too thin for this heater and these heights."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose that lets enough through."), boreStarves},
     RuleDrawing{"cycles-over-4", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater warms itself: on and off all the time."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The heater warms the engine: few turns an hour."), cycles},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater warms itself: on and off all the time."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater warms the engine: few turns an hour."), cycles},
     RuleDrawing{"target-not-reached", Group::running,
-                QT_TRANSLATE_NOOP("RuleDrawings", "The engine loses the heat before it is warm enough."),
-                QT_TRANSLATE_NOOP("RuleDrawings", "The engine gets warm enough in the time given."), target},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine loses the heat before it is warm enough."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine gets warm enough in the time given."), target},
 };
 
 } // namespace

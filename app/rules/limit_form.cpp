@@ -1,12 +1,13 @@
 #include "app/rules/limit_form.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
+#include "app/panels/wrapped_row.h"
 #include "app/rules/rule_choices.h"
 
 #include <QCheckBox>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -91,9 +92,9 @@ void LimitForm::addSwitchAndReason(QGridLayout& grid)
     grid.addWidget(new QLabel(tr("Reason"), this), at, 0);
     grid.addWidget(reason_, at, 1, 1, 2);
     grid.addWidget(remark_, at + 1, 1, 1, 2);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->addWidget(judged_);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(own_);
     buttons->addWidget(keep_);
     grid.addLayout(buttons, at + 2, 0, 1, 3);
@@ -136,7 +137,7 @@ void LimitForm::showChange()
         row.edit->setValue(std::nullopt); // what was typed gives way
         row.edit->setUnits(units);
         row.edit->setValue(now.*row.limit);
-        const QString own = QString::fromStdString(format(*(rule_.limits.*row.limit), rule_.unit, units));
+        const QString own = inWords(*(rule_.limits.*row.limit), rule_.unit, units);
         row.own->setText(shown_.*row.change ? tr("changed; rule book: %1").arg(own)
                                             : tr("as in the rule book"));
     }

@@ -2,7 +2,6 @@
 
 #include "app/drawing/ink.h"
 
-#include <QCoreApplication>
 #include <QPainterPath>
 
 #include <algorithm>
@@ -15,11 +14,6 @@ namespace {
 using namespace drawing;
 
 constexpr double lettering_mm = 2.1;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("RuleDrawings", text);
-}
 
 QColor washed(const QColor& ground, const QColor& colour, double share)
 {

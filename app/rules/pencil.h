@@ -3,6 +3,7 @@
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
 
+#include <QCoreApplication>
 #include <QPen>
 
 #include <initializer_list>
@@ -28,6 +29,8 @@ using drawing::Anchor;
 /// Draws in the lines and inks of the elevation. The painter's axes are the drawing's page: x right, y down,
 /// the origin at the upper left, in millimetres of the device.
 class Pencil {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::rules)
+
 public:
     Pencil(QPainter& painter, const drawing::Palette& palette) : painter_(painter), palette_(palette) {}
 

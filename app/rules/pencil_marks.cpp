@@ -31,7 +31,7 @@ void Pencil::air(At centre, double width, double height, double caption_above)
     painter_.setPen(pen(palette_.stop, medium_mm));
     painter_.setBrush(palette_.air);
     painter_.drawEllipse(page(centre), width / 2, height / 2);
-    text({centre.x, centre.z + height / 2 + caption_above}, QT_TRANSLATE_NOOP("RuleDrawings", "air"),
+    text({centre.x, centre.z + height / 2 + caption_above}, QT_TRANSLATE_NOOP("siphonwright::rules", "air"),
          Anchor::centre);
 }
 
@@ -165,7 +165,7 @@ void Pencil::beaker(At low, double share, const char* caption)
         QPolygonF({page({low.x, low.z + height + 3}), page(low), page({low.x + width, low.z}),
                    page({low.x + width, low.z + height + 3})}));
     if (share < 1)
-        text({low.x + width + 2, low.z + water / 2 - 1}, QT_TRANSLATE_NOOP("RuleDrawings", "water"));
+        text({low.x + width + 2, low.z + water / 2 - 1}, QT_TRANSLATE_NOOP("siphonwright::rules", "water"));
     text({low.x + width + 2, low.z + water + height * share / 2 - 1}, caption);
 }
 
@@ -178,7 +178,7 @@ void Pencil::thermometer(At low, double share, double mark, const char* caption)
     painter_.setBrush(palette_.ink);
     painter_.drawEllipse(page(low), 2.8, 2.8);
     bar(low, {low.x, low.z + height * share});
-    text({low.x - 3.4, low.z + height * share - 1}, QT_TRANSLATE_NOOP("RuleDrawings", "coldest night"),
+    text({low.x - 3.4, low.z + height * share - 1}, QT_TRANSLATE_NOOP("siphonwright::rules", "coldest night"),
          Anchor::right);
     painter_.setPen(pen(palette_.level, medium_mm));
     painter_.drawLine(page({low.x - 3, low.z + height * mark}), page({low.x + 5, low.z + height * mark}));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/language/in_words.h"
 
 #include <string>
 
@@ -23,7 +24,7 @@ bool lacksAFact(const Analysis& analysis, std::string_view rule);
 
 inline QString words(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return inWords(text);
 }
 
 } // namespace siphonwright::rules

@@ -9,7 +9,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("RuleDrawings", text);
+    return QCoreApplication::translate("siphonwright::rules", text);
 }
 
 } // namespace

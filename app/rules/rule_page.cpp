@@ -1,5 +1,6 @@
 #include "app/rules/rule_page.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/rules/case_view.h"
 #include "app/rules/limit_form.h"
@@ -42,9 +43,7 @@ QString tiltWords(Tilt tilt)
 
 QString marginWords(const Margin& margin, UnitSystem units)
 {
-    const auto shown = [&](double value) {
-        return QString::fromStdString(format(value, margin.unit, units));
-    };
+    const auto shown = [&](double value) { return inWords(value, margin.unit, units); };
     // The difference of two slopes is no slope that anybody would know again.
     if (margin.unit == Unit::slope)
         return RulePage::tr("Sound: measured %1, limit %2.").arg(shown(margin.measured), shown(margin.limit));
@@ -134,11 +133,10 @@ QString RulePage::saysAboutThisDrawing() const
         return tr("Not judged by choice: %1").arg(QString::fromStdString(off->reason));
     QStringList lines;
     for (const Finding* finding : findingsOf(analysis, rule_.id))
-        lines += QStringLiteral("%1: %2").arg(severityWord(finding->severity),
-                                              QString::fromStdString(format(finding->text, units)));
+        lines += QStringLiteral("%1: %2").arg(severityWord(finding->severity), inWords(finding->text, units));
     for (const NotJudged& one : analysis.not_judged)
         if (one.rule == rule_.id)
-            lines += tr("Not judged: %1.").arg(QString::fromStdString(one.missing));
+            lines += tr("Not judged: %1.").arg(inWords(one.missing));
     for (const Margin& margin : analysis.margins)
         if (margin.rule == rule_.id)
             lines += marginWords(margin, units);

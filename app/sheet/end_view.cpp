@@ -18,7 +18,7 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 struct Range {

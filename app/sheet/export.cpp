@@ -17,7 +17,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QString titleOf(const Sketch& sketch)

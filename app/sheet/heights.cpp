@@ -1,5 +1,6 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 #include "app/sheet/plan.h"
 
 #include "core/sketch/edits.h"
@@ -20,7 +21,7 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QPointF extreme(const std::vector<Vec2>& outline, const Plumb& plumb, double sign)
@@ -58,8 +59,8 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
     std::vector<Height> heights;
     const Layout& layout = analysis.layout;
     const auto add = [&](QPointF at, double height_mm, const QString& name, bool led_to = true) {
-        const std::string value = format(height_mm, Unit::mm, unitsOf(sketch));
-        heights.push_back({at, QStringLiteral("%1  %2").arg(name, QString::fromStdString(value)), led_to});
+        const QString value = inWords(height_mm, Unit::mm, unitsOf(sketch));
+        heights.push_back({at, QStringLiteral("%1  %2").arg(name, value), led_to});
     };
     const double left = drawing::boundsOf(sketch, analysis).left();
     const auto level = [&](const std::optional<double>& height, const QString& name) {
@@ -74,15 +75,14 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
         add(extreme(sketch.engine->jacket, layout.plumb, -1), layout.jacket->lowest_mm, tr("Jacket lowest"));
     }
     for (const Port& port : sketch.ports)
-        add(drawing::toPage(port.position), layout.plumb.height(port.position),
-            QString::fromStdString(port.name));
+        add(drawing::toPage(port.position), layout.plumb.height(port.position), inWords(port.name));
     for (std::size_t i = 0; i < sketch.heaters.size() && i < layout.heaters.size(); ++i) {
         const Heater& heater = sketch.heaters[i];
         const Vec3 top = heaterPoint(heater, {0, 0, heater.length_mm / 2});
         const Vec3 foot = heaterPoint(heater, {0, 0, -heater.length_mm / 2});
         const bool upright = layout.plumb.height(top) >= layout.plumb.height(foot);
         add(drawing::toPage(upright ? top : foot), layout.heaters[i].body_top_mm,
-            tr("%1, top").arg(QString::fromStdString(heater.name)));
+            tr("%1, top").arg(inWords(heater.name)));
     }
     if (sketch.ground_z_mm)
         add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"), false);
@@ -149,7 +149,7 @@ void paintDrops(const Page& page, const Plan& plan)
         const double way = top.y() > low ? 1 : -1;
         arrowhead(page, {x, top.y()}, way);
         arrowhead(page, {x, low}, -way);
-        const QString text = tr("Drop %1").arg(QString::fromStdString(format(drop, Unit::mm, page.units)));
+        const QString text = tr("Drop %1").arg(inWords(drop, Unit::mm, page.units));
         const double half = drawing::textWidth(text, small_mm) / 2 + 1;
         const double middle =
             std::clamp((low + top.y()) / 2, plan.drops.top() + half, plan.drops.bottom() - half);

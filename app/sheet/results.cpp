@@ -1,8 +1,10 @@
 #include "app/assumptions/assumption_choices.h"
 #include "app/drawing/running_words.h"
+#include "app/language/in_words.h"
 #include "app/sheet/words.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
 
 #include <QCoreApplication>
@@ -19,12 +21,12 @@ constexpr std::size_t assumptions_named = 4;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 const ResultBand* bandOf(const Analysis& analysis, const Id& heater, Banded which)
@@ -48,8 +50,8 @@ QString withBand(double value, const ResultBand* band, Unit unit, UnitSystem uni
     const QString text = words(rounded(value, unit), unit, units);
     if (!band)
         return text;
-    const QString range = QString::fromStdString(format(
-        Message{"{0-1}", {{rounded(band->low, unit), unit}, {rounded(band->high, unit), unit}}, {}}, units));
+    const QString range = inWords(
+        Message{"{0-1}", {{rounded(band->low, unit), unit}, {rounded(band->high, unit), unit}}, {}}, units);
     return range == text ? text : tr("%1 (%2)").arg(text, range);
 }
 
@@ -88,8 +90,6 @@ QString peakRow(const Analysis& analysis, const Id& heater, const LoopOutcome& o
 
 QString targetRow(const Sketch& sketch, const Analysis& analysis, UnitSystem units)
 {
-    constexpr double s_per_h = 3600;
-    constexpr double J_per_kWh = 3.6e6;
     const EngineWarmUp& warm = analysis.proof->warm_up;
     if (!warm.inputs || warm.result.loops.empty())
         return {};
@@ -128,7 +128,7 @@ QString shortText(const Assumption& one, double value, UnitSystem units)
     QString name = assumptions::words(one.id);
     name.replace(QLatin1Char('-'), QLatin1Char(' '));
     const bool factor = one.unit == Unit::none && one.unit_text.empty();
-    const QString text = QString::fromStdString(valueText(one, value, units));
+    const QString text = withDecimalSign(inWords(valueText(one, value, units)));
     return factor ? QStringLiteral("%1 × %2").arg(name, text) : QStringLiteral("%1 %2").arg(name, text);
 }
 
@@ -157,7 +157,7 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
     if (analysis.proof) {
         add(targetRow(sketch, analysis, units));
         if (const std::optional<Message> on_grades = textOf(analysis.proof->at_ends))
-            add(QString::fromStdString(format(*on_grades, units)) + QLatin1Char('.'));
+            add(inWords(*on_grades, units) + QLatin1Char('.'));
         add(assumedRow(sketch, analysis, units));
     }
     for (const LoopRun& run : analysis.running.loops) {
@@ -166,7 +166,7 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
             if (row.isEmpty())
                 return row;
             if (several && heater)
-                return QStringLiteral("%1: %2.").arg(QString::fromStdString(heater->name), row);
+                return QStringLiteral("%1: %2.").arg(inWords(heater->name), row);
             row[0] = row[0].toUpper();
             return row + QLatin1Char('.');
         };
@@ -188,11 +188,12 @@ Section assumptionsSection(const Sketch& sketch)
             continue;
         const QString reason =
             change.reason.empty() ? tr("no reason given") : QString::fromStdString(change.reason);
-        section.items.push_back({tr("%1: %2 instead of %3 (%4).")
-                                     .arg(assumptions::words(one->title),
-                                          QString::fromStdString(valueText(*one, change.value, units)),
-                                          QString::fromStdString(valueText(*one, one->value, units)), reason),
-                                 std::nullopt, 0});
+        section.items.push_back(
+            {tr("%1: %2 instead of %3 (%4).")
+                 .arg(assumptions::words(one->title),
+                      withDecimalSign(inWords(valueText(*one, change.value, units))),
+                      withDecimalSign(inWords(valueText(*one, one->value, units))), reason),
+             std::nullopt, 0});
     }
     return section;
 }

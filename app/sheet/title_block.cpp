@@ -18,7 +18,7 @@ using drawing::Weight;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 /// The largest lettering of the series in which a text fits; below it, exactly what fits.

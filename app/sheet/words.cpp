@@ -1,5 +1,7 @@
 #include "app/sheet/words.h"
 
+#include "app/language/in_words.h"
+
 #include "core/analysis/margin_text.h"
 
 #include <QCoreApplication>
@@ -12,12 +14,12 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Sheet", text);
+    return QCoreApplication::translate("siphonwright::sheet", text);
 }
 
 QString words(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 QString severityWord(Severity severity)
@@ -55,7 +57,7 @@ QString partName(const InlinePart& part)
 QString hoseRow(const ResolvedHose& hose, UnitSystem units)
 {
     const Hose& own = *hose->hose;
-    const QString name = !own.name.empty()              ? QString::fromStdString(own.name)
+    const QString name = !own.name.empty()              ? inWords(own.name)
                          : own.role == HoseRole::supply ? tr("Supply hose")
                                                         : tr("Return hose");
     const QString bore = hose->bore_known ? words(hose->bore_mm, Unit::mm, units) : tr("not entered");
@@ -64,7 +66,7 @@ QString hoseRow(const ResolvedHose& hose, UnitSystem units)
 
 QString heaterRow(const Heater& heater, UnitSystem units)
 {
-    QString row = QString::fromStdString(heater.name);
+    QString row = inWords(heater.name);
     if (heater.power_W.known())
         row += QStringLiteral(", ") + words(*heater.power_W.value, Unit::watt, units);
     if (heater.rated_V.known())
@@ -76,8 +78,7 @@ QString heaterRow(const Heater& heater, UnitSystem units)
 QString choiceRow(const LimitChange& change, UnitSystem units)
 {
     const Rule* rule = ruleById(change.rule);
-    const QString title = rule ? QString::fromUtf8(rule->title.data(), qsizetype(rule->title.size()))
-                               : QString::fromStdString(change.rule);
+    const QString title = rule ? inWords(rule->title) : QString::fromStdString(change.rule);
     const QString reason =
         change.reason.empty() ? tr("no reason given") : QString::fromStdString(change.reason);
     if (change.off)
@@ -117,7 +118,7 @@ Section findingsSection(const Sketch& sketch, const Analysis& analysis)
     Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 3};
     for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
         const Finding& finding = analysis.findings[i];
-        const QString text = QString::fromStdString(format(finding.text, unitsOf(sketch)));
+        const QString text = inWords(finding.text, unitsOf(sketch));
         section.items.push_back({QStringLiteral("%1: %2").arg(severityWord(finding.severity), text),
                                  finding.severity, int(i) + 1});
     }
@@ -131,7 +132,7 @@ Section notJudgedSection(const Analysis& analysis)
     Section section{tr("Not judged, for want of a fact"), {}, tr("and %1 more in the list"), 1};
     std::map<std::string, bool> said;
     for (const NotJudged& one : analysis.not_judged) {
-        QString missing = QString::fromStdString(one.missing);
+        QString missing = inWords(one.missing);
         if (missing.isEmpty() || !said.emplace(one.missing, true).second)
             continue;
         missing[0] = missing[0].toUpper();
@@ -147,14 +148,14 @@ Section marginsSection(const Sketch& sketch, const Analysis& analysis)
         return section;
     const UnitSystem units = unitsOf(sketch);
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
-    add(QString::fromStdString(format(textOf(analysis.proof->sound), units)));
+    add(inWords(textOf(analysis.proof->sound), units));
     for (const SagMargin& margin : analysis.proof->sag)
-        add(QString::fromStdString(format(textOf(margin, sketch), units)));
+        add(inWords(textOf(margin, sketch), units));
     add(tr("Judged on grades to %1 nose up and down, %2 left and right.")
             .arg(words(sketch.site.envelope_along_percent, Unit::percent, units),
                  words(sketch.site.envelope_across_percent, Unit::percent, units)));
     if (!analysis.unconfirmed.empty())
-        add(tr("Not confirmed: %1.").arg(QString::fromStdString(listOf(analysis.unconfirmed))));
+        add(tr("Not confirmed: %1.").arg(inWords(listOf(analysis.unconfirmed))));
     return section;
 }
 
@@ -227,17 +228,22 @@ Section cautionsSection()
 {
     Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9, true};
     const char* const cautions[] = {
-        QT_TRANSLATE_NOOP("Sheet", "Qualified technicians only. Disconnect and lock out power while working; "
-                                   "inhibit a generator's automatic start."),
-        QT_TRANSLATE_NOOP("Sheet", "Chock wheels, block air suspension; never work under an unsupported "
-                                   "vehicle."),
-        QT_TRANSLATE_NOOP("Sheet", "Open the cap only cold: hot coolant under pressure."),
-        QT_TRANSLATE_NOOP("Sheet", "Never energise without coolant in the chamber."),
-        QT_TRANSLATE_NOOP("Sheet", "Heater off before a valve is closed: both closed is a sealed vessel."),
-        QT_TRANSLATE_NOOP("Sheet", "Run the engine outdoors or with extraction."),
-        QT_TRANSLATE_NOOP("Sheet", "Grounded supply, local electrical code, licensed electrician."),
-        QT_TRANSLATE_NOOP("Sheet", "Antifreeze is poisonous: catch it and dispose of it properly."),
-        QT_TRANSLATE_NOOP("Sheet",
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
+                          "Qualified technicians only. Disconnect and lock out power while working; "
+                          "inhibit a generator's automatic start."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
+                          "Chock wheels, block air suspension; never work under an unsupported "
+                          "vehicle."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Open the cap only cold: hot coolant under pressure."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Never energise without coolant in the chamber."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
+                          "Heater off before a valve is closed: both closed is a sealed vessel."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet", "Run the engine outdoors or with extraction."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
+                          "Grounded supply, local electrical code, licensed electrician."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
+                          "Antifreeze is poisonous: catch it and dispose of it properly."),
+        QT_TRANSLATE_NOOP("siphonwright::sheet",
                           "The heater's and the engine's own manuals rule over this sheet; its figures "
                           "are estimates from stated assumptions."),
     };

@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/sizing/figure_words.h"
 #include "app/sizing/figures.h"
 
@@ -146,7 +147,7 @@ Figures waterFigures(const Sketch& sketch)
                 << FigureText::tr("verdict");
     for (const WaterRow& row : waterRows(sketch.coolant_plan.water)) {
         Figure figure;
-        figure.label = QString::fromUtf8(row.name.data(), qsizetype(row.name.size()));
+        figure.label = inWords(row.name);
         figure.values << (row.measured ? text(*row.measured, row.unit, sketch)
                                        : FigureText::tr("not entered"));
         figure.values << (row.least > 0
@@ -159,8 +160,7 @@ Figures waterFigures(const Sketch& sketch)
                                                                    : FigureText::tr("good"));
         out.rows.push_back(figure);
     }
-    out.notes << FigureText::tr("Limits: %1.")
-                     .arg(QString::fromUtf8(water_basis.data(), qsizetype(water_basis.size())));
+    out.notes << FigureText::tr("Limits: %1.").arg(inWords(water_basis));
     return out;
 }
 

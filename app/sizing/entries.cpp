@@ -1,5 +1,6 @@
 #include "app/sizing/entries.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/access.h"
 
 #include "core/physics/electrical.h"
@@ -46,8 +47,7 @@ Field phasesField()
 
 QString sizeText(const Conductor& conductor)
 {
-    return QString::fromUtf8(conductor.size.data(), qsizetype(conductor.size.size()))
-        .replace(QStringLiteral("mm2"), QStringLiteral("mm²"));
+    return inWords(conductor.size).replace(QStringLiteral("mm2"), QStringLiteral("mm²"));
 }
 
 /// Every size of the tables, and what a file has that is none of them.

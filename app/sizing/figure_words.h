@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 
 #include "core/quantity/quantity.h"
@@ -17,18 +18,18 @@ struct FigureText {
 
 inline QString text(double value, Unit unit, const Sketch& sketch)
 {
-    return QString::fromStdString(format(value, unit, panels::unitsOf(sketch)));
+    return inWords(value, unit, panels::unitsOf(sketch));
 }
 
 inline QString text(const Message& message, const Sketch& sketch)
 {
-    return QString::fromStdString(format(message, panels::unitsOf(sketch)));
+    return inWords(message, panels::unitsOf(sketch));
 }
 
 /// Core's half sentences ("the bore is not entered") as whole ones.
 inline QString sentence(const std::string& half)
 {
-    QString out = QString::fromStdString(half);
+    QString out = inWords(half);
     if (!out.isEmpty())
         out[0] = out[0].toUpper();
     return out.endsWith(QLatin1Char('.')) ? out : out + QLatin1Char('.');

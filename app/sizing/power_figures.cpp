@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/sizing/figure_words.h"
 #include "app/sizing/figures.h"
 #include "app/warming/words.h"
@@ -21,7 +22,7 @@ QString energyText(const Energy& energy, const Sketch& sketch)
     if (!energy.cost)
         return kWh;
     const double cost = *energy.cost;
-    return FigureText::tr("%1, %2").arg(kWh, QString::number(rounded(cost), 'f', cost < large ? 2 : 0));
+    return FigureText::tr("%1, %2").arg(kWh, numberInWords(rounded(cost), cost < large ? 2 : 0));
 }
 
 /// As the quote has it; empty where there is none.
@@ -135,8 +136,7 @@ Figures powerFigures(const Sketch& sketch, const Running& running, const std::ve
         for (const LoopRun& loop : running.loops)
             if (const Heater* heater = sketch.heater(loop.heater); heater && !loop.missing.empty())
                 out.warnings << warning(FigureText::tr("%1 is left out of the table: %2")
-                                            .arg(QString::fromStdString(nameOfHeater(*heater)),
-                                                 QString::fromStdString(loop.missing)));
+                                            .arg(inWords(nameOfHeater(*heater)), inWords(loop.missing)));
     if (std::any_of(rows.begin(), rows.end(), [](const PowerRow& row) { return row.drawn; }))
         out.notes << FigureText::tr("● is what is drawn.");
     explainPeaks(out, rows, sketch);

@@ -1,7 +1,9 @@
 #include "app/sizing/season_edit.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
+#include "app/panels/wrapped_row.h"
 
 #include "core/paperwork/power_table.h"
 
@@ -43,11 +45,10 @@ SeasonEdit::SeasonEdit(Document& document, QWidget* parent)
     problem_->hide();
     grid_->setHorizontalSpacing(4);
     grid_->setVerticalSpacing(2);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->setSpacing(4);
     buttons->addWidget(add);
     buttons->addWidget(sample);
-    buttons->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
@@ -146,10 +147,10 @@ void SeasonEdit::refresh()
         rows_[i].ambient->setValue(season[i].ambient_degC);
         rows_[i].nights->setValue(season[i].nights);
     }
-    total_->setText(season.empty() ? tr("none entered")
-                                   : tr("%1 nights in all")
-                                         .arg(QString::fromStdString(format(
-                                             nightsIn(sketch.supply), Unit::none, panels::unitsOf(sketch)))));
+    total_->setText(season.empty()
+                        ? tr("none entered")
+                        : tr("%1 nights in all")
+                              .arg(inWords(nightsIn(sketch.supply), Unit::none, panels::unitsOf(sketch))));
 }
 
 } // namespace siphonwright::sizing

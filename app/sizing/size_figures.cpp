@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/sizing/figure_words.h"
 #include "app/sizing/figures.h"
 #include "app/warming/words.h"
@@ -105,8 +106,7 @@ void addRemarks(Figures& out, const Sizing& sizing, const Sketch& sketch)
                                     "practice for diesel engines (no published source, from memory).")
                          .arg(watts(*sizing.drawn_W, sketch),
                               // Engines are named by litres in either system.
-                              QString::fromStdString(format(*sketch.engine->displacement_l.value, Unit::litre,
-                                                            UnitSystem::metric)),
+                              inWords(*sketch.engine->displacement_l.value, Unit::litre, UnitSystem::metric),
                               text(std::round(*sizing.W_per_litre), Unit::none, sketch),
                               text(practice_low_W_per_l, Unit::none, sketch),
                               text(practice_high_W_per_l, Unit::none, sketch));

@@ -1,3 +1,4 @@
+#include "app/language/in_words.h"
 #include "app/sizing/figure_words.h"
 #include "app/sizing/figures.h"
 
@@ -13,13 +14,13 @@ void addHeaters(Figures& out, const ElectricalLoad& load, const Sketch& sketch)
     for (const HeaterLoad& one : load.heaters) {
         const Heater& heater = *sketch.heater(one.heater);
         Figure row;
-        row.label = QString::fromStdString(nameOfHeater(heater));
+        row.label = inWords(nameOfHeater(heater));
         row.part = refOf(heater);
         row.wrong = !one.missing.empty() || one.over_rated;
         row.values << (one.missing.empty()
                            ? FigureText::tr("%1, %2").arg(text(one.power_W, Unit::watt, sketch),
                                                           text(one.current_A, Unit::ampere, sketch))
-                           : warning(QString::fromStdString(one.missing)));
+                           : warning(inWords(one.missing)));
         out.rows.push_back(row);
     }
 }

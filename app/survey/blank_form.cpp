@@ -1,6 +1,7 @@
 #include "app/survey/blank_form.h"
 
 #include "app/drawing/text.h"
+#include "app/language/in_words.h"
 
 #include "core/sketch/survey_letters.h"
 
@@ -25,16 +26,13 @@ constexpr double small_mm = 1.6;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("SurveyForm", text);
-}
-
-QString tr(std::string_view text)
-{
-    return QCoreApplication::translate("SurveyForm", std::string(text).c_str());
+    return QCoreApplication::translate("siphonwright::survey", text);
 }
 
 /// Pen, palette and the page while it is painted from the top down.
 class Page {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::survey)
+
 public:
     Page(QPainter& painter, const BlankForm& form)
         : painter_(painter),
@@ -174,8 +172,8 @@ private:
                 cell(x[i], x[i + 1] - x[i], row_mm_);
             write(x[0] + 4, baseline(), QString(QLatin1Char(letter.letter)), 2.4, Weight::strong,
                   Anchor::centre);
-            write(x[1] + 1.5, y_ + row_mm_ / 2 - 0.4, tr(letter.what));
-            write(x[1] + 1.5, y_ + row_mm_ / 2 + 2.3, tr(letter.how), 1.5);
+            write(x[1] + 1.5, y_ + row_mm_ / 2 - 0.4, inWords(letter.what));
+            write(x[1] + 1.5, y_ + row_mm_ / 2 + 2.3, inWords(letter.how), 1.5);
             tick(tick(x[2] + 1.5, baseline(), tr("rail")), baseline(), tr("floor"));
             const bool asked[] = {letter.height, letter.along, letter.across};
             for (std::size_t i = 0; i < 3; ++i)
@@ -210,8 +208,8 @@ private:
             cell(x + half - 30, 30, row_mm_);
             write(x + 4, baseline(), QString(QLatin1Char(letter.letter)), 2.4, Weight::strong,
                   Anchor::centre);
-            write(x + 9.5, y_ + row_mm_ / 2 - 0.4, tr(letter.what));
-            for (const QString& line : drawing::wrapped(tr(letter.how), half - 40, 1.5).mid(0, 1))
+            write(x + 9.5, y_ + row_mm_ / 2 - 0.4, inWords(letter.what));
+            for (const QString& line : drawing::wrapped(inWords(letter.how), half - 40, 1.5).mid(0, 1))
                 write(x + 9.5, y_ + row_mm_ / 2 + 2.3, line, 1.5);
             if (slope)
                 tick(tick(x + half - 17, baseline(), QStringLiteral("°")), baseline(), QStringLiteral("%"));

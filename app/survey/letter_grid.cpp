@@ -1,5 +1,6 @@
 #include "app/survey/letter_grid.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/quantity_edit.h"
 #include "app/survey/survey_access.h"
 
@@ -12,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright::survey {
 
@@ -28,17 +30,16 @@ enum Column {
 };
 
 constexpr int edit_width_px = 104;
-constexpr double pi = 3.14159265358979323846;
 constexpr double most_slope_deg = 45; // as in the file
 
 QString text(std::string_view words)
 {
-    return QString::fromUtf8(words.data(), qsizetype(words.size()));
+    return inWords(words);
 }
 
 QString length(double mm, UnitSystem units)
 {
-    return QString::fromStdString(format(mm, Unit::mm, units));
+    return inWords(mm, Unit::mm, units);
 }
 
 double lowest(const std::vector<Vec2>& outline, double sign)
@@ -329,7 +330,7 @@ void LetterGrid::addSlope(QGridLayout& grid, int row, const SurveyLetter& letter
     connect(percent, &panels::QuantityEdit::committed, this, [this, &letter, percent] {
         std::optional<double> value = percent->value();
         if (value)
-            value = std::atan(*value / 100) * 180 / pi;
+            value = std::atan(*value / 100) * 180 / std::numbers::pi;
         change(letter, [&](Survey& survey) { setSurveyNumber(survey, letter.letter, value); });
     });
     refreshers_.emplace_back([this, degrees, percent, &letter] {
@@ -337,7 +338,7 @@ void LetterGrid::addSlope(QGridLayout& grid, int row, const SurveyLetter& letter
         std::optional<double> value = survey ? surveyNumber(*survey, letter.letter) : std::nullopt;
         degrees->setValue(value);
         if (value)
-            value = 100 * std::tan(*value * pi / 180);
+            value = 100 * std::tan(*value * std::numbers::pi / 180);
         percent->setValue(value);
     });
 }

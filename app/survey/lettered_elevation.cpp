@@ -66,10 +66,10 @@ void vehicle(QPainter& painter, const Palette& palette)
     painter.drawLine(page({rear_x, 21.5}), page({rear_x, 10}));
     pencil.dimension({front_x, 12}, {rear_x, 12}, "");
     pencil.dimension({74, floor_z}, {74, rail_z}, "");
-    pencil.text({front_x, 8.2}, QT_TRANSLATE_NOOP("RuleDrawings", "station 0"), Anchor::centre);
+    pencil.text({front_x, 8.2}, QT_TRANSLATE_NOOP("siphonwright::rules", "station 0"), Anchor::centre);
     pencil.arrow({14, 32}, {6, 32});
-    pencil.text({10, 33.6}, QT_TRANSLATE_NOOP("RuleDrawings", "front"), Anchor::centre);
-    pencil.text({66, 15}, QT_TRANSLATE_NOOP("RuleDrawings", "rail"));
+    pencil.text({10, 33.6}, QT_TRANSLATE_NOOP("siphonwright::rules", "front"), Anchor::centre);
+    pencil.text({66, 15}, QT_TRANSLATE_NOOP("siphonwright::rules", "rail"));
     painter.setPen(QPen(palette.ink, hairline_mm, Qt::DashLine));
     painter.drawLine(page({28, 28}), page({58, 41}));
 }

@@ -23,23 +23,23 @@ void addPort(panels::Form& form, const QString& name, std::optional<SurveyPort> 
     panels::Fields<SurveyPort> fields(surveyPortAccess(port));
     fields.heading(name);
     fields.choice(
-        SurveyText::tr("Kind"),
-        {SurveyText::tr("drain port"), SurveyText::tr("core plug"), SurveyText::tr("lower hose tee"),
-         SurveyText::tr("head or manifold port"), SurveyText::tr("cabin heater line")},
+        siphonwright::survey::SurveyText::tr("Kind"),
+        {siphonwright::survey::SurveyText::tr("drain port"), siphonwright::survey::SurveyText::tr("core plug"), siphonwright::survey::SurveyText::tr("lower hose tee"),
+         siphonwright::survey::SurveyText::tr("head or manifold port"), siphonwright::survey::SurveyText::tr("cabin heater line")},
         [](auto& p) -> auto& { return p.kind; });
     fields.text(
-        SurveyText::tr("Thread"), [](auto& p) -> auto& { return p.thread; });
+        siphonwright::survey::SurveyText::tr("Thread"), [](auto& p) -> auto& { return p.thread; });
     fields.quantity(
-        SurveyText::tr("Bore"), Unit::mm, [](auto& p) -> auto& { return p.bore_mm; });
+        siphonwright::survey::SurveyText::tr("Bore"), Unit::mm, [](auto& p) -> auto& { return p.bore_mm; });
     fields.last().least = 0.5;
     fields.last().most = 300;
     fields.choice(
-        SurveyText::tr("Points to"),
-        {SurveyText::tr("front"), SurveyText::tr("rear"), SurveyText::tr("left side"),
-         SurveyText::tr("right side"), SurveyText::tr("up"), SurveyText::tr("down")},
+        siphonwright::survey::SurveyText::tr("Points to"),
+        {siphonwright::survey::SurveyText::tr("front"), siphonwright::survey::SurveyText::tr("rear"), siphonwright::survey::SurveyText::tr("left side"),
+         siphonwright::survey::SurveyText::tr("right side"), siphonwright::survey::SurveyText::tr("up"), siphonwright::survey::SurveyText::tr("down")},
         [](auto& p) -> auto& { return p.facing; });
     fields.quantity(
-        SurveyText::tr("Tilted up by"), Unit::degree, [](auto& p) -> auto& { return p.tilt_deg; });
+        siphonwright::survey::SurveyText::tr("Tilted up by"), Unit::degree, [](auto& p) -> auto& { return p.tilt_deg; });
     fields.last().least = -90;
     fields.last().most = 90;
     for (panels::Field& row : fields.take())
@@ -82,33 +82,33 @@ panels::Form surveyForm()
 {
     panels::Fields<Survey> fields(surveyAccess());
     fields.text(
-        SurveyText::tr("Measured by"), [](auto& s) -> auto& { return s.by; });
+        siphonwright::survey::SurveyText::tr("Measured by"), [](auto& s) -> auto& { return s.by; });
     fields.text(
-        SurveyText::tr("Date"), [](auto& s) -> auto& { return s.date; });
+        siphonwright::survey::SurveyText::tr("Date"), [](auto& s) -> auto& { return s.date; });
     panels::Form form = fields.take();
-    addPort(form, SurveyText::tr("Supply port"), &Survey::supply_port);
-    addPort(form, SurveyText::tr("Return port"), &Survey::return_port);
+    addPort(form, siphonwright::survey::SurveyText::tr("Supply port"), &Survey::supply_port);
+    addPort(form, siphonwright::survey::SurveyText::tr("Return port"), &Survey::return_port);
     panels::Fields<Survey> rest(surveyAccess());
-    rest.heading(SurveyText::tr("Engine and bay"));
+    rest.heading(siphonwright::survey::SurveyText::tr("Engine and bay"));
     rest.choice(
-        SurveyText::tr("Thermostat on the"), {SurveyText::tr("outlet side"), SurveyText::tr("inlet side")},
+        siphonwright::survey::SurveyText::tr("Thermostat on the"), {siphonwright::survey::SurveyText::tr("outlet side"), siphonwright::survey::SurveyText::tr("inlet side")},
         [](auto& s) -> auto& { return s.thermostat_side; });
     rest.quantity(
-        SurveyText::tr("Supply voltage"), Unit::volt, [](auto& s) -> auto& { return s.supply_V; });
+        siphonwright::survey::SurveyText::tr("Supply voltage"), Unit::volt, [](auto& s) -> auto& { return s.supply_V; });
     rest.last().least = 0;
     rest.last().most = 100'000;
     rest.choice(
-        SurveyText::tr("Antifreeze in it now"),
-        {SurveyText::tr("none, plain water"), SurveyText::tr("ethylene glycol"),
-         SurveyText::tr("propylene glycol"), SurveyText::tr("not known")},
+        siphonwright::survey::SurveyText::tr("Antifreeze in it now"),
+        {siphonwright::survey::SurveyText::tr("none, plain water"), siphonwright::survey::SurveyText::tr("ethylene glycol"),
+         siphonwright::survey::SurveyText::tr("propylene glycol"), siphonwright::survey::SurveyText::tr("not known")},
         [](auto& s) -> auto& { return s.glycol; });
     rest.quantity(
-        SurveyText::tr("By volume"), Unit::percent, [](auto& s) -> auto& { return s.glycol_percent; });
+        siphonwright::survey::SurveyText::tr("By volume"), Unit::percent, [](auto& s) -> auto& { return s.glycol_percent; });
     rest.last().least = 0;
     rest.last().most = 100;
     rest.text(
-        SurveyText::tr("Colour"), [](auto& s) -> auto& { return s.coolant_colour; });
-    rest.heading(SurveyText::tr("Notes"));
+        siphonwright::survey::SurveyText::tr("Colour"), [](auto& s) -> auto& { return s.coolant_colour; });
+    rest.heading(siphonwright::survey::SurveyText::tr("Notes"));
     rest.text(
         QString(), [](auto& s) -> auto& { return s.notes; }, panels::Field::Kind::paragraph);
     for (panels::Field& row : rest.take())

@@ -1,6 +1,8 @@
 #include "app/survey/survey_window.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/form_view.h"
+#include "app/panels/wrapped_row.h"
 #include "app/survey/blank_form.h"
 #include "app/survey/letter_grid.h"
 #include "app/survey/survey_access.h"
@@ -66,11 +68,11 @@ QStringList reportSentences(const Sketch& sketch)
     const UnitSystem units = panels::unitsOf(sketch);
     QStringList sentences;
     for (const Message& one : report.disagree)
-        sentences << QStringLiteral("▲ ") + QString::fromStdString(format(one, units));
+        sentences << QStringLiteral("▲ ") + inWords(one, units);
     for (const Message& one : report.taken)
-        sentences << QString::fromStdString(format(one, units));
+        sentences << inWords(one, units);
     for (const Message& one : report.not_measured)
-        sentences << QString::fromStdString(format(one, units));
+        sentences << inWords(one, units);
     return sentences;
 }
 
@@ -108,9 +110,9 @@ SurveyWindow::SurveyWindow(Document& document, QWidget* parent)
     auto* columns = new QHBoxLayout;
     columns->addLayout(left, 1);
     columns->addLayout(right);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->addWidget(draw_);
-    buttons->addStretch(1);
+    buttons->addStretch();
     buttons->addWidget(form);
     buttons->addWidget(print);
     auto* page = new QVBoxLayout(this);

@@ -22,7 +22,7 @@ constexpr double flat_chart = 110; ///< under this height the legend stands besi
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 /// 1, 2 or 5 times a power of ten, at least `least`.

@@ -3,6 +3,7 @@
 #include "app/drawing/elevation.h"
 #include "app/warming/result.h"
 
+#include <QCoreApplication>
 #include <QFont>
 #include <QFontMetricsF>
 #include <QPainterPath>
@@ -21,6 +22,8 @@ constexpr std::size_t most_kept = 3;
 /// painter. A low chart shows temperatures alone; a higher one flow and power in a strip under them. Where
 /// the heater is on is always shown as a bar along the hours.
 class Chart {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::warming)
+
 public:
     Chart(const QRectF& room, const Result& result, const std::vector<Result>& kept, UnitSystem units,
           const QFont& font);

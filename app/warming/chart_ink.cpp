@@ -15,7 +15,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 constexpr double room_for_words_px = 70; ///< under it, in a flat chart, lines alone

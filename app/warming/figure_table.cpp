@@ -1,5 +1,6 @@
 #include "app/warming/figure_table.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/warming/words.h"
 
@@ -14,7 +15,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("Warming", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 std::optional<double> exceeded(const char* rule, const Sketch& sketch, double measured)
@@ -84,7 +85,8 @@ QString FigureWords::outlet(const std::optional<double>& degC) const
 QString FigureWords::cycles(double per_hour) const
 {
     const auto limit = exceeded("cycles-over-4", sketch_, per_hour);
-    return judged(QString::number(per_hour), limit, QString::number(limit.value_or(0)));
+    return judged(withDecimalSign(QString::number(per_hour)), limit,
+                  withDecimalSign(QString::number(limit.value_or(0))));
 }
 
 QString FigureWords::target(const std::optional<double>& hours) const

@@ -3,6 +3,7 @@
 #include "core/quantity/quantity.h"
 #include "core/sketch/sketch.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 
 #include <optional>
@@ -20,6 +21,8 @@ void showRow(QTableWidget& table, int row, const QStringList& cells, bool stands
 
 /// Figures in a sketch's units and by its limits: one over its limit says so by sign and word.
 class FigureWords {
+    Q_DECLARE_TR_FUNCTIONS(siphonwright::warming)
+
 public:
     explicit FigureWords(const Sketch& sketch);
 

@@ -18,7 +18,7 @@ constexpr double margin = 16;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 QString titleOf(const Result& result)

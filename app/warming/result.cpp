@@ -1,6 +1,9 @@
 #include "app/warming/result.h"
 
+#include "app/language/in_words.h"
+
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 #include "core/running/coolant_of.h"
 
 #include <QCoreApplication>
@@ -13,7 +16,7 @@ namespace {
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 std::optional<double> strictest(const char* rule, const Sketch& sketch)
@@ -33,7 +36,6 @@ double litrePerKg(const CoolantOf& coolant, double temperature_degC)
 
 void addSeries(Result& out, const WarmUp& run, std::size_t loop, const CoolantOf& coolant)
 {
-    constexpr double J_per_kWh = 3.6e6;
     for (const WarmUpSample& sample : run.series) {
         if (loop >= sample.loops.size())
             continue;
@@ -112,7 +114,7 @@ std::optional<Result> resultOf(const Sketch& sketch, const Proof& proof, const I
         return std::nullopt;
     Result out;
     out.heater = heater;
-    out.heater_name = QString::fromStdString(nameOfHeater(*drawn));
+    out.heater_name = inWords(nameOfHeater(*drawn));
     out.name = QString::fromStdString(sketch.sheet.title);
     out.outcome = *outcome;
     const auto loop = static_cast<std::size_t>(std::find(warm.heaters.begin(), warm.heaters.end(), heater) -
@@ -148,7 +150,7 @@ Missing missingFor(const Running& running, const Proof& proof, const Id& heater,
         return {{}, tr("No warm-up: at the start the coolant would be slush.")};
     if (why.empty())
         why = format(warm.result.message, units);
-    return {part, tr("No warm-up: %1.").arg(QString::fromStdString(why))};
+    return {part, tr("No warm-up: %1.").arg(inWords(why))};
 }
 
 } // namespace siphonwright::warming

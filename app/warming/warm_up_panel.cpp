@@ -1,6 +1,8 @@
 #include "app/warming/warm_up_panel.h"
 
+#include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/wrapped_row.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/files.h"
 #include "app/warming/plan_form.h"
@@ -67,12 +69,11 @@ void WarmUpPanel::layOut()
     export_->setToolTip(tr("Write the warm-up as CSV, PNG or SVG"));
 
     auto* side = new QWidget(this);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new panels::WrappedRow;
     buttons->setSpacing(2);
     buttons->addWidget(keep_);
     buttons->addWidget(drop_);
     buttons->addWidget(export_);
-    buttons->addStretch(1);
     auto* stack = new QVBoxLayout(side);
     stack->setContentsMargins(0, 0, 0, 0);
     stack->setSpacing(2);
@@ -88,7 +89,8 @@ void WarmUpPanel::layOut()
     scroll->setWidget(side);
     scroll->setMinimumHeight(20);
     constexpr int side_px = 292;
-    scroll->setFixedWidth(side_px);
+    constexpr int scroll_bar_px = 16;
+    scroll->setFixedWidth(std::max(side_px, side->minimumSizeHint().width() + scroll_bar_px));
 
     auto* left = new QVBoxLayout;
     left->setSpacing(2);
@@ -123,7 +125,7 @@ void WarmUpPanel::refreshHeaters()
     const QString chosen = heaters_->currentData().toString();
     heaters_->clear();
     for (const Heater& heater : document_.sketch().heaters)
-        heaters_->addItem(QString::fromStdString(nameOfHeater(heater)), QString::fromStdString(heater.id));
+        heaters_->addItem(inWords(nameOfHeater(heater)), QString::fromStdString(heater.id));
     heaters_->setCurrentIndex(std::max(heaters_->findData(chosen), heaters_->count() > 0 ? 0 : -1));
     heaters_->setVisible(heaters_->count() > 1);
 }
@@ -139,7 +141,7 @@ void WarmUpPanel::refresh()
     if (result) {
         QString line = resultLine(*result, units);
         if (!result->remark.pattern.empty())
-            line += tr(" · %1").arg(QString::fromStdString(format(result->remark, units)));
+            line += tr(" · %1").arg(inWords(result->remark, units));
         if (of_before)
             line = tr("Of the drawing as it was: %1").arg(line);
         else if (result->bands_follow)

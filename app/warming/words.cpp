@@ -1,5 +1,7 @@
 #include "app/warming/words.h"
 
+#include "app/language/in_words.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -12,7 +14,7 @@ constexpr double nearly_always = 0.95;
 
 QString tr(const char* text)
 {
-    return QCoreApplication::translate("WarmUp", text);
+    return QCoreApplication::translate("siphonwright::warming", text);
 }
 
 QString inMinutes(double minutes)
@@ -65,15 +67,16 @@ QString peakText(const Result& result, UnitSystem units)
 QString cyclesText(const Result& result)
 {
     const double cycles = result.outcome.cycles_per_hour;
-    QString text = cycles == 1 ? tr("1 cycle an hour") : tr("%1 cycles an hour").arg(QString::number(cycles));
+    QString text = cycles == 1 ? tr("1 cycle an hour")
+                               : tr("%1 cycles an hour").arg(withDecimalSign(QString::number(cycles)));
     if (result.cycles_band)
         text += numbers(*result.cycles_band);
     if (!result.cycles_limit)
         return text;
     if (cycles > *result.cycles_limit)
-        return text + tr(", over %1").arg(QString::number(*result.cycles_limit));
+        return text + tr(", over %1").arg(withDecimalSign(QString::number(*result.cycles_limit)));
     if (result.cycles_band && result.cycles_band->high > *result.cycles_limit)
-        return text + tr(", may exceed %1").arg(QString::number(*result.cycles_limit));
+        return text + tr(", may exceed %1").arg(withDecimalSign(QString::number(*result.cycles_limit)));
     return text;
 }
 
@@ -112,7 +115,7 @@ QString targetText(const Result& result, UnitSystem units)
 QString asDriver(Assumed which)
 {
     const std::string_view title = assumptionOf(which).title;
-    QString text = QString::fromUtf8(title.data(), static_cast<qsizetype>(title.size()));
+    QString text = inWords(title);
     text = text.section(QLatin1Char(','), 0, 0);
     return text.left(1).toLower() + text.mid(1);
 }
@@ -136,13 +139,13 @@ QString clockText(double hours)
 
 QString valueText(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 QString resultLine(const Result& result, UnitSystem units)
 {
     QStringList said = {peakText(result, units), cyclesText(result), targetText(result, units)};
-    said << tr("%1 kWh").arg(QString::number(result.energy_kWh.back(), 'f', 1));
+    said << tr("%1 kWh").arg(numberInWords(result.energy_kWh.back(), 1));
     if (result.outcome.return_warm_s)
         said << tr("return warm after %1").arg(timeText(*result.outcome.return_warm_s / 3600));
     else

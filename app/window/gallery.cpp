@@ -1,5 +1,7 @@
 #include "app/window/gallery.h"
 
+#include "app/language/in_words.h"
+
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QListWidget>
@@ -18,7 +20,7 @@ constexpr double edge_px = 8;
 
 QString shown(double value, Unit unit, UnitSystem units)
 {
-    return QString::fromStdString(format(value, unit, units));
+    return inWords(value, unit, units);
 }
 
 /// The largest scale at which every picture has room.
@@ -75,7 +77,7 @@ QPixmap pictureOf(const Sketch& sketch, QSize size, double px_per_mm, double dev
 
 QString captionOf(const EngineTemplate& engine, UnitSystem units)
 {
-    const QString title = QString::fromStdString(engine.title);
+    const QString title = inWords(engine.title);
     if (!engine.engine.displacement_l.value)
         return title;
     return TemplateGallery::tr("%1\n%2").arg(title,
@@ -86,7 +88,7 @@ QString captionOf(const HeaterTemplate& heater, UnitSystem units)
 {
     const Heater& body = heater.heater;
     if (!body.power_W.value)
-        return QString::fromStdString(heater.title);
+        return inWords(heater.title);
     return TemplateGallery::tr("%1, %2\n%3 high, hose %4")
         .arg(shown(*body.power_W.value, Unit::watt, units),
              body.rated_V.value ? shown(*body.rated_V.value, Unit::volt, units) : QString(),

@@ -2,6 +2,7 @@
 
 #include "app/assumptions/assumption_window.h"
 #include "app/commissioning/commissioning_panel.h"
+#include "app/language/in_words.h"
 #include "app/panels/details_panel.h"
 #include "app/panels/field.h"
 #include "app/panels/findings_panel.h"
@@ -200,16 +201,14 @@ void MainWindow::buildStatusLine()
     connect(&end_view_->view(), &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
         const double y_mm = end_view_->view().view().ruler(at.x);
-        place_->setText(tr("across %1, height %2")
-                            .arg(QString::fromStdString(format(y_mm, Unit::mm, units)),
-                                 QString::fromStdString(format(at.z, Unit::mm, units))));
+        place_->setText(
+            tr("across %1, height %2").arg(inWords(y_mm, Unit::mm, units), inWords(at.z, Unit::mm, units)));
     });
     connect(photo_, &PhotoCommands::told, hint_, &QLabel::setText);
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
-        place_->setText(tr("along %1, height %2")
-                            .arg(QString::fromStdString(format(at.x, Unit::mm, units)),
-                                 QString::fromStdString(format(at.z, Unit::mm, units))));
+        place_->setText(
+            tr("along %1, height %2").arg(inWords(at.x, Unit::mm, units), inWords(at.z, Unit::mm, units)));
     });
 }
 

@@ -9,6 +9,7 @@
 #include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
 #include "app/window/insertions.h"
+#include "app/window/language_menu.h"
 #include "app/window/main_window.h"
 #include "app/window/paper_commands.h"
 #include "app/window/part_menu.h"
@@ -153,6 +154,7 @@ void MainWindow::buildViewMenu()
     QMenu* text = menu->addMenu(tr("Te&xt size"));
     for (const char* id : {"text-100", "text-125", "text-150", "text-175", "text-200"})
         text->addAction((*actions_)[QString::fromLatin1(id)]);
+    fillLanguageMenu(*menu->addMenu(tr("Lan&guage")), *actions_, *this);
     auto* snap_to = new QMenu(tr("Snap &to"), menu);
     fillSnapMenu(*snap_to, *actions_, *view_);
     const QList<QAction*> listed = menu->actions();

@@ -22,9 +22,10 @@ struct Setting {
 namespace settings {
 inline const Setting<QByteArray> geometry{"window/geometry", {}};
 inline const Setting<QByteArray> layout{"window/layout", {}};
-inline const Setting<QString> look{"look/look", {}};      ///< empty: as the desktop
-inline const Setting<int> text_percent{"look/text", 100}; ///< 100 to 200
-inline const Setting<QString> units{"drawing/units", {}}; ///< "metric" or "inch"; empty: after the locale
+inline const Setting<QString> look{"look/look", {}};         ///< empty: as the desktop
+inline const Setting<QString> language{"look/language", {}}; ///< ISO 639-1; empty: the system's
+inline const Setting<int> text_percent{"look/text", 100};    ///< 100 to 200
+inline const Setting<QString> units{"drawing/units", {}};    ///< "metric" or "inch"; empty: after the locale
 inline const Setting<bool> guide_left{"start/guide-left", false}; ///< the first sketch is not to be offered
 inline const Setting<bool> grid{"drawing/grid", true};
 inline const Setting<bool> snapping{"drawing/snapping", true};

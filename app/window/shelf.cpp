@@ -1,5 +1,6 @@
 #include "app/window/shelf.h"
 
+#include "app/language/in_words.h"
 #include "app/window/look.h"
 
 #include "core/sketch/templates.h"
@@ -33,12 +34,10 @@ Shelf::Shelf(QWidget* parent) : QListWidget(parent)
     addPart(ShelfPart::What::clip, {}, tr("Clip"), QStringLiteral("clip"));
     addHeading(tr("Heaters"));
     for (const HeaterTemplate& heater : heaterTemplates())
-        addPart(ShelfPart::What::heater, heater.id, QString::fromStdString(heater.title),
-                QStringLiteral("heater"));
+        addPart(ShelfPart::What::heater, heater.id, inWords(heater.title), QStringLiteral("heater"));
     addHeading(tr("Engines"));
     for (const EngineTemplate& engine : engineTemplates())
-        addPart(ShelfPart::What::engine, engine.id, QString::fromStdString(engine.title),
-                QStringLiteral("engine"));
+        addPart(ShelfPart::What::engine, engine.id, inWords(engine.title), QStringLiteral("engine"));
     addHeading(tr("To keep clear of"));
     addPart(ShelfPart::What::area, {}, tr("Keep-clear area"), QStringLiteral("area"));
     setCurrentRow(1);

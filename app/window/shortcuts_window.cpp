@@ -1,5 +1,6 @@
 #include "app/window/shortcuts_window.h"
 
+#include "app/panels/wrapped_row.h"
 #include "app/window/actions.h"
 #include "app/window/keys.h"
 #include "app/window/menu_places.h"
@@ -102,8 +103,8 @@ QWidget* ShortcutsWindow::buildEditor()
     take_->setObjectName(QStringLiteral("take-keys"));
     for (QPushButton* button : {none_, standard_, all_standard_, take_})
         button->setAutoDefault(false); // Enter is a key like others in the field beside them
-    auto* row = new QHBoxLayout;
-    row->addWidget(edit_, 1);
+    auto* row = new panels::WrappedRow;
+    row->addWidget(edit_);
     row->addWidget(none_);
     row->addWidget(standard_);
     row->addWidget(all_standard_);

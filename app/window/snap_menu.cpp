@@ -1,5 +1,6 @@
 #include "app/window/snap_menu.h"
 
+#include "app/language/in_words.h"
 #include "app/window/settings.h"
 
 #include "core/quantity/quantity.h"
@@ -28,14 +29,14 @@ const SnapRow rows[] = {
     {"snap-limits", {"drawing/snap-limits", true}, SnapKind::limit},
 };
 
-QString text(const char* source)
+QString tr(const char* source)
 {
-    return QCoreApplication::translate("Snap", source);
+    return QCoreApplication::translate("siphonwright", source);
 }
 
 QString slopeText(double slope)
 {
-    return QString::fromStdString(format(slope, Unit::slope, UnitSystem::metric));
+    return inWords(slope, Unit::slope, UnitSystem::metric);
 }
 
 bool usable(double slope)
@@ -47,11 +48,12 @@ void askSlope(ElevationView& view)
 {
     auto* dialog = new QInputDialog(&view);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(text("Slope to snap to"));
-    dialog->setLabelText(text("Rise over length, from 1 in 2 to 1 in 1000, such as 1:50 or 2 %:"));
+    dialog->setWindowTitle(tr("Slope to snap to"));
+    dialog->setLabelText(tr("Rise over length, from 1 in 2 to 1 in 1000, such as 1:50 or 2 %:"));
     dialog->setTextValue(slopeText(settings::snap_slope.get()));
     QObject::connect(dialog, &QInputDialog::textValueSelected, &view, [&view](const QString& typed) {
-        const std::optional<double> slope = parse(typed.toStdString(), Unit::slope, UnitSystem::metric);
+        const std::optional<double> slope =
+            parse(typedQuantity(typed, Unit::slope), Unit::slope, UnitSystem::metric);
         if (!slope || !usable(*slope)) {
             askSlope(view); // with what held before
             return;

@@ -1,5 +1,7 @@
 #include "app/window/teaching.h"
 
+#include "app/language/language.h"
+
 #include <QCoreApplication>
 #include <QDialog>
 #include <QFile>
@@ -35,7 +37,9 @@ void showTeaching(QWidget& window, const std::function<void(const QString&)>& op
         open->activateWindow();
         return;
     }
-    QFile page(QStringLiteral(":/teaching.md"));
+    QFile page(QStringLiteral(":/teaching_%1.md").arg(language::inUse()));
+    if (!page.exists())
+        page.setFileName(QStringLiteral(":/teaching.md"));
     if (!page.open(QIODevice::ReadOnly))
         return;
     auto* dialog = new QDialog(&window);

@@ -1,6 +1,7 @@
 #include "core/layout/wording.h"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cmath>
 #include <string_view>
@@ -17,18 +18,28 @@ bool contains(std::string_view text, std::string_view lower_case_word)
            text.end();
 }
 
-/// A name that stands on its own in a sentence: led by `kind` unless it says `word` itself.
-std::string named(const std::string& name, const Id& id, std::string_view kind, std::string_view word)
+/// What a name says a part is, in the languages of the program, in small letters.
+constexpr std::array<std::string_view, 5> hose_words = {"hose", "schlauch", "manguera", "durite", "tuyau"};
+constexpr std::array<std::string_view, 5> heater_words = {"heater", "heizger", "heizung", "calentador",
+                                                          "chauff"};
+
+/// A name that stands on its own in a sentence: led by `kind` unless it says one of `words` itself.
+std::string named(const std::string& name, const Id& id, std::string_view kind,
+                  const std::array<std::string_view, 5>& words)
 {
     const std::string& own = name.empty() ? id : name;
-    return !name.empty() && contains(name, word) ? own : std::string(kind) + " " + own;
+    const bool says_it = !name.empty() && std::any_of(words.begin(), words.end(), [&](std::string_view word) {
+        return contains(name, word);
+    });
+    return says_it ? own : std::string(kind) + " " + own;
 }
 
 } // namespace
 
 std::string nameOfHose(const Hose& hose)
 {
-    return named(hose.name, hose.id, hose.role == HoseRole::supply ? "Supply hose" : "Return hose", "hose");
+    return named(hose.name, hose.id, hose.role == HoseRole::supply ? "Supply hose" : "Return hose",
+                 hose_words);
 }
 
 std::string nameOfPort(const Port& port)
@@ -38,7 +49,7 @@ std::string nameOfPort(const Port& port)
 
 std::string nameOfHeater(const Heater& heater)
 {
-    return named(heater.name, heater.id, "Heater", "heater");
+    return named(heater.name, heater.id, "Heater", heater_words);
 }
 
 std::string nameOfArea(const Area& area)

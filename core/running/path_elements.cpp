@@ -1,6 +1,7 @@
 #include "core/running/path_elements.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double m_per_mm = 1e-3;
 
 /// A bend by its angle: screwed elbows are made for 90 and 45 degrees, and a mitre is a hose that kinks. What
 /// turns by less than 45 degrees loses in proportion (own choice): a stub that is a little askew loses

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <algorithm>
 #include <compare>
 #include <cstddef>
 #include <string>
+#include <vector>
 
 namespace siphonwright {
 
@@ -38,5 +40,10 @@ struct PartRef {
     std::size_t index = 0;
     friend auto operator<=>(const PartRef&, const PartRef&) = default; // NOLINT(modernize-use-nullptr)
 };
+
+inline bool contains(const std::vector<PartRef>& parts, const PartRef& part)
+{
+    return std::find(parts.begin(), parts.end(), part) != parts.end();
+}
 
 } // namespace siphonwright

@@ -3,12 +3,12 @@
 #include "core/sketch/format/describe.h"
 
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-constexpr double degree = pi / 180;
+constexpr double degree = std::numbers::pi / 180;
 // As in the description of the file format.
 constexpr double least_mm_per_pixel = 1e-6;
 constexpr double most_mm_per_pixel = 100'000;

@@ -9320,11 +9320,11 @@ zeigen</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Mantel höchste</translation>
+        <translation>Mantel oben</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Mantel tiefste</translation>
+        <translation>Mantel unten</translation>
     </message>
     <message>
         <source>Thermostat</source>
@@ -9661,8 +9661,8 @@ siphonwright check DATEI... [--json] [--bands]
 siphonwright warm-up DATEI [--hours H] [--ambient T] [--csv AUS]
                                           wie sich der Motor aufheizt
 siphonwright fill DATEI [--json] [--frames ORDNER]
-                                          sagt, wie es sich füllt und welche Luft bleibt; --frames: als
-                                          nummerierte Bilder, moment-0001.png und so weiter
+                                          sagt, wie es sich füllt und welche Luft bleibt; --frames:
+                                          als nummerierte Bilder, moment-0001.png und so weiter
 siphonwright parts DATEI [--prices LISTE.csv] [--csv AUS.csv]
                                           listet Teile, Zuschnitt und was keinen Preis hat
 siphonwright diagnose DATEI [--json]      beurteilt ihre Messwerte und sagt, was sie erklärt
@@ -10595,7 +10595,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>none</source>
-        <translation>keine</translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>resets itself</source>
@@ -11175,7 +11175,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Coolant short by</source>
-        <translation>Kühlmittel fehlt um</translation>
+        <translation>Fehlendes Kühlmittel</translation>
     </message>
     <message>
         <source>Head of the engine&apos;s pump</source>
@@ -12696,7 +12696,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>cabin heater</source>
-        <translation>Fahrerhausheizung</translation>
+        <translation>Heizung</translation>
     </message>
     <message>
         <source>open</source>
@@ -12704,7 +12704,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>check valve</source>
-        <translation>Rückschlagventil</translation>
+        <translation>Rückschlag</translation>
     </message>
     <message>
         <source>A hose ends in the open.</source>
@@ -12808,7 +12808,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>cold coolant lies here</source>
-        <translation>hier liegt kaltes Kühlmittel</translation>
+        <translation>hier liegt Kaltes</translation>
     </message>
     <message>
         <source>does not drain</source>
@@ -13140,7 +13140,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>takes a third of the head</source>
-        <translation>verbraucht ein Drittel der Druckhöhe</translation>
+        <translation>nimmt 1/3 der Druckhöhe</translation>
     </message>
     <message>
         <source>over 5 kW and no pump</source>
@@ -13574,11 +13574,11 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Mantel höchste</translation>
+        <translation>Mantel oben</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Mantel tiefste</translation>
+        <translation>Mantel unten</translation>
     </message>
     <message>
         <source>%1, top</source>
@@ -14033,7 +14033,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>In the currency of the quote</source>
-        <translation>In der Währung des Angebots</translation>
+        <translation>In der Währung der Kalkulation</translation>
     </message>
     <message>
         <source>Voltage at the bay</source>
@@ -14399,7 +14399,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>On for</source>
-        <translation>Ein für</translation>
+        <translation>Laufzeit</translation>
     </message>
     <message>
         <source>Peak outlet</source>
@@ -14551,11 +14551,11 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>usual, %1</source>
-        <translation>üblich, %1</translation>
+        <translation>übliche, %1</translation>
     </message>
     <message>
         <source>coldest, %1</source>
-        <translation>kältest, %1</translation>
+        <translation>tiefste, %1</translation>
     </message>
     <message>
         <source>The coldest ambient is not entered.</source>
@@ -15200,7 +15200,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <name>siphonwright::warming</name>
     <message>
         <source>at %1</source>
-        <translation>um %1</translation>
+        <translation>bei %1</translation>
     </message>
     <message>
         <source>before</source>

@@ -1005,7 +1005,7 @@
     </message>
     <message>
         <source>Count hands, then reveal whether it circulates</source>
-        <translation>Hände zählen, dann zeigen, ob es umläuft</translation>
+        <translation>Hände zählen, dann zeigen, ob es zirkuliert</translation>
     </message>
     <message>
         <source>&amp;Second drawing beside…</source>
@@ -1549,15 +1549,15 @@
     </message>
     <message>
         <source>{a} is air-locked: {0} of air stays in it and takes {1} of head; the loop can raise {2}.</source>
-        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin und nehmen {1} Druckhöhe; der Kreislauf kann {2} aufbringen.</translation>
+        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin und kosten {1} Druckhöhe; der Kreislauf kann {2} aufbringen.</translation>
     </message>
     <message>
         <source>{a} is air-locked: {0} of air stays in it, takes {1} of head and turns the flow round.</source>
-        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin, nehmen {1} Druckhöhe und kehren den Durchfluss um.</translation>
+        <translation>{a} ist durch Luft gesperrt: {0} Luft bleiben darin, kosten {1} Druckhöhe und kehren den Durchfluss um.</translation>
     </message>
     <message>
         <source>Air in {a} takes {0} of head and weakens the flow by {1}.</source>
-        <translation>Luft in {a} nimmt {0} Druckhöhe und schwächt den Durchfluss um {1}.</translation>
+        <translation>Luft in {a} kostet {0} Druckhöhe und schwächt den Durchfluss um {1}.</translation>
     </message>
     <message>
         <source>Air in {a} leaves {0} of the bore open and weakens the flow by {1}.</source>
@@ -2589,7 +2589,7 @@
     </message>
     <message>
         <source>Nothing circulates unless supply hose, heater and return hose make one loop.</source>
-        <translation>Nichts läuft um, solange Vorlaufschlauch, Heizgerät und Rücklaufschlauch keinen Kreislauf bilden.</translation>
+        <translation>Nichts zirkuliert, solange Vorlaufschlauch, Heizgerät und Rücklaufschlauch keinen Kreislauf bilden.</translation>
     </message>
     <message>
         <source>Lead the supply hose from a port to the inlet and the return hose from the outlet to a port.</source>
@@ -2661,7 +2661,7 @@
     </message>
     <message>
         <source>Slush does not circulate, and ice breaks hoses and block.</source>
-        <translation>Eisbrei läuft nicht um, und Eis sprengt Schläuche und Block.</translation>
+        <translation>Eisbrei zirkuliert nicht, und Eis sprengt Schläuche und Block.</translation>
     </message>
     <message>
         <source>Add antifreeze.</source>
@@ -2685,7 +2685,7 @@
     </message>
     <message>
         <source>{a} stalls: its warm coolant stands no higher than the cold, and nothing drives it round.</source>
-        <translation>{a} steht still: das warme Kühlmittel steht nicht höher als das kalte, und nichts treibt den Umlauf an.</translation>
+        <translation>{a} steht still: das warme Kühlmittel steht nicht höher als das kalte, und nichts treibt es an.</translation>
     </message>
     <message>
         <source>{a} stalls: it can raise {0} of head, and air withstands {1}.</source>
@@ -2697,7 +2697,7 @@
     </message>
     <message>
         <source>{a} takes {0} of the loop&apos;s head.</source>
-        <translation>{a} nimmt {0} der Druckhöhe des Kreislaufs.</translation>
+        <translation>{a} verbraucht {0} der Druckhöhe des Kreislaufs.</translation>
     </message>
     <message>
         <source>The heaters have {0} in all: a heater with a pump wants considering.</source>
@@ -2733,7 +2733,7 @@
     </message>
     <message>
         <source>One part takes much of the loop&apos;s head</source>
-        <translation>Ein Teil nimmt viel von der Druckhöhe des Kreislaufs</translation>
+        <translation>Ein Teil verbraucht viel von der Druckhöhe des Kreislaufs</translation>
     </message>
     <message>
         <source>own choice: 30 %; losses after Hooper (1981, 1988)</source>
@@ -2741,7 +2741,7 @@
     </message>
     <message>
         <source>The loop has a few millimetres of head; a part that takes a third of it rules the flow.</source>
-        <translation>Der Kreislauf hat wenige Millimeter Druckhöhe; ein Teil, das ein Drittel davon nimmt, bestimmt den Durchfluss.</translation>
+        <translation>Der Kreislauf hat wenige Millimeter Druckhöhe; ein Teil, das ein Drittel davon verbraucht, bestimmt den Durchfluss.</translation>
     </message>
     <message>
         <source>Much power for heaters without a pump</source>
@@ -2769,7 +2769,7 @@
     </message>
     <message>
         <source>Air that closes the bore takes more head than the loop can raise, and nothing moves.</source>
-        <translation>Luft, die den Querschnitt verschließt, nimmt mehr Druckhöhe, als der Kreislauf aufbringen kann, und nichts bewegt sich.</translation>
+        <translation>Luft, die den Querschnitt verschließt, kostet mehr Druckhöhe, als der Kreislauf aufbringen kann, und nichts bewegt sich.</translation>
     </message>
     <message>
         <source>Re-route the hose so that it rises all the way; a bleed at the crest is the next best.</source>
@@ -2785,7 +2785,7 @@
     </message>
     <message>
         <source>Air that stays in a hose takes part of the few millimetres of head.</source>
-        <translation>Luft, die in einem Schlauch bleibt, nimmt einen Teil der wenigen Millimeter Druckhöhe.</translation>
+        <translation>Luft, die in einem Schlauch bleibt, kostet einen Teil der wenigen Millimeter Druckhöhe.</translation>
     </message>
     <message>
         <source>Re-route the hose so that it rises all the way, or put a bleed at the crest.</source>
@@ -2961,7 +2961,7 @@
     </message>
     <message>
         <source>{a} has a closed isolation valve: nothing circulates.</source>
-        <translation>{a} hat ein geschlossenes Absperrventil: nichts läuft um.</translation>
+        <translation>{a} hat ein geschlossenes Absperrventil: nichts zirkuliert.</translation>
     </message>
     <message>
         <source>{a} has a closed isolation valve, and so has the heater&apos;s other hose: the heater is a sealed vessel and builds dangerous pressure when heated.</source>
@@ -2973,7 +2973,7 @@
     </message>
     <message>
         <source>{a} is a cabin heater line with its shut-off closed: nothing circulates.</source>
-        <translation>{a} ist eine Leitung der Fahrerhausheizung mit geschlossener Absperrung: nichts läuft um.</translation>
+        <translation>{a} ist eine Leitung der Fahrerhausheizung mit geschlossener Absperrung: nichts zirkuliert.</translation>
     </message>
     <message>
         <source>Open the shut-off whenever the heater is on, or use another port.</source>
@@ -4525,23 +4525,23 @@
     </message>
     <message>
         <source>item</source>
-        <translation>Artikel</translation>
+        <translation>item</translation>
     </message>
     <message>
         <source>description</source>
-        <translation>Beschreibung</translation>
+        <translation>description</translation>
     </message>
     <message>
         <source>unit</source>
-        <translation>Einheit</translation>
+        <translation>unit</translation>
     </message>
     <message>
         <source>price</source>
-        <translation>Preis</translation>
+        <translation>price</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation>Währung</translation>
+        <translation>currency</translation>
     </message>
     <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
@@ -4633,11 +4633,11 @@
     </message>
     <message>
         <source>circulates on {2} of head, into the heater at {0} and out at {1}</source>
-        <translation>läuft um mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
+        <translation>zirkuliert mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
     </message>
     <message>
         <source>circulates in reverse on {2} of head, into the heater at {0} and out at {1}</source>
-        <translation>läuft rückwärts um mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
+        <translation>zirkuliert rückwärts mit {2} Druckhöhe, in das Heizgerät mit {0} und hinaus mit {1}</translation>
     </message>
     <message>
         <source>the balance was not found within {a} Pa</source>
@@ -4645,7 +4645,7 @@
     </message>
     <message>
         <source>air takes {0} of head, and the loop can raise {1} at most</source>
-        <translation>Luft nimmt {0} Druckhöhe, und der Kreislauf kann höchstens {1} aufbringen</translation>
+        <translation>Luft kostet {0} Druckhöhe, und der Kreislauf kann höchstens {1} aufbringen</translation>
     </message>
     <message>
         <source>nothing drives it: the warm column is not above the cold one ({0} of head)</source>
@@ -4833,7 +4833,7 @@
     </message>
     <message>
         <source>At {0} the coolant is slush: it freezes at {1}. Nothing circulates.</source>
-        <translation>Bei {0} ist das Kühlmittel Eisbrei: es gefriert bei {1}. Nichts läuft um.</translation>
+        <translation>Bei {0} ist das Kühlmittel Eisbrei: es gefriert bei {1}. Nichts zirkuliert.</translation>
     </message>
     <message>
         <source>The heater&apos;s rated power has to be over 0.</source>
@@ -6069,15 +6069,15 @@
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up.</source>
-        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}.</translation>
+        <translation>{0} Luft bleiben hier: {a}, Höhe {1}.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they close the bore and take {2} of head.</source>
-        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}: sie verschließen den Querschnitt und nehmen {2} Druckhöhe.</translation>
+        <translation>{0} Luft bleiben hier: {a}, Höhe {1}; sie verschließen den Querschnitt und kosten {2} Druckhöhe.</translation>
     </message>
     <message>
         <source>{0} of air stay in {a}, {1} up: they narrow the bore.</source>
-        <translation>{0} Luft bleiben, Ort: {a}, Höhe {1}: sie verengen den Querschnitt.</translation>
+        <translation>{0} Luft bleiben hier: {a}, Höhe {1}; sie verengen den Querschnitt.</translation>
     </message>
     <message>
         <source>Running the engine does not move it: {0} in the hose, and {1-2} clear it.</source>
@@ -8787,8 +8787,8 @@
     <message>
         <source>Show on the
 drawing</source>
-        <translation>Auf der Zeich-
-nung zeigen</translation>
+        <translation>In Zeichnung
+zeigen</translation>
     </message>
     <message>
         <source>Show</source>
@@ -9132,7 +9132,7 @@ nung zeigen</translation>
     <name>siphonwright::demonstration::Beside</name>
     <message>
         <source>Whether the drawing beside circulates</source>
-        <translation>Ob die Zeichnung daneben umläuft</translation>
+        <translation>Ob die Zeichnung daneben zirkuliert</translation>
     </message>
     <message>
         <source>The drawing beside</source>
@@ -9265,7 +9265,7 @@ nung zeigen</translation>
     </message>
     <message>
         <source>Will it circulate?</source>
-        <translation>Läuft es um?</translation>
+        <translation>Zirkuliert es?</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -9320,11 +9320,11 @@ nung zeigen</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Mantel höchste</translation>
+        <translation>Mantel oben</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Mantel tiefste</translation>
+        <translation>Mantel unten</translation>
     </message>
     <message>
         <source>Thermostat</source>
@@ -9380,7 +9380,7 @@ nung zeigen</translation>
     </message>
     <message>
         <source>%1 of air, may clear</source>
-        <translation>%1 Luft, treibt evtl. aus</translation>
+        <translation>%1 Luft, evtl. ausgetrieben</translation>
     </message>
     <message>
         <source>%1 of air, stays</source>
@@ -9388,7 +9388,7 @@ nung zeigen</translation>
     </message>
     <message>
         <source>%1 drives, air takes %2</source>
-        <translation>%1 treiben, Luft nimmt %2</translation>
+        <translation>%1 treiben, Luft kostet %2</translation>
     </message>
     <message>
         <source>%1 drives, %2 resists</source>
@@ -9661,8 +9661,8 @@ siphonwright check DATEI... [--json] [--bands]
 siphonwright warm-up DATEI [--hours H] [--ambient T] [--csv AUS]
                                           wie sich der Motor aufheizt
 siphonwright fill DATEI [--json] [--frames ORDNER]
-                                          sagt, wie es sich füllt und welche Luft bleibt; --frames: als
-                                          nummerierte Bilder, moment-0001.png und so weiter
+                                          sagt, wie es sich füllt und welche Luft bleibt; --frames:
+                                          als nummerierte Bilder, moment-0001.png und so weiter
 siphonwright parts DATEI [--prices LISTE.csv] [--csv AUS.csv]
                                           listet Teile, Zuschnitt und was keinen Preis hat
 siphonwright diagnose DATEI [--json]      beurteilt ihre Messwerte und sagt, was sie erklärt
@@ -9874,7 +9874,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Air takes %1 of it.</source>
-        <translation>Luft nimmt %1 davon.</translation>
+        <translation>Luft kostet %1 davon.</translation>
     </message>
     <message>
         <source>On the edge: small causes decide whether it runs.</source>
@@ -9914,7 +9914,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Circulates</source>
-        <translation>Läuft um</translation>
+        <translation>Zirkuliert</translation>
     </message>
 </context>
 <context>
@@ -10595,7 +10595,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>none</source>
-        <translation>keine</translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>resets itself</source>
@@ -11175,7 +11175,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Coolant short by</source>
-        <translation>Kühlmittel fehlt um</translation>
+        <translation>Fehlendes Kühlmittel</translation>
     </message>
     <message>
         <source>Head of the engine&apos;s pump</source>
@@ -12644,7 +12644,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>Air closes the bore: it takes more head than there is.</source>
-        <translation>Luft verschließt den Querschnitt: sie nimmt mehr Druckhöhe, als da ist.</translation>
+        <translation>Luft verschließt den Querschnitt: sie kostet mehr Druckhöhe, als da ist.</translation>
     </message>
     <message>
         <source>No crest, no pocket: warm coolant rises, cold falls.</source>
@@ -12652,7 +12652,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>A small pocket takes part of the few millimetres.</source>
-        <translation>Ein kleiner Einschluss nimmt einen Teil der wenigen Millimeter.</translation>
+        <translation>Ein kleiner Einschluss kostet einen Teil der wenigen Millimeter.</translation>
     </message>
     <message>
         <source>All of the head is left for the flow.</source>
@@ -12696,7 +12696,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>cabin heater</source>
-        <translation>Fahrerhausheizung</translation>
+        <translation>Heizung</translation>
     </message>
     <message>
         <source>open</source>
@@ -12704,7 +12704,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>check valve</source>
-        <translation>Rückschlagventil</translation>
+        <translation>Rückschlag</translation>
     </message>
     <message>
         <source>A hose ends in the open.</source>
@@ -12808,7 +12808,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>cold coolant lies here</source>
-        <translation>hier liegt kaltes Kühlmittel</translation>
+        <translation>hier liegt Kaltes</translation>
     </message>
     <message>
         <source>does not drain</source>
@@ -13140,7 +13140,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>takes a third of the head</source>
-        <translation>nimmt ein Drittel der Druckhöhe</translation>
+        <translation>nimmt 1/3 der Druckhöhe</translation>
     </message>
     <message>
         <source>over 5 kW and no pump</source>
@@ -13196,11 +13196,11 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>One narrow part takes much of the few millimetres.</source>
-        <translation>Ein enges Teil nimmt viel von den wenigen Millimetern.</translation>
+        <translation>Ein enges Teil verbraucht viel von den wenigen Millimetern.</translation>
     </message>
     <message>
         <source>A part with a full bore takes little.</source>
-        <translation>Ein Teil mit vollem Querschnitt nimmt wenig.</translation>
+        <translation>Ein Teil mit vollem Querschnitt verbraucht wenig.</translation>
     </message>
     <message>
         <source>More heat than a few millimetres of head carry away.</source>
@@ -13574,11 +13574,11 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>Jacket highest</source>
-        <translation>Mantel höchste</translation>
+        <translation>Mantel oben</translation>
     </message>
     <message>
         <source>Jacket lowest</source>
-        <translation>Mantel tiefste</translation>
+        <translation>Mantel unten</translation>
     </message>
     <message>
         <source>%1, top</source>
@@ -13918,7 +13918,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>Does it circulate, and which way?</source>
-        <translation>Läuft es um, und in welche Richtung?</translation>
+        <translation>Zirkuliert es, und in welche Richtung?</translation>
     </message>
     <message>
         <source>What would you change, and why?</source>
@@ -14033,7 +14033,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>In the currency of the quote</source>
-        <translation>In der Währung des Angebots</translation>
+        <translation>In der Währung der Kalkulation</translation>
     </message>
     <message>
         <source>Voltage at the bay</source>
@@ -14399,7 +14399,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>On for</source>
-        <translation>Ein für</translation>
+        <translation>Laufzeit</translation>
     </message>
     <message>
         <source>Peak outlet</source>
@@ -14539,7 +14539,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>As drawn a loop does not circulate: the figures suppose that it will.</source>
-        <translation>Wie gezeichnet läuft ein Kreislauf nicht um: die Zahlen setzen voraus, dass er es wird.</translation>
+        <translation>Wie gezeichnet zirkuliert ein Kreislauf nicht: die Zahlen setzen voraus, dass er es tun wird.</translation>
     </message>
     <message>
         <source>Wind is not entered: still air.</source>
@@ -14551,11 +14551,11 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     </message>
     <message>
         <source>usual, %1</source>
-        <translation>üblich, %1</translation>
+        <translation>übliche, %1</translation>
     </message>
     <message>
         <source>coldest, %1</source>
-        <translation>kältest, %1</translation>
+        <translation>tiefste, %1</translation>
     </message>
     <message>
         <source>The coldest ambient is not entered.</source>
@@ -15200,7 +15200,7 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <name>siphonwright::warming</name>
     <message>
         <source>at %1</source>
-        <translation>um %1</translation>
+        <translation>bei %1</translation>
     </message>
     <message>
         <source>before</source>

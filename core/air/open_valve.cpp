@@ -127,12 +127,12 @@ private:
 
     bool passLiquid(bool to_right)
     {
-        run_.setMode(j_, {Mode::opening, to_right});
+        const bool from_covers = covers(cell(!to_right));
+        const bool any_covers = from_covers || covers(cell(to_right));
+        run_.setMode(j_, {any_covers ? Mode::drowned : Mode::opening, to_right});
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
-        const bool from_covers = covers(cell(!to_right));
-        const bool any_covers = from_covers || covers(cell(to_right));
         const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];

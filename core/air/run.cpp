@@ -133,7 +133,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             continue;
         }
         if (found.used_up == none && !(found.amount > 0)) {
-            if (surge() || endWithoutRoom())
+            if (surge() || endWithoutRoom() || giveWay())
                 continue;
             return RunEnd::failed;
         }

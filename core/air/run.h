@@ -107,10 +107,14 @@ private:
     Turn turnFlows(double amount);
     bool guarded(std::size_t throat, ThroatState next) const;
     void change(std::size_t throat, ThroatState next);
+    template <typename Look>
+    bool tryWith(std::size_t throat, ThroatState mode, Look isRight);
+    bool allRun(Mode mode) const;
     bool canStopAlone(std::size_t weir);
     void stopOtherWeirs(std::size_t throat);
     bool stepOver();
     bool endWithoutRoom();
+    bool giveWay();
     bool surge();
     bool surge(std::size_t throat);
     void commit(double amount);

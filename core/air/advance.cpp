@@ -118,32 +118,42 @@ FillRun::Trial FillRun::locate(double amount)
     return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
 }
 
-/// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
-/// last.
-FillRun::Ahead FillRun::lookAhead()
+void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const Mark& other_mark)
 {
-    Ahead ahead;
-    findMarks(network_, state_, covered_, marks_);
-    for (std::size_t i = 0; i < marks_.size(); ++i) {
-        const Mark& mark = marks_[i];
-        if (mark.cell == Mark::none)
-            continue;
-        const double rate = stepper_.liquidRate(mark.cell);
-        if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising || !std::isfinite(margins_before_[i]))
-            continue;
-        const LevelTable& volume = network_.cells[mark.cell].volume;
-        double amount = 0;
-        if (margins_before_[i] > at_level_mm) {
-            amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
-            if (!(amount > 0))
-                amount = margins_before_[i] / std::abs(stepper_.levelRate(mark.cell));
-        }
-        if (amount < ahead.amount)
-            ahead = {amount, i};
-    }
-    const double goal = margins_before_.back();
-    if (!std::isfinite(goal))
-        return ahead;
+    if (other_amount < amount)
+        *this = {other_amount, other_margin, other_mark};
+}
+
+/// How much of the push takes a level to a mark if all goes on as it begins; infinite if it does not go
+/// there.
+double FillRun::amountTo(const Mark& mark, double margin) const
+{
+    if (mark.cell == Mark::none || !std::isfinite(margin))
+        return HUGE_VAL;
+    const double rate = stepper_.liquidRate(mark.cell);
+    if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
+        return HUGE_VAL;
+    if (!(margin > at_level_mm))
+        return 0;
+    const LevelTable& volume = network_.cells[mark.cell].volume;
+    const double amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
+    return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
+}
+
+/// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
+double FillRun::marginAhead(std::size_t i, const Mark& mark) const
+{
+    const bool fills_with_gas = mark.cell != Mark::none && !mark.rising && joined_.live[mark.cell] &&
+                                state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
+    return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
+                          : margins_before_[i];
+}
+
+/// How much of the push leads to the goal if its margin goes on to fall as it begins to.
+double FillRun::glanceAtGoal(double margin)
+{
+    if (!(margin > at_level_mm))
+        return 0;
     glanced_ = state_;
     const double along = glance * scale_;
     for (std::size_t i = 0; i < glanced_.cells.size(); ++i) {
@@ -153,10 +163,26 @@ FillRun::Ahead FillRun::lookAhead()
         cell.pressure_mm += along * stepper_.pressureRate(i);
         cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
     }
-    const double fall = goal - (*goal_)(glanced_);
-    const double amount = goal > at_level_mm ? goal / fall * along : 0;
-    if (fall > 0 && amount < ahead.amount)
-        ahead = {amount, margins_before_.size() - 1};
+    const double fall = margin - (*goal_)(glanced_);
+    return fall > 0 ? margin / fall * along : HUGE_VAL;
+}
+
+/// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
+/// last.
+FillRun::Ahead FillRun::lookAhead()
+{
+    Ahead ahead;
+    findMarks(network_, state_, covered_, marks_);
+    for (std::size_t i = 0; i < marks_.size(); ++i)
+        ahead.take(amountTo(marks_[i], marginAhead(i, marks_[i])), i, marks_[i]);
+    const std::size_t last = margins_before_.size() - 1;
+    const double goal = margins_before_[last];
+    if (!std::isfinite(goal))
+        return ahead;
+    for (const Mark& mark : *goal_marks_)
+        ahead.take(amountTo(mark, goal), last, mark);
+    if (goal_marks_->empty() || !(goal > at_level_mm))
+        ahead.take(glanceAtGoal(goal), last, {});
     return ahead;
 }
 
@@ -204,11 +230,11 @@ FillRun::Trial FillRun::advance(double most)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
-    if (reach == ahead.amount && ahead.margin + 1 < margins_before_.size() && effort_ <= most_effort) {
-        const Mark& mark = marks_[ahead.margin];
+    if (reach == ahead.amount && ahead.mark.cell != Mark::none && effort_ <= most_effort) {
         found.amount = ahead.amount;
         ++effort_;
-        if (stepper_.solveTo(state_, joined_, push_, mark.cell, mark.level_mm, found.amount, trial_) &&
+        if (stepper_.solveTo(state_, joined_, push_, ahead.mark.cell, ahead.mark.level_mm, found.amount,
+                             trial_) &&
             found.amount > 0 && found.amount <= most) {
             found.used_up = ahead.margin;
             reach = found.amount;

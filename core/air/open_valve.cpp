@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace siphonwright {
 namespace {
@@ -163,11 +164,16 @@ private:
             run_.setMode(j_, {Mode::gurgling, to_right});
             push.valve_ml = 1;
         }
-        const bool steady = end(push, [this, to_right, rises_to_mm](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-            return std::min(rises_to_mm - to.level_mm, from.level_mm - throat_.crown_mm + sunkUnder(throat_));
-        });
+        const bool steady =
+            end(push,
+                [this, to_right, rises_to_mm](const FillState& state) {
+                    const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+                    const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+                    return std::min(rises_to_mm - to.level_mm,
+                                    from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+                },
+                {{to_right ? throat_.right : throat_.left, rises_to_mm, true},
+                 {to_right ? throat_.left : throat_.right, throat_.crown_mm - sunkUnder(throat_), false}});
         return steady || letBubbleUp(to_right);
     }
 
@@ -202,10 +208,10 @@ private:
         });
     }
 
-    bool end(const Push& push, const FillRun::Goal& goal)
+    bool end(const Push& push, const FillRun::Goal& goal, const std::vector<Mark>& goal_marks = {})
     {
         const double scale = std::max(1.0, network_.hoses_and_chambers_ml);
-        return run_.run(push, 100 * scale, scale, goal) == RunEnd::goal;
+        return run_.run(push, 100 * scale, scale, goal, goal_marks) == RunEnd::goal;
     }
 
     const FillNetwork& network_;

@@ -14,7 +14,7 @@ constexpr double stepped_over = 2e-7;
 constexpr double most_stepped_over = 1e-3;
 constexpr double finest = 1e-13;
 /// Steps of less of the scale creep up to where no solution is left; so many one after the other are enough.
-constexpr double creeping = 1e-9;
+constexpr double creeping = 1e-7;
 constexpr int most_creeps = 20;
 constexpr int few_turns = 20;
 constexpr int most_doublings = few_turns + 11;
@@ -115,10 +115,12 @@ bool FillRun::useUp(std::size_t margin)
     return true;
 }
 
-RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& goal)
+RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& goal,
+                    const std::vector<Mark>& goal_marks)
 {
     push_ = push;
     goal_ = &goal;
+    goal_marks_ = &goal_marks;
     scale_ = scale;
     at_ = 0;
     last_change_at_ = 0;

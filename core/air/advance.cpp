@@ -20,6 +20,30 @@ constexpr double sure_share = 1.0 / 8;
 /// Of the scale: a flow that turns on a shorter way turns at once.
 constexpr double shortest = 1e-6;
 
+/// Secant after Illinois (Dowell and Jarratt, BIT 11, 1971): an end of the bracket that stays while the other
+/// moves again counts half.
+struct EndCounts {
+    double low = 1;
+    double high = 1;
+    bool high_moved = false;
+    bool low_moved = false;
+
+    void highMoves()
+    {
+        low = high_moved ? low / 2 : 1;
+        high = 1;
+        high_moved = true;
+        low_moved = false;
+    }
+    void lowMoves()
+    {
+        high = low_moved ? high / 2 : 1;
+        low = 1;
+        low_moved = true;
+        high_moved = false;
+    }
+};
+
 } // namespace
 
 /// What is joined now, and how it changes with the push.
@@ -83,6 +107,8 @@ FillRun::Trial FillRun::locate(double amount)
     double low = 0;
     double high = amount;
     margins_low_ = margins_before_;
+    EndCounts counts;
+    double width_before = HUGE_VAL;
     for (int round = 0; round < 80; ++round) {
         double first = high;
         for (std::size_t i = 0; i < margins_high_.size(); ++i) {
@@ -90,11 +116,15 @@ FillRun::Trial FillRun::locate(double amount)
                 continue;
             if (margins_low_[i] <= at_level_mm && low == 0)
                 return {0, i};
+            const double at_low = counts.low * margins_low_[i];
             const double share =
-                std::isfinite(margins_low_[i]) ? margins_low_[i] / (margins_low_[i] - margins_high_[i]) : 0.5;
+                std::isfinite(at_low) ? at_low / (at_low - counts.high * margins_high_[i]) : 0.5;
             first = std::min(first, low + (high - low) * std::clamp(share, 0.0, 1.0));
         }
-        if (round % 3 == 2 || !(first > low && first < high))
+        const bool slow = round % 3 == 2 && high - low > width_before / 2;
+        if (round % 3 == 2)
+            width_before = high - low;
+        if (slow || !(first > low && first < high))
             first = (low + high) / 2;
         if (high - low <= finest * scale_)
             return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
@@ -103,6 +133,7 @@ FillRun::Trial FillRun::locate(double amount)
         std::vector<double>& now = margins_now_;
         marginsOf(trial_, now);
         if (broken(now)) {
+            counts.highMoves();
             high = first;
             margins_high_.swap(now);
             continue;
@@ -112,6 +143,7 @@ FillRun::Trial FillRun::locate(double amount)
             if (margins_high_[i] < -at_level_mm && now[i] <= at_level_mm)
                 return {first, now[least] <= now[i] && margins_high_[least] < -at_level_mm ? least : i};
         }
+        counts.lowMoves();
         low = first;
         margins_low_.swap(now);
     }

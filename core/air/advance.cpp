@@ -7,8 +7,8 @@
 namespace siphonwright {
 namespace {
 
-constexpr long most_effort = 20'000; ///< in all runs; ten times what usual loops take
-constexpr long effort_in_vain = 10;  ///< of a step without a solution; of any other 1
+constexpr long most_effort = 120'000; ///< in all runs; a hundred times what usual loops take
+constexpr long effort_in_vain = 10;   ///< of a step without a solution; of any other 1
 constexpr int most_halvings = 40;
 constexpr double finest = 1e-13;
 /// Of the push: what changes by less does not.

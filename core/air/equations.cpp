@@ -83,7 +83,8 @@ double Stepper::findResiduals(const Task& task)
         if (state.mode == Mode::bubbling)
             residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm);
         else if (state.mode == Mode::blowing)
-            residual_.push_back(level_[gasFrom(throat, state)] - throat.crown_mm + sunkUnder(throat));
+            residual_.push_back(level_[gasFrom(throat, state)] -
+                                letsGasUnder(network_, throat, gasFrom(throat, state)));
         else if (state.mode == Mode::gurgling)
             residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }

@@ -7,6 +7,8 @@ namespace {
 
 /// Gas under this (mm times ml) is none: 2e-7 ml at the atmosphere.
 constexpr double no_gas = 2e-3;
+/// What is left on the floor of a cell that has run out, where nothing else keeps gas from passing.
+constexpr double film_mm = 5e-4;
 
 void separate(std::vector<std::size_t>& group, std::size_t size)
 {
@@ -34,9 +36,15 @@ double sunkUnder(const Throat& valve)
     return std::max(0.05, 0.1 * (valve.crown_mm - valve.floor_mm));
 }
 
-bool coversValve(const Throat& valve, const CellState& cell)
+double letsGasUnder(const FillNetwork& network, const Throat& valve, std::size_t cell)
 {
-    return cell.full || cell.level_mm >= valve.crown_mm - sunkUnder(valve) / 2;
+    return std::max(valve.crown_mm - sunkUnder(valve), network.cells[cell].floor_mm + film_mm);
+}
+
+bool coversValve(const FillNetwork& network, const Throat& valve, std::size_t cell, const CellState& state)
+{
+    return state.full || state.level_mm >= std::max(valve.crown_mm - sunkUnder(valve) / 2,
+                                                    network.cells[cell].floor_mm + 1.5 * film_mm);
 }
 
 namespace {

@@ -35,11 +35,19 @@ public:
     }
 
 private:
-    const CellState& cell(bool right) const
+    const CellState& cell(bool right) const { return run_.state().cells[at(right)]; }
+    std::size_t at(bool right) const { return right ? throat_.right : throat_.left; }
+    bool covers(bool right) const { return coversValve(network_, throat_, at(right), cell(right)); }
+    double letsGas(bool right) const { return letsGasUnder(network_, throat_, at(right)); }
+    /// A plumb hose over the valve: it lets gas through only when it has as good as run out.
+    bool runsOut(bool right) const { return letsGas(right) > throat_.crown_mm - sunkUnder(throat_); }
+    /// The level that keeps gas from passing on.
+    double closesAt(bool right) const
     {
-        return run_.state().cells[right ? throat_.right : throat_.left];
+        return runsOut(right) ? std::max(throat_.crown_mm, 2 * letsGas(right) - floorOf(right))
+                              : throat_.crown_mm;
     }
-    bool covers(const CellState& cell) const { return coversValve(throat_, cell); }
+    double floorOf(bool right) const { return network_.cells[at(right)].floor_mm; }
     bool wet(const CellState& cell) const
     {
         return cell.liquid_ml > 0 && cell.level_mm > throat_.floor_mm + same_head_mm;
@@ -61,7 +69,7 @@ private:
     {
         const CellState& left = cell(false);
         const CellState& right = cell(true);
-        if (covers(left) && covers(right)) {
+        if (covers(false) && covers(true)) {
             if (std::abs(head(left) - head(right)) > 2 * same_head_mm)
                 return false;
             run_.setMode(j_, {Mode::sealed, true});
@@ -72,7 +80,7 @@ private:
             run_.setMode(j_, {Mode::pool, true});
             return true;
         }
-        if (covers(left) || covers(right) || std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
+        if (covers(false) || covers(true) || std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
             return false;
         if (!wet(left) && !wet(right)) {
             run_.setMode(j_, {Mode::dry, true});
@@ -88,23 +96,22 @@ private:
     {
         const CellState& left = cell(false);
         const CellState& right = cell(true);
-        if (!covers(left) && !covers(right)) {
+        if (!covers(false) && !covers(true)) {
             const bool from_left = left.level_mm > right.level_mm;
             const CellState& upper = from_left ? left : right;
             const CellState& lower = from_left ? right : left;
-            const double sunk = throat_.crown_mm - sunkUnder(throat_);
-            if (std::abs(upper.level_mm - sunk) < just_sunk_mm &&
+            if (wet(upper) && std::abs(upper.level_mm - letsGas(!from_left)) < just_sunk_mm &&
                 upper.pressure_mm > lower.pressure_mm + same_head_mm)
-                return blow(from_left);
+                return blow(from_left) || passGas(from_left, true);
             if (std::abs(left.pressure_mm - right.pressure_mm) > same_head_mm)
                 return passGas(left.pressure_mm > right.pressure_mm, true);
             return passLiquid(level(left) > level(right));
         }
         const bool to_right = head(left) > head(right);
-        if (covers(left) && covers(right))
+        if (covers(false) && covers(true))
             return passLiquid(to_right);
         // From the covered side, or from the gas of the other, or both against each other.
-        const bool from_left = covers(left);
+        const bool from_left = covers(false);
         if (std::abs(head(left) - head(right)) <= 2 * same_head_mm)
             return gurgle(from_left);
         return to_right == from_left ? passLiquid(to_right) : passGas(to_right, false);
@@ -121,15 +128,16 @@ private:
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
             const double apart = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
-            const double highest = to_one_pressure ? std::max(from.level_mm, to.level_mm) : from.level_mm;
-            return std::min(apart, throat_.crown_mm - highest);
+            const double closes = closesAt(!to_right) - from.level_mm;
+            return std::min(apart,
+                            to_one_pressure ? std::min(closes, closesAt(to_right) - to.level_mm) : closes);
         });
     }
 
     bool passLiquid(bool to_right)
     {
-        const bool from_covers = covers(cell(!to_right));
-        const bool any_covers = from_covers || covers(cell(to_right));
+        const bool from_covers = covers(!to_right);
+        const bool any_covers = from_covers || covers(to_right);
         run_.setMode(j_, {any_covers ? Mode::drowned : Mode::opening, to_right});
         Push push;
         push.valve = j_;
@@ -140,9 +148,7 @@ private:
             if (!any_covers)
                 return from.level_mm - level(to);
             const double apart = head(from) - head(to);
-            return from_covers && !from.full
-                       ? std::min(apart, from.level_mm - throat_.crown_mm + sunkUnder(throat_))
-                       : apart;
+            return from_covers && !from.full ? std::min(apart, from.level_mm - letsGas(!to_right)) : apart;
         });
         if (ended && !any_covers && !wet(cell(!to_right)) && !wet(cell(to_right)))
             run_.setMode(j_, {Mode::dry, true});
@@ -169,11 +175,10 @@ private:
                 [this, to_right, rises_to_mm](const FillState& state) {
                     const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
                     const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-                    return std::min(rises_to_mm - to.level_mm,
-                                    from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+                    return std::min(rises_to_mm - to.level_mm, from.level_mm - letsGas(!to_right));
                 },
                 {{to_right ? throat_.right : throat_.left, rises_to_mm, true},
-                 {to_right ? throat_.left : throat_.right, throat_.crown_mm - sunkUnder(throat_), false}});
+                 {to_right ? throat_.left : throat_.right, letsGas(!to_right), false}});
         return steady || letBubbleUp(to_right);
     }
 
@@ -204,7 +209,7 @@ private:
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
             if (state.throats[j_].mode != Mode::blowing)
                 return -1.0;
-            return std::min(from.pressure_mm - to.pressure_mm, throat_.crown_mm - to.level_mm);
+            return std::min(from.pressure_mm - to.pressure_mm, closesAt(to_right) - to.level_mm);
         });
     }
 

@@ -37,8 +37,13 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
 /// So far under a valve's crown a level has to sink before it lets gas through, mm: a tenth of the opening.
 double sunkUnder(const Throat& valve);
 
-/// Whether a cell's liquid lets no gas through a valve.
-bool coversValve(const Throat& valve, const CellState& cell);
+/// The level to which a cell's liquid has to sink before it lets gas through a valve, mm. Where the cell ends
+/// at the valve (a plumb hose over it) that is a film on its floor.
+double letsGasUnder(const FillNetwork& network, const Throat& valve, std::size_t cell);
+
+/// Whether a cell's liquid lets no gas through a valve. What is empty never does, though it stands at its
+/// floor, which may be the valve's crown.
+bool coversValve(const FillNetwork& network, const Throat& valve, std::size_t cell, const CellState& state);
 
 /// The cell that gas leaves through a throat where it passes, and the cell it reaches.
 std::size_t gasFrom(const Throat& throat, const ThroatState& state);

@@ -207,6 +207,31 @@ private Q_SLOTS:
         }
     }
 
+    void aHoseOverTheLevelKeepsAllOverItsPortsCrownWhicheverValveIsOpenedFirst()
+    {
+        // The crest lies 100 over the level, the valve in the plumb leg from there down to the port. Coolant
+        // never reaches the crest, and what it displaces bubbles out of the port, whose crown is 709.5 =
+        // 700 + 19/2: both surfaces end there, at the pressure 900 - 709.5, and all over them stays air. A
+        // jacket of 10 l a mm hardly falls meanwhile (0.1 mm: 0.002 ml of it).
+        const std::vector<Corner> corners = {
+            {{400, 0, 330}, 0}, {{150, 0, 1000}, 0}, {{100, 0, 960}, 0}, {{100, 0, 700}, 0}};
+        FillRequest request = withReturn(corners);
+        const Path& path = request.loops[0].return_hose;
+        const double end = path.line.length();
+        request.jacket = {{0, 0}, {1000, 1e7}};
+        request.loops[0].valves = {{LoopPart::supply, 10, false}, {LoopPart::return_hose, end - 100, false}};
+        for (const bool supply_first : {true, false}) {
+            request.then_open = {{0, supply_first ? 0U : 1U}, {0, supply_first ? 1U : 0U}};
+            const FillResult result = fill(request);
+            QCOMPARE(result.status, FillStatus::filled);
+            const AirPocket pocket = pocketIn(result, LoopPart::return_hose);
+            VERIFY_NEAR(pocket.gas_ml, boreVolumeOver(path, Plumb(), 709.5, 0, end), 0.01);
+            VERIFY_NEAR(pocket.supply_side_mm, 709.5, 0.01);
+            VERIFY_NEAR(pocket.return_side_mm, 709.5, 0.01);
+            VERIFY_NEAR(pocket.pressure_mm, 900 - 709.5, 0.01);
+        }
+    }
+
     void aShutValveKeepsItsHoseEmptyAndItsAirAtTheAtmosphere()
     {
         FillRequest request = workedFill();

@@ -66,6 +66,7 @@ double Stepper::gasMissing(const Task& task, std::size_t region) const
 /// Returns the largest residual.
 double Stepper::findResiduals(const Task& task)
 {
+    ++effort_;
     addBodies(task);
     for (std::size_t j = 0; j < network_.throats.size(); ++j) {
         const Throat& throat = network_.throats[j];

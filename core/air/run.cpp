@@ -132,6 +132,8 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     for (int round = 0; round < most_rounds; ++round) {
         if (!(limit - at_ > finest * scale_))
             return RunEnd::limit;
+        if (isSpent())
+            return RunEnd::failed;
         const Trial found = advance(std::min(limit - at_, most));
         most = HUGE_VAL;
         if (found.at_most > 0) {

@@ -100,6 +100,7 @@ private:
 
     void prepare();
     bool solve(double amount);
+    bool isSpent() const;
     Ahead lookAhead();
     double amountTo(const Mark& mark, double margin) const;
     double marginAhead(std::size_t i, const Mark& mark) const;
@@ -147,7 +148,6 @@ private:
     double last_change_at_ = 0;
     double last_over_at_ = 0;
     int turns_ = 0;
-    long effort_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;
     Rates rates_ = Rates::unknown;

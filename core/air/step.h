@@ -86,6 +86,9 @@ public:
     /// Liquid that ran through a weir, ml, in its direction, in the last step solved; gas for a bubbling one.
     double through(std::size_t throat) const { return through_[throat]; }
 
+    /// How often the equations were set up, in all steps so far: what time is spent on.
+    long effort() const { return effort_; }
+
 private:
     /// What a step starts from and is asked for.
     struct Task {
@@ -128,6 +131,7 @@ private:
     double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
 
     const FillNetwork& network_;
+    long effort_ = 0;
     double amount_ = 0;  ///< of the push
     double open_mm_ = 0; ///< pressure of what is open, after the step
     /// Heads and pressures over that of what is open: under vacuum little would be left of their digits.

@@ -27,9 +27,11 @@ int lettersIn(const QString& text)
 bool hasWords(const QString& text)
 {
     bool inside = false;
+    int letters = 0; // one alone is a sign, as of a measurement
     for (const QChar c : text) {
         inside = c == QLatin1Char('{') || (inside && c != QLatin1Char('}'));
-        if (!inside && c.isLetter())
+        letters = !inside && c.isLetter() ? letters + 1 : 0;
+        if (letters > 1)
             return true;
     }
     return false;
@@ -145,10 +147,10 @@ std::optional<QString> CoreTranslator::readWhole(const QString& text) const
         if (!out.isNull())
             return out + QLatin1Char(' ') + match.captured(2);
     }
-    if (text.endsWith(QLatin1Char('.'))) {
+    if (text.endsWith(QLatin1Char('.')) || text.endsWith(QLatin1Char(':'))) {
         const QString out = listed(context_of_core, text.chopped(1).toUtf8().constData(), nullptr, -1);
         if (!out.isNull())
-            return out + QLatin1Char('.');
+            return out + text.back();
     }
     return std::nullopt;
 }

@@ -26,7 +26,7 @@ UNITS = "core/quantity/units.cpp"
 SINGLE_WORDS = set("""
     across advice air antifreeze area boils bore bores caution current doubtful ethylene exhaust falls fits ground height inlet
     level likewise off outlet part propylene rises stop steep station thread voltage description unit price currency item
-    chloride sulphate dimension port hose heater kind start end none buoyancy viscosity roughness
+    chloride sulphate dimension direction port hose heater kind start end none buoyancy viscosity roughness
     """.split())
 
 TOKEN = re.compile(
@@ -148,8 +148,8 @@ def readable(text):
     return "" if no_words else text
 
 
-# What core/layout/wording.cpp makes of a kind and a name.
-NAMED = ("Supply hose %1", "Return hose %1")
+# What is made of a kind and a name, and of the last two of a list.
+NAMED = ("Supply hose %1", "Return hose %1", "%1 and %2")
 
 
 def core_texts():

@@ -6679,6 +6679,14 @@
         <source>Return hose %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

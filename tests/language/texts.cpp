@@ -93,7 +93,7 @@ QString pseudo(const QString& text)
     const auto say = [&](qsizetype end) {
         for (; at < end; ++at) {
             once += strange(text[at]);
-            if (text[at].isLetter() || text[at] == QLatin1Char(' '))
+            if (text[at].isLetter() || text[at] == QLatin1Char(' ') || text[at] == QLatin1Char('-'))
                 twice += strange(text[at]);
         }
     };

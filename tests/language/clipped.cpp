@@ -92,7 +92,7 @@ void judgeLabels(const QWidget& window, QStringList& out)
             // The longest word has to fit too.
             int word = 0;
             if (!isRich(label))
-                for (const QString& one : label.text().split(QRegularExpression(QStringLiteral("\\s+"))))
+                for (const QString& one : label.text().split(QRegularExpression(QStringLiteral("[\\s-]+"))))
                     word = std::max(word, label.fontMetrics().horizontalAdvance(one));
             if (word > label.contentsRect().width() + hardly_px)
                 out << line("label's word", label.text(), label.contentsRect().width(), word);

@@ -1,6 +1,6 @@
 #include "app/assumptions/assumption_choices.h"
 
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <algorithm>
 #include <utility>
@@ -8,11 +8,6 @@
 namespace siphonwright::assumptions {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::assumptions", text);
-}
 
 auto ofAssumption(std::string_view id)
 {

@@ -2,6 +2,7 @@
 
 #include "app/canvas/part_names.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/edits.h"
 
@@ -15,11 +16,6 @@
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 /// One part of the drawing.
 class AccessiblePart : public QAccessibleInterface, public QAccessibleActionInterface {

@@ -1,22 +1,13 @@
 #include "app/canvas/clipboard.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/copy_parts.h"
 
-#include <QCoreApplication>
 #include <QMimeData>
 
 namespace siphonwright {
-namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
-
-} // namespace
-
 QStringList sentencesOf(const Problems& problems)
 {
     QStringList out;

@@ -4,10 +4,10 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/drawing/dimension_shape.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/find.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <cmath>
@@ -17,11 +17,6 @@ namespace {
 
 constexpr double end_reach_px = 10;
 constexpr double line_reach_px = 6;
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 template <class Place>
 DimensionEnd endOn(PartKind part, const Id& id, Place index)
@@ -200,9 +195,8 @@ QString nameOfEnd(const Sketch& sketch, const DimensionEnd& end)
     case PartKind::heater:
         return nameOnHeater(nameOfPart(sketch, part), static_cast<HeaterPlace>(end.index));
     case PartKind::jacket:
-        return end.index == static_cast<std::int64_t>(JacketPlace::lowest)
-                   ? tr("the jacket's lowest level")
-                   : tr("the jacket's highest level");
+        return end.index == static_cast<std::int64_t>(JacketPlace::lowest) ? tr("the jacket's lowest level")
+                                                                           : tr("the jacket's highest level");
     case PartKind::tank:
         switch (static_cast<TankPlace>(end.index)) {
         case TankPlace::middle:

@@ -1,11 +1,12 @@
 #include "app/canvas/dimension_tool.h"
 
 #include "app/canvas/overlay.h"
+#include "app/canvas/plane.h"
 #include "app/drawing/dimension_shape.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QPainter>
 
@@ -15,13 +16,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double here_mm = 0.01;
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 struct KindKey {
     int key;
@@ -58,7 +52,7 @@ bool sameThing(const DimensionEnd& a, const DimensionEnd& b)
 {
     const bool free = a.part == PartKind::nothing;
     return a.part == b.part && a.id == b.id && a.index == b.index &&
-           (!free || distance(a.at, b.at) < here_mm);
+           (!free || distance(a.at, b.at) < same_place_mm);
 }
 
 } // namespace
@@ -143,14 +137,15 @@ std::optional<Vec2> DimensionTool::nextStop(Vec2 from, bool forward) const
     const std::vector<NamedEnd> ends = dimensionEnds(canvas_.sketch(), canvas_.layout(), {});
     std::vector<Vec2> stops;
     for (const NamedEnd& one : ends) {
-        const auto there = [&](Vec2 p) { return std::hypot(p.x - one.at.x, p.z - one.at.z) < here_mm; };
+        const auto there = [&](Vec2 p) { return std::hypot(p.x - one.at.x, p.z - one.at.z) < same_place_mm; };
         if (std::none_of(stops.begin(), stops.end(), there)) // Tab would not get past two in one place
             stops.push_back(one.at);
     }
     if (to_ || stops.empty())
         return std::nullopt;
-    const auto here = std::find_if(stops.begin(), stops.end(),
-                                   [&](Vec2 p) { return std::hypot(p.x - from.x, p.z - from.z) < here_mm; });
+    const auto here = std::find_if(stops.begin(), stops.end(), [&](Vec2 p) {
+        return std::hypot(p.x - from.x, p.z - from.z) < same_place_mm;
+    });
     if (here == stops.end())
         return forward ? stops.front() : stops.back();
     const std::size_t index = static_cast<std::size_t>(here - stops.begin());

@@ -2,21 +2,15 @@
 
 #include "app/canvas/hit.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/edits.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 QString volume(const Canvas& canvas, double ml)
 {

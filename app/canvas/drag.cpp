@@ -6,6 +6,7 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/sockets.h"
 
+#include "core/quantity/constants.h"
 #include "core/sketch/group_edits.h"
 
 #include <QCoreApplication>
@@ -16,16 +17,9 @@
 namespace siphonwright {
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180;
-
-bool liesAlong(PartKind kind)
-{
-    return kind == PartKind::inline_part || kind == PartKind::clip;
-}
-
 std::optional<double> alongOf(const Sketch& sketch, const PartRef& part)
 {
-    const Hose* hose = liesAlong(part.kind) ? sketch.hose(part.id) : nullptr;
+    const Hose* hose = liesAlongHose(part) ? sketch.hose(part.id) : nullptr;
     if (!hose)
         return std::nullopt;
     if (part.kind == PartKind::clip)
@@ -119,7 +113,7 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
             return pointPart(sketch, drag.part, pointer.at.x - drag.anchor.x, pointer.at.z - drag.anchor.z,
                              free ? 1 : turn_step_deg);
         };
-    } else if (liesAlong(drag.part.kind)) {
+    } else if (liesAlongHose(drag.part)) {
         step = [&](Sketch& sketch) {
             return slide(sketch, canvas.layout(), canvas.view(), drag, pointer.at);
         };
@@ -168,13 +162,14 @@ bool pointPart(Sketch& sketch, const PartRef& part, double dx, double dz, double
 {
     if (dx == 0 && dz == 0)
         return false;
-    double clockwise_deg = std::atan2(dx, dz) / degree; // from upright
+    double clockwise_deg = std::atan2(dx, dz) / rad_per_deg; // from upright
     if (step_deg > 0)
         clockwise_deg = std::round(clockwise_deg / step_deg) * step_deg;
     if (part.kind == PartKind::heater) {
         for (Heater& heater : sketch.heaters)
             if (heater.id == part.id)
-                heater.tilt_deg = std::cos(heater.turn_deg * degree) < 0 ? -clockwise_deg : clockwise_deg;
+                heater.tilt_deg =
+                    std::cos(heater.turn_deg * rad_per_deg) < 0 ? -clockwise_deg : clockwise_deg;
         return sketch.heater(part.id) != nullptr;
     }
     for (Port& port : sketch.ports) {
@@ -197,8 +192,8 @@ bool turnPart(Sketch& sketch, const PartRef& part, double clockwise_deg)
         way = direction(port->axis.azimuth_deg, port->axis.elevation_deg);
     else
         return false;
-    const double now_deg = std::atan2(way.x, way.z) / degree;
-    const double next = (std::round(now_deg / turn_step_deg) * turn_step_deg + clockwise_deg) * degree;
+    const double now_deg = std::atan2(way.x, way.z) / rad_per_deg;
+    const double next = (std::round(now_deg / turn_step_deg) * turn_step_deg + clockwise_deg) * rad_per_deg;
     return pointPart(sketch, part, std::sin(next), std::cos(next), turn_step_deg);
 }
 

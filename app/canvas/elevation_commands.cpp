@@ -47,11 +47,6 @@ QRectF pageOf(const Canvas& canvas, const PartRef& part, double around_mm)
                             : points.boundingRect().adjusted(-around_mm, -around_mm, around_mm, around_mm);
 }
 
-bool liesAlong(const PartRef& part)
-{
-    return part.kind == PartKind::inline_part || part.kind == PartKind::clip;
-}
-
 /// A part in a hose once more, as far on as keeps the two apart, back where the hose ends before that.
 PartRef addAnother(Sketch& sketch, const Layout& layout, const PartRef& part)
 {
@@ -206,7 +201,7 @@ void ElevationView::duplicate()
     const std::vector<PartRef> parts = selection().parts();
     if (parts.empty())
         return;
-    if (!std::all_of(parts.begin(), parts.end(), liesAlong)) {
+    if (!std::all_of(parts.begin(), parts.end(), liesAlongHose)) {
         putDown(copyOf(state_->canvas.sketch(), parts), {}, tr("Duplicate %1"));
         return;
     }
@@ -341,7 +336,7 @@ void ElevationView::addPointHere()
 {
     const PartRef part = selection().part();
     const bool by_pointer = state_->menu_on && state_->menu_on->part == part;
-    const bool on_hose = (by_pointer && part.kind == PartKind::hose) || liesAlong(part);
+    const bool on_hose = (by_pointer && part.kind == PartKind::hose) || liesAlongHose(part);
     PartRef added;
     if (const std::optional<double> s = on_hose ? placeOnHose() : std::nullopt)
         added = insertHosePoint(state_->canvas, part.id, *s);

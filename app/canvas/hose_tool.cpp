@@ -2,21 +2,13 @@
 
 #include "app/canvas/dimensions.h"
 #include "app/canvas/overlay.h"
+#include "app/canvas/plane.h"
 
 #include <QKeyEvent>
 
 #include <algorithm>
 
 namespace siphonwright {
-namespace {
-
-Vec2 flat(Vec3 p)
-{
-    return {p.x, p.z};
-}
-
-} // namespace
-
 HoseTool::HoseTool(Canvas& canvas, HoseRole role) : Tool(canvas)
 {
     draft_.role = role;
@@ -119,15 +111,14 @@ std::optional<Vec2> HoseTool::nextStop(Vec2 from, bool forward) const
     const std::vector<Socket> sockets = socketsOf(canvas_.sketch());
     if (sockets.empty())
         return std::nullopt;
-    constexpr double here_mm = 0.01;
     const auto here = std::find_if(sockets.begin(), sockets.end(), [&](const Socket& s) {
-        return std::abs(s.stop.x - from.x) < here_mm && std::abs(s.stop.z - from.z) < here_mm;
+        return std::abs(s.stop.x - from.x) < same_place_mm && std::abs(s.stop.z - from.z) < same_place_mm;
     });
     if (here == sockets.end())
-        return flat(forward ? sockets.front().stop : sockets.back().stop);
+        return flatInElevation(forward ? sockets.front().stop : sockets.back().stop);
     const auto count = static_cast<std::ptrdiff_t>(sockets.size());
     const std::ptrdiff_t next = (here - sockets.begin() + (forward ? 1 : count - 1)) % count;
-    return flat(sockets[static_cast<std::size_t>(next)].stop);
+    return flatInElevation(sockets[static_cast<std::size_t>(next)].stop);
 }
 
 bool HoseTool::cancel()
@@ -175,14 +166,15 @@ std::optional<ResolvedHose> HoseTool::preview() const
 void HoseTool::paint(QPainter& painter) const
 {
     for (const Socket& socket : socketsOf(canvas_.sketch()))
-        overlay::paintHandle(painter, canvas_, {{}, flat(socket.stop), HandleShape::round, false}, false,
-                             target_ && target_->sameAs(socket.end));
+        overlay::paintHandle(painter, canvas_, {{}, flatInElevation(socket.stop), HandleShape::round, false},
+                             false, target_ && target_->sameAs(socket.end));
     QStringList lines;
     const std::optional<ResolvedHose> hose = preview();
     if (hose)
         overlay::paintGhostHose(painter, canvas_, (*hose)->path.line, (*hose)->outsideDiameter());
     for (const Vec3& place : draft_.places)
-        overlay::paintHandle(painter, canvas_, {{}, flat(place), HandleShape::square, false}, true, false);
+        overlay::paintHandle(painter, canvas_, {{}, flatInElevation(place), HandleShape::square, false}, true,
+                             false);
     if (!pointed_)
         return;
     overlay::paintGuides(painter, canvas_, guides_);

@@ -1,5 +1,6 @@
 #include "app/canvas/new_part.h"
 
+#include "core/quantity/constants.h"
 #include "core/sketch/templates.h"
 
 #include <algorithm>
@@ -51,13 +52,12 @@ std::optional<NearestEdge> nearestWall(const Sketch& sketch, Vec2 at, double rea
 
 Port newPort(const Sketch& sketch, Vec2 at, Vec2 outward)
 {
-    constexpr double degree = 3.14159265358979323846 / 180;
     const std::optional<JacketBox> jacket = jacketBox(sketch);
     if (outward == Vec2{})
         outward = {jacket && at.x < jacket->middle_x ? -1.0 : 1.0, 0};
     Port port;
     port.position = {at.x, 0, at.z};
-    port.axis = {outward.x < 0 ? 180.0 : 0.0, std::atan2(outward.z, std::abs(outward.x)) / degree};
+    port.axis = {outward.x < 0 ? 180.0 : 0.0, std::atan2(outward.z, std::abs(outward.x)) / rad_per_deg};
     const bool low = jacket && at.z < (jacket->low + jacket->high) / 2;
     port.kind = low ? PortKind::drain_port : PortKind::head_port;
     if (low && !hasRole(sketch, PortRole::supply))

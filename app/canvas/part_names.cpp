@@ -1,16 +1,10 @@
 #include "app/canvas/part_names.h"
 
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 template <class Part>
 QString named(const Part* part)

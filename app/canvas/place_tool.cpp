@@ -16,15 +16,6 @@
 #include <cmath>
 
 namespace siphonwright {
-namespace {
-
-Vec2 flat(Vec3 p)
-{
-    return {p.x, p.z};
-}
-
-} // namespace
-
 bool PlaceTool::goesOnHose() const
 {
     return kind_ == ToolKind::valve || kind_ == ToolKind::bleed || kind_ == ToolKind::clip;
@@ -54,7 +45,7 @@ void PlaceTool::moved(const Pointer& pointer)
             hose_ = hose.id();
             const double s = std::clamp(nearest.s, hose->hose_from_mm, hose->hose_to_mm);
             along_ = std::round(s - hose->hose_from_mm);
-            place_ = flat(alongHose(*hose, along_));
+            place_ = flatInElevation(alongHose(*hose, along_));
         }
         return;
     }
@@ -125,7 +116,7 @@ std::vector<Vec2> PlaceTool::stops() const
         // Every quarter of every hose: near enough for the arrow keys to do the rest.
         for (const ResolvedHose& hose : canvas_.layout().hoses)
             for (int quarter = 0; quarter <= 4 && !hose->path.line.empty(); ++quarter)
-                out.push_back(flat(alongHose(*hose, hose->length_mm * quarter / 4)));
+                out.push_back(flatInElevation(alongHose(*hose, hose->length_mm * quarter / 4)));
     } else if (kind_ == ToolKind::port && canvas_.sketch().engine) {
         const std::vector<Vec2>& jacket = canvas_.sketch().engine->jacket;
         for (std::size_t i = 0; i < jacket.size(); ++i) {
@@ -146,9 +137,9 @@ std::optional<Vec2> PlaceTool::nextStop(Vec2 from, bool forward) const
     const std::vector<Vec2> all = stops();
     if (all.empty())
         return std::nullopt;
-    constexpr double here_mm = 0.01;
-    const auto here = std::find_if(all.begin(), all.end(),
-                                   [&](Vec2 s) { return std::hypot(s.x - from.x, s.z - from.z) < here_mm; });
+    const auto here = std::find_if(all.begin(), all.end(), [&](Vec2 s) {
+        return std::hypot(s.x - from.x, s.z - from.z) < same_place_mm;
+    });
     if (here == all.end())
         return forward ? all.front() : all.back();
     const auto count = static_cast<std::ptrdiff_t>(all.size());
@@ -177,7 +168,7 @@ void PlaceTool::paint(QPainter& painter) const
         const Port port = portHere();
         const Vec3 end =
             port.position + direction(port.axis.azimuth_deg, port.axis.elevation_deg) * port.stub.length_mm;
-        overlay::paintGhostOutline(painter, canvas_, {place_, flat(end)}, false);
+        overlay::paintGhostOutline(painter, canvas_, {place_, flatInElevation(end)}, false);
     }
     if (at_.keyboard)
         overlay::paintCrosshair(painter, canvas_, at_.at);

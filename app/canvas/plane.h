@@ -12,6 +12,14 @@
 /// Plane geometry of the screen and the side elevation.
 namespace siphonwright {
 
+/// Places nearer to each other are one.
+constexpr double same_place_mm = 0.01;
+
+inline Vec2 flatInElevation(Vec3 p)
+{
+    return {p.x, p.z};
+}
+
 inline double distanceBetween(QPointF a, QPointF b)
 {
     return std::hypot(b.x() - a.x(), b.y() - a.y());

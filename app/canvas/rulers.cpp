@@ -2,6 +2,8 @@
 
 #include "app/language/in_words.h"
 
+#include "core/quantity/constants.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -11,8 +13,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double inch = 25.4;
 
 /// Numbered spacings with the marks between two numbers.
 struct Division {
@@ -33,15 +33,15 @@ constexpr std::array<Division, 14> metric_marks = {{{1, 2},
                                                     {10000, 10},
                                                     {20000, 4},
                                                     {50000, 5}}};
-constexpr std::array<Division, 9> inch_marks = {{{inch / 4, 4},
-                                                 {inch, 8},
-                                                 {3 * inch, 6},
-                                                 {6 * inch, 6},
-                                                 {12 * inch, 12},
-                                                 {36 * inch, 3},
-                                                 {120 * inch, 10},
-                                                 {600 * inch, 5},
-                                                 {1200 * inch, 10}}};
+constexpr std::array<Division, 9> inch_marks = {{{mm_per_inch / 4, 4},
+                                                 {mm_per_inch, 8},
+                                                 {3 * mm_per_inch, 6},
+                                                 {6 * mm_per_inch, 6},
+                                                 {12 * mm_per_inch, 12},
+                                                 {36 * mm_per_inch, 3},
+                                                 {120 * mm_per_inch, 10},
+                                                 {600 * mm_per_inch, 5},
+                                                 {1200 * mm_per_inch, 10}}};
 
 Division divisionFor(double zoom, UnitSystem units)
 {
@@ -67,7 +67,7 @@ Marks marksBetween(double from, double to, double step)
 
 QString markText(double mm, UnitSystem units)
 {
-    const double value = units == UnitSystem::inch ? mm / inch : mm;
+    const double value = units == UnitSystem::inch ? mm / mm_per_inch : mm;
     return withDecimalSign(QString::number(std::round(value * 100) / 100 + 0.0));
 }
 

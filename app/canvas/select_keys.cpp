@@ -3,6 +3,7 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/select_tool.h"
 #include "app/canvas/shape.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/group_edits.h"
 

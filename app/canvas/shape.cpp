@@ -4,21 +4,15 @@
 #include "app/canvas/part_names.h"
 #include "app/canvas/plane.h"
 #include "app/canvas/sockets.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/edits.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <limits>
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 /// In space: in a view other parts of the hose may lie over it.
 double nearestInSpace(const Centreline& line, Vec3 p)

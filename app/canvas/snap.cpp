@@ -2,6 +2,8 @@
 
 #include "app/canvas/plane.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -10,10 +12,10 @@
 namespace siphonwright {
 namespace {
 
-constexpr double inch = 25.4;
 constexpr std::array<double, 8> metric_grid = {5, 10, 50, 100, 500, 1000, 5000, 10000};
-constexpr std::array<double, 9> inch_grid = {inch / 4,  inch / 2,   inch,       6 * inch,   12 * inch,
-                                             60 * inch, 120 * inch, 600 * inch, 1200 * inch};
+constexpr std::array<double, 9> inch_grid = {mm_per_inch / 4,   mm_per_inch / 2,   mm_per_inch,
+                                             6 * mm_per_inch,   12 * mm_per_inch,  60 * mm_per_inch,
+                                             120 * mm_per_inch, 600 * mm_per_inch, 1200 * mm_per_inch};
 constexpr double exact_mm = 0.01;
 
 /// What a point can slide on: the nearest place of it, and which way it runs there if it is straight.
@@ -342,7 +344,7 @@ double gridSpacing(double zoom, UnitSystem units)
 
 double snapSpacing(double zoom, UnitSystem units)
 {
-    return std::min(gridSpacing(zoom, units), units == UnitSystem::inch ? inch : 50.0);
+    return std::min(gridSpacing(zoom, units), units == UnitSystem::inch ? mm_per_inch : 50.0);
 }
 
 } // namespace siphonwright

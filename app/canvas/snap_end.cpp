@@ -1,19 +1,13 @@
 #include "app/canvas/hit.h"
 #include "app/canvas/snap_scene.h"
 #include "app/canvas/sockets.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <cmath>
 
 /// What a moved part lines up with as seen along the engine.
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 /// Where the part's hose comes from and goes on to.
 std::vector<Vec3> neighboursOf(const Hose& hose, const Route& route, const PartRef& part)

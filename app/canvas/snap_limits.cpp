@@ -1,10 +1,9 @@
 #include "app/canvas/snap_scene.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/checks/clearance.h"
 #include "core/checks/rules.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -15,11 +14,6 @@ namespace {
 
 constexpr double spare_mm = 25; ///< own choice: what one likes to leave under the coolant's level
 constexpr double spare_inch_mm = 25.4;
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 QString lengthText(const Sketch& sketch, double mm)
 {

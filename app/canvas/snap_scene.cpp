@@ -1,26 +1,16 @@
 #include "app/canvas/snap_scene.h"
 
 #include "app/canvas/hit.h"
+#include "app/canvas/plane.h"
 #include "app/canvas/sockets.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/edits.h"
-
-#include <QCoreApplication>
 
 /// What a moved part, or the next point of a hose, lines up with.
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
-
-Vec2 flat(Vec3 p)
-{
-    return {p.x, p.z};
-}
 
 QString slopeWord(const Sketch& sketch, double slope)
 {
@@ -47,13 +37,13 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
         const bool own_end = own && (socket.sameAs(own->from) || socket.sameAs(own->to));
         if (moves || own_end)
             continue;
-        scene.points.emplace_back(flat(socket.stop), socket.name);
-        scene.points.emplace_back(flat(socket.opening), socket.name);
+        scene.points.emplace_back(flatInElevation(socket.stop), socket.name);
+        scene.points.emplace_back(flatInElevation(socket.opening), socket.name);
     }
     for (const Shared<Hose>& hose : sketch.hoses)
         if (owner.kind != PartKind::hose || hose->id != part.id)
             for (const RoutePoint& point : hose->points)
-                scene.points.emplace_back(flat(point.at), inWords(hose->name));
+                scene.points.emplace_back(flatInElevation(point.at), inWords(hose->name));
     if (sketch.engine && owner.kind != PartKind::engine)
         addCorners(scene, sketch.engine->outline, tr("corner of the engine"));
     if (sketch.engine && owner.kind != PartKind::engine && owner.kind != PartKind::jacket)

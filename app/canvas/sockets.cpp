@@ -2,16 +2,10 @@
 
 #include "app/canvas/plane.h"
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 namespace siphonwright {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 void addSocket(const Sketch& sketch, const HoseEnd& end, std::optional<double> bore_mm, const QString& name,
                std::vector<Socket>& out)

@@ -1,5 +1,6 @@
 #include "app/commissioning/diagnosis_view.h"
 
+#include "app/commissioning/targets.h"
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 
@@ -15,8 +16,6 @@
 
 namespace siphonwright::commissioning {
 namespace {
-
-constexpr int target_px = 44;
 
 QString percent(double share)
 {
@@ -127,7 +126,7 @@ QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem u
     auto* button = new QPushButton(first ? tr("Show on the\ndrawing") : tr("Show"), line);
     button->setObjectName(QStringLiteral("show:") + QString::fromStdString(suspect.fault.id));
     button->setAccessibleName(tr("Show on the drawing: %1").arg(title));
-    button->setMinimumSize(first ? 104 : 64, target_px);
+    button->setMinimumSize(first ? 104 : 64, least_target_px);
     connect(button, &QPushButton::clicked, this, [this, part = suspect.fault.part, at = suspect.fault.at] {
         selection_.select(part);
         if (at)

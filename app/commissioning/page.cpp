@@ -3,12 +3,12 @@
 #include "app/commissioning/words.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/panels/field.h"
 
 #include "core/commissioning/checklist_text.h"
 #include "core/layout/wording.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
@@ -30,11 +30,6 @@ constexpr double leading = 1.75; ///< line to line, as a multiple of the letteri
 constexpr double box_mm = 5;
 constexpr double gap_mm = 2.6;
 constexpr double table_row_mm = 8;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("siphonwright::commissioning", words);
-}
 
 /// A stretch of the page that is not broken.
 struct Block {

@@ -1,6 +1,7 @@
 #include "app/commissioning/readings_view.h"
 
 #include "app/commissioning/reading_chart.h"
+#include "app/commissioning/targets.h"
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
@@ -18,8 +19,6 @@
 
 namespace siphonwright::commissioning {
 namespace {
-
-constexpr int target_px = 44; ///< for a gloved finger
 
 /// The table's rows: time, ambient, the instruments, power on, note.
 constexpr int time_row = 0;
@@ -82,9 +81,9 @@ void ReadingsView::layOut()
     table_->setVerticalHeaderLabels(names);
     table_->horizontalHeader()->hide();
     table_->horizontalHeader()->setDefaultSectionSize(90);
-    table_->verticalHeader()->setDefaultSectionSize(target_px);
+    table_->verticalHeader()->setDefaultSectionSize(least_target_px);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setMinimumHeight(5 * target_px);
+    table_->setMinimumHeight(5 * least_target_px);
     switched_->setObjectName(QStringLiteral("switched"));
     switched_->setWordWrap(true);
     words_->setObjectName(QStringLiteral("reading-words"));
@@ -100,7 +99,7 @@ void ReadingsView::layOut()
     off->setObjectName(QStringLiteral("turned-off"));
     remove_->setObjectName(QStringLiteral("reading-remove"));
     for (QPushButton* one : {add, on, off, remove_}) {
-        one->setMinimumHeight(target_px);
+        one->setMinimumHeight(least_target_px);
         one->setStyleSheet(QStringLiteral("font-size: 15px;"));
     }
     connect(add, &QPushButton::clicked, this, &ReadingsView::addReading);

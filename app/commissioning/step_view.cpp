@@ -19,7 +19,7 @@
 namespace siphonwright::commissioning {
 namespace {
 
-constexpr int target_px = 48; ///< for a gloved finger
+constexpr int gloved_px = 48; ///< for a gloved finger
 const char* const by_key = "commissioning/by";
 
 int indexOf(const WorkStep& step)
@@ -67,7 +67,7 @@ QPushButton* StepView::button(const QString& name, const QString& words)
 {
     auto* out = new QPushButton(words, this);
     out->setObjectName(name);
-    out->setMinimumHeight(target_px);
+    out->setMinimumHeight(gloved_px);
     out->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
     return out;
 }
@@ -91,7 +91,7 @@ void StepView::layOut()
     progress_->setTextVisible(false);
     progress_->setFixedHeight(8);
     for (QLineEdit* line : {by_, reason_}) {
-        line->setMinimumHeight(target_px - 4);
+        line->setMinimumHeight(gloved_px - 4);
         line->setStyleSheet(QStringLiteral("font-size: 15px;"));
     }
     by_->setObjectName(QStringLiteral("step-by"));

@@ -1,20 +1,11 @@
 #include "app/commissioning/words.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 
 namespace siphonwright::commissioning {
-namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("siphonwright::commissioning", words);
-}
-
-} // namespace
-
 QString text(std::string_view words)
 {
     return inWords(words);

@@ -1,8 +1,8 @@
 #include "app/demonstration/export.h"
 
 #include "app/drawing/text.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QImage>
@@ -24,11 +24,6 @@ constexpr double px_per_mm = 6; ///< so that the picture counts as 320 by 180 mm
 constexpr double caption_lettering_mm = 3.4;
 constexpr int caption_lines = 3;
 constexpr int quick_png = 75; ///< lossless all the same: a little larger, written in a fraction of the time
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::demonstration", text);
-}
 
 QStringList cannotWrite(const QString& path, const QString& why)
 {

@@ -1,22 +1,13 @@
 #include "app/demonstration/moment.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <cmath>
 
 namespace siphonwright::demonstration {
-
-namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::demonstration", text);
-}
-
-} // namespace
 
 void paintMoment(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Moment& moment,
                  const drawing::Style& style)

@@ -3,8 +3,8 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QTransform>
 
 #include <algorithm>
@@ -17,15 +17,10 @@ namespace {
 
 // Millimetres on the device.
 constexpr double arrow_mm = 2.2;
-constexpr double gap_mm = 0.8;    ///< between what is measured and its extension line
-constexpr double beyond_mm = 1.2; ///< of the extension line over the dimension line
-constexpr double tail_mm = 4.5;   ///< of an arrow that points from outside
-constexpr double over_mm = 0.9;   ///< text over its line
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
+constexpr double extension_gap_mm = 0.8; ///< between what is measured and its extension line
+constexpr double beyond_mm = 1.2;        ///< of the extension line over the dimension line
+constexpr double tail_mm = 4.5;          ///< of an arrow that points from outside
+constexpr double over_mm = 0.9;          ///< text over its line
 
 double lengthOf(const QPolygonF& line)
 {
@@ -77,7 +72,7 @@ std::pair<QPointF, QPointF> measuredPlaces(const MeasuredDimension& measured)
 QLineF extension(QPointF from, QPointF to, const Style& style)
 {
     const QPointF way = unitOf(to - from);
-    return {from + way * (gap_mm / style.scale), to + way * (beyond_mm / style.scale)};
+    return {from + way * (extension_gap_mm / style.scale), to + way * (beyond_mm / style.scale)};
 }
 
 /// Middle of a line by its length, and the direction there.
@@ -169,7 +164,7 @@ DimensionShape shapeOf(const MeasuredDimension& measured, const Style& style)
     shape.line = dimensionLine(measured);
     shape.text = dimensionText(measured, style.units);
     const auto [from, to] = measuredPlaces(measured);
-    const double gap = gap_mm / style.scale;
+    const double gap = extension_gap_mm / style.scale;
     for (const QLineF line : {QLineF(from, shape.line.first()), QLineF(to, shape.line.last())})
         if (line.length() > gap)
             shape.extensions.push_back(extension(line.p1(), line.p2(), style));

@@ -1,8 +1,7 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,11 +11,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 /// Angle of a bank from upright, in degrees: 45 for 90 degree vees of eight and sixteen, 30 for 60 degree
 /// vees of six and twelve (the usual ones). Nothing for engines whose axes are not known to lean.

@@ -1,8 +1,7 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <algorithm>
 
@@ -10,11 +9,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 /// The housing's size is not part of the sketch.
 constexpr double thermostat_half_mm = 45;

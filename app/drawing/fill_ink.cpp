@@ -1,3 +1,4 @@
+#include "app/drawing/between.h"
 #include "app/drawing/bore.h"
 #include "app/drawing/contents.h"
 #include "app/drawing/ink.h"
@@ -20,13 +21,6 @@ namespace {
 constexpr double everything = std::numeric_limits<double>::infinity();
 /// Less gas than this is rounding.
 constexpr double least_pocket_shown_ml = 0.01;
-
-QColor between(const QColor& a, const QColor& b, double share)
-{
-    return QColor::fromRgbF(float(a.redF() + (b.redF() - a.redF()) * share),
-                            float(a.greenF() + (b.greenF() - a.greenF()) * share),
-                            float(a.blueF() + (b.blueF() - a.blueF()) * share));
-}
 
 /// Coolant without a temperature, or as cold or hot as it is shown. On paper hot is dark.
 QColor liquidColour(const Ink& ink, std::optional<double> degC)

@@ -3,10 +3,9 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/running/loop_figures.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -15,11 +14,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 /// A place on a hose: where, and which way the coolant runs there.
 struct Station {

@@ -1,6 +1,5 @@
 #include "app/drawing/ink.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <cmath>
 
@@ -8,11 +7,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
 {

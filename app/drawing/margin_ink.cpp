@@ -1,9 +1,8 @@
 #include "app/drawing/ink.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/analysis/analysis.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
@@ -11,11 +10,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 /// Down along plumb, as the view shows it.
 QPointF down(const Ink& ink)

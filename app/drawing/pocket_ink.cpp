@@ -1,8 +1,7 @@
 #include "app/drawing/bore.h"
 #include "app/drawing/ink.h"
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <algorithm>
 
@@ -13,11 +12,6 @@ namespace {
 
 /// Smaller ones are drawn, but not worth words.
 constexpr double least_named_ml = 2;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
 {

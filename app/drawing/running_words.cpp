@@ -1,10 +1,9 @@
 #include "app/drawing/running_words.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/running/loop_figures.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -12,11 +11,6 @@
 namespace siphonwright::drawing {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::drawing", text);
-}
 
 QString words(double value, Unit unit, UnitSystem units)
 {

@@ -1,3 +1,4 @@
+#include "app/drawing/between.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
@@ -18,14 +19,7 @@ namespace {
 constexpr double bar_mm = 42;
 constexpr double bar_height_mm = 2.6;
 
-QColor between(const QColor& a, const QColor& b, double share)
-{
-    return QColor::fromRgbF(float(a.redF() + (b.redF() - a.redF()) * share),
-                            float(a.greenF() + (b.greenF() - a.greenF()) * share),
-                            float(a.blueF() + (b.blueF() - a.blueF()) * share));
-}
-
-QString degrees(const Ink& ink, double degC)
+QString legendDegrees(const Ink& ink, double degC)
 {
     return inWords(degC, Unit::degC, ink.style.units);
 }
@@ -104,12 +98,12 @@ void paintTemperatureScale(Ink& ink)
     ink.painter.setBrush(Qt::NoBrush);
     ink.painter.drawRect(bar);
     const double below = bar.bottom() + 1.5 * h;
-    paintText(ink.painter, ink.style, {bar.left(), below}, degrees(ink, range->low_degC), Anchor::left,
+    paintText(ink.painter, ink.style, {bar.left(), below}, legendDegrees(ink, range->low_degC), Anchor::left,
               ink.palette.text);
     paintText(ink.painter, ink.style, {bar.center().x(), below},
-              degrees(ink, (range->low_degC + range->high_degC) / 2), Anchor::centre, ink.palette.text);
-    paintText(ink.painter, ink.style, {bar.right(), below}, degrees(ink, range->high_degC), Anchor::right,
-              ink.palette.text);
+              legendDegrees(ink, (range->low_degC + range->high_degC) / 2), Anchor::centre, ink.palette.text);
+    paintText(ink.painter, ink.style, {bar.right(), below}, legendDegrees(ink, range->high_degC),
+              Anchor::right, ink.palette.text);
     ink.reserve(box);
 }
 

@@ -1,17 +1,14 @@
 #include "app/headless/air_json.h"
 
+#include "app/headless/json.h"
+
+#include "core/quantity/constants.h"
+
 #include <cmath>
 
 namespace siphonwright::headless {
 
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-Json number(double value)
-{
-    return std::isfinite(value) ? Json(value) : Json(nullptr);
-}
 
 const char* wordFor(Clearing clearing)
 {
@@ -28,7 +25,6 @@ const char* wordFor(Clearing clearing)
 
 Json pocketJson(const PocketFound& pocket, double density_kg_per_m3)
 {
-    constexpr double standard_gravity = 9.80665;
     Json entry;
     entry["hose"] = pocket.hose.empty() ? Json(nullptr) : Json(pocket.hose);
     entry["heater"] = pocket.heater;
@@ -38,7 +34,7 @@ Json pocketJson(const PocketFound& pocket, double density_kg_per_m3)
     entry["volume_ml"] = number(pocket.volume_ml);
     entry["height_mm"] = number(pocket.height_mm);
     entry["closes_bore"] = pocket.closes_bore;
-    entry["head_Pa"] = number(pocket.height_mm / 1000 * density_kg_per_m3 * standard_gravity);
+    entry["head_Pa"] = number(pocket.height_mm / 1000 * density_kg_per_m3 * standard_gravity_m_per_s2);
     entry["cleared_by_running"] = wordFor(pocket.cleared_by_running);
     entry["velocity_m_per_s"] = number(pocket.velocity_m_per_s);
     entry["clears_from_m_per_s"] = number(pocket.clears.least_m_per_s);

@@ -1,8 +1,8 @@
 #include "app/headless/arguments.h"
 
 #include "app/document/document.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QTextStream>
 
 #include <algorithm>
@@ -10,11 +10,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
 
 /// The value of "--name value" or "--name=value" at `i`; moves past it.
 std::optional<QString> valueOf(const QStringList& given, qsizetype& i, const QString& name)

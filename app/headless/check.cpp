@@ -1,11 +1,11 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/analysis/margin_text.h"
 #include "core/analysis/running_text.h"
 
-#include <QCoreApplication>
 #include <QTextStream>
 
 #include <algorithm>
@@ -15,11 +15,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-QString tr(const char* text, int count = -1)
-{
-    return QCoreApplication::translate("siphonwright::headless", text, nullptr, count);
-}
 
 Checked checked(const QString& path, bool bands)
 {

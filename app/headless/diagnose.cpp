@@ -2,13 +2,13 @@
 #include "app/headless/commands.h"
 #include "app/headless/json.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/commissioning/checklist.h"
 #include "core/commissioning/diagnosis.h"
 #include "core/commissioning/readings.h"
 #include "core/layout/wording.h"
 
-#include <QCoreApplication>
 #include <QTextStream>
 
 #include <algorithm>
@@ -19,21 +19,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
-
-QString words(const Message& text, UnitSystem units)
-{
-    return inWords(text, units);
-}
-
-QString words(double value, Unit unit, UnitSystem units)
-{
-    return inWords(value, unit, units);
-}
 
 /// One heater of the file.
 struct HeaterCase {
@@ -99,10 +84,10 @@ private:
             const Instrument& row = instrumentFor(one.channel);
             line(6, QStringLiteral("%1 %2  %3")
                         .arg(textOf(row.title), -14)
-                        .arg(words(one.read, row.unit, units_), 9)
-                        .arg(words(one.words, units_)));
+                        .arg(inWords(one.read, row.unit, units_), 9)
+                        .arg(inWords(one.words, units_)));
         }
-        line(4, words(judged.cycles_words, units_));
+        line(4, inWords(judged.cycles_words, units_));
     }
 
     void writeDiagnosis(const Diagnosis& diagnosis) const
@@ -116,14 +101,14 @@ private:
             const Suspect& first = group.members.front();
             line(4, QStringLiteral("%1  %2")
                         .arg(percent(group.probability), 6)
-                        .arg(words(first.fault.title, units_)));
+                        .arg(inWords(first.fault.title, units_)));
             for (std::size_t i = 1; i < group.members.size(); ++i)
-                line(12, tr("or: %1").arg(words(group.members[i].fault.title, units_)));
-            line(12, words(first.why, units_));
-            line(12, words(first.check, units_));
+                line(12, tr("or: %1").arg(inWords(group.members[i].fault.title, units_)));
+            line(12, inWords(first.why, units_));
+            line(12, inWords(first.check, units_));
         }
         if (diagnosis.next)
-            line(4, tr("Next: %1").arg(words(diagnosis.next->words, units_)));
+            line(4, tr("Next: %1").arg(inWords(diagnosis.next->words, units_)));
     }
 
     static QString percent(double share)

@@ -3,6 +3,7 @@
 #include "app/headless/air_json.h"
 #include "app/headless/commands.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/running/fill_words.h"
 
@@ -19,11 +20,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
-
 /// A file that was filled.
 struct FilledFile {
     Sketch sketch;
@@ -31,16 +27,6 @@ struct FilledFile {
     std::vector<FillLine> lines;
     const Filling& filling() const { return analysis.proof->filling; }
 };
-
-QString words(const Message& text, UnitSystem units)
-{
-    return inWords(text, units);
-}
-
-QString words(double value, Unit unit, UnitSystem units)
-{
-    return inWords(value, unit, units);
-}
 
 QString startWords(const FillPlan& plan, UnitSystem units)
 {
@@ -52,13 +38,13 @@ QString startWords(const FillPlan& plan, UnitSystem units)
                                                                 : tr("engine and hoses empty");
     if (plan.start == FillStart::hoses_full)
         return plan.hose_air_ml.value_or(0) > 0 ? tr("Start: %1; %2 of air in each hose.")
-                                                      .arg(start, words(*plan.hose_air_ml, Unit::ml, units))
+                                                      .arg(start, inWords(*plan.hose_air_ml, Unit::ml, units))
                                                 : tr("Start: %1; no air in them.").arg(start);
     const QString by = plan.by == FillBy::vacuum  ? tr("filled under vacuum")
                        : plan.by == FillBy::below ? tr("filled from below")
                                                   : tr("filled at the filler");
     const QString begun = tr("Start: %1; %2").arg(start, by);
-    return plan.short_by_ml > 0 ? tr("%1, %2 short.").arg(begun, words(plan.short_by_ml, Unit::ml, units))
+    return plan.short_by_ml > 0 ? tr("%1, %2 short.").arg(begun, inWords(plan.short_by_ml, Unit::ml, units))
                                 : begun + QLatin1Char('.');
 }
 
@@ -67,9 +53,9 @@ void writeLines(const FilledFile& file, UnitSystem units, QTextStream& out)
     out << QStringLiteral("  %1\n").arg(startWords(file.sketch.fill, units));
     for (const FillLine& line : file.lines)
         out << QStringLiteral("  %1 %2  %3\n")
-                   .arg(words(line.poured_ml, Unit::ml, units), 12)
-                   .arg(words(line.level_mm, Unit::mm, units), 10)
-                   .arg(words(line.text, units));
+                   .arg(inWords(line.poured_ml, Unit::ml, units), 12)
+                   .arg(inWords(line.level_mm, Unit::mm, units), 10)
+                   .arg(inWords(line.text, units));
 }
 
 void writeEnd(const FilledFile& file, UnitSystem units, QTextStream& out)
@@ -78,28 +64,28 @@ void writeEnd(const FilledFile& file, UnitSystem units, QTextStream& out)
     const auto line = [&](const QString& text, int indent = 2) {
         out << QString(indent, QLatin1Char(' ')) << text << '\n';
     };
-    line(words(endOf(filling), units));
+    line(inWords(endOf(filling), units));
     constexpr double worth_saying_ml = 0.5;
     std::size_t said = 0;
     for (const PocketFound& pocket : filling.pockets) {
         if (!pocket.closes_bore && pocket.volume_ml < worth_saying_ml)
             continue;
         ++said;
-        line(words(textOf(pocket, file.sketch, file.analysis.layout.plumb), units));
+        line(inWords(textOf(pocket, file.sketch, file.analysis.layout.plumb), units));
         if (pocket.closes_bore)
-            line(words(clearingOf(pocket), units), 4);
+            line(inWords(clearingOf(pocket), units), 4);
     }
     if (said == 0 && filling.missing.empty())
         line(tr("No air stays."));
     for (const LoopAir& air : filling.loops) {
         if (air.element_known && !air.element_covered)
-            line(words(baredOf(air, file.sketch), units));
-        line(words(runningOf(air, file.sketch), units));
+            line(inWords(baredOf(air, file.sketch), units));
+        line(inWords(runningOf(air, file.sketch), units));
     }
     if (filling.missing.empty())
-        line(words(topUpOf(filling), units));
+        line(inWords(topUpOf(filling), units));
     if (const auto cold = coldestOf(filling, file.sketch))
-        line(words(*cold, units));
+        line(inWords(*cold, units));
 }
 
 Json lineJson(const FillLine& line)
@@ -199,7 +185,9 @@ void writeAir(const Checked& file, UnitSystem units, QTextStream& out)
     const Filling& filling = file.analysis.proof->filling;
     if (!filling.missing.empty())
         return;
-    const auto line = [&](const Message& text) { out << QStringLiteral("  ") << words(text, units) << '\n'; };
+    const auto line = [&](const Message& text) {
+        out << QStringLiteral("  ") << inWords(text, units) << '\n';
+    };
     for (const PocketFound& pocket : filling.pockets)
         if (pocket.closes_bore)
             line(textOf(pocket, file.sketch, file.analysis.layout.plumb));

@@ -1,12 +1,12 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/paperwork/money.h"
 #include "core/paperwork/parts_csv.h"
 #include "core/paperwork/price_list.h"
 
-#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
@@ -19,11 +19,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
 
 QString q(std::string_view text)
 {

@@ -1,9 +1,9 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
+#include "app/language/tr.h"
 #include "app/paper/pages.h"
 #include "app/sheet/sheet.h"
 
-#include <QCoreApplication>
 #include <QTextStream>
 
 #include <optional>
@@ -11,11 +11,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
 
 /// How it is to be drawn; nothing, with a sentence on `err`, when an argument is wrong.
 std::optional<sheet::Options> optionsOf(const Arguments& command, QTextStream& err)

@@ -1,5 +1,6 @@
 #include "app/headless/json.h"
 
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
 
 #include <algorithm>
@@ -10,10 +11,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-constexpr double s_per_min = 60;
-constexpr double s_per_h = 3600;
-constexpr double J_per_kWh = 3.6e6;
 
 const char* wordFor(CirculationStatus status)
 {

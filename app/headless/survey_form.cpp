@@ -1,19 +1,10 @@
 #include "app/headless/commands.h"
+#include "app/language/tr.h"
 #include "app/survey/blank_form.h"
 
-#include <QCoreApplication>
 #include <QTextStream>
 
 namespace siphonwright::headless {
-
-namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
-
-} // namespace
 
 int surveyForm(const QStringList& arguments, QTextStream& out, QTextStream& err)
 {

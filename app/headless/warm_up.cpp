@@ -1,11 +1,12 @@
 #include "app/document/document.h"
 #include "app/headless/commands.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/warm_up_csv.h"
 
-#include <QCoreApplication>
 #include <QSaveFile>
 #include <QTextStream>
 
@@ -16,13 +17,6 @@
 namespace siphonwright::headless {
 
 namespace {
-
-constexpr double s_per_min = 60;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::headless", text);
-}
 
 /// A typed value within what a sketch may hold; nothing, with a sentence on `err`, when it is none.
 std::optional<double> typed(const char* option, const QString& text, Unit unit, UnitSystem units,

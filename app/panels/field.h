@@ -44,6 +44,7 @@ struct Field {
     std::function<void(Sketch&, Source)> set_source;
 };
 using Form = std::vector<Field>;
+void append(Form& form, Form more);
 
 /// How a part of the sketch is found, and how it is changed in place.
 template <class Part>

@@ -53,12 +53,6 @@ Field levelField(const QString& label, bool lowest)
     return row;
 }
 
-void append(Form& form, Form more)
-{
-    for (Field& row : more)
-        form.push_back(std::move(row));
-}
-
 } // namespace
 
 Form jacketForm()

@@ -3,6 +3,8 @@
 
 #include "core/sketch/edits.h"
 
+#include <utility>
+
 namespace siphonwright::panels {
 
 namespace {
@@ -107,6 +109,12 @@ Form rowsOf(const Sketch& sketch, const PartRef& part)
 }
 
 } // namespace
+
+void append(Form& form, Form more)
+{
+    for (Field& row : more)
+        form.push_back(std::move(row));
+}
 
 PartForm formFor(const Sketch& sketch, const PartRef& part)
 {

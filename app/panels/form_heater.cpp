@@ -221,12 +221,6 @@ void addElectrics(Fields<Heater>& fields)
         FormText::tr("Turns off at"), Unit::degC, [](auto& h) -> auto& { return h.off_degC; });
 }
 
-void append(Form& form, Form more)
-{
-    for (Field& row : more)
-        form.push_back(std::move(row));
-}
-
 } // namespace
 
 Form heaterForm(const Id& id)

@@ -2,11 +2,10 @@
 
 #include "app/drawing/running_words.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/panels/field.h"
 
 #include "core/running/loop_figures.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
@@ -15,11 +14,6 @@ namespace siphonwright::panels {
 namespace {
 
 constexpr std::size_t losses_named = 4;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::panels", text);
-}
 
 QString words(double value, Unit unit, UnitSystem units)
 {

@@ -2,8 +2,8 @@
 
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -15,11 +15,6 @@ namespace {
 
 using drawing::Anchor;
 using drawing::Weight;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::paper", text);
-}
 
 QString lengthText(std::int64_t hundredths, UnitSystem units)
 {

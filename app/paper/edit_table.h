@@ -15,6 +15,7 @@ public:
     using Take = std::function<QString(int row, int column, const QString& typed)>;
     EditTable(const QStringList& headings, Take take, QWidget* parent = nullptr);
 
+    static constexpr Qt::Alignment figures = Qt::AlignRight | Qt::AlignVCenter;
     enum class Kind { shown, typed };
     void put(int row, int column, const QString& text, Kind kind = Kind::shown,
              Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter);

@@ -36,7 +36,6 @@ enum Row {
     total_row,
     rows
 };
-constexpr Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
 constexpr int first_alternate = 2; ///< column, after the names and "as drawn"
 constexpr std::size_t most_alternates = 6;
 
@@ -132,7 +131,7 @@ void EstimatePage::fillColumn(int column, const QString& title, const Estimate& 
         {labour_row, Sum::labour}, {other_row, Sum::other},     {subtotal_row, Sum::subtotal},
         {tax_row, Sum::tax},       {total_row, Sum::total}};
     for (const auto& [row, sum] : sums)
-        table_->put(row, column, sumText(estimate, sum, quote), EditTable::Kind::shown, right);
+        table_->put(row, column, sumText(estimate, sum, quote), EditTable::Kind::shown, EditTable::figures);
     table_->embolden(total_row, column, true);
 }
 
@@ -157,8 +156,8 @@ void EstimatePage::fillDrawn(const Paperwork& paperwork)
                                                           quoteOf(document_.sketch()).currency.minor_digits)
                                            : words(line.missing));
     table_->put(name_row, 1, name);
-    table_->put(power_row, 1, powers.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
-    table_->put(price_row, 1, prices.join(QStringLiteral(", ")), EditTable::Kind::shown, right);
+    table_->put(power_row, 1, powers.join(QStringLiteral(", ")), EditTable::Kind::shown, EditTable::figures);
+    table_->put(price_row, 1, prices.join(QStringLiteral(", ")), EditTable::Kind::shown, EditTable::figures);
 }
 
 void EstimatePage::fillAlternates(const Paperwork& paperwork)
@@ -171,11 +170,11 @@ void EstimatePage::fillAlternates(const Paperwork& paperwork)
         fillColumn(column, tr("Other heater %1").arg(i + 1), paperwork.others[i]);
         table_->put(name_row, column, words(other.name), EditTable::Kind::typed);
         table_->put(power_row, column, other.power_W ? inWords(*other.power_W, Unit::watt, units) : QString(),
-                    EditTable::Kind::typed, right);
+                    EditTable::Kind::typed, EditTable::figures);
         table_->put(price_row, column,
                     other.price_minor ? decimalWords(*other.price_minor, quote.currency.minor_digits)
                                       : QString(),
-                    EditTable::Kind::typed, right);
+                    EditTable::Kind::typed, EditTable::figures);
     }
 }
 

@@ -1,9 +1,8 @@
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/paper/pages.h"
 
 #include "core/paperwork/money.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -12,12 +11,7 @@ namespace siphonwright::paper {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::paper", text);
-}
-
-QString amount(const std::optional<std::int64_t>& minor, const Quote& quote)
+QString amountText(const std::optional<std::int64_t>& minor, const Quote& quote)
 {
     return minor ? decimalWords(*minor, quote.currency.minor_digits, Grouping::thousands) : QString();
 }
@@ -73,10 +67,10 @@ void layLines(FlowTable& table, const Job& job, LineGroup group, const QString& 
         QStringList cells{line.number == 0 ? QString() : QString::number(line.number),
                           descriptionOf(line, job), quantityText(line)};
         if (job.kind == Kind::internal)
-            cells << amount(line.list_minor, job.quote) << amount(line.list_amount_minor, job.quote);
-        cells << amount(line.price_minor, job.quote)
+            cells << amountText(line.list_minor, job.quote) << amountText(line.list_amount_minor, job.quote);
+        cells << amountText(line.price_minor, job.quote)
               << (line.amount_minor
-                      ? amount(line.amount_minor, job.quote)
+                      ? amountText(line.amount_minor, job.quote)
                       : QStringLiteral("▲ ") + (line.task.empty() ? words(line.missing) : tr("no rate")));
         table.row(cells);
     }

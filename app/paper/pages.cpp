@@ -1,8 +1,8 @@
 #include "app/paper/pages.h"
 
+#include "app/language/tr.h"
 #include "app/sheet/sheet.h"
 
-#include <QCoreApplication>
 #include <QPdfWriter>
 #include <QSaveFile>
 
@@ -12,11 +12,6 @@
 namespace siphonwright::paper {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::paper", text);
-}
 
 sheet::Options pageOf(sheet::Paper paper)
 {

@@ -1,10 +1,10 @@
 #include "app/paper/paperwork.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/paperwork/money.h"
 
-#include <QCoreApplication>
 #include <QLatin1String>
 #include <QLocale>
 
@@ -13,11 +13,6 @@
 namespace siphonwright::paper {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::paper", text);
-}
 
 std::int64_t minorOf(const Estimate& estimate, Sum sum)
 {

@@ -16,7 +16,9 @@ namespace siphonwright::paper {
 
 namespace {
 
-enum Column { number_column, part_column, size_column, quantity_column, used_column, remark_column, columns };
+struct PartColumn {
+    enum { number, part, size, quantity, used, remark, count };
+};
 
 QString remarksOf(const PartRow& part, UnitSystem units)
 {
@@ -42,7 +44,7 @@ PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
     : QWidget(parent),
       document_(document),
       selection_(selection),
-      table_(new QTableWidget(0, columns, this)),
+      table_(new QTableWidget(0, PartColumn::count, this)),
       remark_(new QLabel(this)),
       rolls_(new RollForm(document, this)),
       bars_(new CutBars(this))
@@ -53,10 +55,10 @@ PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
         {tr("Item"), tr("Part"), tr("Size"), tr("Quantity"), tr("Where used"), tr("Remarks")});
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    for (const int column : {number_column, part_column, size_column, quantity_column})
+    for (const int column : {PartColumn::number, PartColumn::part, PartColumn::size, PartColumn::quantity})
         table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
-    table_->horizontalHeader()->setSectionResizeMode(used_column, QHeaderView::Stretch);
-    table_->horizontalHeader()->setSectionResizeMode(remark_column, QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(PartColumn::used, QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(PartColumn::remark, QHeaderView::Stretch);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -98,7 +100,7 @@ void PartsPage::fill(int row, const PartRow& part)
     const UnitSystem units = unitsOf(document_.sketch());
     const QStringList cells{QString::number(part.number), words(nameOf(part.kind)), words(part.size, units),
                             quantityText(part, units),    placesOf(part, units),    remarksOf(part, units)};
-    for (int column = 0; column < columns; ++column) {
+    for (int column = 0; column < PartColumn::count; ++column) {
         QTableWidgetItem* item = table_->item(row, column);
         if (!item) {
             item = new QTableWidgetItem;
@@ -107,10 +109,10 @@ void PartsPage::fill(int row, const PartRow& part)
         item->setText(cells[column]);
         item->setToolTip(part.used.empty() ? cells[column]
                                            : tr("%1\nClick to select it on the drawing.").arg(cells[column]));
-        if (column == number_column || column == quantity_column)
+        if (column == PartColumn::number || column == PartColumn::quantity)
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
         QFont font = table_->font();
-        font.setBold(!part.missing.empty() && (column == part_column || column == remark_column));
+        font.setBold(!part.missing.empty() && (column == PartColumn::part || column == PartColumn::remark));
         item->setFont(font);
     }
 }

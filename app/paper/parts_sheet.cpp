@@ -1,20 +1,14 @@
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/paper/cut_ink.h"
 #include "app/paper/pages.h"
 
 #include "core/paperwork/money.h"
 
-#include <QCoreApplication>
-
 /// The parts list with its cut plan, and the cautions of every document.
 namespace siphonwright::paper {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::paper", text);
-}
 
 QString joined(const std::vector<QString>& texts, const QString& by)
 {

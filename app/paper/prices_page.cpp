@@ -22,18 +22,10 @@ namespace siphonwright::paper {
 
 namespace {
 
-enum Column {
-    number_column,
-    part_column,
-    key_column,
-    quantity_column,
-    list_column,
-    price_column,
-    amount_column,
-    columns
+struct PriceColumn {
+    enum { number, part, key, quantity, list, price, amount, count };
 };
 constexpr std::int64_t largest_price = 1'000'000'000'000;
-constexpr Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
 
 } // namespace
 
@@ -50,9 +42,9 @@ PricesPage::PricesPage(Document& document, QWidget* parent)
     table_->setObjectName(QStringLiteral("prices-table"));
     table_->setAccessibleName(tr("Prices of materials"));
     QHeaderView* header = table_->horizontalHeader();
-    for (int column = 0; column < columns; ++column)
+    for (int column = 0; column < PriceColumn::count; ++column)
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
-    header->setSectionResizeMode(part_column, QHeaderView::Stretch);
+    header->setSectionResizeMode(PriceColumn::part, QHeaderView::Stretch);
     list_->setObjectName(QStringLiteral("price-list-name"));
     list_->setWordWrap(true);
     problem_->setObjectName(QStringLiteral("price-problem"));
@@ -104,19 +96,22 @@ void PricesPage::show(const Paperwork& paperwork)
         const auto amount = [&](const std::optional<std::int64_t>& minor) {
             return minor ? decimalWords(*minor, quote.currency.minor_digits, Grouping::thousands) : QString();
         };
-        table_->put(row, number_column, QString::number(line.number), EditTable::Kind::shown, right);
-        table_->put(row, part_column, part);
-        table_->put(row, key_column, words(line.item));
-        table_->put(row, quantity_column, quantityText(line), EditTable::Kind::shown, right);
-        table_->put(row, list_column,
+        table_->put(row, PriceColumn::number, QString::number(line.number), EditTable::Kind::shown,
+                    EditTable::figures);
+        table_->put(row, PriceColumn::part, part);
+        table_->put(row, PriceColumn::key, words(line.item));
+        table_->put(row, PriceColumn::quantity, quantityText(line), EditTable::Kind::shown,
+                    EditTable::figures);
+        table_->put(row, PriceColumn::list,
                     line.list_minor ? decimalWords(*line.list_minor, quote.currency.minor_digits) : QString(),
-                    line.item.empty() ? EditTable::Kind::shown : EditTable::Kind::typed, right);
-        table_->put(row, price_column, amount(line.price_minor), EditTable::Kind::shown, right);
-        table_->put(row, amount_column,
+                    line.item.empty() ? EditTable::Kind::shown : EditTable::Kind::typed, EditTable::figures);
+        table_->put(row, PriceColumn::price, amount(line.price_minor), EditTable::Kind::shown,
+                    EditTable::figures);
+        table_->put(row, PriceColumn::amount,
                     line.amount_minor ? amount(line.amount_minor)
                                       : QStringLiteral("▲ ") + words(line.missing),
-                    EditTable::Kind::shown, right);
-        table_->embolden(row, amount_column, !line.amount_minor);
+                    EditTable::Kind::shown, EditTable::figures);
+        table_->embolden(row, PriceColumn::amount, !line.amount_minor);
     }
     const QString currency =
         quote.currency.code.empty() ? tr("currency not entered") : words(quote.currency.code);

@@ -16,8 +16,9 @@ namespace siphonwright::paper {
 
 namespace {
 
-enum Column { task_column, first_column, further_column, all_column, amount_column, basis_column, columns };
-constexpr Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
+struct WorkColumn {
+    enum { task, first, further, all, amount, basis, count };
+};
 constexpr std::int64_t most_hours = 1'000'000; ///< hundredths
 
 QString hoursText(std::int64_t hundredths)
@@ -40,9 +41,9 @@ WorkPage::WorkPage(Document& document, QWidget* parent)
     table_->setObjectName(QStringLiteral("work-table"));
     table_->setAccessibleName(tr("Work"));
     QHeaderView* header = table_->horizontalHeader();
-    for (int column = 0; column < columns; ++column)
+    for (int column = 0; column < WorkColumn::count; ++column)
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
-    header->setSectionResizeMode(task_column, QHeaderView::Stretch);
+    header->setSectionResizeMode(WorkColumn::task, QHeaderView::Stretch);
     auto* what = new QLabel(tr("The usual hours are our own estimate for what is drawn: put in your own. "
                                "Electrical work is for a licensed electrician."),
                             this);
@@ -65,7 +66,7 @@ WorkPage::WorkPage(Document& document, QWidget* parent)
     connect(add, &QPushButton::clicked, this, [this] {
         document_.apply(tr("Add a task"),
                         [](Sketch& sketch) { addOwnTask(sketch, WorkPage::tr("Own task").toStdString()); });
-        table_->setCurrentCell(table_->rowCount() - 1, task_column);
+        table_->setCurrentCell(table_->rowCount() - 1, WorkColumn::task);
         table_->setFocus();
     });
     connect(back_, &QPushButton::clicked, this, &WorkPage::forget);
@@ -87,17 +88,19 @@ void WorkPage::show(const Paperwork& paperwork)
         const auto line = std::find_if(paperwork.estimate.lines.begin(), paperwork.estimate.lines.end(),
                                        [&](const EstimateLine& other) { return other.task == task.id; });
         const bool priced = line != paperwork.estimate.lines.end() && line->amount_minor;
-        table_->put(row, task_column, words(task.name),
+        table_->put(row, WorkColumn::task, words(task.name),
                     task.own ? EditTable::Kind::typed : EditTable::Kind::shown);
-        table_->put(row, first_column, hoursText(task.hours_hundredths), EditTable::Kind::typed, right);
-        table_->put(row, further_column, hoursText(task.repeat_hundredths), EditTable::Kind::typed, right);
-        table_->put(row, all_column,
+        table_->put(row, WorkColumn::first, hoursText(task.hours_hundredths), EditTable::Kind::typed,
+                    EditTable::figures);
+        table_->put(row, WorkColumn::further, hoursText(task.repeat_hundredths), EditTable::Kind::typed,
+                    EditTable::figures);
+        table_->put(row, WorkColumn::all,
                     hoursText(task.hours_hundredths + task.repeat_hundredths * (quote.vehicles - 1)),
-                    EditTable::Kind::shown, right);
-        table_->put(row, amount_column,
+                    EditTable::Kind::shown, EditTable::figures);
+        table_->put(row, WorkColumn::amount,
                     priced ? money(*line->amount_minor, quote) : tr("▲ labour rate not entered"),
-                    EditTable::Kind::shown, right);
-        table_->put(row, basis_column,
+                    EditTable::Kind::shown, EditTable::figures);
+        table_->put(row, WorkColumn::basis,
                     task.own     ? tr("own task")
                     : task.usual ? tr("own estimate, not looked at")
                                  : tr("entered"));
@@ -132,15 +135,15 @@ QString WorkPage::takeHours(int row, int column, const QString& typed)
     if (row < 0 || static_cast<std::size_t>(row) >= tasks_.size())
         return {};
     const JobTask task = tasks_[static_cast<std::size_t>(row)];
-    if (column == task_column)
+    if (column == WorkColumn::task)
         return takeName(task, typed);
     std::optional<std::int64_t> hours;
     const QString refused = takeDecimal(typed, 2, 0, most_hours, hours);
     if (!refused.isEmpty() || !hours)
         return refused.isEmpty() ? tr("Hours are a number such as 1.25.") : refused;
     document_.apply(tr("Change the hours of a task"), [&](Sketch& sketch) {
-        setHours(sketch, task.id, column == first_column ? *hours : task.hours_hundredths,
-                 column == further_column ? *hours : task.repeat_hundredths);
+        setHours(sketch, task.id, column == WorkColumn::first ? *hours : task.hours_hundredths,
+                 column == WorkColumn::further ? *hours : task.repeat_hundredths);
     });
     return {};
 }

@@ -1,10 +1,10 @@
 #include "app/photo/read_picture.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/photo/jpeg_marks.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QFile>
 #include <QImageReader>
 
@@ -14,11 +14,6 @@ namespace siphonwright::photo {
 namespace {
 
 constexpr int allocation_limit_mb = 256;
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright::photo", source);
-}
 
 ReadPicture refused(const QString& sentence)
 {

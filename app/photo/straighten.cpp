@@ -1,8 +1,8 @@
 #include "app/photo/straighten.h"
 
+#include "app/language/tr.h"
 #include "app/photo/read_picture.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 #include <QPolygonF>
 
@@ -11,11 +11,6 @@
 
 namespace siphonwright::photo {
 namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright::photo", source);
-}
 
 double crossOf(QPointF a, QPointF b)
 {
@@ -167,7 +162,7 @@ Straightened straighten(const QImage& picture, const Corners& corners, double wi
         picture.isNull() ? std::nullopt : straighteningMap(corners, width_mm, height_mm);
     if (!map) {
         out.problem = tr("The four points are not the corners of a rectangle seen at an angle: three of "
-                           "them lie in one line, or one lies between the others.");
+                         "them lie in one line, or one lies between the others.");
         return out;
     }
     out.extent_mm = extentOf(picture.size(), *map, corners, width_mm, height_mm);

@@ -1,25 +1,15 @@
 #include "app/photo/straightened_photo.h"
 
+#include "app/language/tr.h"
 #include "app/photo/picture_cache.h"
 #include "app/photo/store_picture.h"
 #include "app/photo/straighten.h"
 
 #include "core/sketch/photo_edits.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace siphonwright::photo {
-namespace {
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright::photo", source);
-}
-
-} // namespace
-
 StraightenedPhoto straightened(const Photo& photo, const std::vector<Vec2>& points, double width_mm,
                                double height_mm)
 {
@@ -31,9 +21,8 @@ StraightenedPhoto straightened(const Photo& photo, const std::vector<Vec2>& poin
         seen[i] = {points[i].x, -points[i].z};
     const auto order = cornerOrder(seen);
     if (!order)
-        return {std::nullopt,
-                tr("The four points are not the corners of a rectangle seen at an angle: three "
-                     "of them lie in one line, or one lies between the others.")};
+        return {std::nullopt, tr("The four points are not the corners of a rectangle seen at an angle: three "
+                                 "of them lie in one line, or one lies between the others.")};
     const QImage& image = picture.levels.front();
     const double reduced = double(image.width()) / picture.size_px.width();
     Corners corners;

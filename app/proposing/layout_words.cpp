@@ -1,22 +1,16 @@
 #include "app/proposing/layout_words.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/paper/paperwork.h"
 
 #include "core/paperwork/parts.h"
 #include "core/proposing/proposal_text.h"
 
-#include <QCoreApplication>
-
 #include <cmath>
 
 namespace siphonwright::proposing {
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::proposing", text);
-}
 
 QString words(const Message& text, UnitSystem units)
 {

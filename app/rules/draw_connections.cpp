@@ -76,7 +76,8 @@ void supplyCutOff(Pencil& p, bool right)
         p.supply({{18, 33}, {18, 14}, {58, 8}});
     returnHose(p);
     p.thermostat({25, 33});
-    p.text({24, 23.5}, QT_TRANSLATE_NOOP("siphonwright::rules", "thermostat"), right ? Anchor::right : Anchor::left);
+    p.text({24, 23.5}, QT_TRANSLATE_NOOP("siphonwright::rules", "thermostat"),
+           right ? Anchor::right : Anchor::left);
     if (right)
         p.port({34, 31.5});
     p.port({56, 42});
@@ -94,7 +95,8 @@ void parallelPath(Pencil& p, bool right)
     returnHose(p);
     p.valve({21.5, 44}, false, !right);
     p.text({21.5, 49.5},
-           right ? QT_TRANSLATE_NOOP("siphonwright::rules", "closed") : QT_TRANSLATE_NOOP("siphonwright::rules", "open"),
+           right ? QT_TRANSLATE_NOOP("siphonwright::rules", "closed")
+                 : QT_TRANSLATE_NOOP("siphonwright::rules", "open"),
            Anchor::centre);
     p.port({34, 31.5});
     p.port({56, 42});
@@ -116,37 +118,42 @@ void checkValveStaysShut(Pencil& p, bool right)
     p.arrow({75, 50}, {68.8, 35});
 }
 
-constexpr std::array table = {
+constexpr std::array connections_table = {
     RuleDrawing{"hose-open-end", Group::connections,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "A hose ends in the open."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Every hose end is on a port or a nozzle."), hoseOpenEnd},
-    RuleDrawing{"hose-not-connected", Group::connections,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose from port to port, and the heater left out."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Port, heater and port make one loop."), hoseNotConnected},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Every hose end is on a port or a nozzle."),
+                hoseOpenEnd},
+    RuleDrawing{
+        "hose-not-connected", Group::connections,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A hose from port to port, and the heater left out."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Port, heater and port make one loop."), hoseNotConnected},
     RuleDrawing{"valve-missing", Group::connections,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "No valve where the loop leaves the engine."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A valve near each of the engine's ports."), valveMissing},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A valve near each of the engine's ports."),
+                valveMissing},
     RuleDrawing{"valve-closed", Group::connections,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is on and a valve is closed."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Both valves are open while the heater is on."),
                 valveClosed},
-    RuleDrawing{"supply-cut-off-by-thermostat", Group::connections,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Cold, the thermostat shuts between engine and supply."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply leaves the block itself."), supplyCutOff},
+    RuleDrawing{
+        "supply-cut-off-by-thermostat", Group::connections,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Cold, the thermostat shuts between engine and supply."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The supply leaves the block itself."), supplyCutOff},
     RuleDrawing{"parallel-path", Group::connections,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The cabin heater's line is open beside the loop."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The cabin heater's line is closed."), parallelPath},
-    RuleDrawing{"check-valve-stays-shut", Group::connections,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A few millimetres of head do not open a check valve."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Nothing in the loop has to be pushed open."),
-                checkValveStaysShut},
+    RuleDrawing{
+        "check-valve-stays-shut", Group::connections,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A few millimetres of head do not open a check valve."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Nothing in the loop has to be pushed open."),
+        checkValveStaysShut},
 };
 
 } // namespace
 
 std::span<const RuleDrawing> connectionDrawings()
 {
-    return table;
+    return connections_table;
 }
 
 } // namespace siphonwright::rules

@@ -29,15 +29,16 @@ void antifreezeKind(Pencil& p, bool right)
         p.text({41, 30}, QT_TRANSLATE_NOOP("siphonwright::rules", "maker specifies"));
 }
 
-constexpr std::array table = {
+constexpr std::array coolant_table = {
     RuleDrawing{"antifreeze-over-60", Group::coolant,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Nearly all antifreeze, hardly any water."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "As much antifreeze as the cold asks for."),
                 antifreezeOver60},
-    RuleDrawing{"freeze-margin", Group::coolant,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The coldest night is colder than the coolant bears."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The coolant freezes only well under the coldest night."),
-                freezeMargin},
+    RuleDrawing{
+        "freeze-margin", Group::coolant,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The coldest night is colder than the coolant bears."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The coolant freezes only well under the coldest night."),
+        freezeMargin},
     RuleDrawing{"antifreeze-kind-unknown", Group::coolant,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Nobody has written down which antifreeze it is."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The kind is known and is not mixed with others."),
@@ -48,7 +49,7 @@ constexpr std::array table = {
 
 std::span<const RuleDrawing> coolantDrawings()
 {
-    return table;
+    return coolant_table;
 }
 
 } // namespace siphonwright::rules

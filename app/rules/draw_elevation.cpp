@@ -107,40 +107,46 @@ void aboveCoolantLevel(Pencil& p, bool right)
         p.ring({63, 42}, 5);
 }
 
-constexpr std::array table = {
-    RuleDrawing{"supply-high-point", Group::elevation,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply climbs over a hump: air stays at its crest."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply falls all the way to the heater."),
-                supplyHighPoint},
-    RuleDrawing{"return-high-point", Group::elevation,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The return climbs over the port and comes down to it."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises to the port and not past it."),
-                returnHighPoint},
+constexpr std::array elevation_table = {
     RuleDrawing{
-        "return-dip", Group::elevation,
-        QT_TRANSLATE_NOOP("siphonwright::rules", "The return dips on its way: warm coolant does not go down."),
-        QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises all the way."), returnDip},
+        "supply-high-point", Group::elevation,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The supply climbs over a hump: air stays at its crest."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The supply falls all the way to the heater."),
+        supplyHighPoint},
+    RuleDrawing{
+        "return-high-point", Group::elevation,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return climbs over the port and comes down to it."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises to the port and not past it."),
+        returnHighPoint},
+    RuleDrawing{"return-dip", Group::elevation,
+                QT_TRANSLATE_NOOP("siphonwright::rules",
+                                  "The return dips on its way: warm coolant does not go down."),
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises all the way."), returnDip},
     RuleDrawing{"supply-dip", Group::elevation,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The supply lies lower than the heater's inlet."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is the lowest place."), supplyDip},
-    RuleDrawing{"supply-rises", Group::elevation,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is higher than the supply port."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs under the supply port."), supplyRises},
-    RuleDrawing{"return-slope", Group::elevation,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A nearly level return: air stays where it is."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A rise all along: air finds its way to the engine."),
-                returnSlope},
-    RuleDrawing{"above-coolant-level", Group::elevation,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A part of the loop stands above the coolant level."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The whole loop lies under the coolant level."),
-                aboveCoolantLevel},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is the lowest place."),
+                supplyDip},
+    RuleDrawing{
+        "supply-rises", Group::elevation,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's inlet is higher than the supply port."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs under the supply port."), supplyRises},
+    RuleDrawing{
+        "return-slope", Group::elevation,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A nearly level return: air stays where it is."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A rise all along: air finds its way to the engine."),
+        returnSlope},
+    RuleDrawing{
+        "above-coolant-level", Group::elevation,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A part of the loop stands above the coolant level."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The whole loop lies under the coolant level."),
+        aboveCoolantLevel},
 };
 
 } // namespace
 
 std::span<const RuleDrawing> elevationDrawings()
 {
-    return table;
+    return elevation_table;
 }
 
 } // namespace siphonwright::rules

@@ -80,22 +80,25 @@ void mountedOnEngine(Pencil& p, bool right)
     p.shake({73, 14});
 }
 
-constexpr std::array table = {
-    RuleDrawing{"heater-drop", Group::heater,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's top is hardly lower than the jacket."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs well under the jacket's lowest point."),
-                heaterDrop},
+constexpr std::array heater_table = {
+    RuleDrawing{
+        "heater-drop", Group::heater,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater's top is hardly lower than the jacket."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater hangs well under the jacket's lowest point."),
+        heaterDrop},
     RuleDrawing{"heater-under-return", Group::heater,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is far from under the return port."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The heater is right under the return port."),
                 heaterUnderReturn},
-    RuleDrawing{"heater-chamber-traps-air", Group::heater,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The chamber reaches higher than its outlet: air stays."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The outlet is at the top: air leaves by itself."),
-                chamberTrapsAir},
-    RuleDrawing{"heater-position-not-allowed", Group::heater,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater lies where its manual wants it upright."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater stands as its manual says."), heaterPosition},
+    RuleDrawing{
+        "heater-chamber-traps-air", Group::heater,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The chamber reaches higher than its outlet: air stays."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The outlet is at the top: air leaves by itself."),
+        chamberTrapsAir},
+    RuleDrawing{
+        "heater-position-not-allowed", Group::heater,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater lies where its manual wants it upright."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The heater stands as its manual says."), heaterPosition},
     RuleDrawing{"mounted-on-engine", Group::heater,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The bracket is on the engine and shakes with it."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The bracket is on the frame."), mountedOnEngine},
@@ -105,7 +108,7 @@ constexpr std::array table = {
 
 std::span<const RuleDrawing> heaterDrawings()
 {
-    return table;
+    return heater_table;
 }
 
 } // namespace siphonwright::rules

@@ -117,20 +117,22 @@ void keepClear(Pencil& p, bool right)
     bothPorts(p);
 }
 
-constexpr std::array table = {
+constexpr std::array hose_table = {
     RuleDrawing{"bore-under-manual", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "A thinner hose than the heater's manual asks for."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The size that the manual asks for, all the way."),
                 boreUnderManual},
     RuleDrawing{"bore-restriction", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "A part far narrower than the hose."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A part nearly as wide as the hose."), boreRestriction},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "A part nearly as wide as the hose."),
+                boreRestriction},
     RuleDrawing{"bend-too-tight", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Bent over a sharp corner, the hose kinks."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "An open bend, or a moulded elbow."), bendTooTight},
-    RuleDrawing{"bend-does-not-fit", Group::hose,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Two bends need more length than lies between them."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Each bend has the length that it needs."), bendDoesNotFit},
+    RuleDrawing{
+        "bend-does-not-fit", Group::hose,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Two bends need more length than lies between them."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Each bend has the length that it needs."), bendDoesNotFit},
     RuleDrawing{"hose-long", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The hose goes a long way round."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The hose goes the direct way."), hoseLong},
@@ -143,7 +145,8 @@ constexpr std::array table = {
                 QT_TRANSLATE_NOOP("siphonwright::rules", "A bend gives when the engine moves."), noSlack},
     RuleDrawing{"ground-clearance", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The hose hangs where the road reaches it."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose stays clear of the ground."), groundClearance},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The hose stays clear of the ground."),
+                groundClearance},
     RuleDrawing{"keep-clear", Group::hose,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The hose touches something hot or moving."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The hose keeps its distance."), keepClear},
@@ -153,7 +156,7 @@ constexpr std::array table = {
 
 std::span<const RuleDrawing> hoseDrawings()
 {
-    return table;
+    return hose_table;
 }
 
 } // namespace siphonwright::rules

@@ -96,14 +96,15 @@ void bankNotCrossed(Pencil& p, bool right)
     p.text({32, 20.5}, QT_TRANSLATE_NOOP("siphonwright::rules", "the other"), Anchor::centre);
 }
 
-constexpr std::array table = {
-    RuleDrawing{"supply-port-low", Group::ports,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Coolant under the supply port never gets to the heater."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply is taken from the lowest port."),
-                supplyPortLow},
-    RuleDrawing{"return-port-high", Group::ports,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The return enters low: little height drives the flow."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The return enters high."), returnPortHigh},
+constexpr std::array ports_table = {
+    RuleDrawing{
+        "supply-port-low", Group::ports,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Coolant under the supply port never gets to the heater."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The supply is taken from the lowest port."), supplyPortLow},
+    RuleDrawing{
+        "return-port-high", Group::ports,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return enters low: little height drives the flow."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return enters high."), returnPortHigh},
     RuleDrawing{"supply-port-front", Group::ports,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Both ports at the rear: the front stays cold."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The supply leaves at the front."), supplyPortFront},
@@ -112,17 +113,20 @@ constexpr std::array table = {
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The return enters at the rear."), returnPortRear},
     RuleDrawing{"ports-too-close", Group::ports,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant goes straight back into the supply."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The whole engine lies between the ports."), portsTooClose},
-    RuleDrawing{"return-near-thermostat", Group::ports,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant enters at the thermostat and opens it."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant enters far from the thermostat."),
-                returnNearThermostat},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The whole engine lies between the ports."),
+                portsTooClose},
+    RuleDrawing{
+        "return-near-thermostat", Group::ports,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant enters at the thermostat and opens it."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant enters far from the thermostat."),
+        returnNearThermostat},
     RuleDrawing{"sensor-near-return", Group::ports,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The sensor feels what comes from the heater."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The sensor feels the engine."), sensorNearReturn},
-    RuleDrawing{"shared-port", Group::ports,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Two circuits on one port share what it lets through."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Each circuit has a port of its own."), sharedPort},
+    RuleDrawing{
+        "shared-port", Group::ports,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Two circuits on one port share what it lets through."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Each circuit has a port of its own."), sharedPort},
     RuleDrawing{"bank-not-crossed", Group::ports,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Both ports on one bank: the other stays colder."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Out of one bank, into the other."), bankNotCrossed},
@@ -132,7 +136,7 @@ constexpr std::array table = {
 
 std::span<const RuleDrawing> portDrawings()
 {
-    return table;
+    return ports_table;
 }
 
 } // namespace siphonwright::rules

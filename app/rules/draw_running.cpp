@@ -154,44 +154,52 @@ void target(Pencil& p, bool right)
     }
 }
 
-constexpr std::array table = {
-    RuleDrawing{"stalled", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The warm coolant stands no higher than the cold."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant rises all the way, cold falls all the way."),
-                stalledLoop},
-    RuleDrawing{"reverse-circulation", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The supply rises from the heater: warm coolant takes it."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises from the outlet, the supply falls."),
-                reverseLoop},
-    RuleDrawing{"part-takes-loss", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "One narrow part takes much of the few millimetres."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A part with a full bore takes little."), partTakesLoss},
-    RuleDrawing{"much-power", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "More heat than a few millimetres of head carry away."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "As much power as the engine's size asks for."), muchPower},
+constexpr std::array running_table = {
+    RuleDrawing{
+        "stalled", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The warm coolant stands no higher than the cold."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Warm coolant rises all the way, cold falls all the way."),
+        stalledLoop},
+    RuleDrawing{
+        "reverse-circulation", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The supply rises from the heater: warm coolant takes it."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The return rises from the outlet, the supply falls."),
+        reverseLoop},
+    RuleDrawing{
+        "part-takes-loss", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "One narrow part takes much of the few millimetres."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A part with a full bore takes little."), partTakesLoss},
+    RuleDrawing{
+        "much-power", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "More heat than a few millimetres of head carry away."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "As much power as the engine's size asks for."), muchPower},
     RuleDrawing{"outlet-over-limit", Group::running,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Too little flows: what leaves is too hot."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Enough flows to carry the heat away."), outletTooHot},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "Enough flows to carry the heat away."),
+                outletTooHot},
     RuleDrawing{"boiling-margin", Group::running,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Bubbles gather and steam bares the element."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The coolant stays well under its boiling point."),
                 nearBoiling},
-    RuleDrawing{"bore-starves-flow", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose too thin for this heater and these heights."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A hose that lets enough through."), boreStarves},
+    RuleDrawing{
+        "bore-starves-flow", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A hose too thin for this heater and these heights."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A hose that lets enough through."), boreStarves},
     RuleDrawing{"cycles-over-4", Group::running,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The heater warms itself: on and off all the time."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater warms the engine: few turns an hour."), cycles},
-    RuleDrawing{"target-not-reached", Group::running,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine loses the heat before it is warm enough."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine gets warm enough in the time given."), target},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "The heater warms the engine: few turns an hour."),
+                cycles},
+    RuleDrawing{
+        "target-not-reached", Group::running,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The engine loses the heat before it is warm enough."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The engine gets warm enough in the time given."), target},
 };
 
 } // namespace
 
 std::span<const RuleDrawing> runningDrawings()
 {
-    return table;
+    return running_table;
 }
 
 } // namespace siphonwright::rules

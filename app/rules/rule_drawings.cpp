@@ -1,18 +1,10 @@
 #include "app/rules/rule_drawings.h"
 
-#include <QCoreApplication>
+#include "app/language/tr.h"
+
 #include <QPainter>
 
 namespace siphonwright::rules {
-
-namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::rules", text);
-}
-
-} // namespace
 
 QString titleOf(Group group)
 {

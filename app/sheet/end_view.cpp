@@ -2,8 +2,8 @@
 
 #include "app/drawing/seen.h"
 #include "app/drawing/text.h"
+#include "app/language/tr.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -15,11 +15,6 @@ namespace {
 
 using drawing::Anchor;
 using drawing::Weight;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
 
 struct Range {
     double low = std::numeric_limits<double>::infinity();

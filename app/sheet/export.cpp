@@ -1,6 +1,6 @@
+#include "app/language/tr.h"
 #include "app/sheet/sheet.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QImage>
 #include <QPainter>
@@ -14,11 +14,6 @@
 namespace siphonwright::sheet {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
 
 QString titleOf(const Sketch& sketch)
 {

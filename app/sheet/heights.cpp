@@ -1,11 +1,11 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/sheet/plan.h"
 
 #include "core/sketch/edits.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -18,11 +18,6 @@ namespace {
 
 using drawing::Anchor;
 using drawing::Weight;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
 
 QPointF extreme(const std::vector<Vec2>& outline, const Plumb& plumb, double sign)
 {

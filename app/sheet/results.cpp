@@ -1,12 +1,12 @@
 #include "app/assumptions/assumption_choices.h"
 #include "app/drawing/running_words.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/sheet/words.h"
 
 #include "core/analysis/running_text.h"
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -17,16 +17,6 @@ namespace siphonwright::sheet {
 namespace {
 
 constexpr std::size_t assumptions_named = 4;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
-
-QString words(double value, Unit unit, UnitSystem units)
-{
-    return inWords(value, unit, units);
-}
 
 const ResultBand* bandOf(const Analysis& analysis, const Id& heater, Banded which)
 {
@@ -46,7 +36,7 @@ double rounded(double value, Unit unit)
 /// "71 °C (68 to 75 °C)"; the figure alone where its band is as good as it.
 QString withBand(double value, const ResultBand* band, Unit unit, UnitSystem units)
 {
-    const QString text = words(rounded(value, unit), unit, units);
+    const QString text = inWords(rounded(value, unit), unit, units);
     if (!band)
         return text;
     const QString range = inWords(
@@ -89,22 +79,20 @@ QString peakRow(const Analysis& analysis, const Id& heater, const LoopOutcome& o
 
 QString targetRow(const Sketch& sketch, const Analysis& analysis, UnitSystem units)
 {
-    constexpr double s_per_h = 3600;
-    constexpr double J_per_kWh = 3.6e6;
     const EngineWarmUp& warm = analysis.proof->warm_up;
     if (!warm.inputs || warm.result.loops.empty())
         return {};
-    const QString target = words(warm.inputs->target_degC, Unit::degC, units);
-    const QString hours = words(warm.inputs->duration_s / s_per_h, Unit::hour, units);
+    const QString target = inWords(warm.inputs->target_degC, Unit::degC, units);
+    const QString hours = inWords(warm.inputs->duration_s / s_per_h, Unit::hour, units);
     QString row = warm.result.target_s
                       ? tr("Engine at %1 after %2")
                             .arg(target, withBand(*warm.result.target_s / s_per_h,
                                                   bandOf(analysis, warm.heaters.front(), Banded::target_h),
                                                   Unit::hour, units))
                       : tr("Engine does not get to %1 in %2").arg(target, hours);
-    row += tr("; %1 in %2").arg(words(warm.result.energy_J / J_per_kWh, Unit::kWh, units), hours);
+    row += tr("; %1 in %2").arg(inWords(warm.result.energy_J / J_per_kWh, Unit::kWh, units), hours);
     if (sketch.site.ambient_degC.known())
-        row += tr(", from %1 ambient").arg(words(*sketch.site.ambient_degC.value, Unit::degC, units));
+        row += tr(", from %1 ambient").arg(inWords(*sketch.site.ambient_degC.value, Unit::degC, units));
     return row + QLatin1Char('.');
 }
 

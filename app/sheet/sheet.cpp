@@ -2,11 +2,11 @@
 
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
+#include "app/language/tr.h"
 #include "app/photo/picture_cache.h"
 #include "app/sheet/end_view.h"
 #include "app/sheet/plan.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 namespace siphonwright::sheet {
@@ -15,11 +15,6 @@ namespace {
 
 using drawing::Anchor;
 using drawing::Weight;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
 
 /// Border and, after ISO 5457, centring marks: for copying and for folding.
 void paintFrame(const Page& page, const QRectF& frame)

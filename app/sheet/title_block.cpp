@@ -1,7 +1,7 @@
 #include "app/drawing/text.h"
+#include "app/language/tr.h"
 #include "app/sheet/end_view.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -15,11 +15,6 @@ namespace {
 
 using drawing::Anchor;
 using drawing::Weight;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
 
 /// The largest lettering of the series in which a text fits; below it, exactly what fits.
 double fittingLettering(const QString& text, double width_mm, double largest_mm, Weight weight)

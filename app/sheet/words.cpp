@@ -1,26 +1,15 @@
 #include "app/sheet/words.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/analysis/margin_text.h"
-
-#include <QCoreApplication>
 
 #include <map>
 
 namespace siphonwright::sheet {
 
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::sheet", text);
-}
-
-QString words(double value, Unit unit, UnitSystem units)
-{
-    return inWords(value, unit, units);
-}
 
 QString severityWord(Severity severity)
 {
@@ -60,17 +49,17 @@ QString hoseRow(const ResolvedHose& hose, UnitSystem units)
     const QString name = !own.name.empty()              ? inWords(own.name)
                          : own.role == HoseRole::supply ? tr("Supply hose")
                                                         : tr("Return hose");
-    const QString bore = hose->bore_known ? words(hose->bore_mm, Unit::mm, units) : tr("not entered");
-    return tr("%1: bore %2, cut length %3").arg(name, bore, words(hose->cut_length_mm, Unit::mm, units));
+    const QString bore = hose->bore_known ? inWords(hose->bore_mm, Unit::mm, units) : tr("not entered");
+    return tr("%1: bore %2, cut length %3").arg(name, bore, inWords(hose->cut_length_mm, Unit::mm, units));
 }
 
 QString heaterRow(const Heater& heater, UnitSystem units)
 {
     QString row = inWords(heater.name);
     if (heater.power_W.known())
-        row += QStringLiteral(", ") + words(*heater.power_W.value, Unit::watt, units);
+        row += QStringLiteral(", ") + inWords(*heater.power_W.value, Unit::watt, units);
     if (heater.rated_V.known())
-        row += QStringLiteral(", ") + words(*heater.rated_V.value, Unit::volt, units);
+        row += QStringLiteral(", ") + inWords(*heater.rated_V.value, Unit::volt, units);
     return row;
 }
 
@@ -89,10 +78,10 @@ QString choiceRow(const LimitChange& change, UnitSystem units)
     const auto add = [&](const QString& pattern, const std::optional<double>& now,
                          const std::optional<double>& own) {
         if (now)
-            limits +=
-                own ? tr("%1 instead of %2")
-                          .arg(pattern.arg(words(*now, rule->unit, units)), words(*own, rule->unit, units))
-                    : pattern.arg(words(*now, rule->unit, units));
+            limits += own ? tr("%1 instead of %2")
+                                .arg(pattern.arg(inWords(*now, rule->unit, units)),
+                                     inWords(*own, rule->unit, units))
+                          : pattern.arg(inWords(*now, rule->unit, units));
     };
     const bool over = rule->sense == Sense::over;
     add(over ? tr("advice over %1") : tr("advice under %1"), change.advice, rule->limits.advice);
@@ -152,8 +141,8 @@ Section marginsSection(const Sketch& sketch, const Analysis& analysis)
     for (const SagMargin& margin : analysis.proof->sag)
         add(inWords(textOf(margin, sketch), units));
     add(tr("Judged on grades to %1 nose up and down, %2 left and right.")
-            .arg(words(sketch.site.envelope_along_percent, Unit::percent, units),
-                 words(sketch.site.envelope_across_percent, Unit::percent, units)));
+            .arg(inWords(sketch.site.envelope_along_percent, Unit::percent, units),
+                 inWords(sketch.site.envelope_across_percent, Unit::percent, units)));
     if (!analysis.unconfirmed.empty())
         add(tr("Not confirmed: %1.").arg(inWords(listOf(analysis.unconfirmed))));
     return section;
@@ -181,17 +170,17 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
         add(hoseRow(hose, units));
         volume_ml += hose->volume_ml;
         for (const InlinePart& part : hose->hose->parts)
-            ++counted[tr("%1, bore %2").arg(partName(part), words(part.bore_mm, Unit::mm, units))];
+            ++counted[tr("%1, bore %2").arg(partName(part), inWords(part.bore_mm, Unit::mm, units))];
         for (const HoseEnd* end : {&hose->hose->from, &hose->hose->to}) {
             if (!end->connected())
                 continue;
-            ++counted[tr("Hose end, bore %1").arg(words(end->bore_mm, Unit::mm, units))];
+            ++counted[tr("Hose end, bore %1").arg(inWords(end->bore_mm, Unit::mm, units))];
             ++counted[tr("Hose clamp for %1 outside diameter")
-                          .arg(words(hose->outsideDiameter(), Unit::mm, units))];
+                          .arg(inWords(hose->outsideDiameter(), Unit::mm, units))];
         }
         if (!hose->hose->clips_mm.empty())
             counted[tr("Support clip for %1 outside diameter")
-                        .arg(words(hose->outsideDiameter(), Unit::mm, units))] +=
+                        .arg(inWords(hose->outsideDiameter(), Unit::mm, units))] +=
                 int(hose->hose->clips_mm.size());
     }
     for (const auto& [name, count] : counted)
@@ -200,7 +189,7 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
         volume_ml += chamberVolume(heater);
     if (volume_ml > 0)
         add(tr("Coolant to fill hoses and heater: about %1")
-                .arg(words(volume_ml / 1000, Unit::litre, units)));
+                .arg(inWords(volume_ml / 1000, Unit::litre, units)));
     return section;
 }
 

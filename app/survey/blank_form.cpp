@@ -2,10 +2,10 @@
 
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/sketch/survey_letters.h"
 
-#include <QCoreApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
@@ -23,11 +23,6 @@ using drawing::Weight;
 constexpr double margin_mm = 12;
 constexpr double text_mm = 1.9;
 constexpr double small_mm = 1.6;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::survey", text);
-}
 
 /// Pen, palette and the page while it is painted from the top down.
 class Page {

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright::survey {
 
@@ -29,7 +30,6 @@ enum Column {
 };
 
 constexpr int edit_width_px = 104;
-constexpr double pi = 3.14159265358979323846;
 constexpr double most_slope_deg = 45; // as in the file
 
 QString text(std::string_view words)
@@ -332,7 +332,7 @@ void LetterGrid::addSlope(QGridLayout& grid, int row, const SurveyLetter& letter
     connect(percent, &panels::QuantityEdit::committed, this, [this, &letter, percent] {
         std::optional<double> value = percent->value();
         if (value)
-            value = std::atan(*value / 100) * 180 / pi;
+            value = std::atan(*value / 100) * 180 / std::numbers::pi;
         change(letter, [&](Survey& survey) { setSurveyNumber(survey, letter.letter, value); });
     });
     refreshers_.emplace_back([this, degrees, percent, &letter] {
@@ -340,7 +340,7 @@ void LetterGrid::addSlope(QGridLayout& grid, int row, const SurveyLetter& letter
         std::optional<double> value = survey ? surveyNumber(*survey, letter.letter) : std::nullopt;
         degrees->setValue(value);
         if (value)
-            value = 100 * std::tan(*value * pi / 180);
+            value = 100 * std::tan(*value * std::numbers::pi / 180);
         percent->setValue(value);
     });
 }

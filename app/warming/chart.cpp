@@ -1,10 +1,9 @@
 #include "app/warming/chart.h"
 
+#include "app/language/tr.h"
 #include "app/warming/words.h"
 
 #include "core/quantity/units.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -19,11 +18,6 @@ constexpr double bar_height = 5;
 constexpr double key_width = 26;   ///< of a line in the legend
 constexpr double low_chart = 200;  ///< under this height there is no strip
 constexpr double flat_chart = 110; ///< under this height the legend stands beside the curves
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 /// 1, 2 or 5 times a power of ten, at least `least`.
 double niceStep(double least)

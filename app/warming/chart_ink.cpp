@@ -1,3 +1,4 @@
+#include "app/language/tr.h"
 #include "app/warming/chart.h"
 #include "app/warming/words.h"
 

@@ -1,22 +1,17 @@
 #include "app/warming/figure_table.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/panels/field.h"
 #include "app/warming/words.h"
 
 #include "core/checks/rules.h"
 
-#include <QCoreApplication>
 #include <QHeaderView>
 #include <QTableWidget>
 
 namespace siphonwright::warming {
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 std::optional<double> exceeded(const char* rule, const Sketch& sketch, double measured)
 {

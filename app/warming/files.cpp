@@ -1,9 +1,9 @@
 #include "app/warming/files.h"
 
+#include "app/language/tr.h"
 #include "app/warming/chart_view.h"
 #include "app/warming/words.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QImage>
 #include <QPainter>
@@ -15,11 +15,6 @@ namespace {
 
 constexpr QSize picture{1000, 560};
 constexpr double margin = 16;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 QString titleOf(const Result& result)
 {

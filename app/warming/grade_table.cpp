@@ -4,6 +4,7 @@
 #include "app/warming/figure_table.h"
 #include "app/warming/words.h"
 
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
 
 #include <QLabel>
@@ -109,7 +110,6 @@ void GradeTable::fill(int row, Grade grade, const Running& running, const Engine
             peak_degC = std::max(peak_degC.value_or(*outcome.peak_outlet_degC), *outcome.peak_outlet_degC);
         cycles = std::max(cycles, outcome.cycles_per_hour);
     }
-    constexpr double s_per_h = 3600;
     const std::optional<Steady> steady = steadyOf(running);
     QStringList cells{wordsOf(grade, panels::unitsOf(sketch))};
     cells << (steady ? words.flow(steady->flow_l_per_min, steady->runs) : tr("–"))

@@ -1,22 +1,17 @@
 #include "app/warming/result.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 #include "core/running/coolant_of.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
 
 namespace siphonwright::warming {
 namespace {
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 std::optional<double> strictest(const char* rule, const Sketch& sketch)
 {
@@ -35,7 +30,6 @@ double litrePerKg(const CoolantOf& coolant, double temperature_degC)
 
 void addSeries(Result& out, const WarmUp& run, std::size_t loop, const CoolantOf& coolant)
 {
-    constexpr double J_per_kWh = 3.6e6;
     for (const WarmUpSample& sample : run.series) {
         if (loop >= sample.loops.size())
             continue;

@@ -1,8 +1,7 @@
 #include "app/warming/words.h"
 
 #include "app/language/in_words.h"
-
-#include <QCoreApplication>
+#include "app/language/tr.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,11 +10,6 @@ namespace siphonwright::warming {
 namespace {
 
 constexpr double nearly_always = 0.95;
-
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("siphonwright::warming", text);
-}
 
 QString inMinutes(double minutes)
 {

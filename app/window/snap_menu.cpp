@@ -1,11 +1,11 @@
 #include "app/window/snap_menu.h"
 
 #include "app/language/in_words.h"
+#include "app/language/tr.h"
 #include "app/window/settings.h"
 
 #include "core/quantity/quantity.h"
 
-#include <QCoreApplication>
 #include <QInputDialog>
 #include <QMenu>
 
@@ -28,11 +28,6 @@ const SnapRow rows[] = {
     {"snap-tangent", {"drawing/snap-tangent", true}, SnapKind::tangent},
     {"snap-limits", {"drawing/snap-limits", true}, SnapKind::limit},
 };
-
-QString tr(const char* source)
-{
-    return QCoreApplication::translate("siphonwright", source);
-}
 
 QString slopeText(double slope)
 {

@@ -10,7 +10,7 @@ namespace {
 constexpr long most_effort = 120'000; ///< in all runs; ten times what usual loops take
 constexpr long effort_in_vain = 10;   ///< of a step without a solution; of any other 1
 constexpr int most_halvings = 40;
-constexpr double finest = 1e-13;
+constexpr double finest_push = 1e-13;
 /// Of the push: what changes by less does not.
 constexpr double no_rate = 1e-9;
 /// So far along the push, of its scale, a goal's change is looked at.
@@ -96,7 +96,7 @@ FillRun::Trial FillRun::locate(double amount)
         }
         if (round % 3 == 2 || !(first > low && first < high))
             first = (low + high) / 2;
-        if (high - low <= finest * scale_)
+        if (high - low <= finest_push * scale_)
             return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
         if (!solve(first))
             return {};

@@ -1,5 +1,7 @@
 #include "core/air/bore_part.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -8,14 +10,13 @@
 namespace siphonwright {
 namespace {
 
-constexpr double mm3_per_ml = 1000;
 /// Under this a disc lies level.
 constexpr double level_limit = 1e-9;
 /// Offsets at the ends of a straight that differ by less, in half bores, are one.
 constexpr double level_straight = 1e-4;
 /// An arc is halved while k changes more along it, so often at most.
 constexpr double most_k_ratio = 2;
-constexpr int most_halvings = 12;
+constexpr int most_arc_halvings = 12;
 
 /// Arc cosine within 2e-8 (Abramowitz and Stegun 1964, 4.4.46).
 double arcCosine(double x)
@@ -149,7 +150,7 @@ LiquidUnder BorePart::underOfArc(double level_mm) const
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
         if (!(cuts[i + 1] > cuts[i]))
             continue;
-        const LiquidUnder part = cutOfArc(level_mm, cuts[i], cuts[i + 1], most_halvings);
+        const LiquidUnder part = cutOfArc(level_mm, cuts[i], cuts[i + 1], most_arc_halvings);
         sum.liquid_ml += part.liquid_ml;
         sum.ml_per_mm += part.ml_per_mm;
     }

@@ -3,14 +3,13 @@
 #include "core/air/frames.h"
 #include "core/air/open_valve.h"
 #include "core/air/prefill.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace siphonwright {
 namespace {
-
-constexpr double standard_gravity = 9.80665;
 
 std::string problemIn(const FillRequest& request, const FillNetwork& network)
 {
@@ -38,7 +37,7 @@ std::string problemIn(const FillRequest& request, const FillNetwork& network)
 /// Everything empty, the jacket's level just under its lowest port.
 FillState emptyState(const FillRequest& request, const FillNetwork& network)
 {
-    const double mm_per_Pa = 1000 / (request.density_kg_per_m3 * standard_gravity);
+    const double mm_per_Pa = 1000 / (request.density_kg_per_m3 * standard_gravity_m_per_s2);
     const bool vacuum = request.method == FillMethod::under_vacuum && !request.prefilled;
     FillState state;
     state.atmosphere_mm = request.atmosphere_Pa * mm_per_Pa;

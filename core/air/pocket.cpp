@@ -1,6 +1,7 @@
 #include "core/air/pocket.h"
 
 #include "core/geometry/relief.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr double standard_gravity = 9.80665;
-constexpr double mm_per_m = 1000;
 /// A head under this is rounding.
 constexpr double no_head_mm = 1e-3;
 constexpr double at_top_mm = 1e-6;
@@ -151,7 +150,7 @@ double criticalHead(double bore_mm, double flow_m3_per_s)
     if (!(flow_m3_per_s > 0) || !(bore_mm > 0))
         return 0;
     const double r = bore_mm / mm_per_m / 2;
-    const double wanted = flow_m3_per_s * flow_m3_per_s / standard_gravity;
+    const double wanted = flow_m3_per_s * flow_m3_per_s / standard_gravity_m_per_s2;
     const auto width = [r](double y) { return 2 * std::sqrt(std::max(0.0, y * (2 * r - y))); };
     const auto area = [r](double y) { return discAreaOver(2 * r, r - y); };
     // A^3/T has no bound towards the crown: the depth is found between nothing and 0.999 of the bore.

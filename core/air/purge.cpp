@@ -1,5 +1,7 @@
 #include "core/air/purge.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -7,14 +9,12 @@
 namespace siphonwright {
 namespace {
 
-constexpr double standard_gravity = 9.80665;
-constexpr double mm_per_m = 1000;
 /// What is left of cleared gas, as a power of e, before it counts as none.
 constexpr double all_gone = 36;
 
 double scaleVelocity(double bore_mm)
 {
-    return std::sqrt(standard_gravity * std::max(0.0, bore_mm) / mm_per_m);
+    return std::sqrt(standard_gravity_m_per_s2 * std::max(0.0, bore_mm) / mm_per_m);
 }
 double rootOf(double sine)
 {
@@ -81,7 +81,7 @@ RunEnd letGo(FillRun& run, const std::vector<char>& cleared)
 double clearingFlowKalinskeBliss(double bore_mm, double sine)
 {
     const double bore_m = bore_mm / mm_per_m;
-    return std::sqrt(0.707 * standard_gravity * std::pow(bore_m, 5)) * rootOf(sine);
+    return std::sqrt(0.707 * standard_gravity_m_per_s2 * std::pow(bore_m, 5)) * rootOf(sine);
 }
 
 double clearingKalinskeBliss(double bore_mm, double sine)
@@ -91,7 +91,6 @@ double clearingKalinskeBliss(double bore_mm, double sine)
 
 double clearingEscarameia(double bore_mm, double sine, double gas_ml)
 {
-    constexpr double mm3_per_ml = 1000;
     const double n = bore_mm > 0 ? 4 * gas_ml * mm3_per_ml / (std::numbers::pi * std::pow(bore_mm, 3)) : 0;
     const double a = n < 0.06 ? 0.45 : n < 0.12 ? 0.50 : n < 0.30 ? 0.57 : 0.61;
     return (a + 0.56 * rootOf(sine)) * scaleVelocity(bore_mm);

@@ -7,7 +7,7 @@
 namespace siphonwright {
 namespace {
 
-constexpr int most_rounds = 60;
+constexpr int most_newton_rounds = 60;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
 /// What rounding leaves of a residual, as parts of the largest number in it.
@@ -205,7 +205,7 @@ bool Stepper::newton(const Task& task)
     double residual = findResiduals(task);
     if (residual_.size() != unknown_.size())
         return false;
-    for (int round = 0; round < most_rounds; ++round) {
+    for (int round = 0; round < most_newton_rounds; ++round) {
         if (unknown_.empty())
             return true;
         const bool was_close = residual <= closeEnough();

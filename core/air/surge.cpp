@@ -10,7 +10,7 @@ namespace {
 /// Over the crown so far a level is back.
 constexpr double back_mm = 1e-6;
 /// Of the whole: less is no surge.
-constexpr double least_share = 1e-9;
+constexpr double least_surge_share = 1e-9;
 
 } // namespace
 
@@ -64,7 +64,7 @@ bool FillRun::surge(std::size_t throat)
     };
     const bool ended = run(gas, scale, scale, back) == RunEnd::goal;
     const bool goes_on = !went_on && goesOn(state_);
-    const bool surged = ended && (goes_on || at_ > least_share * scale);
+    const bool surged = ended && (goes_on || at_ > least_surge_share * scale);
 
     push_ = push_before;
     goal_ = goal_before;

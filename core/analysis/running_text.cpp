@@ -1,6 +1,7 @@
 #include "core/analysis/running_text.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 #include "core/running/loop_figures.h"
 
 #include <algorithm>
@@ -9,9 +10,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double s_per_h = 3600;
-constexpr double J_per_kWh = 3.6e6;
 
 double rounded(double value, double to)
 {

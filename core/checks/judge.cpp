@@ -57,6 +57,14 @@ const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch)
     return off == sketch.limits.end() ? nullptr : &*off;
 }
 
+std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch)
+{
+    if (switchedOff(rule, sketch))
+        return std::nullopt;
+    const Limits limits = limitsOf(*ruleById(rule), sketch);
+    return limits.caution ? limits.caution : limits.stop;
+}
+
 Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout, const Results& of_results,
              Judgement& judgement)
     : rule(of_rule),

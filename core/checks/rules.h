@@ -140,4 +140,7 @@ Judgement judge(const Sketch& sketch, const Layout& layout, const Results& resul
 /// Is a rule switched off in a sketch? Says why.
 const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch);
 
+/// The limit at which a rule begins to warn: its caution, else its stop; nothing when it is switched off.
+std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch);
+
 } // namespace siphonwright

@@ -5,10 +5,10 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::string_view trade = "common practice, no published source";
+constexpr std::string_view trade_practice = "common practice, no published source";
 constexpr std::string_view balance =
     "the balance of driving and resisting heads, computed from the drawing (core/physics/circulation.h)";
-constexpr std::optional<double> none = std::nullopt;
+constexpr std::optional<double> no_limit = std::nullopt;
 
 constexpr std::array running_rules = {
     Rule{"stalled",
@@ -41,7 +41,7 @@ constexpr std::array running_rules = {
          "Use a part with a larger bore.",
          Sense::over,
          Unit::ratio,
-         {none, 0.3, none},
+         {no_limit, 0.3, no_limit},
          Tilt::same,
          judges::partTakesLoss,
          Needs::circulation},
@@ -52,7 +52,7 @@ constexpr std::array running_rules = {
          "Consider a heater with a pump.",
          Sense::over,
          Unit::watt,
-         {5000, none, none},
+         {5000, no_limit, no_limit},
          Tilt::same,
          judges::muchPower},
     Rule{"air-locked",
@@ -73,7 +73,7 @@ constexpr std::array running_rules = {
          "Re-route the hose so that it rises all the way, or put a bleed at the crest.",
          Sense::over,
          Unit::ratio,
-         {none, 0.05, none},
+         {no_limit, 0.05, no_limit},
          Tilt::shifts,
          judges::airWeakensFlow,
          Needs::filling},
@@ -84,7 +84,7 @@ constexpr std::array running_rules = {
          "Fill higher, let the air out, or turn the heater so that its outlet is at the top.",
          Sense::over,
          Unit::ml,
-         {5, none, none},
+         {5, no_limit, no_limit},
          Tilt::shifts,
          judges::chamberNotFull,
          Needs::filling},
@@ -109,18 +109,18 @@ constexpr std::array running_rules = {
          "Fill higher, or have a larger tank.",
          Sense::over,
          Unit::mm,
-         {none, 0, none},
+         {no_limit, 0, no_limit},
          Tilt::same,
          judges::lowCoolant,
          Needs::filling},
     Rule{"outlet-over-limit",
          "Coolant leaves the heater too hot",
-         trade,
+         trade_practice,
          "Coolant hotter than 180 degF at the outlet boils on the element and ages hoses and coolant.",
          "Let more coolant flow: a larger bore, shorter hoses, a lower heater, ports farther apart.",
          Sense::over,
          Unit::degC,
-         {none, none, 82.2},
+         {no_limit, no_limit, 82.2},
          Tilt::shifts,
          judges::outletOverLimit,
          Needs::warm_up},
@@ -131,7 +131,7 @@ constexpr std::array running_rules = {
          "Let more coolant flow, and check the pressure cap.",
          Sense::under,
          Unit::kelvin,
-         {none, none, 5},
+         {no_limit, no_limit, 5},
          Tilt::shifts,
          judges::boilingMargin,
          Needs::warm_up},
@@ -148,12 +148,12 @@ constexpr std::array running_rules = {
          Needs::warm_up},
     Rule{"cycles-over-4",
          "Heater cycles too often",
-         trade,
+         trade_practice,
          "A heater that turns itself off and on warms itself, not the engine, and wears out its thermostat.",
          "Choose ports farther apart, a larger bore, or a smaller heater.",
          Sense::over,
          Unit::none,
-         {none, 4, none},
+         {no_limit, 4, no_limit},
          Tilt::shifts,
          judges::cyclesOver4,
          Needs::warm_up},

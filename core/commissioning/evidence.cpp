@@ -2,13 +2,12 @@
 
 #include "core/commissioning/checklist.h"
 #include "core/commissioning/iso_time.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 
 namespace siphonwright {
 namespace {
-
-constexpr double s_per_h = 3600;
 
 struct Switching {
     double time_s = 0;

@@ -1,18 +1,17 @@
 #include "core/commissioning/faults_of.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 #include "core/sketch/find.h"
 #include "core/sketch/templates.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 namespace siphonwright {
 namespace {
-
-constexpr double m_per_mm = 1e-3;
-constexpr double pi = 3.14159265358979323846;
 
 using ElementsOf = std::vector<LoopElement> WarmUpLoop::*;
 
@@ -44,7 +43,7 @@ FaultChange halfClosed(HoseRole role)
     FaultChange change;
     change.loop = [role](WarmUpLoop& loop) {
         LoopElement& element = (loop.*elementsOf(role)).front();
-        const double area_m2 = pi / 4 * element.bore_m * element.bore_m;
+        const double area_m2 = std::numbers::pi / 4 * element.bore_m * element.bore_m;
         element.losses.push_back(Loss::general(30, 1500, 1, element.bore_m, area_m2));
     };
     return change;

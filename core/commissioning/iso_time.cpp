@@ -1,13 +1,11 @@
 #include "core/commissioning/iso_time.h"
 
+#include "core/quantity/constants.h"
+
 #include <array>
 
 namespace siphonwright {
 namespace {
-
-constexpr double s_per_min = 60;
-constexpr double s_per_h = 3600;
-constexpr double s_per_day = 86400;
 
 /// Takes a text apart from its front; once something is missing, nothing more is taken.
 class Reader {

@@ -1,6 +1,7 @@
 #include "core/commissioning/simulated.h"
 
 #include "core/physics/latin_hypercube.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +9,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr double s_per_h = 3600;
 constexpr double longest_s = 48 * s_per_h;
 constexpr double least_A = 1e-3; ///< under it a heater counts as off
 

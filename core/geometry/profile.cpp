@@ -1,6 +1,7 @@
 #include "core/geometry/profile.h"
 
 #include "core/geometry/relief.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <iterator>
@@ -13,7 +14,6 @@ namespace {
 constexpr double plateau_mm = 0.01;
 /// A crown that lies at the sill but for rounding is not over it.
 constexpr double rounding_mm = 1e-9;
-constexpr double mm3_per_ml = 1000;
 
 /// A place between which and the next the crown is monotone, or jumps if the stretch is another one.
 struct Node {

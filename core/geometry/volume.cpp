@@ -1,4 +1,5 @@
 #include "core/geometry/relief.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <array>
@@ -11,7 +12,6 @@ namespace {
 
 /// Under this a disc lies level: it is over the height or under it as a whole.
 constexpr double level_disc = 1e-9;
-constexpr double mm3_per_ml = 1000;
 
 double discArea(double half_bore_mm)
 {

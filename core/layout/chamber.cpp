@@ -1,14 +1,14 @@
 #include "core/layout/chamber.h"
 
 #include "core/geometry/profile.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 /// How far a disc normal to the axis reaches over its centre, per radius.
 double reach(Vec3 axis, const Plumb& plumb)
@@ -23,7 +23,7 @@ double segmentIntegral(double r, double w)
     if (w >= r)
         return 0;
     if (w <= -r)
-        return pi * r * r * w;
+        return std::numbers::pi * r * r * w;
     const double root = std::sqrt(r * r - w * w);
     return r * r * w * std::acos(w / r) - r * r * root + root * root * root / 3;
 }
@@ -46,7 +46,6 @@ double lowestOf(const Cylinder& cylinder, const Plumb& plumb)
 
 double volumeOver(const Cylinder& cylinder, const Plumb& plumb, double height_mm)
 {
-    constexpr double ml_per_mm3 = 1e-3;
     const double length_mm = distance(cylinder.bottom, cylinder.top);
     const double r = cylinder.diameter_mm / 2;
     const double k = reach(unit(cylinder.top - cylinder.bottom), plumb);
@@ -54,7 +53,7 @@ double volumeOver(const Cylinder& cylinder, const Plumb& plumb, double height_mm
     const double high = std::max(plumb.height(cylinder.bottom), plumb.height(cylinder.top));
     if (k < 1e-9) {
         const double over_mm = std::clamp(high - height_mm, 0.0, length_mm);
-        return pi * r * r * over_mm * ml_per_mm3;
+        return std::numbers::pi * r * r * over_mm * ml_per_mm3;
     }
     // Chord offsets at the two flat ends; between them they run linearly along the axis.
     const double w_low = (height_mm - low) / k;

@@ -1,5 +1,6 @@
 #include "core/layout/dimensioning.h"
 
+#include "core/quantity/constants.h"
 #include "core/sketch/edits.h"
 #include "core/sketch/find.h"
 
@@ -9,8 +10,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180;
 
 DimensionPlace heldAt(Vec3 at, bool has_depth = true)
 {
@@ -252,7 +251,7 @@ void measureValue(MeasuredDimension& measured, const Plumb& plumb)
     const Vec3 line = measured.to.at - measured.from.at;
     const double rise_mm = std::abs(dot(line, plumb.up()));
     const double run_mm = length(line - plumb.up() * dot(line, plumb.up()));
-    measured.angle_deg = rise_mm > 0 || run_mm > 0 ? std::atan2(rise_mm, run_mm) / degree : 0;
+    measured.angle_deg = rise_mm > 0 || run_mm > 0 ? std::atan2(rise_mm, run_mm) / rad_per_deg : 0;
     switch (measured.kind) {
     case DimensionKind::horizontal:
         measured.value = std::abs(line.x);

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
@@ -19,8 +20,7 @@ std::vector<double> levelPlaces(const Piece& piece, const Plumb& plumb)
         return out;
     // On an arc the tangent's plumb part is u cos a + n sin a.
     const double first = std::atan2(-dot(piece.u, plumb.up()), dot(piece.n, plumb.up()));
-    constexpr double pi = 3.14159265358979323846;
-    for (const double angle : {first, first + pi, first + 2 * pi}) {
+    for (const double angle : {first, first + std::numbers::pi, first + 2 * std::numbers::pi}) {
         const double t = angle * piece.radius_mm;
         if (t > 0 && t < piece.length_mm)
             out.push_back(piece.s + t);

@@ -32,7 +32,7 @@ Lengths sorted(Lengths lengths)
 std::int64_t lowerBound(const Lengths& cuts, const Lengths& rolls)
 {
     const std::int64_t total = std::accumulate(cuts.begin(), cuts.end(), std::int64_t{0});
-    std::int64_t divisor = 0;
+    std::int64_t divisor = rolls.front();
     for (const std::int64_t roll : rolls)
         divisor = std::gcd(divisor, roll);
     const std::int64_t by_sum = (total + divisor - 1) / divisor * divisor;

@@ -28,14 +28,14 @@ Message problemOf(const MixRequest& request)
 }
 
 /// The mixing under way: what is in, and its share of antifreeze.
-struct Filled {
+struct Mixing {
     double volume_l = 0;
     double glycol_l = 0;
 
     double share() const { return volume_l > 0 ? glycol_l / volume_l : 0; }
 };
 
-void go(MixPlan& plan, Filled& in, double drain_l, double antifreeze_l, double water_l)
+void go(MixPlan& plan, Mixing& in, double drain_l, double antifreeze_l, double water_l)
 {
     in.glycol_l += antifreeze_l - drain_l * in.share();
     in.volume_l += antifreeze_l + water_l - drain_l;
@@ -46,7 +46,7 @@ void go(MixPlan& plan, Filled& in, double drain_l, double antifreeze_l, double w
 }
 
 /// What has to be drained of `in` so that filling up to `total_l` with antifreeze, or water, gives the share.
-double drainFor_l(const Filled& in, double total_l, double share, bool stronger)
+double drainFor_l(const Mixing& in, double total_l, double share, bool stronger)
 {
     const double now = in.share();
     if (stronger)
@@ -121,7 +121,7 @@ MixPlan planMix(const MixRequest& request)
         return plan;
     const double total_l = request.present_l + request.empty_l;
     const double wanted = request.wanted_percent / 100;
-    Filled in{request.present_l, request.present_l * request.present_percent / 100};
+    Mixing in{request.present_l, request.present_l * request.present_percent / 100};
     plan.filled_l = total_l;
     plan.percent = request.present_percent;
     const double lacking_l = wanted * total_l - in.glycol_l; // of antifreeze

@@ -1,6 +1,7 @@
 #include "core/layout/wording.h"
 #include "core/paperwork/coolant_mix.h"
 #include "core/paperwork/part_rows.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -110,7 +111,6 @@ std::optional<double> newVolume(const Sketch& sketch, const Layout& layout, std:
         }
         volume_ml += hose->volume_ml;
     }
-    constexpr double ml_per_mm3 = 1e-3;
     for (const Heater& heater : sketch.heaters) {
         const double drawn_ml = std::numbers::pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
                                 std::max(0.0, heater.chamber_top_mm - heater.chamber_bottom_mm) * ml_per_mm3;

@@ -1,6 +1,7 @@
 #include "core/paperwork/power_table.h"
 
 #include "core/paperwork/sizing.h"
+#include "core/quantity/constants.h"
 #include "core/running/running.h"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr double J_per_kWh = 3.6e6;
-constexpr double s_per_h = 3600;
 constexpr double day_h = 24;
 constexpr double same_W = 0.5;
 

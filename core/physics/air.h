@@ -1,9 +1,9 @@
 #pragma once
+#include "core/quantity/constants.h"
 
 /// Air round hoses and engine.
 namespace siphonwright {
 
-constexpr double zero_degC_in_K = 273.15;
 constexpr double standard_pressure_Pa = 101325;
 
 /// Dry air at one temperature and pressure.

@@ -1,6 +1,7 @@
 #include "core/physics/boiling.h"
 
 #include "core/physics/glycol.h"
+#include "core/quantity/constants.h"
 
 #include <cmath>
 
@@ -18,12 +19,11 @@ std::optional<double> atmosphericPressure_Pa(double altitude_m)
 
 std::optional<double> coolantPressure_Pa(const CoolingSystem& system)
 {
-    constexpr double gravity_m_per_s2 = 9.80665;
     const std::optional<double> air = atmosphericPressure_Pa(system.altitude_m);
     if (!air || !(system.cap_gauge_Pa >= 0) || !(system.density_kg_per_m3 >= 0))
         return std::nullopt;
     const double pressure =
-        *air + system.cap_gauge_Pa + system.density_kg_per_m3 * gravity_m_per_s2 * system.head_m;
+        *air + system.cap_gauge_Pa + system.density_kg_per_m3 * standard_gravity_m_per_s2 * system.head_m;
     if (!(std::isfinite(pressure) && pressure > 0))
         return std::nullopt;
     return pressure;

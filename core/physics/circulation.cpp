@@ -1,6 +1,7 @@
 #include "core/physics/circulation.h"
 
 #include "core/physics/circulation_search.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,6 @@
 namespace siphonwright {
 
 namespace {
-
-constexpr double mm_per_m = 1000;
 
 Circulation refused(const Message& why)
 {

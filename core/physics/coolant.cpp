@@ -1,5 +1,7 @@
 #include "core/physics/coolant.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,13 +9,12 @@
 namespace siphonwright {
 namespace {
 
-constexpr double zero_degC_in_K = 273.15;
 constexpr double fit_centre = 0.35; ///< volume fraction the fit is centred on
 
 /// ln(T / K) as a polynomial of (volume fraction - fit_centre), lowest power first.
 using Fit = std::array<double, 6>;
-constexpr Fit ethylene = {5.534468, -0.3574293, -0.6535113, -0.9039166, 1.048048, 4.622116};
-constexpr Fit propylene = {5.546103, -0.326277, -0.6666873, -0.8800598, -1.071417, -1.875782};
+constexpr Fit freezing_ethylene = {5.534468, -0.3574293, -0.6535113, -0.9039166, 1.048048, 4.622116};
+constexpr Fit freezing_propylene = {5.546103, -0.326277, -0.6666873, -0.8800598, -1.071417, -1.875782};
 
 } // namespace
 
@@ -23,7 +24,7 @@ std::optional<double> freezingPoint(CoolantBase base, double volume_percent)
         return std::nullopt;
     if (volume_percent == 0)
         return 0;
-    const Fit& fit = base == CoolantBase::ethylene_glycol ? ethylene : propylene;
+    const Fit& fit = base == CoolantBase::ethylene_glycol ? freezing_ethylene : freezing_propylene;
     const double x = volume_percent / 100 - fit_centre;
     double logarithm = 0;
     for (std::size_t j = fit.size(); j-- > 0;)

@@ -1,6 +1,7 @@
 #include "core/physics/electrical.h"
 
 #include "core/quantity/number.h"
+#include "core/quantity/positive.h"
 
 #include <algorithm>
 #include <array>
@@ -46,11 +47,6 @@ constexpr std::array table = {
 Message refusal(const char* pattern, double value, Unit unit)
 {
     return {pattern, {{value, unit}}, {}};
-}
-
-bool isPositive(double value)
-{
-    return std::isfinite(value) && value > 0;
 }
 
 /// What is wrong with a voltage or number of phases; nothing when neither is.

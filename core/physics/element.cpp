@@ -2,14 +2,13 @@
 
 #include "core/physics/heat_loss.h"
 #include "core/physics/root.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace siphonwright {
 namespace {
-
-constexpr double gravity_m_per_s2 = 9.80665;
 
 double filmCoefficient_W_per_m2_K(const Fluid& fluid, double diameter_m, double surface_degC,
                                   double bulk_degC)
@@ -23,8 +22,9 @@ double filmCoefficient_W_per_m2_K(const Fluid& fluid, double diameter_m, double 
         film.density_kg_per_m3;
     const double nu = film.viscosity_Pa_s / film.density_kg_per_m3;
     const double prandtl = film.viscosity_Pa_s * film.specific_heat_J_per_kg_K / film.conductivity_W_per_m_K;
-    const double grashof = gravity_m_per_s2 * std::abs(expansion_per_K * (surface_degC - bulk_degC)) *
-                           diameter_m * diameter_m * diameter_m / (nu * nu);
+    const double grashof = standard_gravity_m_per_s2 *
+                           std::abs(expansion_per_K * (surface_degC - bulk_degC)) * diameter_m * diameter_m *
+                           diameter_m / (nu * nu);
     return naturalCylinderNusselt(grashof * prandtl, prandtl) * film.conductivity_W_per_m_K / diameter_m;
 }
 

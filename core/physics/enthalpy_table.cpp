@@ -14,11 +14,6 @@ std::array<double, 4> hermite(double a, double b, double slope_a, double slope_b
     return {a, slope_a, 3 * (b - a) - 2 * slope_a - slope_b, 2 * (a - b) + slope_a + slope_b};
 }
 
-double valueOf(const std::array<double, 4>& c, double x)
-{
-    return c[0] + x * (c[1] + x * (c[2] + x * c[3]));
-}
-
 /// Slopes by central differences of fourth order, of second and first order towards the ends.
 std::vector<double> slopes(const std::vector<double>& y)
 {
@@ -49,48 +44,49 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid)
     const auto count = static_cast<std::size_t>(std::ceil(range_K / widest_cell_K));
     width_K_ = range_K / static_cast<double>(count);
     per_K_ = 1 / width_K_;
-    std::vector<double> density, ln_viscosity, loss_factor, heat;
+    std::vector<double> densities, ln_viscosities, factors, heats;
     for (std::size_t i = 0; i <= count; ++i) {
         const FluidState state = fluid.at(lowest_ + static_cast<double>(i) * width_K_);
-        density.push_back(state.density_kg_per_m3);
-        ln_viscosity.push_back(std::log(state.viscosity_Pa_s));
-        loss_factor.push_back(state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3);
-        heat.push_back(state.specific_heat_J_per_kg_K * width_K_);
+        densities.push_back(state.density_kg_per_m3);
+        ln_viscosities.push_back(std::log(state.viscosity_Pa_s));
+        factors.push_back(state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3);
+        heats.push_back(state.specific_heat_J_per_kg_K * width_K_);
     }
-    const std::vector<double> density_slope = slopes(density), ln_slope = slopes(ln_viscosity),
-                              factor_slope = slopes(loss_factor);
-    double enthalpy = 0;
     cells_.resize(count);
+    const auto enter = [&](std::size_t cell, std::size_t what, const std::array<double, 4>& cubic) {
+        for (std::size_t power = 0; power < cubic.size(); ++power)
+            cells_[cell].powers[power][what] = cubic[power];
+    };
+    const auto enterAll = [&](std::size_t what, const std::vector<double>& y) {
+        const std::vector<double> slope = slopes(y);
+        for (std::size_t i = 0; i < count; ++i)
+            enter(i, what, hermite(y[i], y[i + 1], slope[i], slope[i + 1]));
+    };
+    enterAll(density, densities);
+    enterAll(ln_viscosity, ln_viscosities);
+    enterAll(loss_factor, factors);
+    double start = 0;
     for (std::size_t i = 0; i < count; ++i) {
         const double middle_degC = lowest_ + (static_cast<double>(i) + 0.5) * width_K_;
         const double middle = fluid.at(middle_degC).specific_heat_J_per_kg_K * width_K_;
-        const double next = enthalpy + (heat[i] + 4 * middle + heat[i + 1]) / 6;
-        cells_[i].density = hermite(density[i], density[i + 1], density_slope[i], density_slope[i + 1]);
-        cells_[i].loss_factor =
-            hermite(loss_factor[i], loss_factor[i + 1], factor_slope[i], factor_slope[i + 1]);
-        cells_[i].ln_viscosity = hermite(ln_viscosity[i], ln_viscosity[i + 1], ln_slope[i], ln_slope[i + 1]);
-        cells_[i].enthalpy = hermite(enthalpy, next, heat[i], heat[i + 1]);
-        enthalpy = next;
+        const double end = start + (heats[i] + 4 * middle + heats[i + 1]) / 6;
+        enter(i, enthalpy, hermite(start, end, heats[i], heats[i + 1]));
+        start = end;
     }
 }
 
-HeatState EnthalpyTable::at(double temperature_degC) const
+HeatSlopes EnthalpyTable::slopesAt(double temperature_degC) const
 {
-    // What is not a number becomes the lower end.
-    const double t = temperature_degC > lowest_ ? std::min(temperature_degC, highest_) : lowest_;
-    const double place = (t - lowest_) * per_K_;
-    const std::size_t index = std::min(static_cast<std::size_t>(place), cells_.size() - 1);
-    const Cell& cell = cells_[index];
-    const double x = place - static_cast<double>(index);
-    const Cubic& h = cell.enthalpy;
-    HeatState state;
-    state.density_kg_per_m3 = valueOf(cell.density, x);
-    state.viscosity_squared_per_density = valueOf(cell.loss_factor, x);
-    state.ln_viscosity = valueOf(cell.ln_viscosity, x);
-    state.specific_heat_J_per_kg_K = (h[1] + x * (2 * h[2] + x * 3 * h[3])) * per_K_;
-    state.specific_heat_slope_J_per_kg_K2 = (2 * h[2] + x * 6 * h[3]) * (per_K_ * per_K_);
-    state.enthalpy_J_per_kg = valueOf(h, x) + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
-    return state;
+    if (!(temperature_degC > lowest_ && temperature_degC < highest_))
+        return {}; // all stay as at the end
+    const Place place = placeOf(temperature_degC);
+    const auto& c = place.powers;
+    const double x = place.share;
+    const auto slope = [&](std::size_t i) {
+        return (c[1][i] + x * (2 * c[2][i] + x * 3 * c[3][i])) * per_K_;
+    };
+    return {slope(density), slope(ln_viscosity), slope(loss_factor),
+            6 * c[3][enthalpy] * (per_K_ * per_K_ * per_K_)};
 }
 
 } // namespace siphonwright

@@ -2,6 +2,7 @@
 
 #include "core/physics/fluid.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <vector>
@@ -17,6 +18,14 @@ struct HeatState {
     double specific_heat_J_per_kg_K = 0;
     double specific_heat_slope_J_per_kg_K2 = 0; ///< by temperature
     double enthalpy_J_per_kg = 0;               ///< over the lower end of the liquid's range
+};
+
+/// Derivatives of a HeatState by temperature, per kelvin.
+struct HeatSlopes {
+    double density_kg_per_m3 = 0;
+    double ln_viscosity = 0;
+    double viscosity_squared_per_density = 0;
+    double specific_heat_bend_J_per_kg_K3 = 0; ///< that of specific heat twice
 };
 
 /// A liquid's properties with its enthalpy, tabulated for the right-hand side of warm-up, which asks for all
@@ -36,24 +45,60 @@ public:
 
     bool empty() const { return cells_.empty(); }
     HeatState at(double temperature_degC) const;
+    HeatSlopes slopesAt(double temperature_degC) const;
     double lowest_degC() const { return lowest_; }
     double highest_degC() const { return highest_; }
 
 private:
-    /// In the share of the cell's width, lowest power first.
-    using Cubic = std::array<double, 4>;
+    /// Cubics in the share of the cell's width, of density, ln viscosity, viscosity squared over density and
+    /// enthalpy: by power, lowest first, so that all four are worked out side by side.
     struct Cell {
-        Cubic density{};
-        Cubic ln_viscosity{};
-        Cubic loss_factor{}; ///< viscosity squared over density
-        Cubic enthalpy{};
+        std::array<std::array<double, 4>, 4> powers{};
     };
+    static constexpr std::size_t density = 0, ln_viscosity = 1, loss_factor = 2, enthalpy = 3;
 
     std::vector<Cell> cells_;
     double lowest_ = 0;
     double highest_ = 0;
     double width_K_ = 1; ///< of a cell
     double per_K_ = 1;   ///< cells
+
+    /// Where a temperature stands: in which cell, and at what share of its width.
+    struct Place {
+        const std::array<std::array<double, 4>, 4>& powers;
+        double share = 0;
+    };
+    Place placeOf(double within_degC) const;
 };
+
+// Inline: the right-hand side of warm-up asks for little else.
+
+inline EnthalpyTable::Place EnthalpyTable::placeOf(double within_degC) const
+{
+    const double place = (within_degC - lowest_) * per_K_;
+    const std::size_t index = std::min(static_cast<std::size_t>(place), cells_.size() - 1);
+    return {cells_[index].powers, place - static_cast<double>(index)};
+}
+
+inline HeatState EnthalpyTable::at(double temperature_degC) const
+{
+    // What is not a number becomes the lower end.
+    const double t = temperature_degC > lowest_ ? std::min(temperature_degC, highest_) : lowest_;
+    const auto [c, x] = placeOf(t);
+    std::array<double, 4> value = c[3];
+    for (std::size_t power = 3; power-- > 0;) {
+        for (std::size_t i = 0; i < value.size(); ++i)
+            value[i] = c[power][i] + x * value[i];
+    }
+    HeatState state;
+    state.density_kg_per_m3 = value[density];
+    state.viscosity_squared_per_density = value[loss_factor];
+    state.ln_viscosity = value[ln_viscosity];
+    state.specific_heat_J_per_kg_K =
+        (c[1][enthalpy] + x * (2 * c[2][enthalpy] + x * 3 * c[3][enthalpy])) * per_K_;
+    state.specific_heat_slope_J_per_kg_K2 = (2 * c[2][enthalpy] + x * 6 * c[3][enthalpy]) * (per_K_ * per_K_);
+    state.enthalpy_J_per_kg = value[enthalpy] + (temperature_degC - t) * state.specific_heat_J_per_kg_K;
+    return state;
+}
 
 } // namespace siphonwright

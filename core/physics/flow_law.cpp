@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -21,43 +23,42 @@ double lnRatio(double a, double b)
 
 } // namespace
 
-FlowLaw::FlowLaw(const LoopResistance& resistance)
+FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
 {
-    for (std::size_t cell = 0; cell < resistance.size(); ++cell) {
-        if (resistance.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            with_loss_.push_back(cell);
+    constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
+    for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
+        if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
+            forward_.push_back({cell, std::vector<Node>(node_count, Node{unknown, unknown})});
     }
-    nodes_.reserve(2 * with_loss_.size() * node_count);
-    for (const bool forward : {true, false}) {
-        for (const std::size_t cell : with_loss_)
-            addTable(resistance, cell, forward);
-    }
+    backward_ = forward_;
 }
 
-void FlowLaw::addTable(const LoopResistance& resistance, std::size_t cell, bool forward)
+inline const FlowLaw::Node& FlowLaw::nodeAt(Table& table, bool forward, std::size_t place) const
 {
-    for (std::size_t i = 0; i < node_count; ++i) {
-        const double place = first_place + static_cast<double>(i) * step;
-        const LoopResistance::Slope slope = resistance.slopeOf(cell, forward, place, {1, 1, 1, 1});
-        nodes_.push_back({slope.loss_Pa, slope.per_ln_flow_Pa * step});
+    Node& node = table.nodes[place];
+    if (std::isnan(node.loss)) [[unlikely]] {
+        const double ln_flow = first_place + static_cast<double>(place) * step;
+        const LoopResistance::Slope slope = resistance_.slopeOf(table.cell, forward, ln_flow, {1, 1, 1, 1});
+        node = {slope.loss_Pa, slope.per_ln_flow_Pa * step};
     }
+    return node;
 }
 
-inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_viscosity)
+inline FlowLaw::Slope FlowLaw::slopeAt(Table& table, bool forward, double ln_flow_per_viscosity) const
 {
     const double place = (ln_flow_per_viscosity - first_place) * (1 / step);
     constexpr auto last = static_cast<double>(node_count - 1);
     if (!(place >= 0 && place < last)) [[unlikely]] {
         const bool low = !(place >= 0);
-        const Node& end = table[low ? 0 : node_count - 1];
+        const Node& end = nodeAt(table, forward, low ? 0 : node_count - 1);
         const double power = end.slope / end.loss; // by node
         const double loss = end.loss * std::exp(power * (low ? place : place - last));
         return {loss, loss * power / step, loss * power * power / (step * step)};
     }
     const auto cell = static_cast<std::size_t>(place);
     const double x = place - static_cast<double>(cell);
-    const Node& a = table[cell];
-    const Node& b = table[cell + 1];
+    const Node& a = nodeAt(table, forward, cell);
+    const Node& b = nodeAt(table, forward, cell + 1);
     const double rise = b.loss - a.loss;
     const double c = 3 * rise - 2 * a.slope - b.slope;
     const double d = a.slope + b.slope - 2 * rise;
@@ -66,20 +67,27 @@ inline FlowLaw::Slope FlowLaw::slopeAt(const Node* table, double ln_flow_per_vis
             (2 * c + 6 * x * d) * (per_step * per_step)};
 }
 
-FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states) const
+inline FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states)
 {
     Slope sum;
-    const Node* table = nodes_.data() + (forward ? 0 : with_loss_.size() * node_count);
-    for (const std::size_t cell : with_loss_) {
-        const HeatState& state = states[cell];
-        const Slope own = slopeAt(table, ln_flow - state.ln_viscosity);
+    for (Table& table : forward ? forward_ : backward_) {
+        const HeatState& state = states[table.cell];
+        const Slope own = slopeAt(table, forward, ln_flow - state.ln_viscosity);
         const double factor = state.viscosity_squared_per_density;
         sum.loss_Pa += own.loss_Pa * factor;
         sum.per_ln_flow_Pa += own.per_ln_flow_Pa * factor;
         sum.curvature_Pa += own.curvature_Pa * factor;
-        table += node_count;
     }
     return sum;
+}
+
+void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
+                         std::vector<Slope>& slopes)
+{
+    std::fill(slopes.begin(), slopes.end(), Slope{});
+    const double ln_flow = std::log(flow_kg_per_s);
+    for (Table& table : forward ? forward_ : backward_)
+        slopes[table.cell] = slopeAt(table, forward, ln_flow - states[table.cell].ln_viscosity);
 }
 
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
@@ -88,9 +96,11 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     constexpr double close_enough = 1e-3, longest_step = 5, least_Pa = 1e-30;
     constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
     constexpr int most_iterations = 100;
-    if (!(loss_Pa > least_Pa) || with_loss_.empty())
+    if (!(loss_Pa > least_Pa) || forward_.empty())
         return 0;
     double x = last_ln_flow_, low = -200, high = 50;
+    if (last_loss_Pa_ > 0)
+        x += std::clamp(lnRatio(loss_Pa, last_loss_Pa_) / last_power_, -longest_step, longest_step);
     for (int i = 0; i < most_iterations; ++i) {
         const Slope sum = slopeOfAll(forward, x, states);
         const double miss = lnRatio(sum.loss_Pa, loss_Pa);
@@ -104,10 +114,12 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
         if (!(x + change >= low && x + change <= high))
             change = (low + high) / 2 - x;
         x += change;
+        last_power_ = slope;
         if (std::abs(change) <= close_enough)
             break;
     }
     last_ln_flow_ = x;
+    last_loss_Pa_ = loss_Pa;
     return std::exp(x);
 }
 

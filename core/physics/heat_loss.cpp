@@ -3,6 +3,8 @@
 #include "core/physics/heat_loss.h"
 
 #include "core/physics/root.h"
+#include "core/quantity/constants.h"
+#include "core/quantity/positive.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,15 +13,9 @@
 namespace siphonwright {
 namespace {
 
-constexpr double gravity_m_per_s2 = 9.80665;
 constexpr double stefan_boltzmann_W_per_m2_K4 = 5.670374e-8;
 constexpr double laminar_until_reynolds = 2300;
 constexpr double turbulent_from_reynolds = 4000;
-
-bool isPositive(double value)
-{
-    return std::isfinite(value) && value > 0;
-}
 
 /// The form that both natural-convection correlations share.
 double churchillChu(double rayleigh, double prandtl, double still, double pole)
@@ -35,8 +31,9 @@ double outsideConvection_W_per_m2_K(double surface_degC, double diameter_m, cons
     const double nu = air.kinematic_m2_per_s();
     const double prandtl = air.prandtl();
     const double expansion_per_K = 1 / ((surface_degC + around.air_degC) / 2 + zero_degC_in_K);
-    const double grashof = gravity_m_per_s2 * expansion_per_K * std::abs(surface_degC - around.air_degC) *
-                           diameter_m * diameter_m * diameter_m / (nu * nu);
+    const double grashof = standard_gravity_m_per_s2 * expansion_per_K *
+                           std::abs(surface_degC - around.air_degC) * diameter_m * diameter_m * diameter_m /
+                           (nu * nu);
     const double still = naturalCylinderNusselt(grashof * prandtl, prandtl);
     const double windy = crossFlowNusselt(around.wind_m_per_s * diameter_m / nu, prandtl);
     return std::max(still, windy) * air.conductivity_W_per_m_K / diameter_m;

@@ -3,6 +3,7 @@
 #include "core/physics/fluid.h"
 #include "core/physics/loss_tables.h"
 #include "core/physics/losses.h"
+#include "core/quantity/constants.h"
 
 #include <array>
 #include <optional>
@@ -12,7 +13,6 @@
 namespace siphonwright {
 
 /// Standard acceleration of free fall (CGPM 1901).
-constexpr double standard_gravity_m_per_s2 = 9.80665;
 
 /// Heat that an element gives its coolant: power, exchange with surroundings, or both.
 struct Heat {

@@ -1,6 +1,7 @@
 #include "core/physics/circulation.h"
 #include "core/physics/warm_up.h"
 #include "core/physics/warm_up_cells.h"
+#include "core/quantity/positive.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,11 +9,6 @@
 
 namespace siphonwright {
 namespace {
-
-bool isPositive(double value)
-{
-    return std::isfinite(value) && value > 0;
-}
 
 bool isShare(double value)
 {

@@ -12,23 +12,32 @@ namespace {
 /// Coolant of the block that no loop moves keeps the heat capacity it has here.
 constexpr double typical_degC = 40;
 
+constexpr double series_until = 0.2; // of n, in outlets
+
 /// n / (exp(n) - 1): outlet over mean of an exponential that decays by n.
 double outletOverMean(double n)
 {
-    constexpr double series_until = 0.2; // the next term is under 3e-9
     const double n2 = n * n;
-    if (n < series_until)
+    if (n < series_until) // the next term is under 3e-9
         return 1 - n * 0.5 + n2 * (1.0 / 12 - n2 * (1.0 / 720));
     constexpr double nothing_left = 700;
     return n < nothing_left ? n / std::expm1(n) : 0;
 }
 
+/// Its derivative; of the series within, too.
+double outletOverMeanSlope(double n, double share)
+{
+    if (n < series_until)
+        return -0.5 + n * (1.0 / 6 - n * n * (1.0 / 180));
+    return share / n * (1 - share - n);
+}
+
 /// Transfer units of a hose's cell, UA over flow capacity, as its outlet sees them. Its coolant is on a
 /// steady exponential only while the flow renews it long before it cools; a hose that has come to rest is as
 /// warm at its end as it is on the whole, and not as cold as the air. So n / (1 + (n/0.3)^2).
+constexpr double renewed_until = 0.3; // ten times what flow in running has
 double unitsWhileRenewed(double exchange_W_per_K, double capacity_W_per_K)
 {
-    constexpr double renewed_until = 0.3; // ten times what flow in running has
     const double limit = exchange_W_per_K * (1 / renewed_until);
     return exchange_W_per_K * capacity_W_per_K / (capacity_W_per_K * capacity_W_per_K + limit * limit);
 }
@@ -54,7 +63,9 @@ WarmUpModel::Ring::Ring(const LoopStates& states, std::vector<Cell> ring_cells,
       law(LoopResistance(elements)),
       heat(cells.size()),
       outlet_degC(cells.size()),
-      outflow_J_per_kg(cells.size())
+      outflow_J_per_kg(cells.size()),
+      slopes(cells.size()),
+      loss_slopes(cells.size())
 {
     for (const LoopElement& element : elements) {
         has_pockets = has_pockets || element.pocket_forward_m > 0 || element.pocket_backward_m > 0;
@@ -80,6 +91,7 @@ WarmUpModel::WarmUpModel(const WarmUpInputs& inputs, const WarmUpOptions& option
     rest_J_per_K_ = rest_share * (inputs.block.metal_J_per_K + coolant_J_per_K);
     rest_loss_W_per_K_ = rest_share * inputs.block.loss_W_per_K;
     state_count_ += 2;
+    rates_.resize(state_count_);
 }
 
 void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block)
@@ -131,7 +143,7 @@ void WarmUpModel::addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, 
     ring.loss_factor = loop.loss_factor;
     ring.thermostat = loop.heater.thermostat;
     ring.own_convection_W_per_K = loop.heater.own_convection_W_per_K;
-    loops_.push_back(ring);
+    loops_.push_back(std::move(ring));
 }
 
 std::vector<double> WarmUpModel::start() const
@@ -224,6 +236,18 @@ void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state) const
             heat.enthalpy_J_per_kg +
             over_K * (heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2 / 2);
     }
+}
+
+WarmUpModel::OutletShare WarmUpModel::outletShare(const Cell& cell, double capacity_W_per_K)
+{
+    const double exchange = cell.exchange_W_per_K;
+    double n = exchange / capacity_W_per_K, power = -1; // of the capacity in n
+    if (!cell.in_block) {
+        n = unitsWhileRenewed(exchange, capacity_W_per_K);
+        power = 1 - 2 * capacity_W_per_K * n / exchange;
+    }
+    const double share = outletOverMean(n);
+    return {share, outletOverMeanSlope(n, share), power * n / capacity_W_per_K};
 }
 
 double WarmUpModel::sensorTarget_degC(const Ring& ring, std::span<const double> state) const

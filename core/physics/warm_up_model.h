@@ -41,6 +41,10 @@ public:
     /// The right-hand side. Not const: it keeps the flows found, to begin the next search with.
     void operator()(double time_s, std::span<const double> state, std::span<double> rate);
 
+    /// Derivatives of the rates by the states: row i, column k, that of rate i by state k. They jump where
+    /// the flow turns, and where another end of a hose becomes the colder one beside a chamber.
+    void jacobian(std::span<const double> state, std::span<double> row_by_row);
+
     /// Flow of a loop in a state, signed.
     double flow_kg_per_s(std::size_t loop, std::span<const double> state);
     /// What drives a loop forward in a state; under 0 backward. Pockets are not in it.
@@ -69,6 +73,22 @@ private:
         double pocket_backward_m = 0;
         bool in_block = false; ///< exchanges heat with the swept block, not with the air
     };
+    /// Outlet over mean of a cell's excess temperature, and what it hangs on.
+    struct OutletShare {
+        double of_mean = 1;
+        double by_units = 0;
+        double units_by_capacity = 0; ///< by W/K of flow
+    };
+    /// Derivatives of one cell's values by its own temperature, what is round it, and the flow's amount.
+    struct CellSlopes {
+        HeatSlopes heat;
+        double outlet_by_own = 1;
+        double outlet_by_around = 0; ///< 0 where it stands in the air, which does not change
+        double outlet_by_flow = 0;
+        double heat_at_outlet = 0; ///< specific heat there, J/kg K
+        double outflow_by_own = 0;
+        double flow_by_own = 0; ///< of the loop's flow, amount
+    };
     struct Ring {
         Ring(const LoopStates& states, std::vector<Cell> ring_cells,
              const std::vector<LoopElement>& elements);
@@ -91,6 +111,9 @@ private:
         std::vector<double> outlet_degC;
         std::vector<double> outflow_J_per_kg; ///< enthalpy that leaves with the flow
         Drive drive;
+        // What the Jacobian asked for last went through.
+        std::vector<CellSlopes> slopes;
+        std::vector<FlowLaw::Slope> loss_slopes;
     };
 
     EnthalpyTable table_;
@@ -101,6 +124,7 @@ private:
     double conduction_W_per_K_ = 0;
     double rest_J_per_K_ = 0;
     double rest_loss_W_per_K_ = 0;
+    std::vector<double> rates_; ///< in the state of the last Jacobian
 
     void addLoop(const WarmUpLoop& loop, const WarmUpOptions& options, const EngineBlock& block);
     static std::size_t coldNeighbour(const Ring& ring, std::span<const double> state);
@@ -110,6 +134,14 @@ private:
     double sensorTarget_degC(const Ring& ring, std::span<const double> state) const;
     /// Rates of one ring, and of what it exchanges with rest and air.
     void addRates(Ring& ring, std::span<const double> state, std::span<double> rate);
+
+    static OutletShare outletShare(const Cell& cell, double capacity_W_per_K);
+    void findOutflowSlopes(Ring& ring, std::span<const double> state);
+    void findFlowSlopes(Ring& ring, std::span<const double> state);
+    void addSensorSlopes(const Ring& ring, std::span<const double> state, std::span<double> sensor_row) const;
+    void addCellSlopes(const Ring& ring, std::span<const double> state, std::size_t i,
+                       std::span<double> cell_row) const;
+    void addJacobian(Ring& ring, std::span<const double> state, std::span<double> row_by_row);
 };
 
 } // namespace siphonwright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 /// What a run writes down as it goes, and what it makes of that at the end.
 namespace siphonwright {
@@ -117,7 +118,7 @@ void WarmUpRun::sample(double time_s, double counted_until_s)
         now.power_W += model_.power_W(i);
     }
     now.energy_J = out_.energy_J - now.power_W * (counted_until_s - time_s);
-    out_.series.push_back(now);
+    out_.series.push_back(std::move(now));
 }
 
 namespace {

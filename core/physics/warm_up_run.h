@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/physics/integrator.h"
+#include "core/physics/switching_integrator.h"
 #include "core/physics/warm_up.h"
 #include "core/physics/warm_up_model.h"
 
@@ -34,7 +34,7 @@ private:
     const WarmUpOptions& options_;
     const Fluid& fluid_;
     WarmUpModel model_;
-    DormandPrince solver_;
+    SwitchingIntegrator solver_;
     WarmUp out_;
     std::vector<HeaterControl> controls_;
     std::vector<double> drives_Pa_; ///< per loop, at the last step's start

@@ -227,7 +227,8 @@ void addBoreCures(const CureCase& of, std::vector<Cure>& cures)
             least_mm = least_mm > 0 ? std::min(least_mm, bore_mm) : bore_mm;
         }
         std::vector<double> larger = stockBores(least_mm, true);
-        larger.resize(std::min<std::size_t>(larger.size(), 2)); // each is proved
+        if (larger.size() > 2) // each is proved
+            larger.erase(larger.begin() + 2, larger.end());
         for (const bool anew : {false, true})
             if (!hoses.empty())
                 addCure(cures, hoseRef(hoses.front()), onStockBore(of, hoses, anew), larger);

@@ -18,14 +18,6 @@ bool depthKnown(const Area& area)
     return area.y_from_mm && area.y_to_mm;
 }
 
-std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch)
-{
-    if (switchedOff(rule, sketch))
-        return std::nullopt;
-    const Limits limits = limitsOf(*ruleById(rule), sketch);
-    return limits.caution ? limits.caution : limits.stop;
-}
-
 } // namespace
 
 Shortcut::Shortcut(const Sketch& sketch, const Hose& hose, const RouteEnd& from, const RouteEnd& to,

@@ -153,14 +153,6 @@ Grid gridOf(const HangingSpace& space)
     return grid;
 }
 
-std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch)
-{
-    if (switchedOff(rule, sketch))
-        return std::nullopt;
-    const Limits limits = limitsOf(*ruleById(rule), sketch);
-    return limits.caution ? limits.caution : limits.stop;
-}
-
 struct Heights {
     double least_mm = 0;
     double most_mm = 0;

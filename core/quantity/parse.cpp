@@ -1,3 +1,4 @@
+#include "core/quantity/constants.h"
 #include "core/quantity/number.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/units.h"
@@ -9,7 +10,6 @@ namespace siphonwright {
 namespace {
 
 constexpr std::size_t longest_text = 80;
-constexpr double absolute_zero_degC = -273.15;
 
 /// Reads one typed text; each function returns nothing and leaves `problem_` behind when it cannot.
 class Reader {
@@ -95,7 +95,7 @@ private:
             meaning = *found;
         }
         const double value = (sign * *number + meaning.offset) * meaning.size;
-        if (unit_ == Unit::degC && value < absolute_zero_degC)
+        if (unit_ == Unit::degC && value < -zero_degC_in_K)
             return refuse("That is colder than absolute zero.");
         return value;
     }

@@ -1,5 +1,7 @@
 #include "core/quantity/units.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <array>
 
@@ -16,7 +18,6 @@ constexpr double kPa_per_psi = kg_per_pound * 9.80665 / (mm_per_inch * mm_per_in
 constexpr double m_per_s_per_mph = 1609.344 / 3600;
 /// Ohms per km for one ohm per 1000 ft.
 constexpr double per_km_of_per_kft = 1 / 0.3048;
-constexpr double absolute_zero_degC = -273.15;
 
 constexpr Shown inches = {" in", mm_per_inch, 0, 4};
 
@@ -123,7 +124,7 @@ constexpr std::array words = {
     WordRow{Unit::degC, "f", {5.0 / 9, -32}},
     WordRow{Unit::degC, "degf", {5.0 / 9, -32}},
     WordRow{Unit::degC, "fahrenheit", {5.0 / 9, -32}},
-    WordRow{Unit::degC, "k", {1, absolute_zero_degC}},
+    WordRow{Unit::degC, "k", {1, -zero_degC_in_K}},
     WordRow{Unit::kelvin, "k", {1}},
     WordRow{Unit::kelvin, "c", {1}},
     WordRow{Unit::kelvin, "degc", {1}},

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/quantity/constants.h"
 #include "core/quantity/quantity.h"
 
 #include <optional>
@@ -36,8 +37,5 @@ struct UnitWord {
 };
 /// Find a lower-case word without spaces among those understood for this unit.
 std::optional<UnitWord> findUnitWord(Unit unit, std::string_view word);
-
-constexpr double mm_per_inch = 25.4;
-constexpr double mm_per_foot = 304.8;
 
 } // namespace siphonwright

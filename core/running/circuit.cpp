@@ -3,16 +3,17 @@
 #include "core/layout/wording.h"
 #include "core/physics/heat_loss.h"
 #include "core/physics/warm_up.h"
+#include "core/quantity/constants.h"
 #include "core/running/path_elements.h"
 #include "core/sketch/edits.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
 
-constexpr double m_per_mm = 1e-3;
 /// Temperatures for which a hose's heat loss per kelvin is taken: it changes by some 10 % over the range.
 constexpr double usual_coolant_degC = 45;
 constexpr double usual_air_degC = 0;
@@ -59,8 +60,7 @@ LoopElement chamberOf(const Sketch& sketch, const HeaterLoop& loop, const Plumb&
     chamber.rise_m = (plumb.height(outlet) - plumb.height(inlet)) * m_per_mm;
     chamber.bore_m = heater.chamber_bore_mm * m_per_mm;
     chamber.share_at_outlet = assumed[Assumed::share_at_outlet];
-    constexpr double pi = 3.14159265358979323846;
-    const double area_m2 = pi * heater.diameter_mm * heater.length_mm * 1e-6;
+    const double area_m2 = std::numbers::pi * heater.diameter_mm * heater.length_mm * 1e-6;
     chamber.heat = Heat::toAir(blockFilm_W_per_m2_K(around.wind_m_per_s) * area_m2, around.air_degC);
     return chamber;
 }

@@ -1,5 +1,7 @@
 #include "core/running/loop_figures.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -7,11 +9,10 @@ namespace siphonwright {
 
 double flowByVolume_l_per_min(const Circulation& found)
 {
-    constexpr double gravity_m_per_s2 = 9.80665;
     // Both heads are the same drive, so that their ratio is the density at which mm were counted.
     if (!(found.drive_Pa > 0 && found.drive_mm > 0))
         return 0;
-    const double density_kg_per_m3 = found.drive_Pa / (gravity_m_per_s2 * found.drive_mm / 1000);
+    const double density_kg_per_m3 = found.drive_Pa / (standard_gravity_m_per_s2 * found.drive_mm / 1000);
     return found.flow_kg_per_s / density_kg_per_m3 * 1000 * 60;
 }
 

@@ -1,6 +1,7 @@
 #include "core/running/path_elements.h"
 
 #include "core/layout/wording.h"
+#include "core/quantity/constants.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,18 +11,15 @@
 namespace siphonwright {
 namespace {
 
-constexpr double m_per_mm = 1e-3;
-
 /// A bend by its angle: screwed elbows are made for 90 and 45 degrees, and a mitre is a hose that kinks. What
 /// turns by less than 45 degrees loses in proportion (own choice): a stub that is a little askew loses
 /// little.
 Loss fittingBend(double angle_rad, double bore_m, bool mitre)
 {
-    constexpr double degree = 3.14159265358979323846 / 180;
-    if (angle_rad < 67.5 * degree) {
+    if (angle_rad < 67.5 * rad_per_deg) {
         Loss loss = Loss::elbow45(bore_m);
         auto& K = std::get<loss_form::Local>(loss.form);
-        const double share = std::clamp(angle_rad / (45 * degree), 1e-6, 1.0);
+        const double share = std::clamp(angle_rad / (45 * rad_per_deg), 1e-6, 1.0);
         K.constant *= share;
         K.per_reynolds *= share;
         return loss;

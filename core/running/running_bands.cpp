@@ -1,5 +1,7 @@
 #include "core/running/running_bands.h"
 
+#include "core/quantity/constants.h"
+
 #include <algorithm>
 #include <cmath>
 #include <thread>
@@ -34,8 +36,6 @@ std::vector<UncertainFigure> figuresOf(const std::vector<Assumed>& uncertain)
     }
     return out;
 }
-
-constexpr double J_per_kWh = 3.6e6;
 
 /// One sample: flow of each loop at the shown block temperature, then the warm-up's results.
 Outputs sampleOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,

@@ -1,11 +1,11 @@
 #include "core/running/warm_up_csv.h"
 
+#include "core/quantity/constants.h"
+
 #include <string_view>
 
 namespace siphonwright {
 namespace {
-
-constexpr double J_per_kWh = 3.6e6;
 
 /// A field in quotes where it has to be.
 std::string quoted(const std::string& field)

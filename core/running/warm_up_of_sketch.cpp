@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
@@ -102,8 +103,7 @@ void addLoops(EngineWarmUp& out, WarmUpInputs& inputs, const Sketch& sketch, con
 
 double chamberLitres(const Heater& heater)
 {
-    constexpr double pi = 3.14159265358979323846;
-    const double cylinder_ml = pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
+    const double cylinder_ml = std::numbers::pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm *
                                (heater.chamber_top_mm - heater.chamber_bottom_mm) / 1000;
     return heater.chamber_volume_ml.value.value_or(cylinder_ml) / 1000;
 }

@@ -3,6 +3,7 @@
 #include "core/quantity/quantity.h"
 #include "core/sketch/find.h"
 #include "core/sketch/group_edits.h"
+#include "core/sketch/names.h"
 #include "core/sketch/pose.h"
 
 #include <algorithm>
@@ -10,11 +11,6 @@
 
 namespace siphonwright {
 namespace {
-
-bool contains(const std::vector<PartRef>& parts, const PartRef& part)
-{
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
-}
 
 PartRef wholeOf(const PartRef& part)
 {
@@ -47,41 +43,6 @@ HoseEnd endIn(const Sketch& copied, const Sketch& sketch, HoseEnd end)
     end.port.clear();
     end.heater.clear();
     return end;
-}
-
-const std::string& nameIn(const Port& part)
-{
-    return part.name;
-}
-const std::string& nameIn(const Heater& part)
-{
-    return part.name;
-}
-template <class Part>
-const std::string& nameIn(const Shared<Part>& part)
-{
-    return part->name;
-}
-
-/// The name, or where it is taken, the same with the next number that is free: "Return hose 2".
-template <class List>
-std::string nameFree(const List& list, const std::string& name)
-{
-    const auto taken = [&](const std::string& wanted) {
-        return std::any_of(list.begin(), list.end(),
-                           [&](const auto& part) { return nameIn(part) == wanted; });
-    };
-    if (name.empty() || !taken(name))
-        return name;
-    std::string stem = name;
-    const std::size_t last = stem.find_last_not_of("0123456789");
-    if (last != std::string::npos && last + 1 < stem.size() && stem[last] == ' ')
-        stem.erase(last);
-    for (int n = 2;; ++n) {
-        std::string next = stem + " " + exactText(n);
-        if (!taken(next))
-            return next;
-    }
 }
 
 using NewIds = std::map<Id, Id>;

@@ -2,6 +2,7 @@
 
 #include "core/quantity/quantity.h"
 #include "core/sketch/find.h"
+#include "core/sketch/names.h"
 
 #include <algorithm>
 
@@ -15,31 +16,6 @@ bool idUsed(const Sketch& sketch, const Id& id)
 {
     return byId(sketch.ports, id) || byId(sketch.heaters, id) || byId(sketch.hoses, id) ||
            byId(sketch.areas, id) || byId(sketch.dimensions, id);
-}
-
-template <class Part>
-const std::string& nameIn(const Part& part)
-{
-    return part.name;
-}
-template <class Part>
-const std::string& nameIn(const Shared<Part>& part)
-{
-    return part->name;
-}
-
-/// "Heater", and "Heater 2" where the list has one of that name already.
-template <class List>
-std::string freshName(const List& list, const std::string& stem)
-{
-    std::string name = stem;
-    for (int n = 2;; ++n) {
-        const bool used =
-            std::any_of(list.begin(), list.end(), [&](const auto& part) { return nameIn(part) == name; });
-        if (!used)
-            return name;
-        name = stem + " " + exactText(n);
-    }
 }
 
 std::string nameFor(const Port& port)
@@ -156,7 +132,7 @@ Id addHose(Sketch& sketch, HoseRole role, const HoseEnd& from, const HoseEnd& to
         return {};
     Hose hose;
     hose.id = freshId(sketch, "hose");
-    hose.name = freshName(sketch.hoses, role == HoseRole::supply ? "Supply hose" : "Return hose");
+    hose.name = nameFree(sketch.hoses, role == HoseRole::supply ? "Supply hose" : "Return hose");
     hose.role = role;
     hose.from = from;
     hose.to = to;
@@ -208,7 +184,7 @@ Id addPort(Sketch& sketch, Port port)
 {
     port.id = freshId(sketch, "port");
     if (port.name.empty())
-        port.name = freshName(sketch.ports, nameFor(port));
+        port.name = nameFree(sketch.ports, nameFor(port));
     sketch.ports.push_back(std::move(port));
     return sketch.ports.back().id;
 }
@@ -217,7 +193,7 @@ Id addHeater(Sketch& sketch, Heater heater)
 {
     heater.id = freshId(sketch, "heater");
     if (heater.name.empty())
-        heater.name = freshName(sketch.heaters, "Heater");
+        heater.name = nameFree(sketch.heaters, "Heater");
     sketch.heaters.push_back(std::move(heater));
     return sketch.heaters.back().id;
 }
@@ -226,7 +202,7 @@ Id addArea(Sketch& sketch, Area area)
 {
     area.id = freshId(sketch, "area");
     if (area.name.empty())
-        area.name = freshName(sketch.areas, nameFor(area.what));
+        area.name = nameFree(sketch.areas, nameFor(area.what));
     Id id = area.id;
     sketch.areas.push_back(Shared<Area>(std::move(area)));
     return id;

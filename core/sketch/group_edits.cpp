@@ -30,16 +30,6 @@ std::vector<PartRef> carriersOf(const PartRef& part)
     }
 }
 
-bool liesAlongHose(const PartRef& part)
-{
-    return part.kind == PartKind::inline_part || part.kind == PartKind::clip;
-}
-
-bool contains(const std::vector<PartRef>& parts, const PartRef& part)
-{
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
-}
-
 void enlarge(std::optional<PartBox>& box, Vec2 p)
 {
     if (!box)

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <algorithm>
 #include <compare>
 #include <cstddef>
 #include <string>
+#include <vector>
 
 namespace siphonwright {
 
@@ -38,5 +40,16 @@ struct PartRef {
     std::size_t index = 0;
     friend auto operator<=>(const PartRef&, const PartRef&) = default; // NOLINT(modernize-use-nullptr)
 };
+
+/// Is it held by the hose it lies on, at a distance along it?
+inline bool liesAlongHose(const PartRef& part)
+{
+    return part.kind == PartKind::inline_part || part.kind == PartKind::clip;
+}
+
+inline bool contains(const std::vector<PartRef>& parts, const PartRef& part)
+{
+    return std::find(parts.begin(), parts.end(), part) != parts.end();
+}
 
 } // namespace siphonwright

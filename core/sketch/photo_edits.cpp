@@ -1,14 +1,14 @@
 #include "core/sketch/photo_edits.h"
 
+#include "core/quantity/constants.h"
 #include "core/sketch/format/describe.h"
 
 #include <cmath>
+#include <numbers>
 
 namespace siphonwright {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-constexpr double degree = pi / 180;
 // As in the description of the file format.
 constexpr double least_mm_per_pixel = 1e-6;
 constexpr double most_mm_per_pixel = 100'000;
@@ -58,16 +58,16 @@ double wrapped(double angle_deg)
 
 Vec2 drawingPoint(const Photo& photo, PicturePoint at)
 {
-    const double c = std::cos(photo.rotation_deg * degree) * photo.mm_per_pixel;
-    const double s = std::sin(photo.rotation_deg * degree) * photo.mm_per_pixel;
+    const double c = std::cos(photo.rotation_deg * rad_per_deg) * photo.mm_per_pixel;
+    const double s = std::sin(photo.rotation_deg * rad_per_deg) * photo.mm_per_pixel;
     return {photo.top_left.x + at.right_px * c - at.down_px * s,
             photo.top_left.z - at.right_px * s - at.down_px * c};
 }
 
 PicturePoint picturePoint(const Photo& photo, Vec2 at)
 {
-    const double c = std::cos(photo.rotation_deg * degree) / photo.mm_per_pixel;
-    const double s = std::sin(photo.rotation_deg * degree) / photo.mm_per_pixel;
+    const double c = std::cos(photo.rotation_deg * rad_per_deg) / photo.mm_per_pixel;
+    const double s = std::sin(photo.rotation_deg * rad_per_deg) / photo.mm_per_pixel;
     const double dx = at.x - photo.top_left.x;
     const double dz = at.z - photo.top_left.z;
     return {dx * c - dz * s, -dx * s - dz * c};
@@ -104,7 +104,7 @@ bool levelPhotoByTwoPoints(Sketch& sketch, Vec2 first, Vec2 second, Vec2 level)
     if (!(std::hypot(dx, dz) > 0) || !(std::hypot(level.x, level.z) > 0))
         return false;
     // Counter-clockwise, how far the line is from level; whichever of its ends was pointed at first.
-    double over_deg = wrapped((std::atan2(dz, dx) - std::atan2(level.z, level.x)) / degree);
+    double over_deg = wrapped((std::atan2(dz, dx) - std::atan2(level.z, level.x)) / rad_per_deg);
     if (over_deg > 90)
         over_deg -= 180;
     else if (over_deg < -90)

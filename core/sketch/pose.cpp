@@ -1,11 +1,11 @@
 #include "core/sketch/pose.h"
 
+#include "core/quantity/constants.h"
 #include "core/sketch/find.h"
 
 namespace siphonwright {
 namespace {
 
-constexpr double rad_per_deg = 3.14159265358979323846 / 180;
 constexpr double upright_or_level_within_deg = 5;
 
 /// From the heater's own axes: tilt in the drawing plane, its top to the right, then turn about z.

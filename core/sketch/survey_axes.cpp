@@ -1,3 +1,4 @@
+#include "core/quantity/constants.h"
 #include "core/sketch/draw_survey.h"
 
 #include <algorithm>
@@ -5,8 +6,6 @@
 
 namespace siphonwright {
 namespace {
-
-constexpr double rad_per_deg = 3.14159265358979323846 / 180;
 
 bool anyFromRail(const Survey& survey)
 {

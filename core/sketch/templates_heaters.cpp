@@ -1,6 +1,8 @@
 #include "core/quantity/quantity.h"
 #include "core/sketch/template_parts.h"
 
+#include <numbers>
+
 namespace siphonwright {
 namespace {
 
@@ -17,7 +19,6 @@ constexpr double head_mm = 25; ///< element flange and thermostat at the bottom
 constexpr double cover_mm = 5; ///< over the chamber
 constexpr double usual_drop_mm = 152.4;
 constexpr double largest_on_120_V_W = 1500;
-constexpr double pi = 3.14159265358979323846;
 
 Nozzle nozzleOf(const TankSize& size, Vec3 offset, Direction axis)
 {
@@ -75,7 +76,7 @@ HeaterTemplate heaterOf(const TankSize& size)
     addElectrics(heater, size);
     // The whole chamber: the element takes up a few percent of it.
     const double height_mm = heater.chamber_top_mm - heater.chamber_bottom_mm;
-    const double area_mm2 = pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm;
+    const double area_mm2 = std::numbers::pi / 4 * heater.chamber_bore_mm * heater.chamber_bore_mm;
     heater.chamber_volume_ml = typical(std::round(area_mm2 * height_mm / 1000));
     heater.manual_min_bore_mm = typical(size.hose_bore_mm);
     heater.manual_min_drop_mm = typical(usual_drop_mm);

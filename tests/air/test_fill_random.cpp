@@ -17,10 +17,10 @@ using siphonwright::test::randomFill;
 
 namespace {
 
-/// A tenth of the runs; all of them when SIPHONWRIGHT_ALL_RUNS is set.
+/// A tenth of the runs, as a rule.
 int runs(int all)
 {
-    return qEnvironmentVariableIsSet("SIPHONWRIGHT_ALL_RUNS") ? all : all / 10;
+    return siphonwright::test::runs(all / 10, all);
 }
 
 double startGas(const FillResult& result, const FillRequest& request)
@@ -188,3 +188,4 @@ private Q_SLOTS:
 
 QTEST_APPLESS_MAIN(TestFillRandom)
 #include "test_fill_random.moc"
+#include "tests/random_runs.h"

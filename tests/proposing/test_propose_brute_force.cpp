@@ -188,7 +188,7 @@ private Q_SLOTS:
 
 void TestProposeBruteForce::whereverTryingEverythingFindsALayoutSoDoesProposing()
 {
-    const int scenes = qEnvironmentVariableIsSet("SIPHONWRIGHT_ALL_RUNS") ? 120 : 24;
+    const int scenes = test::runs(24, 120);
     int by_both = 0;
     int by_proposing_alone = 0;
     int by_neither = 0;
@@ -222,3 +222,4 @@ void TestProposeBruteForce::whereverTryingEverythingFindsALayoutSoDoesProposing(
 
 QTEST_APPLESS_MAIN(TestProposeBruteForce)
 #include "test_propose_brute_force.moc"
+#include "tests/random_runs.h"

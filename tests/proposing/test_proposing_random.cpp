@@ -1,3 +1,4 @@
+#include "tests/random_runs.h"
 #include "tests/sketch/random_sketch.h"
 #include "tests/sound_loop.h"
 
@@ -61,7 +62,7 @@ private Q_SLOTS:
 void TestProposingRandom::whateverAFileHoldsNothingBreaks()
 {
     int with_findings = 0;
-    for (unsigned seed = 1; seed <= 14; ++seed) {
+    for (unsigned seed = 1; seed <= unsigned(test::runs(14, 60)); ++seed) {
         const Sketch sketch = test::RandomFiller(seed).sketch();
         const Analysis analysis = analyse(sketch);
         std::size_t tried = 0;
@@ -80,7 +81,7 @@ void TestProposingRandom::whateverAFileHoldsNothingBreaks()
 void TestProposingRandom::fixesOfAShakenLoopAddNoStop()
 {
     int fixed = 0;
-    for (unsigned seed = 1; seed <= 8; ++seed) {
+    for (unsigned seed = 1; seed <= unsigned(test::runs(8, 40)); ++seed) {
         const Sketch sketch = shaken(seed);
         const Analysis analysis = analyse(sketch);
         const std::size_t before = analysis.count(Severity::stop);
@@ -101,7 +102,7 @@ void TestProposingRandom::fixesOfAShakenLoopAddNoStop()
 void TestProposingRandom::proposalsForAShakenLoopHold()
 {
     int proposed = 0;
-    for (unsigned seed = 1; seed <= 6; ++seed) {
+    for (unsigned seed = 1; seed <= unsigned(test::runs(6, 30)); ++seed) {
         const Sketch sketch = shaken(seed);
         ProposeOptions options;
         options.how_many = 1;

@@ -1,3 +1,4 @@
+#include "tests/random_runs.h"
 #include "tests/sketch/random_sketch.h"
 #include "tests/sound_loop.h"
 
@@ -158,7 +159,8 @@ private Q_SLOTS:
 
 void TestRunningRandom::anySketchGivesNumbers()
 {
-    for (unsigned seed = 1; seed <= 200; ++seed) {
+    const unsigned seeds = unsigned(test::runs(200, 1000));
+    for (unsigned seed = 1; seed <= seeds; ++seed) {
         Sketch sketch = RandomFiller(seed).sketch();
         sketch.plan.hours = std::min(sketch.plan.hours, 4.0);
         const std::string bad = notFinite(provedWithoutBands(sketch));
@@ -171,7 +173,7 @@ void TestRunningRandom::aSoundLoopWithAnyFactsGivesNumbers()
     int steady = 0;
     int warmed = 0;
     int filled = 0;
-    const unsigned seeds = qEnvironmentVariableIsSet("SIPHONWRIGHT_ALL_RUNS") ? 1000 : 40;
+    const unsigned seeds = unsigned(test::runs(40, 1000));
     for (unsigned seed = 1; seed <= seeds; ++seed) {
         const Analysis analysis = provedWithoutBands(nonsense(seed));
         const std::string bad = notFinite(analysis);

@@ -92,6 +92,7 @@ void takeUsersWordsAway(Sketch& sketch)
         sketch.engine->name = number();
     sketch.sheet = {};
     sketch.notes.clear();
+    sketch.quote = {};
     for (Reading& reading : sketch.readings)
         reading.note.clear();
 }
@@ -253,7 +254,9 @@ void TestLanguages::no_word_of_english_is_left()
     wrong.removeDuplicates();
     list(wrong);
     QVERIFY(wrong.isEmpty());
-    const QStringList missing = static_cast<const PseudoTranslator&>(*translator_).missing();
+    QStringList missing = static_cast<const PseudoTranslator&>(*translator_).missing();
+    for (const char* own_name : {"&English", "E&spañol", "&Français", "&Deutsch"})
+        missing.removeAll(QStringLiteral("Actions: ") + QString::fromUtf8(own_name));
     list(missing);
     QVERIFY(missing.isEmpty());
 }

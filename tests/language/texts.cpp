@@ -127,7 +127,8 @@ QString PseudoTranslator::translate(const char* context, const char* source, con
     static const QRegularExpression words(QStringLiteral("\\p{L}{2}"));
     static const QRegularExpression places(
         QStringLiteral("\\{[a-z0-9](-[0-9])?\\}|[A-Za-z0-9]+_|_[A-Za-z0-9]+"));
-    static const QRegularExpression name(QStringLiteral("[0-9].*|[a-z0-9./-]+")); // a size as entered, an id
+    static const QRegularExpression name(
+        QStringLiteral("[0-9].*|[a-z]+-[0-9].*|[a-z0-9./-]+")); // a size as entered, an id
     const bool is_name =
         name.match(asked, 0, QRegularExpression::NormalMatch, QRegularExpression::AnchorAtOffsetMatchOption)
             .capturedLength() == asked.size();

@@ -116,9 +116,6 @@ MainWindow::~MainWindow()
 QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
                                   QWidget* panel)
 {
-    constexpr int buttons_px = 44; // beside the title
-    panel->setMinimumWidth(
-        std::max(panel->minimumWidth(), panel->fontMetrics().horizontalAdvance(title) + buttons_px));
     auto* dock = new QDockWidget(title, this);
     dock->setObjectName(name);
     dock->setWidget(panel);

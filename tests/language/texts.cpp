@@ -139,6 +139,12 @@ QString PseudoTranslator::translate(const char* context, const char* source, con
     return out;
 }
 
+void PseudoTranslator::forget()
+{
+    const QMutexLocker hold(&lock_);
+    missing_.clear();
+}
+
 QStringList PseudoTranslator::missing() const
 {
     const QMutexLocker hold(&lock_);

@@ -11,6 +11,8 @@
 #include <QStackedWidget>
 #include <QTabBar>
 
+#include <algorithm>
+
 namespace siphonwright::sizing {
 
 namespace {

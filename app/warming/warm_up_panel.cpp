@@ -19,6 +19,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace siphonwright::warming {
 
 WarmUpPanel::WarmUpPanel(Document& document, Selection& selection, QWidget* parent)

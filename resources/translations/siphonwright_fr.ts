@@ -11111,11 +11111,11 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Judged nose up and down to</source>
-        <translation>Jugé avant relevé/abaissé à</translation>
+        <translation>Jugé avant relevé et abaissé à</translation>
     </message>
     <message>
         <source>Judged left and right to</source>
-        <translation>Jugé gauche/droite à</translation>
+        <translation>Jugé à gauche et à droite à</translation>
     </message>
     <message>
         <source>Altitude</source>

@@ -207,7 +207,8 @@ std::optional<QString> CoreTranslator::readParts(const QString& text, Reading re
             const QString first = text.left(at + stop);
             const QString rest = text.mid(at + joint.size());
             const auto first_read = read(first, reading, depth + 1);
-            const auto rest_read = first_read || !hasWords(first) ? read(rest, reading, depth + 1) : std::nullopt;
+            const auto rest_read =
+                first_read || !hasWords(first) ? read(rest, reading, depth + 1) : std::nullopt;
             if ((first_read || !hasWords(first)) && (rest_read || !hasWords(rest)) &&
                 (first_read || rest_read))
                 return first_read.value_or(first) + joint.mid(stop) + rest_read.value_or(rest);

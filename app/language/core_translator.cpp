@@ -23,14 +23,18 @@ int lettersIn(const QString& text)
     return static_cast<int>(std::count_if(text.begin(), text.end(), [](QChar c) { return c.isLetter(); }));
 }
 
-/// Whether a text has words, besides the placeholders of a message.
+/// Whether a text has words, besides the placeholders of a message and letters by themselves: "A, supply
+/// port" of a survey.
 bool hasWords(const QString& text)
 {
     bool inside = false;
+    bool letter = false;
     for (const QChar c : text) {
         inside = c == QLatin1Char('{') || (inside && c != QLatin1Char('}'));
-        if (!inside && c.isLetter())
+        const bool is_letter = !inside && c.isLetter();
+        if (letter && is_letter)
             return true;
+        letter = is_letter;
     }
     return false;
 }

@@ -10,8 +10,12 @@
 #include "core/commissioning/fault_book.h"
 #include "core/commissioning/readings.h"
 #include "core/paperwork/coolant_mix.h"
+#include "core/paperwork/electrical_load.h"
 #include "core/paperwork/estimate.h"
 #include "core/paperwork/parts.h"
+#include "core/proposing/fix.h"
+#include "core/proposing/proposal_text.h"
+#include "core/proposing/propose.h"
 #include "core/running/assumptions.h"
 #include "core/running/fill_words.h"
 #include "core/sketch/draw_survey.h"
@@ -22,13 +26,19 @@ using namespace siphonwright;
 
 namespace {
 
+void sayFinding(Sayings& out, const Finding& finding)
+{
+    out.add(finding.text);
+    out.add(finding.fix);
+    out.add(listOf(finding.rests_on));
+    for (const Finding& detail : finding.details)
+        sayFinding(out, detail);
+}
+
 void sayAnalysis(Sayings& out, const Analysis& analysis)
 {
-    for (const Finding& finding : analysis.findings) {
-        out.add(finding.text);
-        out.add(finding.fix);
-        out.add(listOf(finding.rests_on));
-    }
+    for (const Finding& finding : analysis.findings)
+        sayFinding(out, finding);
     for (const NotJudged& one : analysis.not_judged)
         out.add(one.missing);
     out.add(listOf(analysis.unconfirmed));
@@ -97,6 +107,35 @@ void sayParts(Sayings& out, const Sketch& sketch, const Layout& layout)
     }
 }
 
+/// What mends a fault on the drawing, and where a layout puts the heater.
+void sayChanges(Sayings& out, const Sketch& sketch, const Analysis& analysis)
+{
+    for (const Finding& finding : analysis.findings)
+        if (out.isFirstOf(finding.rule))
+            if (const auto fix = fixFor(sketch, analysis, finding))
+                out.add(fix->text);
+    for (const double by_mm : {-10.0, 10.0})
+        for (const Vec3 way :
+             {Vec3{by_mm, 0, 0}, Vec3{0, by_mm, 0}, Vec3{0, 0, by_mm}, Vec3{by_mm, -by_mm, by_mm}}) {
+            Proposal moved;
+            moved.sketch = sketch;
+            for (Heater& heater : moved.sketch.heaters) {
+                heater.position = heater.position + way;
+                moved.heater = heater.id;
+            }
+            out.addAll(changesFrom(sketch, moved));
+        }
+}
+
+void sayElectrics(Sayings& out, const Sketch& sketch)
+{
+    const ElectricalLoad load = electricalLoadOf(sketch);
+    out.addAll(load.missing);
+    out.addAll(load.remarks);
+    for (const HeaterLoad& heater : load.heaters)
+        out.add(heater.missing);
+}
+
 void saySurvey(Sayings& out, const Sketch& sketch)
 {
     const SurveyReport report = reportOn(sketch);
@@ -117,18 +156,18 @@ void Sayings::add(const Message& message)
             add(format(quantity.value, quantity.unit, UnitSystem::metric));
 }
 
-void takeNamesAway(Sketch& sketch)
+void callByUsersWord(Sketch& sketch)
 {
     int n = 0;
-    const auto number = [&n] { return std::to_string(++n); };
+    const auto name = [&n] { return std::string(users_word) + ' ' + std::to_string(++n); };
     for (Port& port : sketch.ports)
-        port.name = number();
+        port.name = name();
     for (Heater& heater : sketch.heaters)
-        heater.name = number();
+        heater.name = name();
     for (Shared<Hose>& hose : sketch.hoses)
-        hose.edit([&](Hose& changed) { changed.name = number(); });
+        hose.edit([&](Hose& changed) { changed.name = name(); });
     for (Shared<Area>& area : sketch.areas)
-        area.edit([&](Area& changed) { changed.name = number(); });
+        area.edit([&](Area& changed) { changed.name = name(); });
 }
 
 void saySketch(Sayings& sayings, const Sketch& sketch)
@@ -145,6 +184,8 @@ void saySketch(Sayings& sayings, const Sketch& sketch)
     }
     sayWork(sayings, sketch, analysis);
     sayParts(sayings, sketch, analysis.layout);
+    sayElectrics(sayings, sketch);
+    sayChanges(sayings, sketch, analysis);
     saySurvey(sayings, sketch);
     // Another mixture than is in: drained and filled in rounds, where little runs out at once.
     Sketch mixed = sketch;

@@ -23,14 +23,19 @@ public:
             add(one);
     }
 
+    /// To try what mends a fault once for each rule: it takes long.
+    bool isFirstOf(const std::string& rule) { return rules_.insert(rule).second; }
+
     const std::set<std::string>& texts() const { return texts_; }
 
 private:
     std::set<std::string> texts_;
+    std::set<std::string> rules_;
 };
 
-/// Parts are called by numbers, so that no word of a sentence is a user's.
-void takeNamesAway(siphonwright::Sketch& sketch);
+/// By which all parts are called, and a number: any other word of a sentence is the program's.
+constexpr std::string_view users_word = "Qwx";
+void callByUsersWord(siphonwright::Sketch& sketch);
 
 /// All that is said of a job: on the level and on grades, of how it is filled and run, of the work and what
 /// it takes, of its survey.

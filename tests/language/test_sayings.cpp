@@ -48,6 +48,7 @@ QStringList wordsIn(const QString& text)
     const QString bare = QString(text).replace(places, QStringLiteral(" "));
     for (QRegularExpressionMatchIterator match = word.globalMatch(bare); match.hasNext();)
         out << match.next().captured().toLower();
+    out.removeAll(QString::fromUtf8(users_word.data()).toLower());
     return out;
 }
 
@@ -86,7 +87,7 @@ void TestSayings::initTestCase()
         auto read = readSketch(in.readAll().toStdString());
         QVERIFY2(std::holds_alternative<Sketch>(read), qPrintable(file));
         Sketch& sketch = std::get<Sketch>(read);
-        takeNamesAway(sketch);
+        callByUsersWord(sketch);
         saySketch(sayings, sketch);
         if (diagnosed || sketch.readings.empty())
             continue;

@@ -72,6 +72,7 @@ QuoteForm::QuoteForm(Document& document, QWidget* parent)
 void QuoteForm::addHeading(const QString& text)
 {
     auto* heading = new QLabel(text, this);
+    heading->setWordWrap(true);
     heading->setProperty("role", QStringLiteral("heading"));
     form_->addRow(heading);
 }

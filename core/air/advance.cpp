@@ -7,7 +7,7 @@
 namespace siphonwright {
 namespace {
 
-constexpr long most_effort = 120'000; ///< in all runs; ten times what usual loops take
+constexpr long most_effort = 120'000; ///< in all runs; a hundred times what usual loops take
 constexpr long effort_in_vain = 10;   ///< of a step without a solution; of any other 1
 constexpr int most_halvings = 40;
 constexpr double finest_push = 1e-13;
@@ -19,6 +19,30 @@ constexpr double glance = 1e-7;
 constexpr double sure_share = 1.0 / 8;
 /// Of the scale: a flow that turns on a shorter way turns at once.
 constexpr double shortest = 1e-6;
+
+/// Secant after Illinois (Dowell and Jarratt, BIT 11, 1971): an end of the bracket that stays while the other
+/// moves again counts half.
+struct EndCounts {
+    double low = 1;
+    double high = 1;
+    bool high_moved = false;
+    bool low_moved = false;
+
+    void highMoves()
+    {
+        low = high_moved ? low / 2 : 1;
+        high = 1;
+        high_moved = true;
+        low_moved = false;
+    }
+    void lowMoves()
+    {
+        high = low_moved ? high / 2 : 1;
+        low = 1;
+        low_moved = true;
+        high_moved = false;
+    }
+};
 
 } // namespace
 
@@ -83,6 +107,8 @@ FillRun::Trial FillRun::locate(double amount)
     double low = 0;
     double high = amount;
     margins_low_ = margins_before_;
+    EndCounts counts;
+    double width_before = HUGE_VAL;
     for (int round = 0; round < 80; ++round) {
         double first = high;
         for (std::size_t i = 0; i < margins_high_.size(); ++i) {
@@ -90,11 +116,15 @@ FillRun::Trial FillRun::locate(double amount)
                 continue;
             if (margins_low_[i] <= at_level_mm && low == 0)
                 return {0, i};
+            const double at_low = counts.low * margins_low_[i];
             const double share =
-                std::isfinite(margins_low_[i]) ? margins_low_[i] / (margins_low_[i] - margins_high_[i]) : 0.5;
+                std::isfinite(at_low) ? at_low / (at_low - counts.high * margins_high_[i]) : 0.5;
             first = std::min(first, low + (high - low) * std::clamp(share, 0.0, 1.0));
         }
-        if (round % 3 == 2 || !(first > low && first < high))
+        const bool slow = round % 3 == 2 && high - low > width_before / 2;
+        if (round % 3 == 2)
+            width_before = high - low;
+        if (slow || !(first > low && first < high))
             first = (low + high) / 2;
         if (high - low <= finest_push * scale_)
             return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
@@ -103,6 +133,7 @@ FillRun::Trial FillRun::locate(double amount)
         std::vector<double>& now = margins_now_;
         marginsOf(trial_, now);
         if (broken(now)) {
+            counts.highMoves();
             high = first;
             margins_high_.swap(now);
             continue;
@@ -112,38 +143,49 @@ FillRun::Trial FillRun::locate(double amount)
             if (margins_high_[i] < -at_level_mm && now[i] <= at_level_mm)
                 return {first, now[least] <= now[i] && margins_high_[least] < -at_level_mm ? least : i};
         }
+        counts.lowMoves();
         low = first;
         margins_low_.swap(now);
     }
     return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
 }
 
-/// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
-/// last.
-FillRun::Ahead FillRun::lookAhead()
+void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const Mark& other_mark)
 {
-    Ahead ahead;
-    findMarks(network_, state_, covered_, marks_);
-    for (std::size_t i = 0; i < marks_.size(); ++i) {
-        const Mark& mark = marks_[i];
-        if (mark.cell == Mark::none)
-            continue;
-        const double rate = stepper_.liquidRate(mark.cell);
-        if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising || !std::isfinite(margins_before_[i]))
-            continue;
-        const LevelTable& volume = network_.cells[mark.cell].volume;
-        double amount = 0;
-        if (margins_before_[i] > at_level_mm) {
-            amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
-            if (!(amount > 0))
-                amount = margins_before_[i] / std::abs(stepper_.levelRate(mark.cell));
-        }
-        if (amount < ahead.amount)
-            ahead = {amount, i};
-    }
-    const double goal = margins_before_.back();
-    if (!std::isfinite(goal))
-        return ahead;
+    if (other_amount < amount)
+        *this = {other_amount, other_margin, other_mark};
+}
+
+/// How much of the push takes a level to a mark if all goes on as it begins; infinite if it does not go
+/// there.
+double FillRun::amountTo(const Mark& mark, double margin) const
+{
+    if (mark.cell == Mark::none || !std::isfinite(margin))
+        return HUGE_VAL;
+    const double rate = stepper_.liquidRate(mark.cell);
+    if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
+        return HUGE_VAL;
+    if (!(margin > at_level_mm))
+        return 0;
+    const LevelTable& volume = network_.cells[mark.cell].volume;
+    const double amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
+    return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
+}
+
+/// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
+double FillRun::marginAhead(std::size_t i, const Mark& mark) const
+{
+    const bool fills_with_gas = mark.cell != Mark::none && !mark.rising && joined_.live[mark.cell] &&
+                                state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
+    return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
+                          : margins_before_[i];
+}
+
+/// How much of the push leads to the goal if its margin goes on to fall as it begins to.
+double FillRun::glanceAtGoal(double margin)
+{
+    if (!(margin > at_level_mm))
+        return 0;
     glanced_ = state_;
     const double along = glance * scale_;
     for (std::size_t i = 0; i < glanced_.cells.size(); ++i) {
@@ -153,10 +195,26 @@ FillRun::Ahead FillRun::lookAhead()
         cell.pressure_mm += along * stepper_.pressureRate(i);
         cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
     }
-    const double fall = goal - (*goal_)(glanced_);
-    const double amount = goal > at_level_mm ? goal / fall * along : 0;
-    if (fall > 0 && amount < ahead.amount)
-        ahead = {amount, margins_before_.size() - 1};
+    const double fall = margin - (*goal_)(glanced_);
+    return fall > 0 ? margin / fall * along : HUGE_VAL;
+}
+
+/// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
+/// last.
+FillRun::Ahead FillRun::lookAhead()
+{
+    Ahead ahead;
+    findMarks(network_, state_, covered_, marks_);
+    for (std::size_t i = 0; i < marks_.size(); ++i)
+        ahead.take(amountTo(marks_[i], marginAhead(i, marks_[i])), i, marks_[i]);
+    const std::size_t last = margins_before_.size() - 1;
+    const double goal = margins_before_[last];
+    if (!std::isfinite(goal))
+        return ahead;
+    for (const Mark& mark : *goal_marks_)
+        ahead.take(amountTo(mark, goal), last, mark);
+    if (goal_marks_->empty() || !(goal > at_level_mm))
+        ahead.take(glanceAtGoal(goal), last, {});
     return ahead;
 }
 
@@ -204,11 +262,11 @@ FillRun::Trial FillRun::advance(double most)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
-    if (reach == ahead.amount && ahead.margin + 1 < margins_before_.size() && effort_ <= most_effort) {
-        const Mark& mark = marks_[ahead.margin];
+    if (reach == ahead.amount && ahead.mark.cell != Mark::none && effort_ <= most_effort) {
         found.amount = ahead.amount;
         ++effort_;
-        if (stepper_.solveTo(state_, joined_, push_, mark.cell, mark.level_mm, found.amount, trial_) &&
+        if (stepper_.solveTo(state_, joined_, push_, ahead.mark.cell, ahead.mark.level_mm, found.amount,
+                             trial_) &&
             found.amount > 0 && found.amount <= most) {
             found.used_up = ahead.margin;
             reach = found.amount;

@@ -100,6 +100,7 @@ public:
 
     FillRun& run() { return run_; }
     double left_ml() const { return left_ml_; }
+    std::size_t pours() const { return pours_; }
 
 private:
     /// What a drained block still holds runs into what is open to it.
@@ -137,7 +138,7 @@ private:
     {
         constexpr int most_steps = 100'000;
         RunEnd end = RunEnd::limit;
-        for (int i = 0; i < most_steps && end == RunEnd::limit; ++i)
+        for (int i = 0; i < most_steps && end == RunEnd::limit; ++i, ++pours_)
             end = pourSome(network_, run_, request_.target_level_mm, into, request_.most_step_ml);
         return end;
     }
@@ -169,6 +170,7 @@ private:
     const FillNetwork& network_;
     FillRun run_;
     double left_ml_ = 0;
+    std::size_t pours_ = 0;
 };
 
 /// What a person would not see: that something starts and stops again, or stops and starts, at one place.
@@ -223,6 +225,7 @@ void report(const FillNetwork& network, Filling& filling, FillResult& result)
     result.jacket_level_mm = state.cells[0].level_mm;
     result.poured_ml = state.poured_ml;
     result.left_ml = filling.left_ml();
+    result.pours = filling.pours();
     for (std::size_t i = 1; i < state.cells.size(); ++i)
         result.coolant_ml += state.cells[i].liquid_ml;
     result.covered_at_mm.resize(network.elements.size());
@@ -242,7 +245,8 @@ RunEnd pourSome(const FillNetwork& network, FillRun& run, double level_mm, std::
     push.feed = feed;
     const double scale = std::max(1.0, network.hoses_and_chambers_ml);
     return run.run(push, most_ml, scale,
-                   [level_mm](const FillState& state) { return level_mm - state.cells[0].level_mm; });
+                   [level_mm](const FillState& state) { return level_mm - state.cells[0].level_mm; },
+                   {{0, level_mm, true}});
 }
 
 RunEnd pourTo(const FillNetwork& network, FillRun& run, double level_mm, std::size_t feed)

@@ -94,6 +94,7 @@ struct FillResult {
     std::vector<FillEvent> events;
     double jacket_level_mm = 0;
     double poured_ml = 0;  ///< into jacket, hoses and chambers
+    std::size_t pours = 0; ///< in how many goes, where most_step_ml says how much at one
     double left_ml = 0;    ///< of that, what a drained block still held; the rest is poured back
     double coolant_ml = 0; ///< in hoses and chambers at the end
     /// For each element given, in the loops' order: the jacket's level when coolant first reached its top.

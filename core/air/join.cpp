@@ -41,19 +41,9 @@ bool coversValve(const Throat& valve, const CellState& cell)
 
 namespace {
 
-bool joinsGas(const Throat& throat, const ThroatState& state, const FillState& whole)
+bool joinsGas(Mode mode)
 {
-    switch (state.mode) {
-    case Mode::dry:
-    case Mode::weir:
-    case Mode::pool:
-        return true;
-    case Mode::opening:
-        return !coversValve(throat, whole.cells[throat.left]) &&
-               !coversValve(throat, whole.cells[throat.right]);
-    default:
-        return false;
-    }
+    return mode == Mode::dry || mode == Mode::weir || mode == Mode::pool || mode == Mode::opening;
 }
 
 void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
@@ -83,7 +73,7 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
     const std::size_t size = network.cells.size();
     separate(joined.region, size);
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (joinsGas(network.throats[j], state.throats[j], state))
+        if (joinsGas(state.throats[j].mode))
             unite(joined.region, network.throats[j].left, network.throats[j].right);
     }
     joined.open.assign(size, 0);

@@ -152,7 +152,7 @@ ThroatState turnedMode(const ThroatState& throat)
     if (throat.mode == Mode::bubbling)
         return {Mode::sealed, true};
     if (throat.mode == Mode::blowing)
-        return {Mode::opening, throat.to_right};
+        return {Mode::drowned, throat.to_right};
     return throat;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace siphonwright {
 namespace {
@@ -127,12 +128,12 @@ private:
 
     bool passLiquid(bool to_right)
     {
-        run_.setMode(j_, {Mode::opening, to_right});
+        const bool from_covers = covers(cell(!to_right));
+        const bool any_covers = from_covers || covers(cell(to_right));
+        run_.setMode(j_, {any_covers ? Mode::drowned : Mode::opening, to_right});
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
-        const bool from_covers = covers(cell(!to_right));
-        const bool any_covers = from_covers || covers(cell(to_right));
         const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
             const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
             const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
@@ -163,11 +164,16 @@ private:
             run_.setMode(j_, {Mode::gurgling, to_right});
             push.valve_ml = 1;
         }
-        const bool steady = end(push, [this, to_right, rises_to_mm](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-            return std::min(rises_to_mm - to.level_mm, from.level_mm - throat_.crown_mm + sunkUnder(throat_));
-        });
+        const bool steady =
+            end(push,
+                [this, to_right, rises_to_mm](const FillState& state) {
+                    const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
+                    const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+                    return std::min(rises_to_mm - to.level_mm,
+                                    from.level_mm - throat_.crown_mm + sunkUnder(throat_));
+                },
+                {{to_right ? throat_.right : throat_.left, rises_to_mm, true},
+                 {to_right ? throat_.left : throat_.right, throat_.crown_mm - sunkUnder(throat_), false}});
         return steady || letBubbleUp(to_right);
     }
 
@@ -202,10 +208,10 @@ private:
         });
     }
 
-    bool end(const Push& push, const FillRun::Goal& goal)
+    bool end(const Push& push, const FillRun::Goal& goal, const std::vector<Mark>& goal_marks = {})
     {
         const double scale = std::max(1.0, network_.hoses_and_chambers_ml);
-        return run_.run(push, 100 * scale, scale, goal) == RunEnd::goal;
+        return run_.run(push, 100 * scale, scale, goal, goal_marks) == RunEnd::goal;
     }
 
     const FillNetwork& network_;

@@ -43,6 +43,7 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     findVolumes(task);
     findResiduals(task);
     const std::size_t unknowns = unknown_.size();
+    bend_amount_ = 0;
     unknown_rate_.assign(unknowns, 0);
     if (residual_.size() != unknowns)
         return false;
@@ -82,12 +83,27 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
                        [](double rate) { return std::isfinite(rate); });
 }
 
-/// Goes along the rates; a cell that stands alone under open gas holds just what it is given.
+/// What the last solution is off the rates by.
+void Stepper::keepBend(const Task& task)
+{
+    if (!(amount_ > 0))
+        return;
+    change_ = unknown_;
+    firstGuess(task);
+    bend_amount_ = amount_;
+    bend_.resize(unknown_.size());
+    for (std::size_t k = 0; k < unknown_.size(); ++k)
+        bend_[k] = (change_[k] - unknown_[k] - amount_ * unknown_rate_[k]) / (amount_ * amount_);
+}
+
+/// Goes along the rates and, no farther than twice as far as the last solution, along what bent away from
+/// them there; a cell that stands alone under open gas holds just what it is given.
 void Stepper::followRates(const Task& task)
 {
     const Joined& joined = task.joined;
+    const double bent = amount_ <= 2 * bend_amount_ ? amount_ * amount_ : 0;
     for (std::size_t k = 0; k < unknown_rate_.size(); ++k)
-        unknown_[k] += amount_ * unknown_rate_[k];
+        unknown_[k] += amount_ * unknown_rate_[k] + (bent > 0 ? bent * bend_[k] : 0);
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
         const std::size_t head = joined.head_at[joined.reach[i]];
         if (!joined.live[i] || head == Joined::none || !alone_[head] || liquid_rate_[i] == 0)

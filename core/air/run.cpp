@@ -7,12 +7,15 @@
 namespace siphonwright {
 namespace {
 
-constexpr int most_rounds = 4000;         ///< in one run
+constexpr int most_rounds = 20'000;       ///< in one run
 constexpr std::size_t most_changes = 400; ///< at one place
 constexpr double same_place = 1e-9;       ///< of the scale
 constexpr double stepped_over = 2e-7;
 constexpr double most_stepped_over = 1e-3;
 constexpr double finest = 1e-13;
+/// Steps of less of the scale creep up to where no solution is left; so many one after the other are enough.
+constexpr double creeping = 1e-7;
+constexpr int most_creeps = 20;
 constexpr int few_turns = 20;
 constexpr int most_doublings = few_turns + 11;
 
@@ -112,10 +115,12 @@ bool FillRun::useUp(std::size_t margin)
     return true;
 }
 
-RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& goal)
+RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& goal,
+                    const std::vector<Mark>& goal_marks)
 {
     push_ = push;
     goal_ = &goal;
+    goal_marks_ = &goal_marks;
     scale_ = scale;
     at_ = 0;
     last_change_at_ = 0;
@@ -123,6 +128,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     changes_.clear();
     joined_known_ = false;
     double most = HUGE_VAL;
+    int creeps = 0;
     for (int round = 0; round < most_rounds; ++round) {
         if (!(limit - at_ > finest * scale_))
             return RunEnd::limit;
@@ -132,8 +138,10 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             most = found.at_most;
             continue;
         }
-        if (found.used_up == none && !(found.amount > 0)) {
-            if (surge() || endWithoutRoom())
+        creeps = found.used_up == none && found.amount < creeping * scale_ ? creeps + 1 : 0;
+        if (found.used_up == none && (!(found.amount > 0) || creeps > most_creeps)) {
+            creeps = 0;
+            if (surge() || endWithoutRoom() || giveWay())
                 continue;
             return RunEnd::failed;
         }

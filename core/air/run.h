@@ -52,7 +52,10 @@ public:
     FillRun(const FillNetwork& network, FillState state);
 
     /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
-    RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {});
+    /// `goal_marks`: levels, one of which is reached when the goal is. They make it quicker to find; none:
+    /// it is not a level that ends the goal.
+    RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {},
+               const std::vector<Mark>& goal_marks = {});
 
     /// One step that was taken, in one set of modes: all between its ends can be had from it.
     struct Step {
@@ -89,12 +92,18 @@ private:
     struct Ahead {
         double amount = HUGE_VAL;
         std::size_t margin = none;
+        Mark mark; ///< without a cell: no level uses the margin up
+
+        void take(double other_amount, std::size_t other_margin, const Mark& other_mark);
     };
     enum class Rates { unknown, known, none };
 
     void prepare();
     bool solve(double amount);
     Ahead lookAhead();
+    double amountTo(const Mark& mark, double margin) const;
+    double marginAhead(std::size_t i, const Mark& mark) const;
+    double glanceAtGoal(double margin);
     bool turnsOnTheWay();
     bool runsBackLater() const;
     Trial advance(double most);
@@ -107,10 +116,14 @@ private:
     Turn turnFlows(double amount);
     bool guarded(std::size_t throat, ThroatState next) const;
     void change(std::size_t throat, ThroatState next);
+    template <typename Look>
+    bool tryWith(std::size_t throat, ThroatState mode, Look isRight);
+    bool allRun(Mode mode) const;
     bool canStopAlone(std::size_t weir);
     void stopOtherWeirs(std::size_t throat);
     bool stepOver();
     bool endWithoutRoom();
+    bool giveWay();
     bool surge();
     bool surge(std::size_t throat);
     void commit(double amount);
@@ -128,6 +141,7 @@ private:
 
     Push push_;
     const Goal* goal_ = nullptr;
+    const std::vector<Mark>* goal_marks_ = nullptr;
     double scale_ = 1;
     double at_ = 0;
     double last_change_at_ = 0;

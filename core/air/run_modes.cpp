@@ -33,20 +33,38 @@ void FillRun::change(std::size_t throat, ThroatState next)
         stopOtherWeirs(throat);
 }
 
+/// Goes on a little, with a throat in another mode, and looks at what is then in trial_.
+template <typename Look>
+bool FillRun::tryWith(std::size_t throat, ThroatState mode, Look isRight)
+{
+    const FillState before = state_;
+    const std::size_t events_before = events_.size();
+    state_.throats[throat] = mode;
+    joined_known_ = false;
+    const bool right = solve(tried * scale_) && isRight();
+    state_ = before;
+    events_.resize(events_before);
+    joined_known_ = false;
+    return right;
+}
+
+/// Whether what runs in a mode ran its way in the last step solved.
+bool FillRun::allRun(Mode mode) const
+{
+    for (std::size_t j = 0; j < network_.throats.size(); ++j)
+        if (state_.throats[j].mode == mode && stepper_.through(j) < -rounding_ml)
+            return false;
+    return true;
+}
+
 /// Whether the rest runs on without this weir: then all others run their way, and its level does not rise.
 bool FillRun::canStopAlone(std::size_t weir)
 {
-    const FillState before = state_;
     const Throat& throat = network_.throats[weir];
     const std::size_t upper = state_.throats[weir].to_right ? throat.left : throat.right;
-    state_.throats[weir] = {Mode::dry, true};
-    joined_known_ = false;
-    bool can = solve(tried * scale_) && trial_.cells[upper].level_mm <= throat.floor_mm + at_level_mm;
-    for (std::size_t j = 0; j < network_.throats.size() && can; ++j)
-        can = state_.throats[j].mode != Mode::weir || stepper_.through(j) >= -rounding_ml;
-    state_ = before;
-    joined_known_ = false;
-    return can;
+    return tryWith(weir, {Mode::dry, true}, [&] {
+        return trial_.cells[upper].level_mm <= throat.floor_mm + at_level_mm && allRun(Mode::weir);
+    });
 }
 
 /// A throat that newly joins liquid all the way round its loop stops the weirs of the other stream, which ran
@@ -108,6 +126,29 @@ bool FillRun::endWithoutRoom()
         if ((now.mode == Mode::bubbling && level > throat.crown_mm + at_level_mm) ||
             (now.mode == Mode::weir && level < throat.floor_mm - at_level_mm)) {
             change(j, turnedMode(now));
+            last_change_at_ = at_;
+            return true;
+        }
+    }
+    return false;
+}
+
+/// Weirs and bubbling each hold a level or a head, and a chain of them may hold both ends of what lies
+/// between: what is pushed in there then has nowhere to go. One of them ends: the first whose end lets all
+/// others run on; if there is none, the first with whose end a step can be taken at all. True if one did.
+bool FillRun::giveWay()
+{
+    const auto allGoesOn = [this] {
+        marginsOf(trial_, margins_high_);
+        return !broken(margins_high_) && allRun(Mode::weir) && allRun(Mode::bubbling);
+    };
+    for (const bool all : {true, false}) {
+        for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+            const ThroatState next = turnedMode(state_.throats[j]);
+            if (next == state_.throats[j] || guarded(j, next) ||
+                !tryWith(j, next, [&] { return !all || allGoesOn(); }))
+                continue;
+            change(j, next);
             last_change_at_ = at_;
             return true;
         }

@@ -15,16 +15,17 @@ enum class Mode {
     sealed,   ///< liquid joined, gas not
     bubbling, ///< sealed, and gas passes from a side whose level stands at the crown
     surging,  ///< sealed, while a given volume of gas passes from one side, whatever its level
-    opening,  ///< a valve just opened: a given volume passes; gas joined while no level reaches the crown
-    blowing,  ///< opening, and gas comes with the liquid, whose level stands at the crown
-    gurgling, ///< opening, and gas comes back against the liquid so that the heads stay equal
+    opening,  ///< a valve just opened: a given volume passes; gas joined
+    drowned,  ///< opening, but liquid lies over it on one side or both: gas not joined
+    blowing,  ///< drowned, and gas comes with the liquid, whose level stands at the crown
+    gurgling, ///< drowned, and gas comes back against the liquid so that the heads stay equal
     shut
 };
 
 struct ThroatState {
     Mode mode = Mode::dry;
     bool to_right =
-        true; ///< direction of weir, bubbling and surging; of the liquid in opening, blowing and gurgling
+        true; ///< direction of weir, bubbling and surging; of the liquid in the four ways of opening
     friend bool operator==(const ThroatState&, const ThroatState&) = default;
 };
 

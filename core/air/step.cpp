@@ -340,7 +340,11 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
     firstGuess(task);
     if (with_rates)
         followRates(task);
-    return finish(task, end);
+    if (!finish(task, end))
+        return false;
+    if (with_rates)
+        keepBend(task);
+    return true;
 }
 
 bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,

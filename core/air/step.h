@@ -58,7 +58,8 @@ public:
     explicit Stepper(const FillNetwork& network) : network_(network) {}
 
     /// Returns false, with `end` undefined, if there is no solution near. `end` keeps start's modes.
-    /// `with_rates`: findRates() was called for the same, and the search starts where they lead.
+    /// `with_rates`: findRates() was called for the same, and the search starts where they and the last
+    /// solution since then lead.
     bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
                FillState& end);
 
@@ -93,6 +94,7 @@ private:
     };
     void firstGuess(const Task& task);
     void followRates(const Task& task);
+    void keepBend(const Task& task);
     void setSources(const Task& task);
     void setSourceRates(const Task& task);
     void findAmountColumn(const Task& task);
@@ -141,6 +143,9 @@ private:
     std::vector<double> source_rate_;
     std::vector<double> gas_rate_;
     std::vector<double> unknown_rate_;
+    std::vector<double>
+        bend_;               ///< of the unknowns: how far from the rates the last solution lay, per amount^2
+    double bend_amount_ = 0; ///< of the push, of that solution; 0: none yet
     std::vector<double> amount_column_;
     std::vector<double> liquid_rate_;
     std::vector<double> level_rate_;

@@ -79,7 +79,9 @@ HeatSlopes EnthalpyTable::slopesAt(double temperature_degC) const
 {
     if (!(temperature_degC > lowest_ && temperature_degC < highest_))
         return {}; // all stay as at the end
-    const auto [c, x] = placeOf(temperature_degC);
+    const Place place = placeOf(temperature_degC);
+    const auto& c = place.powers;
+    const double x = place.share;
     const auto slope = [&](std::size_t i) {
         return (c[1][i] + x * (2 * c[2][i] + x * 3 * c[3][i])) * per_K_;
     };

@@ -122,11 +122,13 @@ const std::optional<double>& fillLevel(const Layout& layout)
     return layout.levels.cold_full_mm ? layout.levels.cold_full_mm : layout.levels.cold_min_mm;
 }
 
-/// Highest place of a port's bore.
-double crownOf(const Port& port, Vec3 at, double bore_mm, const Plumb& plumb)
+/// Highest place of a port's bore where it opens into the jacket. Its own bore, whatever hose end sits in it:
+/// coolant that is let out runs out of the port before a hose is on it.
+double crownOf(const Port& port, const PathEnd& end, const Plumb& plumb)
 {
+    const double bore_mm = end.attached ? end.attached->bore_mm : end.bore_mm;
     const LoopOpening opening = openingOf(port, bore_mm);
-    return dot(at, plumb.up()) + bore_mm / 2 * length(cross(plumb.up(), unit(opening.axis)));
+    return dot(end.opening, plumb.up()) + bore_mm / 2 * length(cross(plumb.up(), unit(opening.axis)));
 }
 
 /// What a pocket that does not close its bore leaves open at its crest.
@@ -248,13 +250,9 @@ std::optional<Drained> drainedBlock(const Sketch& sketch, const Layout& layout, 
     double level_mm = *full_mm;
     for (const HeaterLoop& loop : loopsOf(sketch, layout)) {
         if (loop.supply && loop.supply_port && !(*loop.supply)->path.line.empty())
-            level_mm = std::min(level_mm, crownOf(*loop.supply_port, (*loop.supply)->path.line.at(0),
-                                                  (*loop.supply)->from.bore_mm, layout.plumb));
+            level_mm = std::min(level_mm, crownOf(*loop.supply_port, (*loop.supply)->from, layout.plumb));
         if (loop.return_ && loop.return_port && !(*loop.return_)->path.line.empty())
-            level_mm =
-                std::min(level_mm, crownOf(*loop.return_port,
-                                           (*loop.return_)->path.line.at((*loop.return_)->path.line.length()),
-                                           (*loop.return_)->to.bore_mm, layout.plumb));
+            level_mm = std::min(level_mm, crownOf(*loop.return_port, (*loop.return_)->to, layout.plumb));
     }
     return Drained{level_mm, volumeAt(jacket, *full_mm) - volumeAt(jacket, level_mm)};
 }

@@ -149,8 +149,8 @@ def readable(text):
     return "" if no_words else text
 
 
-# What core/layout/wording.cpp makes of a kind and a name.
-NAMED = ("Supply hose %1", "Return hose %1")
+# What is made of a kind and a name, and of the last two of a list.
+NAMED = ("Supply hose %1", "Return hose %1", "%1 and %2")
 
 
 def core_texts():

@@ -1,10 +1,13 @@
 #include "tests/air/random_loops.h"
 #include "tests/near.h"
+#include "tests/random_runs.h"
 
 #include "core/air/purge.h"
 
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <vector>
 
 using namespace siphonwright;
 using siphonwright::test::Dice;
@@ -40,6 +43,15 @@ std::vector<double> sealedGas(const Filled& filled)
     for (const CellView& cell : frameOf(*filled.network, filled.state).cells)
         gas.push_back(cell.sealed ? cell.gas_ml : 0);
     return gas;
+}
+
+/// Of each cell but the jacket, ml.
+std::vector<double> liquid(const Filled& filled)
+{
+    std::vector<double> liquid;
+    for (std::size_t i = 1; i < filled.state.cells.size(); ++i)
+        liquid.push_back(filled.state.cells[i].liquid_ml);
+    return liquid;
 }
 
 double largestDifference(const std::vector<double>& a, const std::vector<double>& b)
@@ -81,21 +93,32 @@ private Q_SLOTS:
         }
     }
 
-    void fewStepsAndManyGiveTheSamePockets()
+    /// Refining the steps must not change final volumes by 0.1 %: of what is poured, and, as shares of all
+    /// hoses and chambers, of the liquid and the sealed gas of each cell. Changes of modes are located, so a
+    /// hundredth of that is held. A step goes from one change to the next unless it is told to be shorter;
+    /// that it is, is seen by how many there are.
+    void refiningStepsDoesNotChangeFinalVolumes()
     {
+        constexpr double allowed = 1e-5;
         for (int run = 0; run < runs(2'000); ++run) {
             Dice dice(static_cast<std::uint64_t>(run) + 1);
             FillRequest request = randomFill(dice).built();
-            const double poured_ml = fill(request).poured_ml;
-            request.most_step_ml = poured_ml / 15;
-            const FillResult few = fill(request);
-            request.most_step_ml = poured_ml / 53;
-            const FillResult many = fill(request);
-            QCOMPARE(few.status, FillStatus::filled);
-            QCOMPARE(many.status, FillStatus::filled);
-            const double whole = few.end.network->hoses_and_chambers_ml;
-            QVERIFY2(largestDifference(sealedGas(few.end), sealedGas(many.end)) < 1e-5 * whole,
-                     qPrintable(QString::number(run)));
+            const FillResult whole = fill(request);
+            QCOMPARE(whole.status, FillStatus::filled);
+            const double all_ml = whole.end.network->hoses_and_chambers_ml;
+            for (const double parts : {15.0, 53.0, 211.0}) {
+                request.most_step_ml = whole.poured_ml / parts;
+                const FillResult refined = fill(request);
+                QCOMPARE(refined.status, FillStatus::filled);
+                QVERIFY(static_cast<double>(refined.pours) > parts - 1);
+                const std::string what = "run " + std::to_string(run) + ", " + std::to_string(parts);
+                QVERIFY2(std::abs(refined.poured_ml - whole.poured_ml) < allowed * whole.poured_ml,
+                         what.c_str());
+                QVERIFY2(largestDifference(liquid(refined.end), liquid(whole.end)) < allowed * all_ml,
+                         what.c_str());
+                QVERIFY2(largestDifference(sealedGas(refined.end), sealedGas(whole.end)) < allowed * all_ml,
+                         what.c_str());
+            }
         }
     }
 
@@ -182,10 +205,9 @@ private Q_SLOTS:
                 QVERIFY(std::isfinite(cell.level_mm) && std::isfinite(cell.gas));
             unsettled += coolDown(result.end, 0.95).status != FillStatus::filled ? 1 : 0;
         }
-        QVERIFY2(unsettled * 33 <= campaigns, qPrintable(QString::number(unsettled)));
+        QVERIFY2(unsettled * 100 <= campaigns, qPrintable(QString::number(unsettled)));
     }
 };
 
 QTEST_APPLESS_MAIN(TestFillRandom)
 #include "test_fill_random.moc"
-#include "tests/random_runs.h"

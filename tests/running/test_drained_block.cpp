@@ -68,15 +68,39 @@ private Q_SLOTS:
         VERIFY_NEAR(drainedOf(sketch).drained_ml, 30'000 + tank_ml(sketch), 1e-9);
     }
 
+    /// Crown of an opening: z + (d/2) k, d its own bore, k the level part of its axis. Worked by hand for the
+    /// supply port at z 440 with its bore of 19 mm, all upright.
     void nothingEnteredIsDownToTheTopOfTheLowerPort()
     {
         Sketch sketch = drainedLoop();
-        // The supply port at 440 mm points down: its crown is its centre. 360 mm of jacket are over it.
+        // It points straight down: k = 0, 440 + 9.5 * 0. Then 800 - 440 = 360 mm of jacket are let out.
         VERIFY_NEAR(drainedOf(sketch).level_mm, 440, 1e-9);
         VERIFY_NEAR(drainedOf(sketch).drained_ml, 360 * jacket_ml_per_mm + tank_ml(sketch), 1e-6);
-        // Facing sideways it is half of the 15 mm over it that the hose's end leaves of the bore of 19 mm.
+        // Sideways: k = 1, 440 + 9.5 = 449.5. The hose end of 15 mm bore counts for nothing.
         sketch.ports[0].axis = {90, 0};
+        VERIFY_NEAR(drainedOf(sketch).level_mm, 449.5, 1e-9);
+        VERIFY_NEAR(drainedOf(sketch).drained_ml, 350.5 * jacket_ml_per_mm + tank_ml(sketch), 1e-6);
+        // 60 degrees down: k = cos 60 = 1/2, 440 + 4.75.
+        sketch.ports[0].axis = {0, -60};
+        VERIFY_NEAR(drainedOf(sketch).level_mm, 444.75, 1e-9);
+    }
+
+    void aPortWithoutABoreIsTakenAsWideAsItsHoseEnd()
+    {
+        Sketch sketch = drainedLoop();
+        sketch.ports[0].axis = {90, 0};
+        sketch.ports[0].bore_mm = {};
+        // 440 + 15 / 2.
         VERIFY_NEAR(drainedOf(sketch).level_mm, 447.5, 1e-9);
+    }
+
+    void theLowerOfThePortsCounts()
+    {
+        Sketch sketch = drainedLoop();
+        sketch.ports[0].axis = {90, 0};
+        sketch.ports[0].position.z = 720;
+        // The return port at 700 faces sideways: 700 + 9.5.
+        VERIFY_NEAR(drainedOf(sketch).level_mm, 709.5, 1e-9);
     }
 
     void otherStartsAreNotDrained()
@@ -132,6 +156,22 @@ private Q_SLOTS:
         QVERIFY2(begins.find("15 l of coolant was let out of the engine, down to ") == 0, begins.c_str());
         const std::string ends = format(endOf(filled(sketch)), UnitSystem::metric);
         QVERIFY2(ends.find("15 l was let out before, and ") != std::string::npos, ends.c_str());
+    }
+
+    void itIsSaidInInchesAndQuarts()
+    {
+        Sketch sketch = drainedLoop();
+        sketch.fill.drained_l = 15;
+        // 15 l / 0.946353 l = 15.85 qt.
+        const std::string ends = format(endOf(filled(sketch)), UnitSystem::inch);
+        QVERIFY2(ends.find("15.9 qt was let out before, and ") != std::string::npos, ends.c_str());
+        // 449.5 mm / 25.4 = 17.697 in, nearest to 17 11/16 = 17.6875.
+        sketch.fill.drained_l.reset();
+        sketch.ports[0].axis = {90, 0};
+        const std::string begins = format(beginningOf(planOf(sketch)), UnitSystem::inch);
+        QVERIFY2(begins.find(" qt of coolant was let out of the engine, down to 17 11/16 in;") !=
+                     std::string::npos,
+                 begins.c_str());
     }
 };
 

@@ -124,8 +124,9 @@ void describe(V& v, T& plan)
     v(Field{"hose_air_ml", "Air that gets into each pre-filled hose where it is pushed on; left out: none"}
           .within(0, 10'000, "ml"),
       plan.hose_air_ml);
-    v(Field{"drained_l", "Drained block: coolant let out of it; left out: down to the lower port"}.within(
-          0, 10'000, "l"),
+    v(Field{"drained_l",
+            "Drained block: coolant let out of it; left out: down to the top of the lower port's bore"}
+          .within(0, 10'000, "l"),
       plan.drained_l);
 }
 

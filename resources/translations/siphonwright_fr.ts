@@ -4524,26 +4524,6 @@
         <translation>pour {0}, épaisseur {1}</translation>
     </message>
     <message>
-        <source>item</source>
-        <translation>article</translation>
-    </message>
-    <message>
-        <source>description</source>
-        <translation>désignation</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unité</translation>
-    </message>
-    <message>
-        <source>price</source>
-        <translation>prix</translation>
-    </message>
-    <message>
-        <source>currency</source>
-        <translation>devise</translation>
-    </message>
-    <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
         <translation>pas de colonne nommée «&#xa0;%1&#xa0;»&#xa0;; les champs sont à séparer par des virgules, non des points-virgules</translation>
     </message>
@@ -6680,12 +6660,24 @@
         <translation>Durite de retour %1</translation>
     </message>
     <message>
+        <source>%1 nose-up</source>
+        <translation>%1 avant relevé</translation>
+    </message>
+    <message>
+        <source>%1 nose-down</source>
+        <translation>%1 avant abaissé</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2</translation>
     </message>
     <message>
         <source>direction</source>
-        <translation type="unfinished"></translation>
+        <translation>direction</translation>
     </message>
 </context>
 <context>

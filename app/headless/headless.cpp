@@ -80,7 +80,8 @@ int runHeadless(const QStringList& arguments, QTextStream& out, QTextStream& err
         out << "Siphonwright " SIPHONWRIGHT_VERSION "\n";
         return nothing_stops;
     }
-    err << QCoreApplication::translate("siphonwright::headless", "\"%1\" is not a command.").arg(command) << '\n'
+    err << QCoreApplication::translate("siphonwright::headless", "\"%1\" is not a command.").arg(command)
+        << '\n'
         << usage();
     return not_understood;
 }

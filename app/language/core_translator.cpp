@@ -23,14 +23,18 @@ int lettersIn(const QString& text)
     return static_cast<int>(std::count_if(text.begin(), text.end(), [](QChar c) { return c.isLetter(); }));
 }
 
-/// Whether a text has words, besides the placeholders of a message.
+/// Whether a text has words, besides the placeholders of a message and letters by themselves: "A, supply
+/// port" of a survey.
 bool hasWords(const QString& text)
 {
     bool inside = false;
+    bool letter = false;
     for (const QChar c : text) {
         inside = c == QLatin1Char('{') || (inside && c != QLatin1Char('}'));
-        if (!inside && c.isLetter())
+        const bool is_letter = !inside && c.isLetter();
+        if (letter && is_letter)
             return true;
+        letter = is_letter;
     }
     return false;
 }
@@ -99,7 +103,7 @@ QString CoreTranslator::translate(const char* context, const char* source, const
         if (found != known_.constEnd())
             return *found;
     }
-    const QString read_text = read(text, 0).value_or(QString());
+    const QString read_text = read(text).value_or(QString());
     const QMutexLocker lock(&guard_);
     if (known_.size() > most_known)
         known_.clear();
@@ -113,16 +117,38 @@ QString CoreTranslator::listed(const char* context, const char* source, const ch
     return QTranslator::translate(context, source, disambiguation, n);
 }
 
-std::optional<QString> CoreTranslator::read(const QString& text, int depth) const
+/// What says every word in the language comes before what leaves some as they are: those may be names, but
+/// also the rest of a sentence that reads otherwise.
+std::optional<QString> CoreTranslator::read(const QString& text) const
+{
+    const auto whole = read(text, Reading::whole, 0);
+    return whole ? whole : read(text, Reading::with_names, 0);
+}
+
+/// A text with or without the signs around it: ", in 3 rounds", "Supply voltage:".
+std::optional<QString> CoreTranslator::read(const QString& text, Reading reading, int depth) const
 {
     if (depth > deepest || !hasWords(text))
         return std::nullopt;
+    if (const auto said = readBare(text, reading, depth))
+        return said;
+    static const QRegularExpression signs(QStringLiteral("\\A([\\s,;:]*)(.*?)([\\s,;:.]*)\\z"),
+                                          QRegularExpression::DotMatchesEverythingOption);
+    const QRegularExpressionMatch match = signs.match(text);
+    if (match.capturedLength(2) == text.size())
+        return std::nullopt;
+    const auto said = readBare(match.captured(2), reading, depth);
+    return said ? std::optional<QString>(match.captured(1) + *said + match.captured(3)) : std::nullopt;
+}
+
+std::optional<QString> CoreTranslator::readBare(const QString& text, Reading reading, int depth) const
+{
     if (const auto whole = readWhole(text))
         return whole;
     for (const Joint& joint : joints_)
-        if (const auto joined = readJoint(joint, text, depth))
+        if (const auto joined = readJoint(joint, text, reading, depth))
             return joined;
-    return readParts(text, depth);
+    return readParts(text, reading, depth);
 }
 
 std::optional<QString> CoreTranslator::readWhole(const QString& text) const
@@ -145,15 +171,11 @@ std::optional<QString> CoreTranslator::readWhole(const QString& text) const
         if (!out.isNull())
             return out + QLatin1Char(' ') + match.captured(2);
     }
-    if (text.endsWith(QLatin1Char('.'))) {
-        const QString out = listed(context_of_core, text.chopped(1).toUtf8().constData(), nullptr, -1);
-        if (!out.isNull())
-            return out + QLatin1Char('.');
-    }
     return std::nullopt;
 }
 
-std::optional<QString> CoreTranslator::readJoint(const Joint& joint, const QString& text, int depth) const
+std::optional<QString> CoreTranslator::readJoint(const Joint& joint, const QString& text, Reading reading,
+                                                 int depth) const
 {
     auto places = placesIn(text, joint.written);
     const bool begins = !places && text.front().isUpper() && joint.written.first().size() > 0;
@@ -168,8 +190,8 @@ std::optional<QString> CoreTranslator::readJoint(const Joint& joint, const QStri
     if (pattern.isNull())
         return std::nullopt;
     for (QString& place : *places) {
-        const auto inside = read(place, depth + 1);
-        if (!inside && joint.letters <= few_letters && hasWords(place))
+        const auto inside = read(place, reading, depth + 1);
+        if (!inside && hasWords(place) && (reading == Reading::whole || joint.letters <= few_letters))
             return std::nullopt;
         place = inside.value_or(place);
     }
@@ -179,7 +201,7 @@ std::optional<QString> CoreTranslator::readJoint(const Joint& joint, const QStri
 }
 
 /// Sentences, or parts of one, that were put one behind the other: each has to be known.
-std::optional<QString> CoreTranslator::readParts(const QString& text, int depth) const
+std::optional<QString> CoreTranslator::readParts(const QString& text, Reading reading, int depth) const
 {
     for (const char* const between : {". ", "; ", ": ", ", "}) {
         const QString joint = QLatin1String(between);
@@ -188,8 +210,9 @@ std::optional<QString> CoreTranslator::readParts(const QString& text, int depth)
             const qsizetype stop = between[0] == '.' ? 1 : 0; // the full stop belongs to its sentence
             const QString first = text.left(at + stop);
             const QString rest = text.mid(at + joint.size());
-            const auto first_read = read(first, depth + 1);
-            const auto rest_read = first_read || !hasWords(first) ? read(rest, depth + 1) : std::nullopt;
+            const auto first_read = read(first, reading, depth + 1);
+            const auto rest_read =
+                first_read || !hasWords(first) ? read(rest, reading, depth + 1) : std::nullopt;
             if ((first_read || !hasWords(first)) && (rest_read || !hasWords(rest)) &&
                 (first_read || rest_read))
                 return first_read.value_or(first) + joint.mid(stop) + rest_read.value_or(rest);

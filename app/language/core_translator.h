@@ -36,10 +36,15 @@ private:
         QStringList written;
         int letters = 0;
     };
-    std::optional<QString> read(const QString& text, int depth) const;
+    /// Whether all words of a text have to be translated, or some of its places may be names.
+    enum class Reading { whole, with_names };
+    std::optional<QString> read(const QString& text) const;
+    std::optional<QString> read(const QString& text, Reading reading, int depth) const;
+    std::optional<QString> readBare(const QString& text, Reading reading, int depth) const;
     std::optional<QString> readWhole(const QString& text) const;
-    std::optional<QString> readJoint(const Joint& joint, const QString& text, int depth) const;
-    std::optional<QString> readParts(const QString& text, int depth) const;
+    std::optional<QString> readJoint(const Joint& joint, const QString& text, Reading reading,
+                                     int depth) const;
+    std::optional<QString> readParts(const QString& text, Reading reading, int depth) const;
 
     std::vector<Joint> joints_; ///< those that say most come first
     mutable QMutex guard_;

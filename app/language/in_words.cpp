@@ -113,9 +113,18 @@ std::string typedQuantity(const QString& typed, Unit unit)
     for (const char* const said :
          {"falls 1 in %1", "falls steeply", "1 in %1", "steep", "level", "%1 bores", "1 bore"}) {
         const QString english = QLatin1String(said);
-        const QString word = QString(inCore(english)).remove(QLatin1String("%1")).trimmed().toLower();
-        if (!word.isEmpty() && text.contains(word))
-            return text.replace(word, QString(english).remove(QLatin1String("%1")).trimmed()).toStdString();
+        const QString shown = QString(inCore(english)).toLower();
+        const qsizetype place = shown.indexOf(QLatin1String("%1"));
+        if (place < 0) {
+            if (text == shown)
+                return said;
+            continue;
+        }
+        const QString before = shown.left(place).trimmed();
+        const QString after = shown.mid(place + 2).trimmed();
+        const qsizetype between = text.size() - before.size() - after.size();
+        if (between > 0 && text.startsWith(before) && text.endsWith(after))
+            return english.arg(text.mid(before.size(), between).trimmed()).toStdString();
     }
     return text.toStdString();
 }

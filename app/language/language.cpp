@@ -80,6 +80,14 @@ QString inUse()
     return code.isEmpty() ? QStringLiteral("en") : code;
 }
 
+QString withinSentence(QString label)
+{
+    const bool is_abbreviation = label.size() > 1 && label[1].isUpper();
+    if (!label.isEmpty() && !is_abbreviation && inUse() != QLatin1String("de"))
+        label[0] = label[0].toLower();
+    return label;
+}
+
 std::optional<QString> takeOption(QStringList& arguments)
 {
     const QString option = QStringLiteral("--language");

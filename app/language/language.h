@@ -28,6 +28,10 @@ void use(QCoreApplication& app, const QString& choice);
 /// The code of the language that use() loaded.
 QString inUse();
 
+/// A label as it stands within a sentence: it begins small, but for German, whose nouns do not, and for
+/// abbreviations.
+QString withinSentence(QString label);
+
 /// Takes "--language CODE" or "--language=CODE" out of what stands behind the program's name: the code, empty
 /// where it is not given; nothing where it is none of languages().
 std::optional<QString> takeOption(QStringList& arguments);

@@ -12,7 +12,8 @@ Field elbowRow(const Access<Part>& access, At stub)
     Field row;
     row.kind = Field::Kind::choice;
     row.label = siphonwright::panels::FormText::tr("Elbow");
-    row.choices = {siphonwright::panels::FormText::tr("none, straight"), siphonwright::panels::FormText::tr("elbow or angled adapter")};
+    row.choices = {siphonwright::panels::FormText::tr("none, straight"),
+                   siphonwright::panels::FormText::tr("elbow or angled adapter")};
     row.choice = [access, stub](const Sketch& sketch) {
         const Part* part = access.read(sketch);
         return part && stub(*part).elbow ? 1 : 0;
@@ -62,9 +63,11 @@ void addElbow(Fields<Part>& fields, At stub)
         access, siphonwright::panels::FormText::tr("Leaves up by"), Unit::degree, stub,
         [](auto& e) -> auto& { return e.direction.elevation_deg; }));
     fields.add(elbowQuantity(
-        access, siphonwright::panels::FormText::tr("Elbow radius"), Unit::mm, stub, [](auto& e) -> auto& { return e.radius_mm; }));
+        access, siphonwright::panels::FormText::tr("Elbow radius"), Unit::mm, stub,
+        [](auto& e) -> auto& { return e.radius_mm; }));
     fields.add(elbowQuantity(
-        access, siphonwright::panels::FormText::tr("Elbow leg"), Unit::mm, stub, [](auto& e) -> auto& { return e.leg_mm; }));
+        access, siphonwright::panels::FormText::tr("Elbow leg"), Unit::mm, stub,
+        [](auto& e) -> auto& { return e.leg_mm; }));
 }
 
 } // namespace siphonwright::panels

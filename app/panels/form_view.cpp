@@ -233,6 +233,8 @@ QWidget* FormView::choiceEditor(std::size_t index)
     refreshers_.emplace_back([this, choice, index, offset](const Sketch& sketch) {
         const QSignalBlocker blocked(choice);
         choice->setCurrentIndex(form_[index].choice(sketch) + offset);
+        if (form_[index].tip.isEmpty()) // what has no room ends in dots
+            choice->setToolTip(choice->currentText());
     });
     return choice;
 }

@@ -74,7 +74,8 @@ EstimatePage::EstimatePage(Document& document, QWidget* parent)
     area->setFrameShape(QFrame::NoFrame);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setWidget(form_);
-    area->setFixedWidth(380);
+    constexpr int scroll_bar_px = 20;
+    area->setFixedWidth(std::max(380, form_->minimumSizeHint().width() + scroll_bar_px));
     table_->setObjectName(QStringLiteral("sums-table"));
     table_->setAccessibleName(tr("Sums"));
     table_->setRowCount(rows);

@@ -1,5 +1,7 @@
 #include "app/paper/quote_form.h"
 
+#include "app/language/language.h"
+
 #include "core/paperwork/money.h"
 #include "core/paperwork/price_list.h"
 
@@ -70,6 +72,7 @@ QuoteForm::QuoteForm(Document& document, QWidget* parent)
 void QuoteForm::addHeading(const QString& text)
 {
     auto* heading = new QLabel(text, this);
+    heading->setWordWrap(true);
     heading->setProperty("role", QStringLiteral("heading"));
     form_->addRow(heading);
 }
@@ -96,7 +99,7 @@ void QuoteForm::addWords(const QString& label, const QString& name, std::string 
         [this, label, member](const QString& typed) {
             if (typed.size() > longest)
                 return tr("At most 200 characters.");
-            changeQuote(document_, tr("Change %1").arg(label.toLower()),
+            changeQuote(document_, tr("Change %1").arg(language::withinSentence(label)),
                         [&](Quote& quote) { quote.*member = typed.trimmed().toStdString(); });
             return QString();
         });
@@ -108,7 +111,7 @@ void QuoteForm::addText(const QString& label, const QString& name, std::string Q
     auto* text = new EntryText(
         label,
         [this, label, member](const QString& typed) {
-            changeQuote(document_, tr("Change %1").arg(label.toLower()),
+            changeQuote(document_, tr("Change %1").arg(language::withinSentence(label)),
                         [&](Quote& quote) { quote.*member = typed.left(longest).toStdString(); });
         },
         this);
@@ -133,7 +136,7 @@ void QuoteForm::addSteps(const QString& label, const QString& name,
             const QString refused =
                 takeDecimal(typed, decimalsOf(quoteOf(document_.sketch()), decimals), 0, most, steps);
             if (refused.isEmpty())
-                changeQuote(document_, tr("Change %1").arg(label.toLower()),
+                changeQuote(document_, tr("Change %1").arg(language::withinSentence(label)),
                             [&](Quote& quote) { quote.*member = steps; });
             return refused;
         },
@@ -150,7 +153,7 @@ void QuoteForm::addWhole(const QString& label, const QString& name, std::int64_t
             const QString refused = takeDecimal(typed, 0, least, most, number);
             if (!refused.isEmpty() || !number)
                 return refused.isEmpty() ? tr("A number is wanted here.") : refused;
-            changeQuote(document_, tr("Change %1").arg(label.toLower()),
+            changeQuote(document_, tr("Change %1").arg(language::withinSentence(label)),
                         [&](Quote& quote) { quote.*member = *number; });
             return QString();
         });

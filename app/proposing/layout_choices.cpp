@@ -76,6 +76,8 @@ LayoutChoices::LayoutChoices(Document& document, QWidget* parent)
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(12);
         connect(box, &QComboBox::currentIndexChanged, this, &LayoutChoices::changed);
+        connect(box, &QComboBox::currentTextChanged, box, &QWidget::setToolTip); // it may end in dots
+        box->setToolTip(box->currentText());
     }
     auto* row = new QHBoxLayout(area_row_);
     row->setContentsMargins(0, 0, 0, 0);

@@ -328,6 +328,7 @@ void LayoutsPanel::refresh()
     propose_->setEnabled(!busy() && choices_->lacking().isEmpty());
     propose_->setText(found_ ? tr("&Propose again") : tr("&Propose"));
     state_->setText(stateText());
+    state_->setToolTip(state_->text());
     state_->setProperty("role", found_ && !current && !taken_ ? QStringLiteral("problem") : QString());
     state_->style()->polish(state_);
     list_->setVisible(list_->count() > 0);

@@ -76,23 +76,27 @@ void lowCoolant(Pencil& p, bool right)
 }
 
 constexpr std::array table = {
-    RuleDrawing{"air-locked", Group::air,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Air closes the bore: it takes more head than there is."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "No crest, no pocket: warm coolant rises, cold falls."),
-                airLocked},
+    RuleDrawing{
+        "air-locked", Group::air,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Air closes the bore: it takes more head than there is."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "No crest, no pocket: warm coolant rises, cold falls."),
+        airLocked},
     RuleDrawing{"air-weakens-flow", Group::air,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "A small pocket takes part of the few millimetres."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "All of the head is left for the flow."), airWeakens},
+                QT_TRANSLATE_NOOP("siphonwright::rules", "All of the head is left for the flow."),
+                airWeakens},
     RuleDrawing{"chamber-not-full", Group::air,
                 QT_TRANSLATE_NOOP("siphonwright::rules", "Air over the coolant: the element burns out."),
                 QT_TRANSLATE_NOOP("siphonwright::rules", "The chamber is full, the element covered."),
                 chamberNotFull},
-    RuleDrawing{"not-cleared-by-running", Group::air,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "The engine's pump pushes the air and does not move it."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "A bleed lets it out."), clearedByRunning},
-    RuleDrawing{"low-coolant", Group::air,
-                QT_TRANSLATE_NOOP("siphonwright::rules", "In the cold the coolant shrinks under its minimum."),
-                QT_TRANSLATE_NOOP("siphonwright::rules", "Filled so that enough is left in the cold."), lowCoolant},
+    RuleDrawing{
+        "not-cleared-by-running", Group::air,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "The engine's pump pushes the air and does not move it."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "A bleed lets it out."), clearedByRunning},
+    RuleDrawing{
+        "low-coolant", Group::air,
+        QT_TRANSLATE_NOOP("siphonwright::rules", "In the cold the coolant shrinks under its minimum."),
+        QT_TRANSLATE_NOOP("siphonwright::rules", "Filled so that enough is left in the cold."), lowCoolant},
 };
 
 } // namespace

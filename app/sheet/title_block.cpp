@@ -1,4 +1,5 @@
 #include "app/drawing/text.h"
+#include "app/language/language.h"
 #include "app/language/tr.h"
 #include "app/sheet/end_view.h"
 
@@ -115,7 +116,7 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(90, 24, 18, 8), tr("Scale"), scale, normal_mm, Weight::strong},
         {at(108, 24, 14, 8), tr("Rev."), q(s.revision)},
         {at(122, 24, 28, 8), tr("Date of issue"), q(s.date_of_issue)},
-        {at(150, 24, 14, 8), tr("Lang."), QStringLiteral("en")},
+        {at(150, 24, 14, 8), tr("Lang."), language::inUse()},
         {at(164, 24, 16, 8), tr("Sheet"), QStringLiteral("1/1")},
     };
     for (const Cell& cell : cells)

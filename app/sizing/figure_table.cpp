@@ -49,6 +49,8 @@ void FigureTable::show(const Figures& figures)
 {
     setColumnCount(static_cast<int>(figures.columns.size()));
     setHorizontalHeaderLabels(figures.columns);
+    for (int column = 0; column < columnCount(); ++column)
+        horizontalHeaderItem(column)->setToolTip(figures.columns.value(column));
     setRowCount(static_cast<int>(figures.rows.size()));
     parts_.clear();
     for (int row = 0; row < rowCount(); ++row) {

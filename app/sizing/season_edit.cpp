@@ -32,6 +32,7 @@ SeasonEdit::SeasonEdit(Document& document, QWidget* parent)
       problem_(new QLabel(this))
 {
     auto* heading = new QLabel(tr("Nights of a season"), this);
+    heading->setWordWrap(true);
     heading->setProperty("role", QStringLiteral("heading"));
     auto* add = new QPushButton(tr("Add nights"), this);
     add->setObjectName(QStringLiteral("season-add"));
@@ -39,6 +40,7 @@ SeasonEdit::SeasonEdit(Document& document, QWidget* parent)
     sample->setObjectName(QStringLiteral("season-sample"));
     sample->setToolTip(tr("150 nights from -30 to 0 °C: invented, no weather record"));
     total_->setObjectName(QStringLiteral("season-total"));
+    total_->setWordWrap(true);
     total_->setProperty("role", QStringLiteral("faint"));
     problem_->setProperty("role", QStringLiteral("problem"));
     problem_->setWordWrap(true);

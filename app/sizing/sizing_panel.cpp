@@ -11,6 +11,8 @@
 #include <QStackedWidget>
 #include <QTabBar>
 
+#include <algorithm>
+
 namespace siphonwright::sizing {
 
 namespace {
@@ -129,8 +131,10 @@ void SizingPanel::fitPages()
     const bool wide = width() >= side_by_side_px;
     for (const Page* page : {&size_, &supply_, &coolant_}) {
         page->sides->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-        page->entries->setMinimumWidth(wide ? entries_px : 0);
-        page->entries->setMaximumWidth(wide ? entries_px : QWIDGETSIZE_MAX);
+        constexpr int scroll_bar_px = 20;
+        const int needed_px = page->entries->widget()->minimumSizeHint().width() + scroll_bar_px;
+        page->entries->setMinimumWidth(wide ? std::max(entries_px, needed_px) : needed_px);
+        page->entries->setMaximumWidth(wide ? std::max(entries_px, needed_px) : QWIDGETSIZE_MAX);
         page->sides->setStretch(0, wide ? 0 : 2);
         page->sides->setStretch(1, wide ? 1 : 3);
     }

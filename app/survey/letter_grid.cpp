@@ -197,6 +197,7 @@ void LetterGrid::addHeads(QGridLayout& grid)
                                tr("Drawn: height, station, across")};
     for (int i = 0; i < heads.size(); ++i) {
         auto* head = new QLabel(heads[i], this);
+        head->setWordWrap(true);
         head->setProperty("role", QStringLiteral("faint"));
         grid.addWidget(head, 0, i);
     }
@@ -206,6 +207,7 @@ void LetterGrid::addName(QGridLayout& grid, int row, const SurveyLetter& letter)
 {
     auto* sign = new QLabel(QStringLiteral("<b>%1</b>").arg(QLatin1Char(letter.letter)), this);
     auto* what = new QLabel(text(letter.what), this);
+    what->setWordWrap(true);
     what->setToolTip(text(letter.how));
     auto* drawn = new QLabel(this);
     drawn->setObjectName(QStringLiteral("survey-drawn-%1").arg(QLatin1Char(letter.letter)));

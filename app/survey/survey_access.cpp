@@ -24,8 +24,11 @@ void addPort(panels::Form& form, const QString& name, std::optional<SurveyPort> 
     fields.heading(name);
     fields.choice(
         siphonwright::survey::SurveyText::tr("Kind"),
-        {siphonwright::survey::SurveyText::tr("drain port"), siphonwright::survey::SurveyText::tr("core plug"), siphonwright::survey::SurveyText::tr("lower hose tee"),
-         siphonwright::survey::SurveyText::tr("head or manifold port"), siphonwright::survey::SurveyText::tr("cabin heater line")},
+        {siphonwright::survey::SurveyText::tr("drain port"),
+         siphonwright::survey::SurveyText::tr("core plug"),
+         siphonwright::survey::SurveyText::tr("lower hose tee"),
+         siphonwright::survey::SurveyText::tr("head or manifold port"),
+         siphonwright::survey::SurveyText::tr("cabin heater line")},
         [](auto& p) -> auto& { return p.kind; });
     fields.text(
         siphonwright::survey::SurveyText::tr("Thread"), [](auto& p) -> auto& { return p.thread; });
@@ -35,11 +38,14 @@ void addPort(panels::Form& form, const QString& name, std::optional<SurveyPort> 
     fields.last().most = 300;
     fields.choice(
         siphonwright::survey::SurveyText::tr("Points to"),
-        {siphonwright::survey::SurveyText::tr("front"), siphonwright::survey::SurveyText::tr("rear"), siphonwright::survey::SurveyText::tr("left side"),
-         siphonwright::survey::SurveyText::tr("right side"), siphonwright::survey::SurveyText::tr("up"), siphonwright::survey::SurveyText::tr("down")},
+        {siphonwright::survey::SurveyText::tr("front"), siphonwright::survey::SurveyText::tr("rear"),
+         siphonwright::survey::SurveyText::tr("left side"),
+         siphonwright::survey::SurveyText::tr("right side"), siphonwright::survey::SurveyText::tr("up"),
+         siphonwright::survey::SurveyText::tr("down")},
         [](auto& p) -> auto& { return p.facing; });
     fields.quantity(
-        siphonwright::survey::SurveyText::tr("Tilted up by"), Unit::degree, [](auto& p) -> auto& { return p.tilt_deg; });
+        siphonwright::survey::SurveyText::tr("Tilted up by"), Unit::degree,
+        [](auto& p) -> auto& { return p.tilt_deg; });
     fields.last().least = -90;
     fields.last().most = 90;
     for (panels::Field& row : fields.take())
@@ -91,19 +97,25 @@ panels::Form surveyForm()
     panels::Fields<Survey> rest(surveyAccess());
     rest.heading(siphonwright::survey::SurveyText::tr("Engine and bay"));
     rest.choice(
-        siphonwright::survey::SurveyText::tr("Thermostat on the"), {siphonwright::survey::SurveyText::tr("outlet side"), siphonwright::survey::SurveyText::tr("inlet side")},
+        siphonwright::survey::SurveyText::tr("Thermostat on the"),
+        {siphonwright::survey::SurveyText::tr("outlet side"),
+         siphonwright::survey::SurveyText::tr("inlet side")},
         [](auto& s) -> auto& { return s.thermostat_side; });
     rest.quantity(
-        siphonwright::survey::SurveyText::tr("Supply voltage"), Unit::volt, [](auto& s) -> auto& { return s.supply_V; });
+        siphonwright::survey::SurveyText::tr("Supply voltage"), Unit::volt,
+        [](auto& s) -> auto& { return s.supply_V; });
     rest.last().least = 0;
     rest.last().most = 100'000;
     rest.choice(
         siphonwright::survey::SurveyText::tr("Antifreeze in it now"),
-        {siphonwright::survey::SurveyText::tr("none, plain water"), siphonwright::survey::SurveyText::tr("ethylene glycol"),
-         siphonwright::survey::SurveyText::tr("propylene glycol"), siphonwright::survey::SurveyText::tr("not known")},
+        {siphonwright::survey::SurveyText::tr("none, plain water"),
+         siphonwright::survey::SurveyText::tr("ethylene glycol"),
+         siphonwright::survey::SurveyText::tr("propylene glycol"),
+         siphonwright::survey::SurveyText::tr("not known")},
         [](auto& s) -> auto& { return s.glycol; });
     rest.quantity(
-        siphonwright::survey::SurveyText::tr("By volume"), Unit::percent, [](auto& s) -> auto& { return s.glycol_percent; });
+        siphonwright::survey::SurveyText::tr("By volume"), Unit::percent,
+        [](auto& s) -> auto& { return s.glycol_percent; });
     rest.last().least = 0;
     rest.last().most = 100;
     rest.text(

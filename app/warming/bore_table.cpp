@@ -23,6 +23,7 @@ BoreTable::BoreTable(Document& document, QWidget* parent)
     table_->setObjectName(QStringLiteral("bore-table"));
     table_->setAccessibleName(tr("By bore of hose"));
     remark_->setObjectName(QStringLiteral("bore-remark"));
+    remark_->setWordWrap(true);
     remark_->setProperty("role", QStringLiteral("faint"));
     use_->setObjectName(QStringLiteral("use-bore"));
     use_->setToolTip(tr("Put every hose on the selected bore, hose ends and in-line parts in proportion"));

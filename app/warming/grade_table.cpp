@@ -66,6 +66,7 @@ GradeTable::GradeTable(Document& document, QWidget* parent)
     table_->setObjectName(QStringLiteral("grade-table"));
     table_->setAccessibleName(tr("On grades"));
     remark_->setObjectName(QStringLiteral("grade-remark"));
+    remark_->setWordWrap(true);
     remark_->setProperty("role", QStringLiteral("faint"));
     remark_->setContentsMargins(8, 0, 4, 0);
     auto* column = new QVBoxLayout(this);

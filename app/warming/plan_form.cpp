@@ -1,5 +1,6 @@
 #include "app/warming/plan_form.h"
 
+#include "app/language/language.h"
 #include "app/panels/field.h"
 
 #include <QGridLayout>
@@ -89,7 +90,7 @@ panels::QuantityEdit* PlanForm::add(const QString& label, const char* name, cons
     grid->addWidget(title, index / 2, index % 2 * 2);
     grid->addWidget(edit, index / 2, index % 2 * 2 + 1);
     connect(edit, &panels::QuantityEdit::committed, this, [this, edit, label, set] {
-        document_.apply(tr("Change %1").arg(label.toLower()),
+        document_.apply(tr("Change %1").arg(language::withinSentence(label)),
                         [&](Sketch& sketch) { set(sketch, edit->value()); });
     });
     connect(edit, &panels::QuantityEdit::problemChanged, this, [this](const QString& sentence) {

@@ -19,6 +19,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace siphonwright::warming {
 
 WarmUpPanel::WarmUpPanel(Document& document, Selection& selection, QWidget* parent)
@@ -89,7 +91,7 @@ void WarmUpPanel::layOut()
     scroll->setWidget(side);
     scroll->setMinimumHeight(20);
     constexpr int side_px = 292;
-    constexpr int scroll_bar_px = 16;
+    constexpr int scroll_bar_px = 24;
     scroll->setFixedWidth(std::max(side_px, side->minimumSizeHint().width() + scroll_bar_px));
 
     auto* left = new QVBoxLayout;

@@ -1,6 +1,7 @@
 #include "app/warming/words.h"
 
 #include "app/language/in_words.h"
+#include "app/language/language.h"
 #include "app/language/tr.h"
 
 #include <algorithm>
@@ -109,9 +110,7 @@ QString targetText(const Result& result, UnitSystem units)
 QString asDriver(Assumed which)
 {
     const std::string_view title = assumptionOf(which).title;
-    QString text = inWords(title);
-    text = text.section(QLatin1Char(','), 0, 0);
-    return text.left(1).toLower() + text.mid(1);
+    return language::withinSentence(inWords(title).section(QLatin1Char(','), 0, 0));
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "app/commissioning/commissioning_panel.h"
+#include "app/language/language.h"
 #include "app/proposing/layouts_panel.h"
 #include "app/sizing/sizing_panel.h"
 #include "app/warming/bore_table.h"
@@ -371,7 +372,7 @@ void MainWindow::connectInsertActions()
     const auto on = [this](const char* id, const std::function<PartRef(Sketch&)>& edit) {
         QAction* action = (*actions_)[QString::fromLatin1(id)];
         connect(action, &QAction::triggered, this, [this, action, edit] {
-            insert(tr("Add %1").arg(action->text().remove(QLatin1Char('&')).toLower()), edit);
+            insert(tr("Add %1").arg(language::withinSentence(action->text().remove(QLatin1Char('&')))), edit);
         });
     };
     on("insert-supply-port", [](Sketch& sketch) { return insertPort(sketch, PortRole::supply); });

@@ -1,5 +1,6 @@
 #include "app/window/paper_commands.h"
 
+#include "app/language/language.h"
 #include "app/window/file_commands.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
@@ -112,7 +113,7 @@ void PaperCommands::choosePdf()
     dialog->setNameFilter(tr("PDF (*.pdf)"));
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
     dialog->selectFile(QStringLiteral("%1 %2").arg(QFileInfo(displayName(document_)).completeBaseName(),
-                                                   paper::titleOf(kind).toLower()));
+                                                   language::withinSentence(paper::titleOf(kind))));
     connect(dialog, &QFileDialog::fileSelected, this,
             [this, kind](const QString& path) { writePdf(kind, path); });
     dialog->open();

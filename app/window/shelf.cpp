@@ -25,6 +25,8 @@ Shelf::Shelf(QWidget* parent) : QListWidget(parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setTextElideMode(Qt::ElideRight);
     setIconSize({20, 20});
+    constexpr int least_px = 140; // for its title and the beginnings of names
+    setMinimumWidth(least_px);
     addHeading(tr("Into the engine"));
     addPart(ShelfPart::What::port, {}, tr("Port"), QStringLiteral("port"));
     addPart(ShelfPart::What::tank, {}, tr("Surge tank"), QStringLiteral("tank"));

@@ -70,6 +70,8 @@ ShortcutsWindow::ShortcutsWindow(const Actions& actions, Keys& keys, const QMenu
     list_->setUniformRowHeights(true);
     list_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     list_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+    list_->header()->setStretchLastSection(false);
+    list_->header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
     auto* column = new QVBoxLayout(this);
     column->addWidget(filter_);
     column->addWidget(list_, 1);

@@ -22,8 +22,8 @@
 /// steady exponential whose mean is T, so that the long-time limit is that of steadyCirculation() however few
 /// the cells. (In a hose that has come to rest T_out becomes T: see unitsWhileRenewed() in the source.)
 /// Buoyancy is the weight of the cells, which hangs on states alone, and loss rises strictly with flow, so at
-/// each instant the flow is unique and signed. Stepped by SwitchingIntegrator; thermostats, cut-outs, boiling,
-/// target and a warm return are events located on its dense output.
+/// each instant the flow is unique and signed. Stepped by SwitchingIntegrator; thermostats, cut-outs,
+/// boiling, target and a warm return are events located on its dense output.
 ///
 /// Every assumed figure is a named member with its basis beside it. "Own choice" and "own estimate" mean that
 /// no published source is known to us.

@@ -25,8 +25,8 @@ UNITS = "core/quantity/units.cpp"
 # A single word in small letters is a key more often than not; these are read.
 SINGLE_WORDS = set("""
     across advice air antifreeze area boils bore bores caution current doubtful ethylene exhaust falls fits ground height inlet
-    level likewise off outlet part propylene rises stop steep station thread voltage description unit price currency item
-    chloride sulphate dimension port hose heater kind start end none buoyancy viscosity roughness
+    level likewise off outlet part propylene rises stop steep station thread voltage
+    chloride sulphate dimension port hose heater kind start end none buoyancy viscosity roughness direction nothing
     """.split())
 
 TOKEN = re.compile(
@@ -142,14 +142,15 @@ def readable(text):
         return text if bare in SINGLE_WORDS else ""
     no_words = (
         not re.search(r"[A-Za-z]{2}", bare)
-        or re.search(r"[A-Za-z]_[A-Za-z]|\A[/#$<]|\\|://|\A[a-z0-9]+(-[a-z0-9]+)+\Z|\A-|\A[a-z]+-\Z", bare)
+        or re.search(r"[A-Za-z]_[A-Za-z]|\A[/#$<]|\\|://|\A-|\A[a-z]+-\Z", bare)
+        or re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)+", text)  # a key; "%1 nose-up" is none
         or re.fullmatch(r"[A-Z]{3}|[\d./ ]*(AWG|awg|mm2|mm²|mm|ml|kWh|in|ft|min|J/kg K)|and|the", bare)
-        and text != "1 in %1")
+        and text not in ("1 in %1", "%1 and %2"))
     return "" if no_words else text
 
 
-# What core/layout/wording.cpp makes of a kind and a name.
-NAMED = ("Supply hose %1", "Return hose %1")
+# What is made of a kind and a name, and of the last two of a list.
+NAMED = ("Supply hose %1", "Return hose %1", "%1 and %2")
 
 
 def core_texts():

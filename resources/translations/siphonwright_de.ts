@@ -4524,26 +4524,6 @@
         <translation>für {0}, {1} dick</translation>
     </message>
     <message>
-        <source>item</source>
-        <translation>item</translation>
-    </message>
-    <message>
-        <source>description</source>
-        <translation>description</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unit</translation>
-    </message>
-    <message>
-        <source>price</source>
-        <translation>price</translation>
-    </message>
-    <message>
-        <source>currency</source>
-        <translation>currency</translation>
-    </message>
-    <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
         <translation>keine Spalte namens „%1“; Felder sind durch Kommas zu trennen, nicht durch Semikolons</translation>
     </message>
@@ -6678,6 +6658,26 @@
     <message>
         <source>Return hose %1</source>
         <translation>Rücklaufschlauch %1</translation>
+    </message>
+    <message>
+        <source>%1 nose-up</source>
+        <translation>%1 Front hoch</translation>
+    </message>
+    <message>
+        <source>%1 nose-down</source>
+        <translation>%1 Front tief</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
     </message>
 </context>
 <context>

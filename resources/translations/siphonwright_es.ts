@@ -4524,26 +4524,6 @@
         <translation>para {0}, espesor {1}</translation>
     </message>
     <message>
-        <source>item</source>
-        <translation>artículo</translation>
-    </message>
-    <message>
-        <source>description</source>
-        <translation>descripción</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unidad</translation>
-    </message>
-    <message>
-        <source>price</source>
-        <translation>precio</translation>
-    </message>
-    <message>
-        <source>currency</source>
-        <translation>moneda</translation>
-    </message>
-    <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
         <translation>no hay columna llamada &quot;%1&quot;; los campos deben separarse con comas, no con punto y coma</translation>
     </message>
@@ -6678,6 +6658,26 @@
     <message>
         <source>Return hose %1</source>
         <translation>Manguera de retorno %1</translation>
+    </message>
+    <message>
+        <source>%1 nose-up</source>
+        <translation>%1 frente arriba</translation>
+    </message>
+    <message>
+        <source>%1 nose-down</source>
+        <translation>%1 frente abajo</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>dirección</translation>
     </message>
 </context>
 <context>

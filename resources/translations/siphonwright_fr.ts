@@ -4524,26 +4524,6 @@
         <translation>pour {0}, épaisseur {1}</translation>
     </message>
     <message>
-        <source>item</source>
-        <translation>article</translation>
-    </message>
-    <message>
-        <source>description</source>
-        <translation>désignation</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unité</translation>
-    </message>
-    <message>
-        <source>price</source>
-        <translation>prix</translation>
-    </message>
-    <message>
-        <source>currency</source>
-        <translation>devise</translation>
-    </message>
-    <message>
         <source>no column named &quot;%1&quot;; fields have to be set apart by commas, not by semicolons</source>
         <translation>pas de colonne nommée «&#xa0;%1&#xa0;»&#xa0;; les champs sont à séparer par des virgules, non des points-virgules</translation>
     </message>
@@ -6678,6 +6658,26 @@
     <message>
         <source>Return hose %1</source>
         <translation>Durite de retour %1</translation>
+    </message>
+    <message>
+        <source>%1 nose-up</source>
+        <translation>%1 avant relevé</translation>
+    </message>
+    <message>
+        <source>%1 nose-down</source>
+        <translation>%1 avant abaissé</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 et %2</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>direction</translation>
     </message>
 </context>
 <context>
@@ -11103,11 +11103,11 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     </message>
     <message>
         <source>Judged nose up and down to</source>
-        <translation>Jugé avant relevé/abaissé à</translation>
+        <translation>Jugé avant relevé et abaissé à</translation>
     </message>
     <message>
         <source>Judged left and right to</source>
-        <translation>Jugé gauche/droite à</translation>
+        <translation>Jugé à gauche et à droite à</translation>
     </message>
     <message>
         <source>Altitude</source>

@@ -1,5 +1,6 @@
 #include "tests/air/random_loops.h"
 #include "tests/near.h"
+#include "tests/random_runs.h"
 
 #include "core/air/purge.h"
 
@@ -210,4 +211,3 @@ private Q_SLOTS:
 
 QTEST_APPLESS_MAIN(TestFillRandom)
 #include "test_fill_random.moc"
-#include "tests/random_runs.h"

@@ -60,16 +60,21 @@ int cutOff_px(const QWidget& widget)
     return 0;
 }
 
-bool isShown(const QWidget& widget, const QWidget& window)
+/// In a panel whose tab is not the one in front: it is put out of sight, not hidden.
+bool isBehind(const QWidget& widget)
 {
-    return &widget == &window || widget.isVisibleTo(&window);
+    for (const QWidget* at = &widget; at; at = at->parentWidget())
+        if (qobject_cast<const QDockWidget*>(at))
+            return at->visibleRegion().isEmpty();
+    return false;
 }
 
 template <class Widget, class Judge>
 void each(const QWidget& window, const Judge& judge)
 {
     for (const Widget* one : window.findChildren<Widget*>())
-        if (one->window() == window.window() && isShown(*one, window) && one->isVisible())
+        if (one->window() == window.window() && one->isVisibleTo(&window) && one->isVisible() &&
+            !isBehind(*one))
             judge(*one);
 }
 
@@ -82,12 +87,12 @@ void judgeLabels(const QWidget& window, QStringList& out)
             out << line("label cut off", label.text(), label.width() - cutOff_px(label), label.width());
         if (label.wordWrap()) {
             const int needs = label.heightForWidth(label.width());
-            if (needs > label.height() + hardly_px)
+            if (needs > label.height() + hardly_px && label.toolTip() != label.text())
                 out << line("label's height", label.text(), label.height(), needs);
             // The longest word has to fit too.
             int word = 0;
             if (!isRich(label))
-                for (const QString& one : label.text().split(QRegularExpression(QStringLiteral("\\s+"))))
+                for (const QString& one : label.text().split(QRegularExpression(QStringLiteral("[\\s-]+"))))
                     word = std::max(word, label.fontMetrics().horizontalAdvance(one));
             if (word > label.contentsRect().width() + hardly_px)
                 out << line("label's word", label.text(), label.contentsRect().width(), word);
@@ -155,7 +160,7 @@ void judgeHeads(const QWidget& window, QStringList& out)
             out << line("box", box.title(), box.width(), needs);
     });
     each<QDockWidget>(window, [&](const QDockWidget& dock) {
-        constexpr int buttons_px = 44;
+        constexpr int buttons_px = 40;
         const int needs = dock.fontMetrics().horizontalAdvance(dock.windowTitle()) + buttons_px;
         if (!dock.titleBarWidget() && needs > dock.width() + hardly_px && dock.toolTip().isEmpty())
             out << line("panel's title", dock.windowTitle(), dock.width(), needs);

@@ -93,7 +93,7 @@ QString pseudo(const QString& text)
     const auto say = [&](qsizetype end) {
         for (; at < end; ++at) {
             once += strange(text[at]);
-            if (text[at].isLetter() || text[at] == QLatin1Char(' '))
+            if (text[at].isLetter() || text[at] == QLatin1Char(' ') || text[at] == QLatin1Char('-'))
                 twice += strange(text[at]);
         }
     };
@@ -127,12 +127,22 @@ QString PseudoTranslator::translate(const char* context, const char* source, con
     static const QRegularExpression words(QStringLiteral("\\p{L}{2}"));
     static const QRegularExpression places(
         QStringLiteral("\\{[a-z0-9](-[0-9])?\\}|[A-Za-z0-9]+_|_[A-Za-z0-9]+"));
-    const bool is_size = !asked.isEmpty() && asked.front().isDigit(); // "3/4 pipe", as the user enters it
-    if (out.isNull() && !is_size && QString(asked).remove(places).contains(words)) {
+    static const QRegularExpression name(
+        QStringLiteral("[0-9].*|[a-z]+-[0-9].*|[a-z0-9./-]+")); // a size as entered, an id
+    const bool is_name =
+        name.match(asked, 0, QRegularExpression::NormalMatch, QRegularExpression::AnchorAtOffsetMatchOption)
+            .capturedLength() == asked.size();
+    if (out.isNull() && !is_name && QString(asked).remove(places).contains(words)) {
         const QMutexLocker hold(&lock_);
         missing_.insert(keyOf(QString::fromUtf8(context), asked));
     }
     return out;
+}
+
+void PseudoTranslator::forget()
+{
+    const QMutexLocker hold(&lock_);
+    missing_.clear();
 }
 
 QStringList PseudoTranslator::missing() const

@@ -37,6 +37,7 @@ public:
                       int n = -1) const override;
     /// "context: text" of each.
     QStringList missing() const;
+    void forget();
 
 protected:
     QString listed(const char* context, const char* source, const char* disambiguation, int n) const override;

@@ -1,3 +1,4 @@
+#include "tests/random_runs.h"
 #include "tests/sound_loop.h"
 
 #include "core/layout/route.h"
@@ -222,4 +223,3 @@ void TestProposeBruteForce::whereverTryingEverythingFindsALayoutSoDoesProposing(
 
 QTEST_APPLESS_MAIN(TestProposeBruteForce)
 #include "test_propose_brute_force.moc"
-#include "tests/random_runs.h"

@@ -4,6 +4,7 @@
 #include "app/language/tr.h"
 
 #include "core/analysis/margin_text.h"
+#include "core/paperwork/parts.h"
 
 #include <map>
 
@@ -20,25 +21,6 @@ QString severityWord(Severity severity)
         return tr("Caution");
     case Severity::advice:
         return tr("Advice");
-    }
-    return {};
-}
-
-QString partName(const InlinePart& part)
-{
-    switch (part.kind) {
-    case InlineKind::isolation_valve:
-        return tr("Isolation valve");
-    case InlineKind::bleed:
-        return tr("Bleed");
-    case InlineKind::drain:
-        return tr("Drain");
-    case InlineKind::lift_check_valve:
-        return tr("Lift check valve");
-    case InlineKind::swing_check_valve:
-        return tr("Swing check valve");
-    case InlineKind::reducer:
-        return tr("Reducer");
     }
     return {};
 }
@@ -164,27 +146,20 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
     for (const Heater& heater : sketch.heaters)
         add(heaterRow(heater, units));
-    std::map<QString, int> counted;
     double volume_ml = 0;
     for (const ResolvedHose& hose : analysis.layout.hoses) {
         add(hoseRow(hose, units));
         volume_ml += hose->volume_ml;
-        for (const InlinePart& part : hose->hose->parts)
-            ++counted[tr("%1, bore %2").arg(partName(part), inWords(part.bore_mm, Unit::mm, units))];
-        for (const HoseEnd* end : {&hose->hose->from, &hose->hose->to}) {
-            if (!end->connected())
-                continue;
-            ++counted[tr("Hose end, bore %1").arg(inWords(end->bore_mm, Unit::mm, units))];
-            ++counted[tr("Hose clamp for %1 outside diameter")
-                          .arg(inWords(hose->outsideDiameter(), Unit::mm, units))];
-        }
-        if (!hose->hose->clips_mm.empty())
-            counted[tr("Support clip for %1 outside diameter")
-                        .arg(inWords(hose->outsideDiameter(), Unit::mm, units))] +=
-                int(hose->hose->clips_mm.size());
     }
-    for (const auto& [name, count] : counted)
-        add(tr("%1 x %2").arg(count).arg(name));
+    for (const PartRow& part : partsOf(sketch, analysis.layout).rows) {
+        const bool said = part.kind == ItemKind::heater || part.kind == ItemKind::hose;
+        if (said || part.unit != PriceUnit::each || !part.thousandths)
+            continue;
+        QString name = inWords(nameOf(part.kind));
+        if (!part.size.pattern.empty())
+            name += QStringLiteral(", ") + inWords(part.size, units);
+        add(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name));
+    }
     for (const Heater& heater : sketch.heaters)
         volume_ml += chamberVolume(heater);
     if (volume_ml > 0)

@@ -13765,30 +13765,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Hinweis</translation>
     </message>
     <message>
-        <source>Isolation valve</source>
-        <translation>Absperrventil</translation>
-    </message>
-    <message>
-        <source>Bleed</source>
-        <translation>Entlüftung</translation>
-    </message>
-    <message>
-        <source>Drain</source>
-        <translation>Ablass</translation>
-    </message>
-    <message>
-        <source>Lift check valve</source>
-        <translation>Hub-Rückschlagventil</translation>
-    </message>
-    <message>
-        <source>Swing check valve</source>
-        <translation>Klappen-Rückschlagventil</translation>
-    </message>
-    <message>
-        <source>Reducer</source>
-        <translation>Reduzierung</translation>
-    </message>
-    <message>
         <source>Supply hose</source>
         <translation>Vorlaufschlauch</translation>
     </message>
@@ -13879,22 +13855,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>Parts and cut lengths</source>
         <translation>Teile und Zuschnittlängen</translation>
-    </message>
-    <message>
-        <source>%1, bore %2</source>
-        <translation>%1, Innen-Ø %2</translation>
-    </message>
-    <message>
-        <source>Hose end, bore %1</source>
-        <translation>Schlauchtülle, Innen-Ø %1</translation>
-    </message>
-    <message>
-        <source>Hose clamp for %1 outside diameter</source>
-        <translation>Schlauchschelle für %1 Außen-Ø</translation>
-    </message>
-    <message>
-        <source>Support clip for %1 outside diameter</source>
-        <translation>Halteschelle für %1 Außen-Ø</translation>
     </message>
     <message>
         <source>%1 x %2</source>

@@ -13765,30 +13765,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Consejo</translation>
     </message>
     <message>
-        <source>Isolation valve</source>
-        <translation>Válvula de aislamiento</translation>
-    </message>
-    <message>
-        <source>Bleed</source>
-        <translation>Purgador</translation>
-    </message>
-    <message>
-        <source>Drain</source>
-        <translation>Drenaje</translation>
-    </message>
-    <message>
-        <source>Lift check valve</source>
-        <translation>Válvula antirretorno de disco</translation>
-    </message>
-    <message>
-        <source>Swing check valve</source>
-        <translation>Válvula antirretorno de clapeta</translation>
-    </message>
-    <message>
-        <source>Reducer</source>
-        <translation>Reducción</translation>
-    </message>
-    <message>
         <source>Supply hose</source>
         <translation>Manguera de alimentación</translation>
     </message>
@@ -13879,22 +13855,6 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>Parts and cut lengths</source>
         <translation>Piezas y longitudes de corte</translation>
-    </message>
-    <message>
-        <source>%1, bore %2</source>
-        <translation>%1, diámetro interior %2</translation>
-    </message>
-    <message>
-        <source>Hose end, bore %1</source>
-        <translation>Espiga, diámetro interior %1</translation>
-    </message>
-    <message>
-        <source>Hose clamp for %1 outside diameter</source>
-        <translation>Abrazadera para %1 de diámetro exterior</translation>
-    </message>
-    <message>
-        <source>Support clip for %1 outside diameter</source>
-        <translation>Abrazadera de soporte para %1 de diámetro exterior</translation>
     </message>
     <message>
         <source>%1 x %2</source>

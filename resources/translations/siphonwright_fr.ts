@@ -13765,30 +13765,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Conseil</translation>
     </message>
     <message>
-        <source>Isolation valve</source>
-        <translation>Vanne d&apos;isolement</translation>
-    </message>
-    <message>
-        <source>Bleed</source>
-        <translation>Purgeur</translation>
-    </message>
-    <message>
-        <source>Drain</source>
-        <translation>Vidange</translation>
-    </message>
-    <message>
-        <source>Lift check valve</source>
-        <translation>Clapet à levée</translation>
-    </message>
-    <message>
-        <source>Swing check valve</source>
-        <translation>Clapet à battant</translation>
-    </message>
-    <message>
-        <source>Reducer</source>
-        <translation>Réduction</translation>
-    </message>
-    <message>
         <source>Supply hose</source>
         <translation>Durite d&apos;alimentation</translation>
     </message>
@@ -13879,22 +13855,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>Parts and cut lengths</source>
         <translation>Pièces et longueurs de coupe</translation>
-    </message>
-    <message>
-        <source>%1, bore %2</source>
-        <translation>%1, diam. int. %2</translation>
-    </message>
-    <message>
-        <source>Hose end, bore %1</source>
-        <translation>Embout, diam. int. %1</translation>
-    </message>
-    <message>
-        <source>Hose clamp for %1 outside diameter</source>
-        <translation>Collier de serrage pour diamètre extérieur %1</translation>
-    </message>
-    <message>
-        <source>Support clip for %1 outside diameter</source>
-        <translation>Collier de maintien pour diamètre extérieur %1</translation>
     </message>
     <message>
         <source>%1 x %2</source>

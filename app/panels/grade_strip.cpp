@@ -45,7 +45,8 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
     across_->setObjectName(QStringLiteral("grade-across"));
     across_->setAccessibleName(tr("Grade across, percent, right side up to the right"));
     across_->setToolTip(tr("Left is left side up, right is right side up. Double-click for level."));
-    across_->setFixedWidth(130);
+    across_->setMinimumWidth(90);
+    across_->setMaximumWidth(130);
     level_->setText(tr("Back to level"));
     level_->setToolTip(tr("Stand the vehicle on the level again"));
     stands_->setObjectName(QStringLiteral("grade-stands"));
@@ -74,11 +75,24 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
 
 void GradeStrip::resizeEvent(QResizeEvent* event)
 {
-    // From here on the verdict has room beside the sliders.
-    const int beside_px = static_cast<int>(720 * drawing::textScale(font()));
-    whole_->setDirection(width() < beside_px ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    whole_->setSpacing(width() < beside_px ? 0 : 8);
+    arrange();
     QWidget::resizeEvent(event);
+}
+
+void GradeStrip::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::FontChange)
+        arrange();
+    QWidget::changeEvent(event);
+}
+
+void GradeStrip::arrange()
+{
+    const double scale = drawing::textScale(font());
+    const bool under = width() < 720 * scale; // else the verdict has room beside the sliders
+    whole_->setDirection(under ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    whole_->setSpacing(under ? 0 : 8);
+    stands_->setWordWrap(width() < 460 * scale);
 }
 
 void GradeStrip::setLook(drawing::Look look)

@@ -26,8 +26,10 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    void arrange();
     void moved();
     void refresh();
 

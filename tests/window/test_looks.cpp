@@ -269,7 +269,8 @@ void TestLooks::nothing_is_clipped_at_200_percent()
     trigger("text-200");
     window_->actions()[panel]->trigger();
     QTest::qWait(100);
-    QVERIFY2(window_->width() <= 1280, qPrintable(QString::number(window_->width())));
+    // Long texts are wrapped when what they say is known, which a busy machine knows later.
+    QTRY_VERIFY2(window_->width() <= 1280, qPrintable(QString::number(window_->width())));
     QVERIFY2(window_->height() <= 720, qPrintable(QString::number(window_->height())));
     for (const QAbstractButton* button : window_->findChildren<QAbstractButton*>())
         if (!button->visibleRegion().isEmpty() && showsText(*button))

@@ -29,23 +29,28 @@ DiagnosisView::DiagnosisView(Document& document, Selection& selection, QWidget* 
     : QWidget(parent),
       document_(document),
       selection_(selection),
+      limits_(new QLabel(this)),
       state_(new QLabel(this)),
       next_(new QLabel(this)),
       groups_(new QVBoxLayout)
 {
+    limits_->setObjectName(QStringLiteral("diagnosis-limits"));
     state_->setObjectName(QStringLiteral("diagnosis-state"));
     next_->setObjectName(QStringLiteral("diagnosis-next"));
-    for (QLabel* one : {state_, next_}) {
+    for (QLabel* one : {limits_, state_, next_}) {
         one->setWordWrap(true);
         one->setTextFormat(Qt::PlainText);
         one->setStyleSheet(QStringLiteral("font-size: 15px;"));
     }
-    next_->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600; border: 2px solid palette(text); "
-                                        "padding: 8px;"));
+    for (QLabel* one : {limits_, next_})
+        one->setStyleSheet(
+            QStringLiteral("font-size: 16px; font-weight: 600; border: 2px solid palette(text); "
+                           "padding: 8px;"));
     auto* inside = new QWidget(this);
     auto* stack = new QVBoxLayout(inside);
     stack->setContentsMargins(8, 6, 8, 6);
     stack->setSpacing(8);
+    stack->addWidget(limits_);
     stack->addWidget(state_);
     stack->addWidget(next_);
     stack->addLayout(groups_);
@@ -78,37 +83,47 @@ void DiagnosisView::clear()
     }
 }
 
+void DiagnosisView::showLimits(const std::vector<Message>& broken, UnitSystem units)
+{
+    QStringList lines;
+    for (const Message& one : broken)
+        lines << markOf(Fit::over_limit) + u' ' + text(one, units);
+    limits_->setText(lines.join(u'\n'));
+    limits_->setVisible(!lines.isEmpty());
+}
+
+QString DiagnosisView::stateOf(const Diagnosis& found) const
+{
+    if (!found.missing.empty())
+        return tr("Not diagnosed: %1.").arg(inWords(found.missing));
+    if (found.nothing_fits)
+        return tr("▲ None of the faults listed explains these readings well.");
+    return tr("What would give these readings, by simulation of each fault on this drawing. Estimates: "
+              "make sure before a part is replaced.");
+}
+
 void DiagnosisView::show(const Outcome* outcome, bool computing, UnitSystem units)
 {
     clear();
     next_->setVisible(false);
+    showLimits(outcome ? outcome->judged.evidence.broken_limits : std::vector<Message>(), units);
     if (!outcome || !outcome->diagnosed) {
         state_->setText(computing || outcome ? tr("The faults are being simulated…")
                                              : tr("A diagnosis appears when there are readings."));
         return;
     }
     const Diagnosis& found = outcome->diagnosis;
-    if (!found.missing.empty()) {
-        state_->setText(tr("Not diagnosed: %1.").arg(inWords(found.missing)));
-        return;
-    }
-    QString state =
-        tr("What would give these readings, by simulation of each fault on this drawing. Estimates: "
-           "make sure before a part is replaced.");
-    if (found.nothing_fits)
-        state = tr("▲ None of the faults listed explains these readings well. Check the readings and the "
-                   "drawing first.");
-    if (computing)
-        state = tr("Of the readings as they were. ") + state;
-    state_->setText(state);
+    state_->setText(computing ? tr("Of the readings as they were. ") + stateOf(found) : stateOf(found));
     if (found.next) {
         next_->setText(tr("Next: %1").arg(text(found.next->words, units)));
         next_->setVisible(true);
     }
+    if (found.nothing_fits)
+        groups_->addWidget(label(tr("The nearest of those listed:"), QStringLiteral("font-size: 15px;")));
     constexpr double worth_showing = 0.01;
     for (const SuspectGroup& group : found.groups)
         if (group.probability >= worth_showing)
-            addGroup(group, units);
+            addGroup(group, found.shareOf(group), units);
 }
 
 QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem units)
@@ -136,25 +151,32 @@ QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem u
     return line;
 }
 
-void DiagnosisView::addGroup(const SuspectGroup& group, UnitSystem units)
+QLayout* DiagnosisView::chanceOf(double share)
+{
+    auto* chance = new QHBoxLayout;
+    auto* bar = new QProgressBar(this);
+    bar->setRange(0, 1000);
+    bar->setValue(static_cast<int>(std::lround(1000 * share)));
+    bar->setTextVisible(false);
+    bar->setFixedHeight(14);
+    bar->setAccessibleName(tr("Probability %1").arg(percent(share)));
+    auto* figure = label(percent(share), QStringLiteral("font-size: 20px; font-weight: 600;"));
+    figure->setObjectName(QStringLiteral("share"));
+    figure->setMinimumWidth(64);
+    figure->setWordWrap(false);
+    chance->addWidget(figure);
+    chance->addWidget(bar, 1);
+    return chance;
+}
+
+void DiagnosisView::addGroup(const SuspectGroup& group, std::optional<double> share, UnitSystem units)
 {
     auto* frame = new QFrame(this);
     frame->setObjectName(QStringLiteral("suspects"));
     auto* stack = new QVBoxLayout(frame);
     stack->setContentsMargins(0, 6, 0, 6);
-    auto* chance = new QHBoxLayout;
-    auto* bar = new QProgressBar(frame);
-    bar->setRange(0, 1000);
-    bar->setValue(static_cast<int>(std::lround(1000 * group.probability)));
-    bar->setTextVisible(false);
-    bar->setFixedHeight(14);
-    bar->setAccessibleName(tr("Probability %1").arg(percent(group.probability)));
-    auto* figure = label(percent(group.probability), QStringLiteral("font-size: 20px; font-weight: 600;"));
-    figure->setMinimumWidth(64);
-    figure->setWordWrap(false);
-    chance->addWidget(figure);
-    chance->addWidget(bar, 1);
-    stack->addLayout(chance);
+    if (share)
+        stack->addLayout(chanceOf(*share));
     const Suspect& first = group.members.front();
     stack->addWidget(lineFor(first, true, units));
     const QString words = QStringLiteral("font-size: 14px;");

@@ -25,15 +25,6 @@ struct HeaterCase {
     const Heater* heater = nullptr;
     JudgedReadings judged;
     Diagnosis diagnosis;
-
-    /// A reading past a limit, or a fault likelier than none.
-    bool stops() const
-    {
-        const bool over = std::any_of(judged.verdicts.begin(), judged.verdicts.end(),
-                                      [](const ReadingVerdict& one) { return one.fit == Fit::over_limit; });
-        const Suspect* best = diagnosis.best();
-        return over || judged.cycles_fit == Fit::over_limit || (best && best->fault.kind != FaultKind::none);
-    }
 };
 
 class DiagnosisWords {
@@ -58,6 +49,8 @@ public:
     void write(const HeaterCase& one) const
     {
         line(2, inWords(nameOfHeater(*one.heater)));
+        for (const Message& broken : one.diagnosis.evidence.broken_limits)
+            line(4, inWords(broken, units_));
         if (one.judged.evidence.readings.empty()) {
             line(4, tr("not judged: %1").arg(inWords(one.judged.missing)));
             return;
@@ -94,13 +87,13 @@ private:
     {
         constexpr double worth_saying = 0.01;
         if (diagnosis.nothing_fits)
-            line(4, tr("None of the faults listed explains these readings well."));
+            line(4, tr("None of the faults listed explains these readings well. The nearest of them:"));
         for (const SuspectGroup& group : diagnosis.groups) {
             if (group.probability < worth_saying)
                 break;
             const Suspect& first = group.members.front();
             line(4, QStringLiteral("%1  %2")
-                        .arg(percent(group.probability), 6)
+                        .arg(percent(diagnosis.shareOf(group)), 6)
                         .arg(inWords(first.fault.title, units_)));
             for (std::size_t i = 1; i < group.members.size(); ++i)
                 line(12, tr("or: %1").arg(inWords(group.members[i].fault.title, units_)));
@@ -111,8 +104,11 @@ private:
             line(4, tr("Next: %1").arg(inWords(diagnosis.next->words, units_)));
     }
 
-    static QString percent(double share)
+    static QString percent(std::optional<double> known)
     {
+        if (!known)
+            return {};
+        const double share = *known;
         return share > 0.99 ? tr("> 99 %") : tr("%1 %").arg(std::round(100 * share));
     }
 
@@ -150,10 +146,10 @@ Json verdictJson(const ReadingVerdict& one, const Sketch& sketch)
             {"text", metric(one.words)}};
 }
 
-Json suspectJson(const Suspect& one)
+Json suspectJson(const Suspect& one, bool with_share)
 {
     return {{"fault", one.fault.id},
-            {"probability", number(one.probability)},
+            {"probability", with_share ? number(one.probability) : Json(nullptr)},
             {"prior", number(one.prior)},
             {"part", partName(one.fault.part)},
             {"x_mm", one.fault.at ? number(one.fault.at->x) : Json(nullptr)},
@@ -185,15 +181,20 @@ Json heaterJson(const HeaterCase& one, const Sketch& sketch)
     for (const SuspectGroup& group : one.diagnosis.groups) {
         Json members = Json::array();
         for (const Suspect& suspect : group.members)
-            members.push_back(suspectJson(suspect));
-        groups.push_back({{"probability", number(group.probability)}, {"faults", std::move(members)}});
+            members.push_back(suspectJson(suspect, one.diagnosis.shareOf(group).has_value()));
+        groups.push_back(
+            {{"probability", number(one.diagnosis.shareOf(group))}, {"faults", std::move(members)}});
     }
+    Json broken = Json::array();
+    for (const Message& limit : one.diagnosis.evidence.broken_limits)
+        broken.push_back(metric(limit));
     const std::string& missing = one.diagnosis.missing.empty() ? one.judged.missing : one.diagnosis.missing;
     return {{"heater", one.heater->id},
             {"missing", missing.empty() ? Json(nullptr) : Json(missing)},
             {"readings", std::move(readings)},
             {"cycles_per_hour", number(one.judged.cycles_per_hour)},
             {"cycles_verdict", nameOf(one.judged.cycles_fit)},
+            {"broken_limits", std::move(broken)},
             {"groups", std::move(groups)},
             {"nothing_fits", one.diagnosis.nothing_fits},
             {"next", nextJson(one.diagnosis.next)}};
@@ -236,7 +237,7 @@ int diagnose(const QStringList& arguments, QTextStream& out, QTextStream& err)
             out << tr("  There is no heater to diagnose.") << '\n';
     }
     const bool stops =
-        std::any_of(cases.begin(), cases.end(), [](const HeaterCase& one) { return one.stops(); });
+        std::any_of(cases.begin(), cases.end(), [](const HeaterCase& one) { return one.diagnosis.stops(); });
     return stops ? job_stopped : nothing_stops;
 }
 

@@ -133,7 +133,46 @@ void findNext(Diagnosis& out)
     }
 }
 
+/// Where nothing fits, "nothing wrong" is no answer, and what tells two that do not fit apart is no help.
+void giveUp(Diagnosis& out)
+{
+    for (SuspectGroup& group : out.groups)
+        std::erase_if(group.members, [](const Suspect& one) { return one.fault.kind == FaultKind::none; });
+    std::erase_if(out.groups, [](const SuspectGroup& group) { return group.members.empty(); });
+    out.next.emplace();
+    out.next->words = {
+        "Take the same readings again, then compare the drawing with the job: hoses, ports, valves, "
+        "voltage.",
+        {},
+        {}};
+}
+
+/// A job that runs as drawn and passes a limit is drawn wrong: there is something to do.
+void blameDrawing(std::vector<Suspect>& suspects)
+{
+    for (Suspect& one : suspects) {
+        if (one.fault.kind != FaultKind::none)
+            continue;
+        one.fault.title = {"It runs as drawn, and as drawn it passes a limit", {}, {}};
+        one.check = {"Read what the findings say of this drawing.", {}, {}};
+        one.fix = {
+            "Heater off. Mend the layout, and prove it on the drawing before it is turned on again.", {}, {}};
+    }
+}
+
 } // namespace
+
+std::optional<double> Diagnosis::shareOf(const SuspectGroup& group) const
+{
+    return nothing_fits ? std::nullopt : std::optional(group.probability);
+}
+
+bool Diagnosis::stops() const
+{
+    const Suspect* likeliest = best();
+    return !evidence.broken_limits.empty() || nothing_fits ||
+           (likeliest && likeliest->fault.kind != FaultKind::none);
+}
 
 std::optional<std::size_t> Diagnosis::placeOf(FaultKind kind) const
 {
@@ -195,10 +234,15 @@ Diagnosis weighed(const Evidence& evidence, const FaultCourses& courses)
     }
     shareOut(suspects);
     explain(suspects, evidence);
+    if (!evidence.broken_limits.empty())
+        blameDrawing(suspects);
     constexpr double fits_up_to = 6; // mean square of 2.4 standard deviations: own choice
     out.nothing_fits = misfit(evidence, suspects.front().course) > fits_up_to;
     out.groups = grouped(std::move(suspects), evidence);
-    findNext(out);
+    if (out.nothing_fits)
+        giveUp(out);
+    else
+        findNext(out);
     return out;
 }
 

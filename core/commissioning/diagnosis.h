@@ -45,12 +45,18 @@ struct NextReading {
 struct Diagnosis {
     std::string missing; ///< why there is none; empty when there is
     Evidence evidence;
-    std::vector<SuspectGroup> groups;       ///< likeliest first
-    std::optional<NextReading> next;        ///< nothing: no other suspect is worth telling apart
-    bool nothing_fits = false;              ///< not even the likeliest explains the temperatures read
+    std::vector<SuspectGroup> groups; ///< likeliest first
+    std::optional<NextReading> next;  ///< nothing: no other suspect is worth telling apart
+    /// Not even the likeliest explains the temperatures read. The groups are then the nearest of those
+    /// listed, without "nothing wrong", and their probabilities say nothing.
+    bool nothing_fits = false;
     std::vector<std::string> not_simulated; ///< faults that could not be, with the reason
 
     const Suspect* best() const { return groups.empty() ? nullptr : &groups.front().members.front(); }
+    /// What may be said of a group's probability: nothing where nothing fits.
+    std::optional<double> shareOf(const SuspectGroup& group) const;
+    /// Something has to be done: a limit is broken, nothing fits, or a fault is likelier than none.
+    bool stops() const;
     /// Place of a fault's group in the list, from 0; nothing where it is in none.
     std::optional<std::size_t> placeOf(FaultKind kind) const;
 };

@@ -1,5 +1,6 @@
 #include "core/commissioning/evidence.h"
 
+#include "core/commissioning/allowed.h"
 #include "core/commissioning/checklist.h"
 #include "core/commissioning/iso_time.h"
 #include "core/quantity/constants.h"
@@ -120,6 +121,7 @@ Evidence evidenceOf(const Sketch& sketch, const Id& heater)
     out.energised_s = *energised_s;
     takeReadings(out, sketch);
     takeSwitchings(out, switchings);
+    out.broken_limits = brokenLimits(sketch, out);
     if (out.readings.empty())
         out.missing = out.left_out.empty() ? "there are no readings of this heater yet"
                                            : "no reading has a time after the heater was energised";

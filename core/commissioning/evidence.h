@@ -28,6 +28,8 @@ struct Evidence {
     double watched_to_s = 0;
     std::vector<double> starts_s; ///< when, after energising
 
+    std::vector<Message> broken_limits; ///< what was read past what is allowed, and what to do first
+
     /// For SimulatedJob: the readings' times.
     CourseRequest request() const;
 };

@@ -1,6 +1,6 @@
 #include "core/commissioning/readings.h"
 
-#include "core/checks/rules.h"
+#include "core/commissioning/allowed.h"
 #include "core/commissioning/likelihood.h"
 #include "core/physics/bands.h"
 
@@ -10,17 +10,15 @@
 namespace siphonwright {
 namespace {
 
-std::optional<double> strictest(const char* rule, const Sketch& sketch)
-{
-    const Limits limits = limitsOf(*ruleById(rule), sketch);
-    return limits.stop ? limits.stop : limits.caution ? limits.caution : limits.advice;
-}
-
 /// Judges one value after the other.
 class ReadingJudge {
 public:
     ReadingJudge(const Sketch& sketch, const Evidence& evidence, const Course* course)
-        : sketch_(sketch), evidence_(evidence), course_(course), heater_(*sketch.heater(evidence.heater))
+        : sketch_(sketch),
+          allowed_(allowedIn(sketch)),
+          evidence_(evidence),
+          course_(course),
+          heater_(*sketch.heater(evidence.heater))
     {}
 
     ReadingVerdict verdict(std::size_t i, Channel channel, double read) const
@@ -51,7 +49,7 @@ public:
 private:
     bool overLimit(ReadingVerdict& out) const
     {
-        const std::optional<double> limit = strictest("outlet-over-limit", sketch_);
+        const std::optional<double>& limit = allowed_.outlet_degC;
         if (!limit || !(out.read > *limit))
             return false;
         out.fit = Fit::over_limit;
@@ -74,13 +72,13 @@ private:
 
     void judgeLevel(ReadingVerdict& out) const
     {
-        const std::optional<SurgeTank>& tank = sketch_.tank;
-        if (!tank || !tank->cold_min_mm.known() || !tank->cold_full_mm.known()) {
+        if (!allowed_.least_level_mm) {
             out.words = {"Not judged: the cold marks of the surge tank are not entered.", {}, {}};
             return;
         }
-        const double least = *tank->cold_min_mm.value - *tank->cold_full_mm.value;
-        const double most = tank->hot_mm.known() ? *tank->hot_mm.value - *tank->cold_full_mm.value : 0;
+        const SurgeTank& tank = *sketch_.tank;
+        const double least = *allowed_.least_level_mm;
+        const double most = tank.hot_mm.known() ? *tank.hot_mm.value - *tank.cold_full_mm.value : 0;
         const double spread = 2 * instrumentSpread(Channel::coolant_level, out.read);
         out.expected = ExpectedRange{least, 0, std::max(most, 0.0)};
         if (out.read < least) {
@@ -88,7 +86,7 @@ private:
             out.words = {"Under the cold minimum, {0} under the full mark. Power off, find the leak, top up.",
                          {{-least, Unit::mm}},
                          {}};
-        } else if (tank->hot_mm.known() && out.read > most + spread) {
+        } else if (tank.hot_mm.known() && out.read > most + spread) {
             out.fit = Fit::off;
             out.words = {"Over the hot mark.", {}, {}};
         } else {
@@ -137,6 +135,7 @@ private:
     }
 
     const Sketch& sketch_;
+    Allowed allowed_;
     const Evidence& evidence_;
     const Course* course_;
     const Heater& heater_;
@@ -145,7 +144,7 @@ private:
 void judgeCycles(JudgedReadings& out, const Sketch& sketch)
 {
     out.cycles_per_hour = cyclesPerHour(sketch, out.evidence.heater);
-    const std::optional<double> limit = strictest("cycles-over-4", sketch);
+    const std::optional<double> limit = allowedIn(sketch).cycles_per_hour;
     if (!out.cycles_per_hour) {
         out.cycles_words = {"Cycles: not judged, no switching off was noted.", {}, {}};
     } else if (*out.cycles_per_hour < 1) {

@@ -6679,6 +6679,34 @@
         <source>direction</source>
         <translation>Richtung</translation>
     </message>
+    <message>
+        <source>The outlet was {0}, over the limit of {1}. Turn the heater off and leave it off until the cause is found.</source>
+        <translation>Der Auslass hatte {0}, über dem Grenzwert von {1}. Heizgerät ausschalten und aus lassen, bis die Ursache gefunden ist.</translation>
+    </message>
+    <message>
+        <source>Coolant was {0} under the full mark, lower than the cold minimum. Power off, find the leak, top up.</source>
+        <translation>Das Kühlmittel stand {0} unter der Füllmarke, tiefer als der Kaltmindeststand. Strom aus, Leck suchen, nachfüllen.</translation>
+    </message>
+    <message>
+        <source>The heater turned on {0} times within an hour, over the limit of {1}. Leave it off until the cause is found.</source>
+        <translation>Das Heizgerät schaltete {0}-mal in einer Stunde ein, über dem Grenzwert von {1}. Aus lassen, bis die Ursache gefunden ist.</translation>
+    </message>
+    <message>
+        <source>Take the same readings again, then compare the drawing with the job: hoses, ports, valves, voltage.</source>
+        <translation>Dieselben Messwerte noch einmal nehmen, dann die Zeichnung mit dem Einbau vergleichen: Schläuche, Anschlüsse, Ventile, Spannung.</translation>
+    </message>
+    <message>
+        <source>It runs as drawn, and as drawn it passes a limit</source>
+        <translation>Es läuft wie gezeichnet, und so gezeichnet überschreitet es einen Grenzwert</translation>
+    </message>
+    <message>
+        <source>Read what the findings say of this drawing.</source>
+        <translation>Lesen, was die Befunde zu dieser Zeichnung sagen.</translation>
+    </message>
+    <message>
+        <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
+        <translation>Heizgerät aus. Die Verlegung ändern und auf der Zeichnung prüfen, bevor er wieder eingeschaltet wird.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -8769,10 +8797,6 @@
         <translation>Was diese Messwerte ergäbe, durch Simulation jedes Fehlers an dieser Zeichnung. Schätzungen: vergewissern Sie sich, bevor ein Teil ersetzt wird.</translation>
     </message>
     <message>
-        <source>▲ None of the faults listed explains these readings well. Check the readings and the drawing first.</source>
-        <translation>▲ Keiner der aufgeführten Fehler erklärt diese Messwerte gut. Prüfen Sie zuerst die Messwerte und die Zeichnung.</translation>
-    </message>
-    <message>
         <source>Of the readings as they were. </source>
         <translation>Von den Messwerten, wie sie waren. </translation>
     </message>
@@ -8817,6 +8841,14 @@ zeigen</translation>
     <message>
         <source>These readings cannot tell it from:</source>
         <translation>Diese Messwerte können ihn nicht unterscheiden von:</translation>
+    </message>
+    <message>
+        <source>▲ None of the faults listed explains these readings well.</source>
+        <translation>▲ Keiner der aufgeführten Fehler erklärt diese Messwerte gut.</translation>
+    </message>
+    <message>
+        <source>The nearest of those listed:</source>
+        <translation>Die nächstliegenden der aufgeführten:</translation>
     </message>
 </context>
 <context>
@@ -9546,10 +9578,6 @@ zeigen</translation>
         <translation>nicht diagnostiziert: %1</translation>
     </message>
     <message>
-        <source>None of the faults listed explains these readings well.</source>
-        <translation>Keiner der aufgeführten Fehler erklärt diese Messwerte gut.</translation>
-    </message>
-    <message>
         <source>or: %1</source>
         <translation>oder: %1</translation>
     </message>
@@ -9860,6 +9888,10 @@ lesen oder schreiben, oder ein Argument ist falsch.
     <message>
         <source>a sketch file</source>
         <translation>eine Zeichnungsdatei</translation>
+    </message>
+    <message>
+        <source>None of the faults listed explains these readings well. The nearest of them:</source>
+        <translation>Keiner der aufgeführten Fehler erklärt diese Messwerte gut. Die nächstliegenden:</translation>
     </message>
 </context>
 <context>

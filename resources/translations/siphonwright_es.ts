@@ -6679,6 +6679,34 @@
         <source>direction</source>
         <translation>dirección</translation>
     </message>
+    <message>
+        <source>The outlet was {0}, over the limit of {1}. Turn the heater off and leave it off until the cause is found.</source>
+        <translation>La salida estaba a {0}, por encima del límite de {1}. Apague el calentador y déjelo apagado hasta encontrar la causa.</translation>
+    </message>
+    <message>
+        <source>Coolant was {0} under the full mark, lower than the cold minimum. Power off, find the leak, top up.</source>
+        <translation>El refrigerante estaba {0} por debajo de la marca de lleno, más bajo que el mínimo en frío. Sin electricidad, busque la fuga, complete.</translation>
+    </message>
+    <message>
+        <source>The heater turned on {0} times within an hour, over the limit of {1}. Leave it off until the cause is found.</source>
+        <translation>El calentador se encendió {0} veces en una hora, por encima del límite de {1}. Déjelo apagado hasta encontrar la causa.</translation>
+    </message>
+    <message>
+        <source>Take the same readings again, then compare the drawing with the job: hoses, ports, valves, voltage.</source>
+        <translation>Tome otra vez las mismas lecturas y compare después el dibujo con el trabajo: mangueras, tomas, válvulas, tensión.</translation>
+    </message>
+    <message>
+        <source>It runs as drawn, and as drawn it passes a limit</source>
+        <translation>Funciona como está dibujado, y así dibujado pasa un límite</translation>
+    </message>
+    <message>
+        <source>Read what the findings say of this drawing.</source>
+        <translation>Lea lo que dicen los hallazgos de este dibujo.</translation>
+    </message>
+    <message>
+        <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
+        <translation>Apague el calentador. Corrija el trazado y compruébelo en el dibujo antes de volver a encenderlo.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -8769,10 +8797,6 @@
         <translation>Qué daría estas lecturas, según la simulación de cada falla en este dibujo. Estimaciones: asegúrese antes de cambiar una pieza.</translation>
     </message>
     <message>
-        <source>▲ None of the faults listed explains these readings well. Check the readings and the drawing first.</source>
-        <translation>▲ Ninguna de las fallas de la lista explica bien estas lecturas. Compruebe antes las lecturas y el dibujo.</translation>
-    </message>
-    <message>
         <source>Of the readings as they were. </source>
         <translation>De las lecturas tal como estaban. </translation>
     </message>
@@ -8817,6 +8841,14 @@ el dibujo</translation>
     <message>
         <source>These readings cannot tell it from:</source>
         <translation>Estas lecturas no la distinguen de:</translation>
+    </message>
+    <message>
+        <source>▲ None of the faults listed explains these readings well.</source>
+        <translation>▲ Ninguna de las fallas de la lista explica bien estas lecturas.</translation>
+    </message>
+    <message>
+        <source>The nearest of those listed:</source>
+        <translation>Las más cercanas de la lista:</translation>
     </message>
 </context>
 <context>
@@ -9546,10 +9578,6 @@ el dibujo</translation>
         <translation>sin diagnosticar: %1</translation>
     </message>
     <message>
-        <source>None of the faults listed explains these readings well.</source>
-        <translation>Ninguna de las fallas de la lista explica bien estas lecturas.</translation>
-    </message>
-    <message>
         <source>or: %1</source>
         <translation>o: %1</translation>
     </message>
@@ -9860,6 +9888,10 @@ pudo leer o escribir, o un argumento es incorrecto.
     <message>
         <source>a sketch file</source>
         <translation>un archivo de dibujo</translation>
+    </message>
+    <message>
+        <source>None of the faults listed explains these readings well. The nearest of them:</source>
+        <translation>Ninguna de las fallas de la lista explica bien estas lecturas. Las más cercanas:</translation>
     </message>
 </context>
 <context>

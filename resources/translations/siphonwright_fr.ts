@@ -6679,6 +6679,34 @@
         <source>direction</source>
         <translation>direction</translation>
     </message>
+    <message>
+        <source>The outlet was {0}, over the limit of {1}. Turn the heater off and leave it off until the cause is found.</source>
+        <translation>La sortie était à {0}, au-dessus de la limite de {1}. Arrêtez le réchauffeur et laissez-le arrêté jusqu’à ce que la cause soit trouvée.</translation>
+    </message>
+    <message>
+        <source>Coolant was {0} under the full mark, lower than the cold minimum. Power off, find the leak, top up.</source>
+        <translation>Le liquide était à {0} sous le repère plein, plus bas que le minimum à froid. Coupez le courant, cherchez la fuite, complétez.</translation>
+    </message>
+    <message>
+        <source>The heater turned on {0} times within an hour, over the limit of {1}. Leave it off until the cause is found.</source>
+        <translation>Le réchauffeur s’est mis en marche {0} fois en une heure, plus que la limite de {1}. Laissez-le arrêté jusqu’à ce que la cause soit trouvée.</translation>
+    </message>
+    <message>
+        <source>Take the same readings again, then compare the drawing with the job: hoses, ports, valves, voltage.</source>
+        <translation>Reprenez les mêmes mesures, puis comparez le dessin avec le montage : durites, orifices, vannes, tension.</translation>
+    </message>
+    <message>
+        <source>It runs as drawn, and as drawn it passes a limit</source>
+        <translation>Il fonctionne comme dessiné, et ainsi dessiné il dépasse une limite</translation>
+    </message>
+    <message>
+        <source>Read what the findings say of this drawing.</source>
+        <translation>Lisez ce que les constats disent de ce dessin.</translation>
+    </message>
+    <message>
+        <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
+        <translation>Réchauffeur arrêté. Corrigez le tracé et vérifiez-le sur le dessin avant de le remettre en marche.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -8769,10 +8797,6 @@ hauteur %3, durite %4</translation>
         <translation>Ce qui donnerait ces mesures, par simulation de chaque défaut sur ce dessin. Estimations&#xa0;: assurez-vous avant de remplacer une pièce.</translation>
     </message>
     <message>
-        <source>▲ None of the faults listed explains these readings well. Check the readings and the drawing first.</source>
-        <translation>▲ Aucun des défauts listés n&apos;explique bien ces mesures. Vérifiez d&apos;abord les mesures et le dessin.</translation>
-    </message>
-    <message>
         <source>Of the readings as they were. </source>
         <translation>D&apos;après les mesures d&apos;avant. </translation>
     </message>
@@ -8817,6 +8841,14 @@ le dessin</translation>
     <message>
         <source>These readings cannot tell it from:</source>
         <translation>Ces mesures ne le distinguent pas de&#xa0;:</translation>
+    </message>
+    <message>
+        <source>▲ None of the faults listed explains these readings well.</source>
+        <translation>▲ Aucun des défauts de la liste n’explique bien ces mesures.</translation>
+    </message>
+    <message>
+        <source>The nearest of those listed:</source>
+        <translation>Les plus proches de la liste :</translation>
     </message>
 </context>
 <context>
@@ -9546,10 +9578,6 @@ le dessin</translation>
         <translation>pas de diagnostic&#xa0;: %1</translation>
     </message>
     <message>
-        <source>None of the faults listed explains these readings well.</source>
-        <translation>Aucun des défauts listés n&apos;explique bien ces mesures.</translation>
-    </message>
-    <message>
         <source>or: %1</source>
         <translation>ou&#xa0;: %1</translation>
     </message>
@@ -9860,6 +9888,10 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     <message>
         <source>a sketch file</source>
         <translation>un fichier de dessin</translation>
+    </message>
+    <message>
+        <source>None of the faults listed explains these readings well. The nearest of them:</source>
+        <translation>Aucun des défauts de la liste n’explique bien ces mesures. Les plus proches :</translation>
     </message>
 </context>
 <context>

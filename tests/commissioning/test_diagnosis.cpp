@@ -68,6 +68,8 @@ private Q_SLOTS:
     void aLowLevelTellsLowCoolantFromAClosedValve();
     void noVoltageTellsABreakerFromADeadElement();
     void readingsThatNothingExplainsAreSaidToBe();
+    void aLimitBrokenAtOnceIsNeverCalledNothingWrong();
+    void aJobDrawnToPassALimitIsNotCalledSound();
     void valvesAreSuspectedOnlyWhereSomeAreDrawn();
     void probabilitiesSumToOneAndRepeatToTheBit();
     void withoutReadingsOrTheTimeOfEnergisingItSaysSo();
@@ -144,8 +146,9 @@ void TestDiagnosis::aJobThatRunsAsDrawnIsFoundSound()
 {
     const Diagnosis found = diagnosedWith("sound-bus", FaultKind::none);
     QCOMPARE(found.best()->fault.kind, FaultKind::none);
-    QVERIFY(!found.nothing_fits);
+    QVERIFY(!found.nothing_fits && !found.stops());
     QVERIFY(found.groups.front().probability > 0.5);
+    QCOMPARE(found.shareOf(found.groups.front()), std::optional(found.groups.front().probability));
 }
 
 void TestDiagnosis::aFaultBuiltInIsFound_data()
@@ -239,7 +242,40 @@ void TestDiagnosis::readingsThatNothingExplainsAreSaidToBe()
         reading.inlet_degC = 90;
         reading.outlet_degC = 5;
     });
-    QVERIFY(found.nothing_fits);
+    QVERIFY(found.nothing_fits && found.stops());
+    QVERIFY(!found.groups.empty());
+    QCOMPARE(found.placeOf(FaultKind::none), std::nullopt);
+    for (const SuspectGroup& group : found.groups)
+        QCOMPARE(found.shareOf(group), std::nullopt);
+    QVERIFY(found.next && !found.next->channel);
+}
+
+// Hot at the moment of turning on: no fault can have done that, and all of them give the same figures.
+void TestDiagnosis::aLimitBrokenAtOnceIsNeverCalledNothingWrong()
+{
+    Reading reading;
+    reading.time = clock(0);
+    reading.heater = "heater-1";
+    reading.outlet_degC = 88;
+    const Diagnosis found = diagnose(withReadings(sampleJob("sound-bus"), "heater-1", {reading}));
+    QVERIFY(found.missing.empty() && found.stops());
+    QCOMPARE(found.evidence.broken_limits.size(), std::size_t(1));
+    QVERIFY(wordsOf(found.evidence.broken_limits.front()).contains(QStringLiteral("88")));
+    QCOMPARE(found.placeOf(FaultKind::none), std::nullopt);
+}
+
+// A job that its drawing lets pass the limit: the readings fit it, and yet something is wrong.
+void TestDiagnosis::aJobDrawnToPassALimitIsNotCalledSound()
+{
+    Sketch sketch = sampleJob("sound-bus");
+    sketch.limits.push_back({"outlet-over-limit", {}, {}, 10, false, "The heater's manual"});
+    std::vector<Reading> readings = readingsOf(courseWith("sound-bus", FaultKind::none), "heater-1", nullptr);
+    const Diagnosis found = diagnose(withReadings(std::move(sketch), "heater-1", std::move(readings)));
+    QVERIFY(!found.nothing_fits);
+    QCOMPARE(found.best()->fault.kind, FaultKind::none);
+    QVERIFY(found.stops());
+    QVERIFY(!wordsOf(found.best()->fault.title).contains(QStringLiteral("Nothing wrong")));
+    QVERIFY(wordsOf(found.best()->fix).contains(QStringLiteral("Heater off")));
 }
 
 void TestDiagnosis::valvesAreSuspectedOnlyWhereSomeAreDrawn()
@@ -301,7 +337,7 @@ void TestDiagnosis::nonsenseReadingsGiveFiniteProbabilities()
             QVERIFY(std::isfinite(group.probability) && group.probability >= 0);
             sum += group.probability;
         }
-        if (found.missing.empty())
+        if (found.missing.empty() && !found.nothing_fits)
             VERIFY_NEAR(sum, 1, 1e-9);
         QVERIFY(found.evidence.readings.size() <= most_readings);
     }

@@ -44,6 +44,7 @@ private Q_SLOTS:
     void turningOnAndOffIsKept();
     void verdictsStandBesideTheReadings();
     void theFaultIsNamedAndShownOnTheDrawing();
+    void aLimitBrokenIsSaidAndNothingIsCalledSound();
     void theChecklistIsWrittenAsPages();
     void nothingOnAPageLeavesIt();
 
@@ -243,6 +244,25 @@ void TestCommissioningPanel::theFaultIsNamedAndShownOnTheDrawing()
     press("show:phase-missing");
     QCOMPARE(selection_->part().kind, PartKind::heater);
     QCOMPARE(selection_->part().id, std::string("heater-1"));
+}
+
+void TestCommissioningPanel::aLimitBrokenIsSaidAndNothingIsCalledSound()
+{
+    Reading hot;
+    hot.time = "2026-11-25T06:00:00Z";
+    hot.heater = "heater-1";
+    hot.outlet_degC = 88;
+    document_->apply(QStringLiteral("Hot at once"), [&](Sketch& sketch) {
+        sketch.checklist.switched = {{hot.time, hot.heater, true}};
+        sketch.readings = {hot};
+    });
+    panel_->open(CommissioningPanel::Page::diagnosis);
+    QTRY_VERIFY_WITH_TIMEOUT(said("diagnosis-state").contains(QStringLiteral("None of the faults")),
+                             patience_ms);
+    QVERIFY(said("diagnosis-limits").contains(QStringLiteral("88")));
+    QVERIFY(!find<QLabel>("share"));
+    for (const QLabel* label : panel_->findChildren<QLabel*>())
+        QVERIFY2(!label->text().contains(QStringLiteral("Nothing")), qPrintable(label->text()));
 }
 
 void TestCommissioningPanel::theChecklistIsWrittenAsPages()

@@ -1,8 +1,10 @@
 #include "app/headless/headless.h"
 
+#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTextStream>
 
@@ -45,6 +47,7 @@ class TestDiagnoseCommand : public QObject {
 private Q_SLOTS:
     void theSampleWithReadingsIsDiagnosedInWords();
     void jsonHasAnEntryForEveryHeaterAndItsFaults();
+    void whereNothingFitsNoShareIsGiven();
     void withoutReadingsItSaysWhatIsMissing();
     void wrongArgumentsEndWithTwo();
 };
@@ -77,6 +80,41 @@ void TestDiagnoseCommand::jsonHasAnEntryForEveryHeaterAndItsFaults()
         QVERIFY(heater[QStringLiteral("missing")].isNull());
     }
     QVERIFY(entry[QStringLiteral("checklist")][QStringLiteral("done")].toInt() > 0);
+}
+
+void TestDiagnoseCommand::whereNothingFitsNoShareIsGiven()
+{
+    QFile file(sample("sound-bus"));
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QJsonObject job = QJsonDocument::fromJson(file.readAll()).object();
+    const QString at = QStringLiteral("2026-11-25T06:00:00Z");
+    job[QStringLiteral("checklist")] =
+        QJsonObject{{QStringLiteral("switched"),
+                     QJsonArray{QJsonObject{{QStringLiteral("time"), at},
+                                            {QStringLiteral("heater"), QStringLiteral("heater-1")},
+                                            {QStringLiteral("on"), true}}}}};
+    job[QStringLiteral("readings")] =
+        QJsonArray{QJsonObject{{QStringLiteral("time"), at},
+                               {QStringLiteral("heater"), QStringLiteral("heater-1")},
+                               {QStringLiteral("outlet_degC"), 88}}};
+    const QTemporaryDir folder;
+    QFile hot(folder.filePath(QStringLiteral("hot.siphon")));
+    QVERIFY(hot.open(QIODevice::WriteOnly));
+    hot.write(QJsonDocument(job).toJson());
+    hot.close();
+    const Run words = run({QStringLiteral("diagnose"), hot.fileName()});
+    QCOMPARE(words.code, 1);
+    QVERIFY(words.out.contains(QStringLiteral("over the limit of 82.2")));
+    QVERIFY(!words.out.contains(QStringLiteral("Nothing wrong")) && !words.out.contains(u'%'));
+    const Run result = run({QStringLiteral("diagnose"), hot.fileName(), QStringLiteral("--json")});
+    const QJsonValue heater =
+        QJsonDocument::fromJson(result.out.toUtf8()).object()[QStringLiteral("heaters")][0];
+    QVERIFY(heater[QStringLiteral("nothing_fits")].toBool());
+    QCOMPARE(heater[QStringLiteral("broken_limits")].toArray().size(), 1);
+    for (const QJsonValue& group : heater[QStringLiteral("groups")].toArray()) {
+        QVERIFY(group[QStringLiteral("probability")].isNull());
+        QVERIFY(!faultsOf(group).contains(QStringLiteral("none")));
+    }
 }
 
 void TestDiagnoseCommand::withoutReadingsItSaysWhatIsMissing()

@@ -68,6 +68,8 @@ void paintEndView(const Page& page, const Plan& plan)
     style.balloons = false;
     style.tint = false;
     style.findings = tells;
+    const drawing::OnPage on_page; // items and heights are said in the elevation
+    style.page = &on_page;
     page.painter.save();
     page.painter.setClipRect(plan.end);
     page.painter.translate(plan.end_origin);

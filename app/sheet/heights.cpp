@@ -86,70 +86,118 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
     return heights;
 }
 
-void paintHeights(const Page& page, const Plan& plan)
+namespace {
+
+/// The heights that there is room for in their column, and where they stand on the page.
+struct HeightRows {
+    std::vector<Height> heights;
+    std::vector<double> y;    ///< of the feature, page
+    std::vector<double> rows; ///< of the text's middle
+};
+
+HeightRows rowsOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan)
 {
-    std::vector<Height> heights = heightsOf(page.sketch, page.analysis);
+    HeightRows out{heightsOf(sketch, analysis), {}, {}};
     const double step = 1.65 * small_mm;
     const double top = plan.heights.top() + step;
     const double bottom = plan.heights.bottom() - 2;
     const auto room = std::size_t(std::max(1.0, (bottom - top) / step));
-    if (heights.size() > room)
-        heights.resize(room);
-    std::vector<double> wanted;
-    for (const Height& height : heights)
-        wanted.push_back(plan.origin.y() + height.at.y() / plan.denominator + small_mm / 2);
-    const std::vector<double> rows = spread(wanted, step, top, bottom);
+    if (out.heights.size() > room)
+        out.heights.resize(room);
+    for (const Height& height : out.heights)
+        out.y.push_back(plan.origin.y() + height.at.y() / plan.denominator);
+    out.rows = spread(out.y, step, top, bottom);
+    return out;
+}
+
+/// A heater's drop under the jacket: its place in the column, and its two ends.
+struct Drop {
+    double x = 0;
+    QPointF top; ///< of the heater, page
+    double low = 0;
+    double drop_mm = 0;
+};
+
+std::vector<Drop> dropsOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan)
+{
+    std::vector<Drop> drops;
+    const Layout& layout = analysis.layout;
+    if (!layout.jacket || !sketch.engine)
+        return drops;
+    const double n = plan.denominator;
+    const double low = plan.origin.y() + extreme(sketch.engine->jacket, layout.plumb, -1).y() / n;
+    const std::size_t count = std::min<std::size_t>({sketch.heaters.size(), layout.heaters.size(), 3});
+    for (std::size_t i = 0; i < count; ++i) {
+        const Heater& heater = sketch.heaters[i];
+        const Vec3 high_end = heaterPoint(heater, {0, 0, heater.length_mm / 2});
+        drops.push_back({plan.drops.left() + 8 * (double(i) + 1) - 1.5,
+                         plan.origin + drawing::toPage(high_end) / n, low,
+                         layout.jacket->lowest_mm - layout.heaters[i].body_top_mm});
+    }
+    return drops;
+}
+
+} // namespace
+
+std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan)
+{
+    std::vector<QLineF> guides;
+    const double n = plan.denominator;
+    const auto add = [&](QPointF a, QPointF b) {
+        guides.emplace_back((a - plan.origin) * n, (b - plan.origin) * n);
+    };
+    const HeightRows rows = rowsOf(sketch, analysis, plan);
+    for (std::size_t i = 0; i < rows.heights.size(); ++i)
+        if (rows.heights[i].led_to)
+            add({plan.heights.right(), rows.y[i]}, {plan.origin.x() + rows.heights[i].at.x() / n, rows.y[i]});
+    const double right = plan.origin.x() + drawing::boundsOf(sketch, analysis).right() / n;
+    for (const Drop& drop : dropsOf(sketch, analysis, plan)) {
+        add(drop.top, {plan.view.right(), drop.top.y()});
+        add({right, drop.low}, {plan.view.right(), drop.low});
+    }
+    return guides;
+}
+
+void paintHeights(const Page& page, const Plan& plan)
+{
+    const HeightRows of = rowsOf(page.sketch, page.analysis, plan);
     const double edge = plan.heights.right();
-    for (std::size_t i = 0; i < heights.size(); ++i) {
-        const double y = wanted[i] - small_mm / 2;
-        const double row = rows[i] - small_mm / 2;
+    for (std::size_t i = 0; i < of.heights.size(); ++i) {
+        const double y = of.y[i];
+        const double row = of.rows[i];
         page.painter.setBrush(Qt::NoBrush);
         page.painter.setPen(QPen(page.palette.ink, 0.13));
         page.painter.drawPolyline(QPolygonF({{edge - 6.5, row}, {edge - 5, row}, {edge - 2, y}, {edge, y}}));
-        page.painter.setPen(QPen(page.palette.faint, 0.13));
-        if (heights[i].led_to)
-            page.painter.drawLine(QPointF(edge, y),
-                                  QPointF(plan.origin.x() + heights[i].at.x() / plan.denominator, y));
-        QString text = heights[i].text;
+        QString text = of.heights[i].text;
         const double width = plan.heights.width() - 9;
         // The value stands at the end, so a name that is too long gives way in its middle.
         while (text.size() > 12 && drawing::textWidth(text, small_mm) > width)
             text = text.left(text.size() / 3) + QChar(0x2026) + text.mid(text.size() / 3 + 2);
-        drawing::paintWeightedText(page.painter, {edge - 7, rows[i]}, text, Anchor::right, page.palette.ink,
-                                   small_mm, Weight::regular);
+        drawing::paintWeightedText(page.painter, {edge - 7, row + small_mm / 2}, text, Anchor::right,
+                                   page.palette.ink, small_mm, Weight::regular);
     }
 }
 
 void paintDrops(const Page& page, const Plan& plan)
 {
-    const Layout& layout = page.analysis.layout;
-    if (!layout.jacket || !page.sketch.engine)
-        return;
-    const double n = plan.denominator;
-    const double low = plan.origin.y() + extreme(page.sketch.engine->jacket, layout.plumb, -1).y() / n;
-    const std::size_t count = std::min<std::size_t>({page.sketch.heaters.size(), layout.heaters.size(), 3});
-    for (std::size_t i = 0; i < count; ++i) {
-        const Heater& heater = page.sketch.heaters[i];
-        const Vec3 high_end = heaterPoint(heater, {0, 0, heater.length_mm / 2});
-        const QPointF top = plan.origin + drawing::toPage(high_end) / n;
-        const double drop = layout.jacket->lowest_mm - layout.heaters[i].body_top_mm;
-        const double x = plan.drops.left() + 8 * (double(i) + 1) - 1.5;
+    for (const Drop& drop : dropsOf(page.sketch, page.analysis, plan)) {
         page.painter.setPen(QPen(page.palette.faint, 0.13));
-        page.painter.drawLine(QPointF(top.x(), top.y()), QPointF(x + 1, top.y()));
-        page.painter.drawLine(
-            QPointF(plan.origin.x() + drawing::boundsOf(page.sketch, page.analysis).right() / n, low),
-            QPointF(x + 1, low));
+        for (const double y : {drop.top.y(), drop.low})
+            page.painter.drawLine(QPointF(plan.drops.left(), y), QPointF(drop.x + 1, y));
         page.painter.setPen(QPen(page.palette.ink, 0.18));
-        page.painter.drawLine(QPointF(x, low), QPointF(x, top.y()));
-        const double way = top.y() > low ? 1 : -1;
-        arrowhead(page, {x, top.y()}, way);
-        arrowhead(page, {x, low}, -way);
-        const QString text = tr("Drop %1").arg(inWords(drop, Unit::mm, page.units));
+        page.painter.drawLine(QPointF(drop.x, drop.low), QPointF(drop.x, drop.top.y()));
+        const double way = drop.top.y() > drop.low ? 1 : -1;
+        arrowhead(page, {drop.x, drop.top.y()}, way);
+        arrowhead(page, {drop.x, drop.low}, -way);
+        const QString text = tr("Drop %1").arg(inWords(drop.drop_mm, Unit::mm, page.units));
         const double half = drawing::textWidth(text, small_mm) / 2 + 1;
-        const double middle =
-            std::clamp((low + top.y()) / 2, plan.drops.top() + half, plan.drops.bottom() - half);
-        drawing::paintWeightedText(page.painter, {x - 1.2, middle}, text, Anchor::centre, page.palette.ink,
-                                   small_mm, Weight::regular, -90);
+        const double high = std::min(drop.low, drop.top.y());
+        const double low = std::max(drop.low, drop.top.y());
+        // Over its line where that is too short for it, as beside it the extension lines are in the way.
+        const double wanted = low - high > 2 * half ? (low + high) / 2 : high - half;
+        const double middle = std::max(wanted, plan.drops.top() + half);
+        drawing::paintWeightedText(page.painter, {drop.x - 1.2, middle}, text, Anchor::centre,
+                                   page.palette.ink, small_mm, Weight::regular, -90);
     }
 }
 

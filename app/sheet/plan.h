@@ -3,6 +3,11 @@
 #include "app/drawing/elevation.h"
 #include "app/sheet/sheet.h"
 
+#include <QLineF>
+
+#include <utility>
+#include <vector>
+
 /// Where everything stands on the page, mm from its top left corner.
 namespace siphonwright::sheet {
 
@@ -15,6 +20,7 @@ struct Page {
     UnitSystem units;
     drawing::Palette palette;
     bool end_left_out = false; ///< depth matters, but there is no room for an end view
+    drawing::OnPage on_page;   ///< of the elevation
 };
 
 /// A height over the datum that the sheet states.
@@ -51,6 +57,10 @@ UnitSystem unitsOf(const Sketch& sketch);
 
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 void paintFoot(const Page& page, const QRectF& box, int denominator);
+/// Lines from the heights' and drops' columns across the view to what they are of.
+std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan);
+/// Item numbers of the parts list, by what is drawn.
+std::vector<std::pair<PartRef, std::size_t>> itemNumbers(const Sketch& sketch, const Analysis& analysis);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);

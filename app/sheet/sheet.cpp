@@ -75,6 +75,7 @@ void paintView(const Page& page, const Plan& plan)
     style.balloons = tells;
     const bool with_photo = page.options.photo && page.sketch.photo;
     const drawing::Picture photo = with_photo ? photo::decoded(**page.sketch.photo) : drawing::Picture();
+    style.page = &page.on_page;
     style.photo = with_photo ? &photo : nullptr;
     style.photo_as = page.options.colour ? drawing::PhotoAs::flat : drawing::PhotoAs::flat_grey;
     page.painter.save();
@@ -90,10 +91,10 @@ void paintView(const Page& page, const Plan& plan)
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     const Plan plan = planOf(sketch, analysis, options);
-    const Page page{painter,          sketch,
-                    analysis,         options,
-                    unitsOf(sketch),  options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
-                    plan.end_left_out};
+    const Page page{painter,           sketch,
+                    analysis,          options,
+                    unitsOf(sketch),   options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
+                    plan.end_left_out, {guidesOf(sketch, analysis, plan), itemNumbers(sketch, analysis)}};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {

@@ -86,10 +86,41 @@ UnitSystem unitsOf(const Sketch& sketch)
     return sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
 }
 
-QSizeF pageSize(const Options& options)
+QSizeF paperSize(const Options& options)
 {
     const QSizeF upright = paperOf(options.paper).size(QPageSize::Millimeter);
     return options.orientation == QPageLayout::Landscape ? upright.transposed() : upright;
+}
+
+QSizeF pageSize(const Options& options)
+{
+    const QSizeF paper = paperSize(options);
+    if (options.across <= 1 && options.down <= 1)
+        return paper;
+    return {(paper.width() - 2 * tile_margin_mm) * options.across,
+            (paper.height() - 2 * tile_margin_mm) * options.down};
+}
+
+Options tiled(Options options, const Sketch& sketch, const Analysis& analysis)
+{
+    options.across = 1;
+    options.down = 1;
+    if (!options.scale)
+        return options;
+    // One more page where it is needed more: the way in which the sheet is shorter.
+    Options found = options;
+    found.scale = std::nullopt;
+    while (planOf(sketch, analysis, found).denominator > *options.scale) {
+        const QSizeF size = pageSize(found);
+        const bool wider = size.width() <= 1.3 * size.height();
+        int& count = wider ? found.across : found.down;
+        if (count >= most_tiles)
+            break;
+        ++count;
+    }
+    options.across = found.across;
+    options.down = found.down;
+    return options;
 }
 
 QPageLayout pageLayout(const Options& options)
@@ -102,7 +133,7 @@ QPageLayout pageLayout(const Options& options)
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     Plan plan = frameOf(pageSize(options));
-    const bool beside = options.orientation == QPageLayout::Landscape;
+    const bool beside = pageSize(options).width() > pageSize(options).height();
     const double floor = std::min(plan.title.top(), plan.foot.top());
     QRectF area(plan.frame.topLeft(), QPointF(plan.frame.right(), floor));
     if (beside) {
@@ -127,6 +158,8 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
         else
             plan.denominator = n;
     }
+    if (options.scale && *options.scale > plan.denominator)
+        plan.denominator = *options.scale;
     const double n = plan.denominator;
     if (!beside) {
         const double room = box.height() / n + caption_height_mm + 2 * air_along_mm;

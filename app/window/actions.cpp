@@ -45,6 +45,23 @@ constexpr Row table[] = {
     {"sheet-parts", QT_TRANSLATE_NOOP("Actions", "Parts &list behind the sheet"), "",
      QT_TRANSLATE_NOOP("Actions", "Print and export the parts list and the cuts on pages after the drawing"),
      When::always, true},
+    {"sheet-fitting", QT_TRANSLATE_NOOP("Actions", "Cutting and &fitting behind the sheet"), "",
+     QT_TRANSLATE_NOOP(
+         "Actions", "Print and export hoses laid flat, threads and adapters, where the heater hangs, and a "
+                    "tag, on pages after the drawing"),
+     When::always, true},
+    {"sheet-checklist", QT_TRANSLATE_NOOP("Actions", "&Checklist behind the sheet"), "",
+     QT_TRANSLATE_NOOP("Actions",
+                       "Print and export the checklist and the table of readings after the drawing"),
+     When::always, true},
+    {"sheet-estimate", QT_TRANSLATE_NOOP("Actions", "&Estimate behind the sheet"), "",
+     QT_TRANSLATE_NOOP("Actions", "Print and export the estimate after the drawing, where prices are there"),
+     When::always, true},
+    {"sheet-assumptions", QT_TRANSLATE_NOOP("Actions", "&Assumptions behind the sheet"), "",
+     QT_TRANSLATE_NOOP("Actions", "Print and export what the figures rest on, after the drawing"),
+     When::always, true},
+    {"sheet-logo", QT_TRANSLATE_NOOP("Actions", "&Logo on the sheet…"), "",
+     QT_TRANSLATE_NOOP("Actions", "Choose a picture for the title block; chosen again, it comes off")},
     {"sheet-student", QT_TRANSLATE_NOOP("Actions", "Student sheet: no &findings"), "",
      QT_TRANSLATE_NOOP("Actions",
                        "Print and export without findings, pockets and margins, with lines for answers; "

@@ -200,7 +200,16 @@ void paintEngine(Ink& ink)
         ink.painter.drawPolygon(jacket);
     }
     QColor hatching = ink.palette.faint;
-    hatching.setAlphaF(0.45F);
+    constexpr float seen = 0.45F;
+    if (ink.style.page && !ink.style.photo) { // paper knows no opacity
+        const QColor& under = ink.palette.jacket_fill;
+        const auto mix = [](float a, float b) { return b + (a - b) * seen; };
+        hatching =
+            QColor::fromRgbF(mix(hatching.redF(), under.redF()), mix(hatching.greenF(), under.greenF()),
+                             mix(hatching.blueF(), under.blueF()));
+    } else {
+        hatching.setAlphaF(seen);
+    }
     ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm, Qt::DashLine));
     ink.painter.setBrush(Qt::NoBrush);

@@ -46,7 +46,7 @@ void layToFillIn(Flow& flow, const Job& job)
         const double baseline = flow.y() + written_row_mm - 2;
         const double line_from = flow.left() + flow.width() * 0.45;
         const QStringList name =
-            drawing::wrapped(tr("Serial number of %1").arg(part), line_from - flow.left() - 2, body_mm);
+            drawing::wrapped(tr("%1, serial number").arg(part), line_from - flow.left() - 2, body_mm);
         flow.text(flow.left(), baseline, name.value(0), Anchor::left, body_mm);
         flow.line(line_from, flow.right(), baseline + 1, 0.18);
         flow.down(written_row_mm);

@@ -52,7 +52,7 @@ void layHose(Flow& flow, const Job& job, const ResolvedHose& hose, const Plumb& 
     StripInk ink{flow.left() + beside, flow.width() - 2 * beside, 0, small_mm, job.units};
     auto labels =
         std::make_shared<const std::vector<StripLabel>>(labelsUnder(*strip, ink.left, ink.width, small_mm));
-    const double room = strip_bar_mm + heightOf(*labels) + strip_profile_mm + 30;
+    const double room = strip_bar_mm + heightOf(*labels, small_mm) + strip_profile_mm + 30;
     flow.need(std::min(room, 200.0));
     flow.down(2);
     const QString bore = own.bore_mm.known() ? lengthIn(job, *own.bore_mm.value) : tr("not entered");
@@ -70,10 +70,12 @@ void layHose(Flow& flow, const Job& job, const ResolvedHose& hose, const Plumb& 
     flow.paragraph(tr("A: %1, %2 pushed on. B: %3, %4 pushed on.")
                        .arg(endName(job.sketch, own.from), lengthIn(job, strip->on_at_a_mm),
                             endName(job.sketch, own.to), lengthIn(job, strip->on_at_b_mm)));
+    flow.paragraph(hose.rise_mm >= 0 ? tr("B is %1 higher than A.").arg(lengthIn(job, hose.rise_mm))
+                                     : tr("B is %1 lower than A.").arg(lengthIn(job, -hose.rise_mm)));
     flow.down(2.5);
     ink.top = flow.y();
     flow.draw([strip, labels, ink](QPainter& painter) { paintStrip(painter, *strip, *labels, ink); });
-    flow.down(strip_bar_mm + heightOf(*labels) + 2);
+    flow.down(strip_bar_mm + heightOf(*labels, small_mm) + 2);
     ink.top = flow.y();
     flow.draw([strip, ink](QPainter& painter) { paintRunProfile(painter, *strip, ink); });
     flow.down(strip_profile_mm + 2);
@@ -140,8 +142,11 @@ QString acrossFrom(const Job& job, double away_mm)
 {
     if (std::abs(away_mm) < 0.5)
         return tr("in line across it");
-    return away_mm < 0 ? tr("%1 nearer to who looks at the drawing").arg(lengthIn(job, -away_mm))
-                       : tr("%1 farther from who looks at the drawing").arg(lengthIn(job, away_mm));
+    // Who looks at the drawing looks at the engine's left side where its front is at the left.
+    const bool front_left = job.sketch.engine && job.sketch.engine->front == EngineEnd::left;
+    return (away_mm < 0) == front_left
+               ? tr("%1 towards the engine's left side").arg(lengthIn(job, std::abs(away_mm)))
+               : tr("%1 towards the engine's right side").arg(lengthIn(job, std::abs(away_mm)));
 }
 
 void layHeater(Flow& flow, const Job& job, const Layout& layout, std::size_t index)
@@ -201,7 +206,7 @@ void layFitting(Flow& flow, const Job& job)
 {
     const Layout layout = resolve(job.sketch, plumbOf(job.sketch));
     flow.paragraph(
-        tr("Distances along a hose are from its cut end at A. Under each hose its run: height of "
+        tr("Distances along a hose are from its cut end at A%1. Under each hose its run: height of "
            "the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are "
            "items of the parts list. Measure on the vehicle before you cut."),
         small_mm);

@@ -17,6 +17,9 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
+/// From the bar down to the texts.
+constexpr double led_mm = 4.5;
+
 constexpr double degrees = 180 / 3.14159265358979323846;
 
 QString nameOf(const InlinePart& part)
@@ -39,7 +42,10 @@ QString nameOf(const InlinePart& part)
 
 void addMarks(HoseStrip& strip, const Route& route, UnitSystem units)
 {
-    const auto length = [units](double mm) { return inWords(mm, Unit::mm, units); };
+    // Nobody marks a hose closer than to the millimetre; that it is millimetres is said once, over the strip.
+    const auto length = [units](double mm) {
+        return units == UnitSystem::metric ? numberInWords(mm, 0) : inWords(mm, Unit::mm, units);
+    };
     const Hose& hose = *route.hose;
     for (const double along : hose.clips_mm) {
         const double at = along + strip.on_at_a_mm;
@@ -57,7 +63,7 @@ void addMarks(HoseStrip& strip, const Route& route, UnitSystem units)
         const double half = bend.radius_mm * bend.angle_rad / 2;
         const double middle = bend.s - route.hose_from_mm + strip.on_at_a_mm;
         strip.marks.push_back({StripMark::What::bend, middle - half, middle + half,
-                               tr("bend %1 to %2, %3, radius %4")
+                               tr("bend %1 to %2, %3, R %4")
                                    .arg(length(middle - half), length(middle + half),
                                         inWords(std::round(bend.angle_rad * degrees), Unit::degree, units),
                                         length(bend.radius_mm))});
@@ -123,42 +129,33 @@ HoseStrip stripOf(const ResolvedHose& hose, const Plumb& plumb, UnitSystem units
 
 std::vector<StripLabel> labelsUnder(const HoseStrip& strip, double left, double width, double lettering)
 {
-    constexpr double air = 0.8;
-    constexpr int most_rows = 40;
-    const double step = 1.75 * lettering;
-    std::vector<StripLabel> placed;
-    const auto lineOf = [](const StripLabel& label) {
-        return QRectF(label.at - 0.3, 0, 0.6, label.box.top());
-    };
+    std::vector<StripLabel> labels;
     for (const StripMark& mark : strip.marks) {
         const double at = xOf(strip, left, width, (mark.from_mm + mark.to_mm) / 2);
-        const double wide = drawing::textWidth(mark.text, lettering);
-        bool found = false;
-        for (int row = 0; row < most_rows && !found; ++row) {
-            for (const double x : {at + 0.4, at - 0.4 - wide}) {
-                const StripLabel label{at, QRectF(x, 1.6 + row * step, wide, 1.4 * lettering), mark.text};
-                const QRectF around = label.box.adjusted(-air, 0, air, 0);
-                if (x < left || x + wide > left + width ||
-                    std::any_of(placed.begin(), placed.end(), [&](const StripLabel& other) {
-                        return other.box.intersects(around) || lineOf(other).intersects(around) ||
-                               lineOf(label).intersects(other.box.adjusted(-0.2, 0, 0.2, 0));
-                    }))
-                    continue;
-                placed.push_back(label);
-                found = true;
-                break;
-            }
-        }
+        labels.push_back({at, at, mark.text});
     }
-    return placed;
+    if (labels.empty())
+        return labels;
+    const double step = std::min(1.6 * lettering, width / double(labels.size()));
+    double least = left;
+    for (StripLabel& label : labels) {
+        label.x = std::max(label.x, least);
+        least = label.x + step;
+    }
+    double most = left + width;
+    for (auto label = labels.rbegin(); label != labels.rend(); ++label) {
+        label->x = std::min(label->x, most);
+        most = label->x - step;
+    }
+    return labels;
 }
 
-double heightOf(const std::vector<StripLabel>& labels)
+double heightOf(const std::vector<StripLabel>& labels, double lettering)
 {
-    double height = 0;
+    double longest = 0;
     for (const StripLabel& label : labels)
-        height = std::max(height, label.box.bottom());
-    return height;
+        longest = std::max(longest, drawing::textWidth(label.text, lettering));
+    return labels.empty() ? 0 : longest + led_mm + 1;
 }
 
 void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<StripLabel>& labels,
@@ -169,8 +166,10 @@ void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<Str
     painter.setPen(QPen(palette.ink, 0.5, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     painter.setBrush(palette.ground);
     painter.drawRect(QRectF(ink.left, ink.top, ink.width, strip_bar_mm));
-    for (const StripMark& mark : strip.marks)
-        paintMark(painter, strip, mark, ink, palette);
+    for (const bool bends : {true, false})
+        for (const StripMark& mark : strip.marks)
+            if ((mark.what == StripMark::What::bend) == bends)
+                paintMark(painter, strip, mark, ink, palette);
     // What is pushed on at either end.
     QPen dashed(palette.ink, 0.25, Qt::DashLine);
     painter.setPen(dashed);
@@ -185,10 +184,13 @@ void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<Str
                                Anchor::left, palette.ink, 2.5, Weight::strong);
     for (const StripLabel& label : labels) {
         painter.setPen(QPen(palette.ink, 0.13));
-        painter.drawLine(QPointF(label.at, bottom), QPointF(label.at, bottom + label.box.bottom() - 0.3));
-        drawing::paintWeightedText(painter,
-                                   {label.box.left(), bottom + label.box.bottom() - 0.3 * ink.lettering},
-                                   label.text, Anchor::left, palette.ink, ink.lettering, Weight::regular);
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolyline(QPolygonF({{label.at, bottom},
+                                        {label.at, bottom + 1},
+                                        {label.x, bottom + led_mm - 1},
+                                        {label.x, bottom + led_mm - 0.3}}));
+        drawing::paintWeightedText(painter, {label.x + ink.lettering / 2, bottom + led_mm}, label.text,
+                                   Anchor::right, palette.ink, ink.lettering, Weight::regular, -90);
     }
 }
 

@@ -4,7 +4,6 @@
 #include "core/quantity/quantity.h"
 
 #include <QPointF>
-#include <QRectF>
 #include <QString>
 
 #include <vector>
@@ -35,15 +34,17 @@ struct HoseStrip {
 
 HoseStrip stripOf(const ResolvedHose& hose, const Plumb& plumb, UnitSystem units);
 
-/// Texts under a bar, each with a line up to its place, none on another and none on another's line.
+/// A text under the bar, read from the right as running dimensions are (ISO 129), with a line up to its
+/// place.
 struct StripLabel {
-    double at = 0; ///< where its line goes up to
-    QRectF box;    ///< of the text; y from the bar's lower edge
+    double at = 0; ///< the place on the bar
+    double x = 0;  ///< middle of the text: moved aside as far as its neighbours make it
     QString text;
 };
 std::vector<StripLabel> labelsUnder(const HoseStrip& strip, double left, double width, double lettering);
 
-double heightOf(const std::vector<StripLabel>& labels);
+/// What they take under the bar.
+double heightOf(const std::vector<StripLabel>& labels, double lettering);
 
 /// The strip over its labels, and the height of its bore over the datum along it.
 struct StripInk {

@@ -53,34 +53,41 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis)
 {
     std::vector<Height> heights;
     const Layout& layout = analysis.layout;
-    const auto add = [&](QPointF at, double height_mm, const QString& name, bool led_to = true) {
+    const auto add = [&](QPointF at, double height_mm, const QString& name, Source source,
+                         bool led_to = true) {
         const QString value = inWords(height_mm, Unit::mm, unitsOf(sketch));
-        heights.push_back({at, QStringLiteral("%1  %2").arg(name, value), led_to});
+        const QString mark = isConfirmed(source) ? QString() : QStringLiteral("*");
+        heights.push_back({at, QStringLiteral("%1  %2%3").arg(name, value, mark), led_to});
     };
     const double left = drawing::boundsOf(sketch, analysis).left();
-    const auto level = [&](const std::optional<double>& height, const QString& name) {
-        if (height && std::abs(layout.plumb.up().z) > 0.2)
-            add(drawing::onLevel(layout.plumb, *height, left), *height, name, false);
+    const auto level = [&](const std::optional<double>& height, const Fact<double> SurgeTank::*entered,
+                           const QString& name) {
+        if (height && sketch.tank && std::abs(layout.plumb.up().z) > 0.2)
+            add(drawing::onLevel(layout.plumb, *height, left), *height, name,
+                ((*sketch.tank).*entered).source, false);
     };
-    level(layout.levels.hot_mm, tr("Level hot"));
-    level(layout.levels.cold_full_mm, tr("Level cold full"));
-    level(layout.levels.cold_min_mm, tr("Level cold minimum"));
+    level(layout.levels.hot_mm, &SurgeTank::hot_mm, tr("Level hot"));
+    level(layout.levels.cold_full_mm, &SurgeTank::cold_full_mm, tr("Level cold full"));
+    level(layout.levels.cold_min_mm, &SurgeTank::cold_min_mm, tr("Level cold minimum"));
     if (sketch.engine && layout.jacket) {
-        add(extreme(sketch.engine->jacket, layout.plumb, 1), layout.jacket->highest_mm, tr("Jacket highest"));
-        add(extreme(sketch.engine->jacket, layout.plumb, -1), layout.jacket->lowest_mm, tr("Jacket lowest"));
+        add(extreme(sketch.engine->jacket, layout.plumb, 1), layout.jacket->highest_mm, tr("Jacket highest"),
+            sketch.engine->jacket_source);
+        add(extreme(sketch.engine->jacket, layout.plumb, -1), layout.jacket->lowest_mm, tr("Jacket lowest"),
+            sketch.engine->jacket_source);
     }
     for (const Port& port : sketch.ports)
-        add(drawing::toPage(port.position), layout.plumb.height(port.position), inWords(port.name));
+        add(drawing::toPage(port.position), layout.plumb.height(port.position), inWords(port.name),
+            port.position_source);
     for (std::size_t i = 0; i < sketch.heaters.size() && i < layout.heaters.size(); ++i) {
         const Heater& heater = sketch.heaters[i];
         const Vec3 top = heaterPoint(heater, {0, 0, heater.length_mm / 2});
         const Vec3 foot = heaterPoint(heater, {0, 0, -heater.length_mm / 2});
         const bool upright = layout.plumb.height(top) >= layout.plumb.height(foot);
         add(drawing::toPage(upright ? top : foot), layout.heaters[i].body_top_mm,
-            tr("%1, top").arg(inWords(heater.name)));
+            tr("%1, top").arg(inWords(heater.name)), heater.position_source);
     }
     if (sketch.ground_z_mm)
-        add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"), false);
+        add({left, -*sketch.ground_z_mm}, *sketch.ground_z_mm, tr("Ground"), Source::measured, false);
     std::stable_sort(heights.begin(), heights.end(),
                      [](const Height& a, const Height& b) { return a.at.y() < b.at.y(); });
     return heights;
@@ -150,12 +157,67 @@ std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, con
     for (std::size_t i = 0; i < rows.heights.size(); ++i)
         if (rows.heights[i].led_to)
             add({plan.heights.right(), rows.y[i]}, {plan.origin.x() + rows.heights[i].at.x() / n, rows.y[i]});
+    if (const auto ports = portsOfLoop(sketch); ports && !plan.spacing.isNull())
+        for (const QPointF& port : {ports->first, ports->second})
+            add(plan.origin + port / n, {plan.origin.x() + port.x() / n, plan.view.top()});
     const double right = plan.origin.x() + drawing::boundsOf(sketch, analysis).right() / n;
     for (const Drop& drop : dropsOf(sketch, analysis, plan)) {
         add(drop.top, {plan.view.right(), drop.top.y()});
         add({right, drop.low}, {plan.view.right(), drop.low});
     }
     return guides;
+}
+
+std::optional<std::pair<QPointF, QPointF>> portsOfLoop(const Sketch& sketch)
+{
+    const Port* supply = nullptr;
+    const Port* back = nullptr;
+    for (const Shared<Hose>& hose : sketch.hoses) {
+        if (!supply && hose->role == HoseRole::supply)
+            supply = sketch.port(hose->from.port);
+        if (!back && hose->role == HoseRole::return_)
+            back = sketch.port(hose->to.port);
+    }
+    if (!supply || !back)
+        return std::nullopt;
+    return std::pair{drawing::toPage(supply->position), drawing::toPage(back->position)};
+}
+
+bool anyUnmeasured(const Sketch& sketch, const Analysis& analysis)
+{
+    const std::vector<Height> heights = heightsOf(sketch, analysis);
+    return std::any_of(heights.begin(), heights.end(),
+                       [](const Height& height) { return height.text.endsWith(QLatin1Char('*')); });
+}
+
+/// How far the loop's ports are apart along the engine, over the view.
+void paintSpacing(const Page& page, const Plan& plan)
+{
+    const auto ports = portsOfLoop(page.sketch);
+    if (!ports || plan.spacing.isNull())
+        return;
+    const double n = plan.denominator;
+    const double a = plan.origin.x() + std::min(ports->first.x(), ports->second.x()) / n;
+    const double b = plan.origin.x() + std::max(ports->first.x(), ports->second.x()) / n;
+    const double y = plan.spacing.bottom() - 1.6;
+    page.painter.setPen(QPen(page.palette.faint, 0.13));
+    for (const double x : {a, b})
+        page.painter.drawLine(QPointF(x, y - 1), QPointF(x, plan.spacing.bottom()));
+    page.painter.setPen(QPen(page.palette.ink, 0.18));
+    page.painter.drawLine(QPointF(a, y), QPointF(b, y));
+    page.painter.setBrush(page.palette.ink);
+    page.painter.setPen(Qt::NoPen);
+    constexpr double arrow_mm = 2.4;
+    if (b - a > 2 * arrow_mm) {
+        page.painter.drawPolygon(QPolygonF({{a, y}, {a + arrow_mm, y - 0.35}, {a + arrow_mm, y + 0.35}}));
+        page.painter.drawPolygon(QPolygonF({{b, y}, {b - arrow_mm, y - 0.35}, {b - arrow_mm, y + 0.35}}));
+    }
+    const QString text = tr("Ports %1 apart").arg(inWords((b - a) * n, Unit::mm, page.units));
+    const double half = drawing::textWidth(text, small_mm) / 2;
+    const double middle =
+        std::clamp((a + b) / 2, plan.spacing.left() + half + 1, plan.spacing.right() - half - 1);
+    drawing::paintWeightedText(page.painter, {middle, y - 1.3}, text, Anchor::centre, page.palette.ink,
+                               small_mm, Weight::regular);
 }
 
 void paintHeights(const Page& page, const Plan& plan)

@@ -16,6 +16,7 @@ constexpr double title_width_mm = 180; // ISO 7200
 constexpr double title_height_mm = 32;
 constexpr double foot_height_mm = 14;
 constexpr double caption_height_mm = 7;
+constexpr double spacing_height_mm = 7;
 constexpr double drop_column_mm = 8;
 constexpr double air_across_mm = 13; // round the drawing: labels, the front arrow
 constexpr double air_along_mm = 6;
@@ -56,6 +57,7 @@ Plan frameOf(const QSizeF& page)
     Plan plan;
     // ISO 5457: 20 mm for binding on the left, 10 mm elsewhere.
     plan.frame = QRectF(20, 10, page.width() - 30, page.height() - 20);
+    plan.border = plan.frame.adjusted(-5, -5, 5, 5);
     const double left_over = plan.frame.width() - title_width_mm;
     const double width = left_over < 60 ? plan.frame.width() : title_width_mm;
     plan.title =
@@ -132,6 +134,7 @@ QPageLayout pageLayout(const Options& options)
 
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
+    const double over_view_mm = caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0);
     Plan plan = frameOf(pageSize(options));
     const bool beside = pageSize(options).width() > pageSize(options).height();
     const double floor = std::min(plan.title.top(), plan.foot.top());
@@ -145,7 +148,7 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     const double drops = drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3));
     const QRectF box = drawing::boundsOf(sketch, analysis);
     const double wide = area.width() - left - drops - 2 * air_across_mm;
-    const double high = area.height() - caption_height_mm - 2 * air_along_mm - (beside ? 0 : least_notes_mm);
+    const double high = area.height() - over_view_mm - 2 * air_along_mm - (beside ? 0 : least_notes_mm);
     plan.denominator = largestScale(box.size(), {wide, high});
     QRectF end;
     if (depthMatters(sketch, analysis)) {
@@ -162,7 +165,7 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
         plan.denominator = *options.scale;
     const double n = plan.denominator;
     if (!beside) {
-        const double room = box.height() / n + caption_height_mm + 2 * air_along_mm;
+        const double room = box.height() / n + over_view_mm + 2 * air_along_mm;
         const double drawn = std::max(room, area.height() / 3);
         plan.notes = QRectF(area.left(), area.top() + drawn, area.width(), area.height() - drawn);
         plan.columns = area.width() > 240 ? 3 : 2;
@@ -170,6 +173,10 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     }
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());
+    if (portsOfLoop(sketch)) {
+        plan.spacing = QRectF(area.left(), area.top(), area.width(), spacing_height_mm);
+        area.setTop(plan.spacing.bottom());
+    }
     plan.heights = QRectF(area.left(), area.top(), left, area.height());
     if (!end.isNull()) {
         const double width = end.width() / n + 2 * air_across_mm;

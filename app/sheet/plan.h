@@ -5,6 +5,7 @@
 
 #include <QLineF>
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -33,9 +34,11 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis);
 
 struct Plan {
     QRectF frame;
+    QRectF border; ///< round the frame, with the letters and figures of its zones
     QRectF title;
     QRectF foot;    ///< scale bars
     QRectF caption; ///< over the view: what is seen, from which side
+    QRectF spacing; ///< dimension over the view; null where there is none
     QRectF heights; ///< column left of the view
     QRectF view;    ///< the elevation
     QRectF drops;   ///< dimensions right of the view
@@ -61,6 +64,12 @@ void paintFoot(const Page& page, const QRectF& box, int denominator);
 std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan);
 /// Item numbers of the parts list, by what is drawn.
 std::vector<std::pair<PartRef, std::size_t>> itemNumbers(const Sketch& sketch, const Analysis& analysis);
+/// The supply and the return port of the first loop that has both.
+std::optional<std::pair<QPointF, QPointF>> portsOfLoop(const Sketch& sketch);
+/// Are there heights, marked with a star, that nobody has measured?
+bool anyUnmeasured(const Sketch& sketch, const Analysis& analysis);
+void paintSpacing(const Page& page, const Plan& plan);
+void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);

@@ -105,12 +105,14 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
         paintEndView(page, plan);
         paintHeights(page, plan);
         paintDrops(page, plan);
+        paintSpacing(page, plan);
     }
     paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
     paintNotes(page, plan.notes, plan.columns);
     paintFoot(page, plan.foot, plan.denominator);
     paintTitleBlock(page, plan.title, plan.denominator);
     paintFrame(page, plan.frame);
+    paintBorder(page, plan);
     painter.restore();
 }
 

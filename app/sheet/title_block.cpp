@@ -165,6 +165,14 @@ void paintFoot(const Page& page, const QRectF& box, int denominator)
                                tr("Measure me: 50 mm when printed at 100 %"), Anchor::left, page.palette.ink,
                                small_mm, Weight::strong);
     paintBar(page, second, 50, 5, tr("50 mm"));
+    const QPointF third =
+        side_by_side ? QPointF(left + 138, box.top() + 4) : QPointF(left, box.bottom() - 1.6);
+    if (anyUnmeasured(page.sketch, page.analysis)) {
+        const QString star = tr("* not measured");
+        const double size = fittingLettering(star, box.right() - third.x() - 1, small_mm, Weight::regular);
+        drawing::paintWeightedText(page.painter, third, star, Anchor::left, page.palette.ink, size,
+                                   Weight::regular);
+    }
 }
 
 } // namespace siphonwright::sheet

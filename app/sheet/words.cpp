@@ -4,6 +4,7 @@
 #include "app/language/tr.h"
 
 #include "core/analysis/margin_text.h"
+#include "core/layout/wording.h"
 #include "core/paperwork/parts.h"
 
 #include <algorithm>
@@ -149,21 +150,31 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     const UnitSystem units = unitsOf(sketch);
     Section section{tr("Parts and cut lengths"), {}, tr("and %1 more"), 4};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    const PartsList parts = partsOf(sketch, analysis.layout);
+    const auto numbered = [&parts](const PartRef& part, ItemKind kind, const QString& text) {
+        for (const PartRow& row : parts.rows)
+            for (const UsedAt& used : row.used)
+                if (row.kind == kind && used.part == part)
+                    return QStringLiteral("[%1] %2").arg(row.number).arg(text);
+        return text;
+    };
     for (const Heater& heater : sketch.heaters)
-        add(heaterRow(heater, units));
+        add(numbered(refOf(heater), ItemKind::heater, heaterRow(heater, units)));
     double volume_ml = 0;
     for (const ResolvedHose& hose : analysis.layout.hoses) {
-        add(hoseRow(sketch, hose, units));
+        add(numbered(refOf(*hose->hose), ItemKind::hose, hoseRow(sketch, hose, units)));
         volume_ml += hose->volume_ml;
     }
-    for (const PartRow& part : partsOf(sketch, analysis.layout).rows) {
+    for (const PartRow& part : parts.rows) {
         const bool said = part.kind == ItemKind::heater || part.kind == ItemKind::hose;
         if (said || part.unit != PriceUnit::each || !part.thousandths)
             continue;
         QString name = inWords(nameOf(part.kind));
         if (!part.size.pattern.empty())
             name += QStringLiteral(", ") + inWords(part.size, units);
-        add(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name));
+        add(QStringLiteral("[%1] %2")
+                .arg(part.number)
+                .arg(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name)));
     }
     for (const Heater& heater : sketch.heaters)
         volume_ml += chamberVolume(heater);

@@ -52,7 +52,7 @@ void layHose(Flow& flow, const Job& job, const ResolvedHose& hose, const Plumb& 
     StripInk ink{flow.left() + beside, flow.width() - 2 * beside, 0, small_mm, job.units};
     auto labels =
         std::make_shared<const std::vector<StripLabel>>(labelsUnder(*strip, ink.left, ink.width, small_mm));
-    const double room = strip_bar_mm + heightOf(*labels, small_mm) + strip_profile_mm + 30;
+    const double room = strip_bar_mm + heightOf(*labels, small_mm) + strip_profile_mm + 24;
     flow.need(std::min(room, 200.0));
     flow.down(2);
     const QString bore = own.bore_mm.known() ? lengthIn(job, *own.bore_mm.value) : tr("not entered");
@@ -205,11 +205,13 @@ void laySupply(Flow& flow, const Job& job, const Layout& layout)
 void layFitting(Flow& flow, const Job& job)
 {
     const Layout layout = resolve(job.sketch, plumbOf(job.sketch));
-    flow.paragraph(
-        tr("Distances along a hose are from its cut end at A%1. Under each hose its run: height of "
-           "the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are "
-           "items of the parts list. Measure on the vehicle before you cut."),
-        small_mm);
+    const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
+    flow.paragraph(tr("Distances along a hose are from its cut end at A, in %1; R is the radius of a bend's "
+                      "middle. Under each hose its run: height of the top (line) and bottom (dashes) of its "
+                      "bore over the datum. Numbers in brackets are items of the parts list. Measure on the "
+                      "vehicle before you cut.")
+                       .arg(unit),
+                   small_mm);
     for (const ResolvedHose& hose : layout.hoses)
         layHose(flow, job, hose, layout.plumb);
     layEnds(flow, job);

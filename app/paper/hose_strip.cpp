@@ -136,7 +136,7 @@ std::vector<StripLabel> labelsUnder(const HoseStrip& strip, double left, double 
     }
     if (labels.empty())
         return labels;
-    const double step = std::min(1.6 * lettering, width / double(labels.size()));
+    const double step = std::min(1.8 * lettering, width / double(labels.size()));
     double least = left;
     for (StripLabel& label : labels) {
         label.x = std::max(label.x, least);

@@ -43,8 +43,8 @@ QString letterOf(std::size_t row)
 /// Filled corners, to trim copies by.
 void paintTrimMarks(const Page& page, const QSizeF& paper)
 {
-    constexpr double long_mm = 10;
-    constexpr double broad_mm = 2.5;
+    constexpr double long_mm = 8;
+    constexpr double broad_mm = 1.2;
     page.painter.setPen(Qt::NoPen);
     page.painter.setBrush(page.palette.ink);
     for (const double x : {0.0, paper.width()})

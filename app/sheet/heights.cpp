@@ -202,7 +202,7 @@ void paintSpacing(const Page& page, const Plan& plan)
     const double y = plan.spacing.bottom() - 1.6;
     page.painter.setPen(QPen(page.palette.faint, 0.13));
     for (const double x : {a, b})
-        page.painter.drawLine(QPointF(x, y - 1), QPointF(x, plan.spacing.bottom()));
+        page.painter.drawLine(QPointF(x, y - 0.8), QPointF(x, plan.spacing.bottom()));
     page.painter.setPen(QPen(page.palette.ink, 0.18));
     page.painter.drawLine(QPointF(a, y), QPointF(b, y));
     page.painter.setBrush(page.palette.ink);
@@ -216,7 +216,7 @@ void paintSpacing(const Page& page, const Plan& plan)
     const double half = drawing::textWidth(text, small_mm) / 2;
     const double middle =
         std::clamp((a + b) / 2, plan.spacing.left() + half + 1, plan.spacing.right() - half - 1);
-    drawing::paintWeightedText(page.painter, {middle, y - 1.3}, text, Anchor::centre, page.palette.ink,
+    drawing::paintWeightedText(page.painter, {middle, y - 2}, text, Anchor::centre, page.palette.ink,
                                small_mm, Weight::regular);
 }
 

@@ -278,7 +278,7 @@ void TestSheet::textStaysOnThePageAndOffOtherText()
         const bool zone = texts[i].text.size() <= 2 && !allowed.intersects(texts[i].box);
         QVERIFY2((zone ? border : allowed).contains(texts[i].box), qPrintable(texts[i].text));
         for (std::size_t k = 0; k < i; ++k)
-            QVERIFY2(!texts[i].box.intersects(texts[k].box),
+            QVERIFY2(!texts[i].box.intersects(texts[k].box) || !texts[i].area.intersects(texts[k].area),
                      qPrintable(texts[i].text + QStringLiteral(" | ") + texts[k].text));
     }
 }

@@ -188,7 +188,7 @@ void Ink::writeLabels()
     std::vector<std::optional<std::size_t>> chosen = chosenOf(sets);
     bool more = false;
     for (std::size_t i = 0; i < sets.size(); ++i) {
-        const bool well = chosen[i] && sets[i].wish.places[*chosen[i]].cost < over_line;
+        const bool well = chosen[i] && !room.hidesLines(sets[i].wish.places[*chosen[i]].box);
         if (well || !waiting_[i].led)
             continue;
         add(sets[i], room, room.spotsRound(*waiting_[i].led, widthOf(waiting_[i])), widthOf(waiting_[i]),

@@ -43,6 +43,7 @@ struct Picture;
 struct OnPage {
     /// Thin lines across the view, from what is written beside it to what that is of; painter axes.
     std::vector<QLineF> guides;
+    QRectF visible; ///< what of the drawing the page shows, painter axes
     /// Item numbers of the parts list, written behind names: "[3]".
     std::vector<std::pair<PartRef, std::size_t>> items;
 };

@@ -30,7 +30,7 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
       analysis(judged),
       style(how),
       palette(how.palette),
-      visible(visibleArea(to, boundsOf(what, judged, how.view)))
+      visible(how.page ? how.page->visible : visibleArea(to, boundsOf(what, judged, how.view)))
 {}
 
 QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const

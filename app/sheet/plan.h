@@ -60,6 +60,11 @@ UnitSystem unitsOf(const Sketch& sketch);
 
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 void paintFoot(const Page& page, const QRectF& box, int denominator);
+/// What a view's box on the page shows of the drawing, painter axes.
+inline QRectF seenOn(const QRectF& box, QPointF origin, int denominator)
+{
+    return {(box.topLeft() - origin) * denominator, box.size() * denominator};
+}
 /// Lines from the heights' and drops' columns across the view to what they are of.
 std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan);
 /// Item numbers of the parts list, by what is drawn.

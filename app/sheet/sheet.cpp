@@ -79,7 +79,7 @@ void paintView(const Page& page, const Plan& plan)
     style.photo = with_photo ? &photo : nullptr;
     style.photo_as = page.options.colour ? drawing::PhotoAs::flat : drawing::PhotoAs::flat_grey;
     page.painter.save();
-    page.painter.setClipRect(plan.view);
+    page.painter.setClipRect(plan.view, Qt::IntersectClip);
     page.painter.translate(plan.origin);
     page.painter.scale(style.scale, style.scale);
     drawing::paintElevation(page.painter, page.sketch, page.analysis, style);
@@ -91,10 +91,15 @@ void paintView(const Page& page, const Plan& plan)
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     const Plan plan = planOf(sketch, analysis, options);
-    const Page page{painter,           sketch,
-                    analysis,          options,
-                    unitsOf(sketch),   options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
-                    plan.end_left_out, {guidesOf(sketch, analysis, plan), itemNumbers(sketch, analysis)}};
+    const Page page{painter,
+                    sketch,
+                    analysis,
+                    options,
+                    unitsOf(sketch),
+                    options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
+                    plan.end_left_out,
+                    {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
+                     itemNumbers(sketch, analysis)}};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {

@@ -9144,8 +9144,8 @@ zeigen</translation>
         <translation>Motor läuft</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Abgekühlt und nachgefüllt</translation>
+        <source>Topped up</source>
+        <translation>Nachgefüllt</translation>
     </message>
     <message>
         <source>Heater on</source>

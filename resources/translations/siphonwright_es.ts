@@ -9144,8 +9144,8 @@ el dibujo</translation>
         <translation>Motor en marcha</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Enfriado y completado</translation>
+        <source>Topped up</source>
+        <translation>Completado</translation>
     </message>
     <message>
         <source>Heater on</source>

@@ -9144,8 +9144,8 @@ le dessin</translation>
         <translation>Moteur en marche</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Refroidi et complété</translation>
+        <source>Topped up</source>
+        <translation>Complété</translation>
     </message>
     <message>
         <source>Heater on</source>

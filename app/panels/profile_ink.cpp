@@ -57,20 +57,32 @@ void ProfilePanel::paintEvent(QPaintEvent*)
 void ProfilePanel::paintNames(QPainter& painter) const
 {
     const drawing::Palette ink = inkFor(look_);
-    const QString scale = scaleWords();
-    const double scale_left = times_->x() - 8 - painter.fontMetrics().horizontalAdvance(scale);
-    for (const Strip& strip : strips_) {
+    const QFontMetrics metrics = painter.fontMetrics();
+    const auto nameOf = [this](const Strip& strip) {
         const Hose* hose = document_.sketch().hose(strip.hose);
+        return hose && !hose->name.empty()      ? inWords(hose->name)
+               : strip.role == HoseRole::supply ? tr("Supply hose")
+                                                : tr("Return hose");
+    };
+    // The stretch is said in its own list too: it gives way to a name.
+    QString scale = scaleWords();
+    double scale_left = times_->x() - 8 - metrics.horizontalAdvance(scale);
+    if (!strips_.empty() &&
+        strips_.back().left + 4 + metrics.horizontalAdvance(nameOf(strips_.back())) > scale_left - 8) {
+        scale.clear();
+        scale_left = times_->x() - 8;
+    }
+    for (const Strip& strip : strips_) {
         const bool supply = strip.role == HoseRole::supply;
-        const QString name = hose && !hose->name.empty() ? inWords(hose->name)
-                             : supply                    ? tr("Supply hose")
-                                                         : tr("Return hose");
+        const QString name = nameOf(strip);
         const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
         painter.setPen(supply ? ink.supply : ink.return_);
         painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18 * this->scale()),
                          Qt::AlignLeft | Qt::AlignVCenter,
-                         painter.fontMetrics().elidedText(name, Qt::ElideRight, int(room)));
+                         metrics.elidedText(name, Qt::ElideRight, int(room)));
     }
+    if (scale.isEmpty())
+        return;
     painter.setPen(ink.faint);
     painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18 * this->scale()),
                      Qt::AlignRight | Qt::AlignVCenter, scale);

@@ -142,7 +142,8 @@ void MainWindow::arrangeTools()
 void MainWindow::sizePanels()
 {
     const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
-    const int width_px = static_cast<int>(320 * (0.6 + 0.4 * textScale())); // the drawing needs room too
+    // As wide as the widest form, so that the drawing does not move with the selection; it needs room too.
+    const int width_px = static_cast<int>(352 * (0.6 + 0.4 * textScale()));
     resizeDocks({dock("findings"), dock("details")}, {width_px, width_px}, Qt::Horizontal);
     resizeDocks({dock("findings"), dock("details")}, {260, 340}, Qt::Vertical);
     resizeDocks({dock("profile")}, {90}, Qt::Vertical);

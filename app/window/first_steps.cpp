@@ -9,6 +9,8 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <cstddef>
+#include <string_view>
 
 namespace siphonwright {
 
@@ -27,11 +29,23 @@ bool hasPort(const Sketch& sketch, PortRole role)
                        [role](const Port& port) { return port.role == role; });
 }
 
+std::ptrdiff_t valvesIn(const Hose& hose)
+{
+    return std::count_if(hose.parts.begin(), hose.parts.end(),
+                         [](const InlinePart& part) { return part.kind == InlineKind::isolation_valve; });
+}
+
 bool hasValve(const Hose* hose)
 {
-    return hose && std::any_of(hose->parts.begin(), hose->parts.end(), [](const InlinePart& part) {
-               return part.kind == InlineKind::isolation_valve;
-           });
+    return hose && valvesIn(*hose) > 0;
+}
+
+std::ptrdiff_t valvesIn(const Sketch& sketch)
+{
+    std::ptrdiff_t valves = 0;
+    for (const Shared<Hose>& hose : sketch.hoses)
+        valves += valvesIn(*hose);
+    return valves;
 }
 
 } // namespace
@@ -117,6 +131,8 @@ FirstSteps::FirstSteps(Document& document, Selection& selection, const Actions& 
     connect(skip_, &QPushButton::clicked, this, &FirstSteps::skip);
     connect(close_, &QToolButton::clicked, this, &FirstSteps::leave);
     connect(&document_, &Document::changed, this, &FirstSteps::refresh);
+    // Queued, since the valve tool is put away after it has changed the document.
+    connect(&document_, &Document::changed, this, &FirstSteps::handToolAgain, Qt::QueuedConnection);
     connect(&document_, &Document::fileChanged, this, &FirstSteps::refresh);
     connect(&selection_, &Selection::findingChanged, this, [this] {
         looked_ = looked_ || selection_.finding() >= 0;
@@ -216,8 +232,20 @@ void FirstSteps::act()
         actions_[QStringLiteral("new")]->trigger(); // which leads through the empty drawing
         return;
     }
-    if (const std::size_t at = current(); at < steps().size())
+    if (const std::size_t at = current(); at < steps().size()) {
+        acted_ = at;
+        valves_ = valvesIn(document_.sketch());
         actions_[QString::fromLatin1(steps()[at].action)]->trigger();
+    }
+}
+
+/// One valve is in, and the step wants another: the tool need not be asked for again.
+void FirstSteps::handToolAgain()
+{
+    const bool placed = valvesIn(document_.sketch()) > valves_;
+    if (stage_ == Stage::leads && placed && acted_ && *acted_ == current() &&
+        std::string_view(steps()[*acted_].action) == "valve")
+        act();
 }
 
 void FirstSteps::skip()

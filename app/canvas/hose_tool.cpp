@@ -201,17 +201,15 @@ QString HoseTool::hint() const
     if (!draft_.started() && target_)
         return tr("Click to begin the %1 at %2.").arg(role, target_->name);
     if (!draft_.started())
-        return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow "
-                  "keys "
-                  "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
+        return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open; Tab and "
+                  "arrow keys aim too.")
             .arg(role);
     if (target_ && draft_.first && draft_.first->sameAs(target_->end))
         return tr("The %1 begins here; it ends on another port or nozzle.").arg(role);
     if (target_)
         return tr("Click to end the %1 on %2.").arg(role, target_->name);
-    return tr("Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace "
-              "takes the "
-              "last point back, Escape gives up.")
+    return tr("Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point "
+              "back, Escape gives up.")
         .arg(role);
 }
 

@@ -25,6 +25,7 @@ public:
     QString hint() const override;
     Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
     bool hasCrosshair() const override { return true; }
+    bool onTarget() const override { return target_.has_value(); }
     std::optional<Vec2> nextStop(Vec2 from, bool forward) const override;
 
 private:

@@ -154,6 +154,8 @@ void MainWindow::restoreLayout()
     resize(1280, 720);
     default_layout_ = saveState(layout_version);
     restoreGeometry(settings::geometry.get());
+    if (settings::layout.get().isEmpty()) // once the window has its size
+        QMetaObject::invokeMethod(this, &MainWindow::sizePanels, Qt::QueuedConnection);
     // A layout of another version, or a damaged one, is left alone.
     if (!restoreState(settings::layout.get(), layout_version))
         restoreState(settings::layout.get());

@@ -55,32 +55,32 @@ const std::vector<FirstSteps::Step>& FirstSteps::steps()
     static const std::vector<Step> all = {
         {QT_TR_NOOP("engine"),
          QT_TR_NOOP("Place an engine: take the picture that comes nearest, and shape it by dragging later."),
-         QT_TR_NOOP("Choose an engine…"), "insert-engine",
+         QT_TR_NOOP("&Choose an engine…"), "insert-engine",
          [](const FirstSteps& s) { return s.document_.sketch().engine.has_value(); }},
         {QT_TR_NOOP("supply port"),
          QT_TR_NOOP("Mark the supply port, low at the front, where coolant leaves the jacket."),
-         QT_TR_NOOP("Mark it"), "insert-supply-port",
+         QT_TR_NOOP("&Mark it"), "insert-supply-port",
          [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::supply); }},
         {QT_TR_NOOP("return port"),
          QT_TR_NOOP("Mark the return port, high at the rear, where warm coolant comes back in."),
-         QT_TR_NOOP("Mark it"), "insert-return-port",
+         QT_TR_NOOP("&Mark it"), "insert-return-port",
          [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::return_); }},
         {QT_TR_NOOP("heater"),
          QT_TR_NOOP("Place a heater well under the jacket, so that warm coolant rises by itself."),
-         QT_TR_NOOP("Choose a heater…"), "insert-heater",
+         QT_TR_NOOP("&Choose a heater…"), "insert-heater",
          [](const FirstSteps& s) { return !s.document_.sketch().heaters.empty(); }},
         {QT_TR_NOOP("supply hose"),
          QT_TR_NOOP(
              "Draw the supply hose: click the supply port, then point by point, last the heater's inlet."),
-         QT_TR_NOOP("Draw it"), "supply-hose",
+         QT_TR_NOOP("D&raw it"), "supply-hose",
          [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::supply) != nullptr; }},
         {QT_TR_NOOP("return hose"),
          QT_TR_NOOP("Draw the return hose from the heater's outlet to the return port, rising all the way."),
-         QT_TR_NOOP("Draw it"), "return-hose",
+         QT_TR_NOOP("D&raw it"), "return-hose",
          [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::return_) != nullptr; }},
         {QT_TR_NOOP("valves"),
          QT_TR_NOOP("Put an isolation valve into each hose, near the engine: click the hose with this tool."),
-         QT_TR_NOOP("Take the valve"), "valve",
+         QT_TR_NOOP("&Take the valve"), "valve",
          [](const FirstSteps& s) {
              return hasValve(hoseOf(s.document_.sketch(), HoseRole::supply)) &&
                     hasValve(hoseOf(s.document_.sketch(), HoseRole::return_));
@@ -88,10 +88,10 @@ const std::vector<FirstSteps::Step>& FirstSteps::steps()
         {QT_TR_NOOP("findings"),
          QT_TR_NOOP(
              "Look at the findings, those that stop the job first: each shows its place and a way out."),
-         QT_TR_NOOP("Show the next"), "next-finding",
+         QT_TR_NOOP("Sh&ow the next"), "next-finding",
          [](const FirstSteps& s) { return s.looked_ || s.document_.analysis().findings.empty(); }},
         {QT_TR_NOOP("save"), QT_TR_NOOP("Save the sketch: its file is the record of the job."),
-         QT_TR_NOOP("Save…"), "save",
+         QT_TR_NOOP("&Save…"), "save",
          [](const FirstSteps& s) { return !s.document_.path().isEmpty() && !s.document_.isModified(); }},
     };
     return all;
@@ -211,7 +211,7 @@ void FirstSteps::refresh()
         title_->setText(tr("Welcome"));
         sentence_->setText(
             tr("This is a job that works, to look round in. Change anything, it is not saved."));
-        do_->setText(tr("&Draw your own, step by step"));
+        do_->setText(tr("Draw your &own, step by step"));
     } else if (step) {
         title_->setText(tr("Step %1 of %2").arg(at + 1).arg(steps().size()));
         sentence_->setText(tr(steps()[at].sentence));

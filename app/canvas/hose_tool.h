@@ -29,6 +29,7 @@ public:
     std::optional<Vec2> nextStop(Vec2 from, bool forward) const override;
 
 private:
+    std::vector<Socket> likelyFirst() const;
     Vec3 placeFor(const Pointer& pointer);
     double depthOfLast() const;
     void finish(const std::optional<Socket>& last);

@@ -136,7 +136,7 @@ double ElevationView::coarseStep() const
 QString ElevationView::keysHint() const
 {
     const Canvas& canvas = state_->canvas;
-    return tr("Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next port or nozzle; Enter "
+    return tr("Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter "
               "clicks; "
               "Backspace: back.")
         .arg(canvas.length(canvas.nudgeStep(false)), canvas.length(coarseStep()),

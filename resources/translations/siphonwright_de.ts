@@ -7728,8 +7728,8 @@
         <translation>Stirnansicht von hinten</translation>
     </message>
     <message>
-        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next port or nozzle; Enter clicks; Backspace: back.</source>
-        <translation>Pfeiltasten zielen: %1 je Schritt, mit Strg %2, mit Umschalt %3. Tab: nächster Anschluss oder Stutzen; Eingabe klickt; Rücktaste: zurück.</translation>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Pfeiltasten zielen: %1 je Schritt, mit Strg %2, mit Umschalt %3. Tab: nächste Stelle; Eingabe klickt; Rücktaste: zurück.</translation>
     </message>
 </context>
 <context>

@@ -7728,8 +7728,8 @@
         <translation>Vista de extremo desde detrás</translation>
     </message>
     <message>
-        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next port or nozzle; Enter clicks; Backspace: back.</source>
-        <translation>Las flechas apuntan: %1 por paso, con Ctrl %2, con Mayús %3. Tab: siguiente toma o boquilla; Intro hace clic; Retroceso: atrás.</translation>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Las flechas apuntan: %1 por paso, con Ctrl %2, con Mayús %3. Tab: lugar siguiente; Intro hace clic; Retroceso: atrás.</translation>
     </message>
 </context>
 <context>

@@ -7728,8 +7728,8 @@
         <translation>Vue de bout depuis l&apos;arrière</translation>
     </message>
     <message>
-        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next port or nozzle; Enter clicks; Backspace: back.</source>
-        <translation>Les flèches visent : %1 par pas, avec Ctrl %2, avec Maj %3. Tab : piquage ou tubulure suivants ; Entrée clique ; Retour arrière : en arrière.</translation>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Les flèches visent : %1 par pas, avec Ctrl %2, avec Maj %3. Tab : place suivante ; Entrée clique ; Retour arrière : en arrière.</translation>
     </message>
 </context>
 <context>

@@ -1111,6 +1111,14 @@
         <source>German texts, from the next start on</source>
         <translation>Deutsche Texte, ab dem nächsten Start</translation>
     </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>Befund be&amp;heben</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Die Zeichnung so ändern, wie es unter der Liste der Befunde angeboten wird</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

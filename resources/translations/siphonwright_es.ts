@@ -1111,6 +1111,14 @@
         <source>German texts, from the next start on</source>
         <translation>Textos en alemán, desde el próximo inicio</translation>
     </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>&amp;Corregir el hallazgo</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Cambiar el dibujo como se ofrece bajo la lista de hallazgos</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

@@ -1111,6 +1111,14 @@
         <source>German texts, from the next start on</source>
         <translation>Textes en allemand, dès le prochain démarrage</translation>
     </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>Co&amp;rriger le constat</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Modifier le dessin comme proposé sous la liste des constats</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

@@ -10463,7 +10463,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Cold minimum</source>
-        <translation>Kalt-Minimum</translation>
+        <translation>Kaltmindeststand</translation>
     </message>
     <message>
         <source>Cold full</source>

@@ -230,7 +230,7 @@ constexpr Row table[] = {
     {"propose-layouts", QT_TRANSLATE_NOOP("Actions", "Propose la&youts"), "Shift+L",
      QT_TRANSLATE_NOOP("Actions", "Let the program lay heater and hoses so that no rule is broken")},
     {"commissioning", QT_TRANSLATE_NOOP("Actions", "C&ommissioning"), "Shift+C",
-     QT_TRANSLATE_NOOP("Actions", "Work through the checklist, judge readings, find what is wrong")},
+     QT_TRANSLATE_NOOP("Actions", "Work through the checklist, judge readings, diagnose what is wrong")},
     {"print-checklist", QT_TRANSLATE_NOOP("Actions", "Print the chec&klist…"), "",
      QT_TRANSLATE_NOOP("Actions", "Steps, cautions and a table for readings, to be filled in by hand")},
     {"export-checklist", QT_TRANSLATE_NOOP("Actions", "Save the checklist as PD&F…"), "",

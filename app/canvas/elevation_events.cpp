@@ -126,14 +126,30 @@ void ElevationView::mouseDoubleClickEvent(QMouseEvent* event)
         act([&](Tool& tool) { tool.doubleClicked(state_->mouse(*event)); });
 }
 
+/// How far the cross-hair goes with Ctrl.
+double ElevationView::coarseStep() const
+{
+    const double step_mm = state_->canvas.nudgeStep(false);
+    return state_->canvas.units() == UnitSystem::inch ? 8 * step_mm : 10 * step_mm;
+}
+
+QString ElevationView::keysHint() const
+{
+    const Canvas& canvas = state_->canvas;
+    return tr("Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter "
+              "clicks; "
+              "Backspace: back.")
+        .arg(canvas.length(canvas.nudgeStep(false)), canvas.length(coarseStep()),
+             canvas.length(canvas.nudgeStep(true)));
+}
+
 bool ElevationView::crosshairKey(const QKeyEvent& event)
 {
     if (!state_->tool->hasCrosshair())
         return false;
     const double fine_mm = state_->canvas.nudgeStep(true);
     const double step_mm = state_->canvas.nudgeStep(false);
-    const double coarse_mm = state_->canvas.units() == UnitSystem::inch ? 8 * step_mm : 10 * step_mm;
-    const double by_mm = event.modifiers().testFlag(Qt::ControlModifier) ? coarse_mm
+    const double by_mm = event.modifiers().testFlag(Qt::ControlModifier) ? coarseStep()
                          : event.modifiers().testFlag(Qt::ShiftModifier) ? fine_mm
                                                                          : step_mm;
     // The first key brings the cross-hair up where the mouse is, on a whole step.

@@ -252,8 +252,10 @@ void ElevationView::refresh()
                                  ? tr("Nothing selected")
                                  : tr("Selected: %1").arg(nameOfParts(state_->canvas.sketch(), parts)));
     const bool panning = state_->pan_from || state_->space_held;
-    const QString text =
-        panning ? tr("Drag to move the paper; the wheel zooms to the pointer.") : state_->tool->hint();
+    const bool by_keys = state_->crosshair && state_->tool->hasCrosshair() && !state_->tool->onTarget();
+    const QString text = panning   ? tr("Drag to move the paper; the wheel zooms to the pointer.")
+                         : by_keys ? keysHint()
+                                   : state_->tool->hint();
     if (text != state_->hint) {
         state_->hint = text;
         Q_EMIT hint(text);

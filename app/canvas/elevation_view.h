@@ -173,6 +173,8 @@ private:
     void layDown(const ShelfPart& part, const Pointer& at);
     void act(const std::function<void(Tool&)>& action);
     void moveCrosshair(Vec2 to);
+    double coarseStep() const;
+    QString keysHint() const;
     bool crosshairKey(const QKeyEvent& event);
     bool panKey(const QKeyEvent& event);
     void documentChanged();

@@ -7,6 +7,8 @@
 #include <QKeyEvent>
 
 #include <algorithm>
+#include <cmath>
+#include <vector>
 
 namespace siphonwright {
 HoseTool::HoseTool(Canvas& canvas, HoseRole role) : Tool(canvas)
@@ -106,9 +108,31 @@ bool HoseTool::walk(bool)
     return !canvas_.sketch().ports.empty() || !canvas_.sketch().heaters.empty();
 }
 
+/// Where the hose may begin or end, likeliest first: what carries its kind of coolant, a supply hose from the
+/// engine and a return hose from the heater, and then the other of the two.
+std::vector<Socket> HoseTool::likelyFirst() const
+{
+    std::vector<Socket> out = socketsOf(canvas_.sketch());
+    const bool supply = draft_.role == HoseRole::supply;
+    const bool from_heater = draft_.first && !draft_.first->end.heater.empty();
+    const bool wants_heater = draft_.started() ? !from_heater : !supply;
+    const auto rank = [&](const Socket& socket) {
+        const bool heater = !socket.end.heater.empty();
+        const Port* port = canvas_.sketch().port(socket.end.port);
+        const bool matches = heater ? socket.end.nozzle == (supply ? NozzleKind::inlet : NozzleKind::outlet)
+                                    : port && port->role == (supply ? PortRole::supply : PortRole::return_);
+        return (matches ? 0 : 2) + (heater == wants_heater ? 0 : 1);
+    };
+    if (draft_.first)
+        std::erase_if(out, [this](const Socket& socket) { return socket.sameAs(draft_.first->end); });
+    std::stable_sort(out.begin(), out.end(),
+                     [&](const Socket& a, const Socket& b) { return rank(a) < rank(b); });
+    return out;
+}
+
 std::optional<Vec2> HoseTool::nextStop(Vec2 from, bool forward) const
 {
-    const std::vector<Socket> sockets = socketsOf(canvas_.sketch());
+    const std::vector<Socket> sockets = likelyFirst();
     if (sockets.empty())
         return std::nullopt;
     const auto here = std::find_if(sockets.begin(), sockets.end(), [&](const Socket& s) {
@@ -201,17 +225,15 @@ QString HoseTool::hint() const
     if (!draft_.started() && target_)
         return tr("Click to begin the %1 at %2.").arg(role, target_->name);
     if (!draft_.started())
-        return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow "
-                  "keys "
-                  "move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.")
+        return tr("Click a port or nozzle to begin the %1, or an empty place to leave its end open; Tab and "
+                  "arrow keys aim too.")
             .arg(role);
     if (target_ && draft_.first && draft_.first->sameAs(target_->end))
         return tr("The %1 begins here; it ends on another port or nozzle.").arg(role);
     if (target_)
         return tr("Click to end the %1 on %2.").arg(role, target_->name);
-    return tr("Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace "
-              "takes the "
-              "last point back, Escape gives up.")
+    return tr("Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point "
+              "back, Escape gives up.")
         .arg(role);
 }
 

@@ -25,9 +25,11 @@ public:
     QString hint() const override;
     Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
     bool hasCrosshair() const override { return true; }
+    bool onTarget() const override { return target_.has_value(); }
     std::optional<Vec2> nextStop(Vec2 from, bool forward) const override;
 
 private:
+    std::vector<Socket> likelyFirst() const;
     Vec3 placeFor(const Pointer& pointer);
     double depthOfLast() const;
     void finish(const std::optional<Socket>& last);

@@ -137,8 +137,15 @@ PartRef putOnHose(Canvas& canvas, ToolKind kind, const Id& id, double along_mm)
         canvas.apply(tr("Place a clip"), [&](Sketch& sketch) { addClip(sketch, id, along_mm); });
         return part;
     }
-    const InlinePart put = newInlinePart(
+    InlinePart put = newInlinePart(
         *hose, kind == ToolKind::bleed ? InlineKind::bleed : InlineKind::isolation_valve, along_mm);
+    // All of it lies in the hose, clear of the hose ends where there is room for that.
+    if (const ResolvedHose* laid = canvas.layout().hose(id)) {
+        const double length_mm = (*laid)->hose_to_mm - (*laid)->hose_from_mm;
+        const double from_mm = put.length_mm / 2 + hose->from.engagement_mm;
+        const double to_mm = length_mm - put.length_mm / 2 - hose->to.engagement_mm;
+        put.along_mm = from_mm < to_mm ? std::clamp(put.along_mm, from_mm, to_mm) : length_mm / 2;
+    }
     const PartRef part = {PartKind::inline_part, id, hose->parts.size()};
     canvas.apply(tr("Place a part in a hose: %1").arg(nameOfInline(put.kind)),
                  [&](Sketch& sketch) { addInlinePart(sketch, id, put); });

@@ -37,6 +37,8 @@ public:
     virtual Qt::CursorShape cursor() const = 0;
     /// Whether arrow keys move a cross-hair that Enter clicks with.
     virtual bool hasCrosshair() const { return false; }
+    /// Whether the cross-hair is on a part that the hint names.
+    virtual bool onTarget() const { return false; }
     /// Where Tab sends the cross-hair, if this tool has places to send it to.
     virtual std::optional<Vec2> nextStop(Vec2, bool) const { return std::nullopt; }
 

@@ -164,9 +164,9 @@ void DemonstrationBar::setLarge(bool on)
                             "QFrame#votes QToolButton, QFrame#votes QPushButton { font-size: 24px; }")
            : QStringLiteral("QLabel#demonstration-words { font-size: 17px; font-weight: 600; }"
                             "QLabel#demonstration-clock { font-size: 17px; }"));
-    // Two lines stay free, so that the drawing does not jump with the words.
+    // Lines stay free, so that the drawing does not jump with the words, under a pointer that drags it.
     words_->ensurePolished();
-    words_->setMinimumHeight(2 * QFontMetrics(words_->font()).lineSpacing());
+    words_->setMinimumHeight((on ? 3 : 2) * QFontMetrics(words_->font()).lineSpacing());
 }
 
 QString DemonstrationBar::words() const

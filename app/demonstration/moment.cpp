@@ -25,7 +25,7 @@ QString titleOf(PhaseKind phase)
     case PhaseKind::engine_runs:
         return tr("Engine running");
     case PhaseKind::topped_up:
-        return tr("Cooled and topped up");
+        return tr("Topped up");
     case PhaseKind::energised:
         return tr("Heater on");
     }

@@ -13,17 +13,17 @@ namespace {
 constexpr double margin_px = 8;
 constexpr double line_y_px = 10;
 
+/// Share of the bar: each phase has room for its title.
 double weightOf(PhaseKind phase)
 {
     switch (phase) {
     case PhaseKind::fill:
-        return 4;
+        return 3.4;
     case PhaseKind::engine_runs:
-        return 2.2;
-    case PhaseKind::topped_up:
-        return 2.2;
     case PhaseKind::energised:
-        return 4;
+        return 3;
+    case PhaseKind::topped_up:
+        return 2.6;
     }
     return 1;
 }

@@ -90,8 +90,10 @@ void Ink::hatch(const QPolygonF& area, double spacing_mm, double angle_deg, cons
                 cuts.push_back(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
         }
         std::sort(cuts.begin(), cuts.end());
+        // A line without length, in a corner, would be an empty path in a PDF, at which readers complain.
         for (std::size_t i = 0; i + 1 < cuts.size(); i += 2)
-            painter.drawLine(back.map(QPointF(cuts[i], y)), back.map(QPointF(cuts[i + 1], y)));
+            if (cuts[i + 1] - cuts[i] > step / 100)
+                painter.drawLine(back.map(QPointF(cuts[i], y)), back.map(QPointF(cuts[i + 1], y)));
     }
 }
 

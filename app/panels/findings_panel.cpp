@@ -66,6 +66,11 @@ void FindingsPanel::setLook(drawing::Look look)
     list_->viewport()->update();
 }
 
+void FindingsPanel::fix()
+{
+    fix_->apply();
+}
+
 QString FindingsPanel::summary() const
 {
     return model_->summary();

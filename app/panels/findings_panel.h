@@ -23,6 +23,7 @@ public:
 
     void setLook(drawing::Look look);
     QString summary() const;
+    void fix(); ///< as its button does: makes the change that is offered, if one is
 
 Q_SIGNALS:
     void findingChosen(int index); ///< its place is wanted in view

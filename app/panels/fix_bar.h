@@ -21,6 +21,7 @@ public:
 
     /// A finding of the document's analysis; -1: none, and nothing is shown.
     void setFinding(int finding);
+    void apply(); ///< the change that is offered; nothing when none is
 
 Q_SIGNALS:
     void ready(); ///< sent from the worker's thread
@@ -37,7 +38,6 @@ private:
     };
     void look();
     void takeAnswer();
-    void apply();
 
     Document& document_;
     QLabel* words_;

@@ -130,7 +130,8 @@ void GradeStrip::refresh()
     stands_->setText(stands.isEmpty() ? tr("on the level") : stands.join(QStringLiteral(", ")));
     level_->setVisible(!stands.isEmpty());
     const std::optional<Proof>& proof = document_.proof();
-    const bool drawn = proof && proof->graded && !document_.sketch().hoses.empty();
+    const bool drawn =
+        proof && proof->graded && !document_.sketch().hoses.empty() && document_.analysis().connected();
     along_->setSound(drawn ? proof->sound : std::nullopt);
     sound_->setText(drawn ? inWords(textOf(proof->sound), unitsOf(document_.sketch())) : QString());
     sound_->setEnabled(document_.proofIsCurrent());

@@ -48,6 +48,7 @@ void ProfilePanel::paintEvent(QPaintEvent*)
     paintLevel(painter);
     for (const Strip& strip : strips_)
         paintStrip(painter, strip);
+    paintLevelName(painter);
     paintHover(painter);
     painter.setClipping(false);
     paintNames(painter);
@@ -57,20 +58,32 @@ void ProfilePanel::paintEvent(QPaintEvent*)
 void ProfilePanel::paintNames(QPainter& painter) const
 {
     const drawing::Palette ink = inkFor(look_);
-    const QString scale = scaleWords();
-    const double scale_left = times_->x() - 8 - painter.fontMetrics().horizontalAdvance(scale);
-    for (const Strip& strip : strips_) {
+    const QFontMetrics metrics = painter.fontMetrics();
+    const auto nameOf = [this](const Strip& strip) {
         const Hose* hose = document_.sketch().hose(strip.hose);
+        return hose && !hose->name.empty()      ? inWords(hose->name)
+               : strip.role == HoseRole::supply ? tr("Supply hose")
+                                                : tr("Return hose");
+    };
+    // The stretch is said in its own list too: it gives way to a name.
+    QString scale = scaleWords();
+    double scale_left = times_->x() - 8 - metrics.horizontalAdvance(scale);
+    if (!strips_.empty() &&
+        strips_.back().left + 4 + metrics.horizontalAdvance(nameOf(strips_.back())) > scale_left - 8) {
+        scale.clear();
+        scale_left = times_->x() - 8;
+    }
+    for (const Strip& strip : strips_) {
         const bool supply = strip.role == HoseRole::supply;
-        const QString name = hose && !hose->name.empty() ? inWords(hose->name)
-                             : supply                    ? tr("Supply hose")
-                                                         : tr("Return hose");
+        const QString name = nameOf(strip);
         const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
         painter.setPen(supply ? ink.supply : ink.return_);
         painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18 * this->scale()),
                          Qt::AlignLeft | Qt::AlignVCenter,
-                         painter.fontMetrics().elidedText(name, Qt::ElideRight, int(room)));
+                         metrics.elidedText(name, Qt::ElideRight, int(room)));
     }
+    if (scale.isEmpty())
+        return;
     painter.setPen(ink.faint);
     painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18 * this->scale()),
                      Qt::AlignRight | Qt::AlignVCenter, scale);
@@ -110,6 +123,17 @@ void ProfilePanel::paintScale(QPainter& painter) const
     }
 }
 
+/// Height of the highest crown that is drawn between two places across.
+double ProfilePanel::highestBetween(double left, double right) const
+{
+    double out = lowest_mm_;
+    for (const Strip& strip : strips_)
+        for (const Sample& at : strip.samples)
+            if (const double x = strip.x(at.along_mm); x >= left && x <= right)
+                out = std::max(out, at.heights.crown_mm);
+    return out;
+}
+
 void ProfilePanel::paintLevel(QPainter& painter) const
 {
     const auto& level = document_.analysis().layout.levels.cold_min_mm;
@@ -118,8 +142,24 @@ void ProfilePanel::paintLevel(QPainter& painter) const
     const drawing::Palette ink = inkFor(look_);
     painter.setPen(QPen(ink.level, 1.2, Qt::DashDotLine));
     painter.drawLine(QPointF(leftMargin(), y(*level)), QPointF(width() - right_margin, y(*level)));
-    painter.drawText(QRectF(leftMargin(), y(*level), width() - leftMargin() - right_margin - 4, 16 * scale()),
-                     Qt::AlignRight, tr("cold minimum"));
+}
+
+/// At an end of the line where no hose is in its way, else not at all: it would hide the hose.
+void ProfilePanel::paintLevelName(QPainter& painter) const
+{
+    const auto& level = document_.analysis().layout.levels.cold_min_mm;
+    if (!level)
+        return;
+    const QString words = tr("cold minimum");
+    const QSizeF size(painter.fontMetrics().horizontalAdvance(words) + 1, painter.fontMetrics().height());
+    for (const double x : {width() - right_margin - 4 - size.width(), leftMargin() + 4}) {
+        const QRectF place(QPointF(x, y(*level) + 1), size);
+        if (y(highestBetween(place.left(), place.right())) < place.bottom())
+            continue;
+        painter.setPen(inkFor(look_).level);
+        painter.drawText(place, Qt::AlignLeft, words);
+        return;
+    }
 }
 
 QPainterPath ProfilePanel::between(const Strip& strip, double from_mm, double to_mm, double level_mm,

@@ -89,7 +89,9 @@ private:
     void paintScale(QPainter& painter) const;
     void paintStrip(QPainter& painter, const Strip& strip) const;
     void paintHover(QPainter& painter) const;
+    double highestBetween(double left, double right) const;
     void paintLevel(QPainter& painter) const;
+    void paintLevelName(QPainter& painter) const;
 
     Document& document_;
     Selection& selection_;

@@ -12,6 +12,7 @@
 #include "app/window/survey_commands.h"
 
 #include <QDockWidget>
+#include <QResizeEvent>
 #include <QScreen>
 #include <QStyleHints>
 #include <QToolBar>
@@ -124,25 +125,39 @@ void MainWindow::applyLook()
     arrangeTools();
 }
 
-/// Larger text needs larger icons. Where words beside them leave a tool no room, there are icons alone.
+/// Larger text needs larger icons.
 void MainWindow::arrangeTools()
 {
-    constexpr int least_width_px = 1280;
     auto* bar = findChild<QToolBar*>(QStringLiteral("tools"));
     const int icon_px = static_cast<int>(std::lround(20 * textScale()));
     bar->setIconSize({icon_px, icon_px});
-    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    writeOnTools(true);
+    tools_with_words_px_ = bar->sizeHint().width();
+    writeOnTools(tools_with_words_px_ <= width());
+}
+
+/// Where words beside the icons leave a tool no room, there are icons alone.
+void MainWindow::writeOnTools(bool words)
+{
+    auto* bar = findChild<QToolBar*>(QStringLiteral("tools"));
+    bar->setToolButtonStyle(words ? Qt::ToolButtonTextBesideIcon : Qt::ToolButtonIconOnly);
     for (const char* id : {"undo", "redo", "fit"})
         static_cast<QToolButton*>(bar->widgetForAction((*actions_)[QString::fromLatin1(id)]))
             ->setToolButtonStyle(Qt::ToolButtonIconOnly);
-    if (bar->sizeHint().width() > least_width_px)
-        bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    if (tools_with_words_px_ > 0)
+        writeOnTools(tools_with_words_px_ <= width());
 }
 
 void MainWindow::sizePanels()
 {
     const auto dock = [this](const char* name) { return findChild<QDockWidget*>(QString::fromLatin1(name)); };
-    const int width_px = static_cast<int>(320 * (0.6 + 0.4 * textScale())); // the drawing needs room too
+    // As wide as the widest form, so that the drawing does not move with the selection; it needs room too.
+    const int width_px = static_cast<int>(352 * (0.6 + 0.4 * textScale()));
     resizeDocks({dock("findings"), dock("details")}, {width_px, width_px}, Qt::Horizontal);
     resizeDocks({dock("findings"), dock("details")}, {260, 340}, Qt::Vertical);
     resizeDocks({dock("profile")}, {90}, Qt::Vertical);
@@ -153,6 +168,8 @@ void MainWindow::restoreLayout()
     resize(1280, 720);
     default_layout_ = saveState(layout_version);
     restoreGeometry(settings::geometry.get());
+    if (settings::layout.get().isEmpty()) // once the window has its size
+        QMetaObject::invokeMethod(this, &MainWindow::sizePanels, Qt::QueuedConnection);
     // A layout of another version, or a damaged one, is left alone.
     if (!restoreState(settings::layout.get(), layout_version))
         restoreState(settings::layout.get());

@@ -9,6 +9,8 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <cstddef>
+#include <string_view>
 
 namespace siphonwright {
 
@@ -27,11 +29,23 @@ bool hasPort(const Sketch& sketch, PortRole role)
                        [role](const Port& port) { return port.role == role; });
 }
 
+std::ptrdiff_t valvesIn(const Hose& hose)
+{
+    return std::count_if(hose.parts.begin(), hose.parts.end(),
+                         [](const InlinePart& part) { return part.kind == InlineKind::isolation_valve; });
+}
+
 bool hasValve(const Hose* hose)
 {
-    return hose && std::any_of(hose->parts.begin(), hose->parts.end(), [](const InlinePart& part) {
-               return part.kind == InlineKind::isolation_valve;
-           });
+    return hose && valvesIn(*hose) > 0;
+}
+
+std::ptrdiff_t valvesIn(const Sketch& sketch)
+{
+    std::ptrdiff_t valves = 0;
+    for (const Shared<Hose>& hose : sketch.hoses)
+        valves += valvesIn(*hose);
+    return valves;
 }
 
 } // namespace
@@ -41,32 +55,32 @@ const std::vector<FirstSteps::Step>& FirstSteps::steps()
     static const std::vector<Step> all = {
         {QT_TR_NOOP("engine"),
          QT_TR_NOOP("Place an engine: take the picture that comes nearest, and shape it by dragging later."),
-         QT_TR_NOOP("Choose an engine…"), "insert-engine",
+         QT_TR_NOOP("&Choose an engine…"), "insert-engine",
          [](const FirstSteps& s) { return s.document_.sketch().engine.has_value(); }},
         {QT_TR_NOOP("supply port"),
          QT_TR_NOOP("Mark the supply port, low at the front, where coolant leaves the jacket."),
-         QT_TR_NOOP("Mark it"), "insert-supply-port",
+         QT_TR_NOOP("&Mark it"), "insert-supply-port",
          [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::supply); }},
         {QT_TR_NOOP("return port"),
          QT_TR_NOOP("Mark the return port, high at the rear, where warm coolant comes back in."),
-         QT_TR_NOOP("Mark it"), "insert-return-port",
+         QT_TR_NOOP("&Mark it"), "insert-return-port",
          [](const FirstSteps& s) { return hasPort(s.document_.sketch(), PortRole::return_); }},
         {QT_TR_NOOP("heater"),
          QT_TR_NOOP("Place a heater well under the jacket, so that warm coolant rises by itself."),
-         QT_TR_NOOP("Choose a heater…"), "insert-heater",
+         QT_TR_NOOP("&Choose a heater…"), "insert-heater",
          [](const FirstSteps& s) { return !s.document_.sketch().heaters.empty(); }},
         {QT_TR_NOOP("supply hose"),
          QT_TR_NOOP(
              "Draw the supply hose: click the supply port, then point by point, last the heater's inlet."),
-         QT_TR_NOOP("Draw it"), "supply-hose",
+         QT_TR_NOOP("D&raw it"), "supply-hose",
          [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::supply) != nullptr; }},
         {QT_TR_NOOP("return hose"),
          QT_TR_NOOP("Draw the return hose from the heater's outlet to the return port, rising all the way."),
-         QT_TR_NOOP("Draw it"), "return-hose",
+         QT_TR_NOOP("D&raw it"), "return-hose",
          [](const FirstSteps& s) { return hoseOf(s.document_.sketch(), HoseRole::return_) != nullptr; }},
         {QT_TR_NOOP("valves"),
          QT_TR_NOOP("Put an isolation valve into each hose, near the engine: click the hose with this tool."),
-         QT_TR_NOOP("Take the valve"), "valve",
+         QT_TR_NOOP("&Take the valve"), "valve",
          [](const FirstSteps& s) {
              return hasValve(hoseOf(s.document_.sketch(), HoseRole::supply)) &&
                     hasValve(hoseOf(s.document_.sketch(), HoseRole::return_));
@@ -74,10 +88,10 @@ const std::vector<FirstSteps::Step>& FirstSteps::steps()
         {QT_TR_NOOP("findings"),
          QT_TR_NOOP(
              "Look at the findings, those that stop the job first: each shows its place and a way out."),
-         QT_TR_NOOP("Show the next"), "next-finding",
+         QT_TR_NOOP("Sh&ow the next"), "next-finding",
          [](const FirstSteps& s) { return s.looked_ || s.document_.analysis().findings.empty(); }},
         {QT_TR_NOOP("save"), QT_TR_NOOP("Save the sketch: its file is the record of the job."),
-         QT_TR_NOOP("Save…"), "save",
+         QT_TR_NOOP("&Save…"), "save",
          [](const FirstSteps& s) { return !s.document_.path().isEmpty() && !s.document_.isModified(); }},
     };
     return all;
@@ -117,6 +131,8 @@ FirstSteps::FirstSteps(Document& document, Selection& selection, const Actions& 
     connect(skip_, &QPushButton::clicked, this, &FirstSteps::skip);
     connect(close_, &QToolButton::clicked, this, &FirstSteps::leave);
     connect(&document_, &Document::changed, this, &FirstSteps::refresh);
+    // Queued, since the valve tool is put away after it has changed the document.
+    connect(&document_, &Document::changed, this, &FirstSteps::handToolAgain, Qt::QueuedConnection);
     connect(&document_, &Document::fileChanged, this, &FirstSteps::refresh);
     connect(&selection_, &Selection::findingChanged, this, [this] {
         looked_ = looked_ || selection_.finding() >= 0;
@@ -195,7 +211,7 @@ void FirstSteps::refresh()
         title_->setText(tr("Welcome"));
         sentence_->setText(
             tr("This is a job that works, to look round in. Change anything, it is not saved."));
-        do_->setText(tr("&Draw your own, step by step"));
+        do_->setText(tr("Draw your &own, step by step"));
     } else if (step) {
         title_->setText(tr("Step %1 of %2").arg(at + 1).arg(steps().size()));
         sentence_->setText(tr(steps()[at].sentence));
@@ -216,8 +232,20 @@ void FirstSteps::act()
         actions_[QStringLiteral("new")]->trigger(); // which leads through the empty drawing
         return;
     }
-    if (const std::size_t at = current(); at < steps().size())
+    if (const std::size_t at = current(); at < steps().size()) {
+        acted_ = at;
+        valves_ = valvesIn(document_.sketch());
         actions_[QString::fromLatin1(steps()[at].action)]->trigger();
+    }
+}
+
+/// One valve is in, and the step wants another: the tool need not be asked for again.
+void FirstSteps::handToolAgain()
+{
+    const bool placed = valvesIn(document_.sketch()) > valves_;
+    if (stage_ == Stage::leads && placed && acted_ && *acted_ == current() &&
+        std::string_view(steps()[*acted_].action) == "valve")
+        act();
 }
 
 void FirstSteps::skip()

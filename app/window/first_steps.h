@@ -4,6 +4,8 @@
 
 #include <QFrame>
 
+#include <cstddef>
+#include <optional>
 #include <set>
 
 class QLabel;
@@ -42,6 +44,7 @@ private:
 
     void refresh();
     void act();
+    void handToolAgain();
     void skip();
     void leave();
     bool loopIsDrawn() const;
@@ -58,7 +61,9 @@ private:
     QToolButton* close_;
     Stage stage_ = Stage::away;
     std::set<std::size_t> skipped_;
-    bool looked_ = false; ///< a finding was selected since the strip began
+    std::optional<std::size_t> acted_; ///< the step whose button was pressed last
+    std::ptrdiff_t valves_ = 0;        ///< in the drawing when it was
+    bool looked_ = false;              ///< a finding was selected since the strip began
 };
 
 } // namespace siphonwright

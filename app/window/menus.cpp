@@ -139,7 +139,7 @@ void MainWindow::buildEditMenu()
     menu->addActions({undo, redo});
     menu->addSeparator();
     addEditing(*menu, *actions_);
-    for (const char* id : {"next-finding", "about-rule"})
+    for (const char* id : {"next-finding", "fix-finding", "about-rule"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
 }
 
@@ -275,6 +275,7 @@ void MainWindow::connectEditActions()
     on("select-next", [this] { stepThroughParts(1); });
     on("select-previous", [this] { stepThroughParts(-1); });
     on("next-finding", [this] { showNextFinding(); });
+    on("fix-finding", [this] { findings_->fix(); });
     on("about-rule", [this] { showRuleOfFinding(); });
 }
 

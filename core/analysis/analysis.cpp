@@ -55,6 +55,12 @@ const Droop* Proof::sagOf(const Id& hose) const
     return one == sag.end() ? nullptr : &one->droop;
 }
 
+bool Analysis::connected() const
+{
+    return std::none_of(findings.begin(), findings.end(),
+                        [](const Finding& finding) { return finding.rule == "hose-not-connected"; });
+}
+
 bool Analysis::stopped() const
 {
     return count(Severity::stop) > 0;
@@ -113,7 +119,9 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
     out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
     out.at_ends = runAtEnds(sketch, level.layout, level.running, assumed, stop);
     append(out.on_grade, warmingAtEnds(sketch, level.layout, out.at_ends, out.found));
-    out.sound = soundGrades(sketch, level.layout, stop);
+    // Hoses that make no loop yet hold up no coolant, on any grade.
+    if (level.connected())
+        out.sound = soundGrades(sketch, level.layout, stop);
     for (const ResolvedHose& hose : level.layout.hoses) {
         if (stop.stop_requested())
             return std::nullopt;

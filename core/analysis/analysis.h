@@ -59,6 +59,7 @@ struct Analysis {
     std::optional<Proof> proof;           ///< once there is one
 
     bool stopped() const;                       ///< at least one stop
+    bool connected() const;                     ///< every hose and heater is part of a loop
     std::size_t count(Severity severity) const; ///< of faults
 };
 

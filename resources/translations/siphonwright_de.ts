@@ -668,7 +668,7 @@
         <translation>In&amp;betriebnahme</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Checkliste abarbeiten, Messwerte beurteilen, Fehler finden</translation>
     </message>
     <message>
@@ -1110,6 +1110,14 @@
     <message>
         <source>German texts, from the next start on</source>
         <translation>Deutsche Texte, ab dem nächsten Start</translation>
+    </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>Befund be&amp;heben</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Die Zeichnung so ändern, wie es unter der Liste der Befunde angeboten wird</translation>
     </message>
 </context>
 <context>
@@ -6923,20 +6931,12 @@
         <translation>Klicken Sie, um den %1 hier zu beginnen: %2.</translation>
     </message>
     <message>
-        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow keys move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.</source>
-        <translation>Klicken Sie einen Anschluss oder Stutzen an, um den %1 zu beginnen, oder einen leeren Platz, um das Ende offen zu lassen. Pfeiltasten bewegen das Fadenkreuz, Tab geht zum nächsten Anschluss oder Stutzen, Eingabe klickt.</translation>
-    </message>
-    <message>
         <source>The %1 begins here; it ends on another port or nozzle.</source>
         <translation>Der %1 beginnt hier; er endet an einem anderen Anschluss oder Stutzen.</translation>
     </message>
     <message>
         <source>Click to end the %1 on %2.</source>
         <translation>Klicken Sie, um den %1 hier zu beenden: %2.</translation>
-    </message>
-    <message>
-        <source>Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace takes the last point back, Escape gives up.</source>
-        <translation>Klicken Sie, um einen Punkt zu setzen. Anschluss, Stutzen, Eingabe oder Doppelklick beenden den %1; die Rücktaste nimmt den letzten Punkt zurück, Esc bricht ab.</translation>
     </message>
     <message>
         <source>point %1 of %2</source>
@@ -7325,6 +7325,14 @@
     <message>
         <source>findings: %1</source>
         <translation>Befunde: %1</translation>
+    </message>
+    <message>
+        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open; Tab and arrow keys aim too.</source>
+        <translation>Klicken Sie einen Anschluss oder Stutzen an, um den %1 zu beginnen, oder eine freie Stelle für ein offenes Ende; Tab und Pfeiltasten zielen auch.</translation>
+    </message>
+    <message>
+        <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
+        <translation>Klicken Sie, um einen Punkt zu setzen; Anschluss, Stutzen oder Doppelklick beenden den %1. Rücktaste nimmt einen Punkt zurück, Esc bricht ab.</translation>
     </message>
 </context>
 <context>
@@ -7727,6 +7735,10 @@
         <source>End view from the rear</source>
         <translation>Stirnansicht von hinten</translation>
     </message>
+    <message>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Pfeiltasten zielen: %1 je Schritt, mit Strg %2, mit Umschalt %3. Tab: nächste Stelle; Eingabe klickt; Rücktaste: zurück.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileCommands</name>
@@ -7793,8 +7805,8 @@
         <translation>Setzen Sie einen Motor: nehmen Sie das ähnlichste Bild und formen Sie es später durch Ziehen.</translation>
     </message>
     <message>
-        <source>Choose an engine…</source>
-        <translation>Motor wählen…</translation>
+        <source>&amp;Choose an engine…</source>
+        <translation>&amp;Motor wählen…</translation>
     </message>
     <message>
         <source>supply port</source>
@@ -7805,8 +7817,8 @@
         <translation>Markieren Sie den Vorlaufanschluss unten vorn, wo Kühlmittel den Wassermantel verlässt.</translation>
     </message>
     <message>
-        <source>Mark it</source>
-        <translation>Markieren</translation>
+        <source>&amp;Mark it</source>
+        <translation>&amp;Markieren</translation>
     </message>
     <message>
         <source>return port</source>
@@ -7825,8 +7837,8 @@
         <translation>Setzen Sie ein Heizgerät deutlich unter den Wassermantel, damit warmes Kühlmittel von selbst steigt.</translation>
     </message>
     <message>
-        <source>Choose a heater…</source>
-        <translation>Heizgerät wählen…</translation>
+        <source>&amp;Choose a heater…</source>
+        <translation>Heizgerät &amp;wählen…</translation>
     </message>
     <message>
         <source>supply hose</source>
@@ -7837,8 +7849,8 @@
         <translation>Zeichnen Sie den Vorlaufschlauch: klicken Sie den Vorlaufanschluss an, dann Punkt für Punkt, zuletzt den Einlass des Heizgeräts.</translation>
     </message>
     <message>
-        <source>Draw it</source>
-        <translation>Zeichnen</translation>
+        <source>D&amp;raw it</source>
+        <translation>&amp;Zeichnen</translation>
     </message>
     <message>
         <source>return hose</source>
@@ -7857,8 +7869,8 @@
         <translation>Setzen Sie in jeden Schlauch nahe am Motor ein Absperrventil: klicken Sie mit diesem Werkzeug auf den Schlauch.</translation>
     </message>
     <message>
-        <source>Take the valve</source>
-        <translation>Ventil nehmen</translation>
+        <source>&amp;Take the valve</source>
+        <translation>Ventil &amp;nehmen</translation>
     </message>
     <message>
         <source>findings</source>
@@ -7869,8 +7881,8 @@
         <translation>Sehen Sie die Befunde an, zuerst die, die den Auftrag stoppen: jeder zeigt seinen Ort und einen Ausweg.</translation>
     </message>
     <message>
-        <source>Show the next</source>
-        <translation>Nächsten zeigen</translation>
+        <source>Sh&amp;ow the next</source>
+        <translation>&amp;Nächsten zeigen</translation>
     </message>
     <message>
         <source>save</source>
@@ -7881,8 +7893,8 @@
         <translation>Speichern Sie die Zeichnung: die Datei ist der Nachweis des Auftrags.</translation>
     </message>
     <message>
-        <source>Save…</source>
-        <translation>Speichern…</translation>
+        <source>&amp;Save…</source>
+        <translation>&amp;Speichern…</translation>
     </message>
     <message>
         <source>S&amp;kip</source>
@@ -7909,7 +7921,7 @@
         <translation>Das ist eine Anlage, die funktioniert, zum Umsehen. Ändern Sie, was Sie wollen, es wird nicht gespeichert.</translation>
     </message>
     <message>
-        <source>&amp;Draw your own, step by step</source>
+        <source>Draw your &amp;own, step by step</source>
         <translation>Selbst &amp;zeichnen, Schritt für Schritt</translation>
     </message>
     <message>
@@ -9144,8 +9156,8 @@ zeigen</translation>
         <translation>Motor läuft</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Abgekühlt und nachgefüllt</translation>
+        <source>Topped up</source>
+        <translation>Nachgefüllt</translation>
     </message>
     <message>
         <source>Heater on</source>
@@ -10451,7 +10463,7 @@ lesen oder schreiben, oder ein Argument ist falsch.
     </message>
     <message>
         <source>Cold minimum</source>
-        <translation>Kalt-Minimum</translation>
+        <translation>Kaltmindeststand</translation>
     </message>
     <message>
         <source>Cold full</source>

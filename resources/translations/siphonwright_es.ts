@@ -668,7 +668,7 @@
         <translation>Puesta en &amp;marcha</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Recorrer la lista de verificación, evaluar lecturas y hallar fallas</translation>
     </message>
     <message>
@@ -1110,6 +1110,14 @@
     <message>
         <source>German texts, from the next start on</source>
         <translation>Textos en alemán, desde el próximo inicio</translation>
+    </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>&amp;Corregir el hallazgo</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Cambiar el dibujo como se ofrece bajo la lista de hallazgos</translation>
     </message>
 </context>
 <context>
@@ -6923,20 +6931,12 @@
         <translation>Haga clic para empezar la %1 en %2.</translation>
     </message>
     <message>
-        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow keys move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.</source>
-        <translation>Haga clic en una toma o boquilla para empezar la %1, o en un lugar vacío para dejar abierto su extremo. Las flechas mueven la cruz, Tab va a la siguiente toma o boquilla, Intro hace clic.</translation>
-    </message>
-    <message>
         <source>The %1 begins here; it ends on another port or nozzle.</source>
         <translation>La %1 empieza aquí; termina en otra toma o boquilla.</translation>
     </message>
     <message>
         <source>Click to end the %1 on %2.</source>
         <translation>Haga clic para terminar la %1 en %2.</translation>
-    </message>
-    <message>
-        <source>Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace takes the last point back, Escape gives up.</source>
-        <translation>Haga clic para poner un punto. Una toma o boquilla, Intro o un doble clic termina la %1; Retroceso quita el último punto, Esc abandona.</translation>
     </message>
     <message>
         <source>point %1 of %2</source>
@@ -7325,6 +7325,14 @@
     <message>
         <source>findings: %1</source>
         <translation>hallazgos: %1</translation>
+    </message>
+    <message>
+        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open; Tab and arrow keys aim too.</source>
+        <translation>Haga clic en una toma o boquilla para empezar la %1, o en un lugar vacío para dejar abierto su extremo; Tab y las flechas también apuntan.</translation>
+    </message>
+    <message>
+        <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
+        <translation>Haga clic para poner un punto; una toma, una boquilla o un doble clic termina la %1. Retroceso quita un punto, Esc abandona.</translation>
     </message>
 </context>
 <context>
@@ -7727,6 +7735,10 @@
         <source>End view from the rear</source>
         <translation>Vista de extremo desde detrás</translation>
     </message>
+    <message>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Las flechas apuntan: %1 por paso, con Ctrl %2, con Mayús %3. Tab: lugar siguiente; Intro hace clic; Retroceso: atrás.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileCommands</name>
@@ -7793,8 +7805,8 @@
         <translation>Coloque un motor: elija la imagen más parecida y déle forma después arrastrando.</translation>
     </message>
     <message>
-        <source>Choose an engine…</source>
-        <translation>Elegir un motor…</translation>
+        <source>&amp;Choose an engine…</source>
+        <translation>Elegir un &amp;motor…</translation>
     </message>
     <message>
         <source>supply port</source>
@@ -7805,8 +7817,8 @@
         <translation>Marque la toma de alimentación, baja y delante, por donde sale el refrigerante de la camisa.</translation>
     </message>
     <message>
-        <source>Mark it</source>
-        <translation>Marcarla</translation>
+        <source>&amp;Mark it</source>
+        <translation>&amp;Marcarla</translation>
     </message>
     <message>
         <source>return port</source>
@@ -7825,8 +7837,8 @@
         <translation>Coloque un calentador bien por debajo de la camisa, para que el refrigerante caliente suba solo.</translation>
     </message>
     <message>
-        <source>Choose a heater…</source>
-        <translation>Elegir un calentador…</translation>
+        <source>&amp;Choose a heater…</source>
+        <translation>Elegir un &amp;calentador…</translation>
     </message>
     <message>
         <source>supply hose</source>
@@ -7837,8 +7849,8 @@
         <translation>Dibuje la manguera de alimentación: clic en la toma de alimentación, luego punto por punto, y al final en la entrada del calentador.</translation>
     </message>
     <message>
-        <source>Draw it</source>
-        <translation>Dibujarla</translation>
+        <source>D&amp;raw it</source>
+        <translation>Di&amp;bujarla</translation>
     </message>
     <message>
         <source>return hose</source>
@@ -7857,8 +7869,8 @@
         <translation>Ponga una válvula de aislamiento en cada manguera, cerca del motor: clic en la manguera con esta herramienta.</translation>
     </message>
     <message>
-        <source>Take the valve</source>
-        <translation>Usar la válvula</translation>
+        <source>&amp;Take the valve</source>
+        <translation>&amp;Usar la válvula</translation>
     </message>
     <message>
         <source>findings</source>
@@ -7869,8 +7881,8 @@
         <translation>Mire los hallazgos, primero los que detienen el trabajo: cada uno muestra su lugar y una salida.</translation>
     </message>
     <message>
-        <source>Show the next</source>
-        <translation>Mostrar siguiente</translation>
+        <source>Sh&amp;ow the next</source>
+        <translation>&amp;Mostrar siguiente</translation>
     </message>
     <message>
         <source>save</source>
@@ -7881,8 +7893,8 @@
         <translation>Guarde el dibujo: su archivo es el registro del trabajo.</translation>
     </message>
     <message>
-        <source>Save…</source>
-        <translation>Guardar…</translation>
+        <source>&amp;Save…</source>
+        <translation>&amp;Guardar…</translation>
     </message>
     <message>
         <source>S&amp;kip</source>
@@ -7909,8 +7921,8 @@
         <translation>Este es un trabajo que funciona, para explorarlo. Cambie lo que quiera, no se guarda.</translation>
     </message>
     <message>
-        <source>&amp;Draw your own, step by step</source>
-        <translation>&amp;Dibuje el suyo, paso a paso</translation>
+        <source>Draw your &amp;own, step by step</source>
+        <translation>Dibuje el &amp;suyo, paso a paso</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -9144,8 +9156,8 @@ el dibujo</translation>
         <translation>Motor en marcha</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Enfriado y completado</translation>
+        <source>Topped up</source>
+        <translation>Completado</translation>
     </message>
     <message>
         <source>Heater on</source>

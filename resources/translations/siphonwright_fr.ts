@@ -668,7 +668,7 @@
         <translation>&amp;Mise en service</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Suivre la liste de contrôle, juger les mesures, trouver le défaut</translation>
     </message>
     <message>
@@ -1110,6 +1110,14 @@
     <message>
         <source>German texts, from the next start on</source>
         <translation>Textes en allemand, dès le prochain démarrage</translation>
+    </message>
+    <message>
+        <source>Fi&amp;x the finding</source>
+        <translation>Co&amp;rriger le constat</translation>
+    </message>
+    <message>
+        <source>Change the drawing as is offered under the list of findings</source>
+        <translation>Modifier le dessin comme proposé sous la liste des constats</translation>
     </message>
 </context>
 <context>
@@ -6923,20 +6931,12 @@
         <translation>Cliquez pour commencer&#xa0;: %1, à %2.</translation>
     </message>
     <message>
-        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open. Arrow keys move the cross-hair, Tab goes to the next port or nozzle, Enter clicks.</source>
-        <translation>Cliquez un piquage ou une tubulure pour commencer (%1), ou une place libre pour laisser le bout ouvert. Les flèches déplacent la croix, Tab va au piquage ou à la tubulure suivants, Entrée clique.</translation>
-    </message>
-    <message>
         <source>The %1 begins here; it ends on another port or nozzle.</source>
         <translation>Départ ici&#xa0;: %1&#xa0;; elle finit sur un autre piquage ou une autre tubulure.</translation>
     </message>
     <message>
         <source>Click to end the %1 on %2.</source>
         <translation>Cliquez pour finir&#xa0;: %1, sur %2.</translation>
-    </message>
-    <message>
-        <source>Click to put a point. A port or nozzle, Enter or a double-click ends the %1; Backspace takes the last point back, Escape gives up.</source>
-        <translation>Cliquez pour poser un point. Un piquage ou une tubulure, Entrée ou un double-clic finit&#xa0;: %1&#xa0;; Retour arrière reprend le dernier point, Échap abandonne.</translation>
     </message>
     <message>
         <source>point %1 of %2</source>
@@ -7325,6 +7325,14 @@
     <message>
         <source>findings: %1</source>
         <translation>constats&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Click a port or nozzle to begin the %1, or an empty place to leave its end open; Tab and arrow keys aim too.</source>
+        <translation>Cliquez un piquage ou une tubulure pour commencer (%1), ou une place libre pour laisser le bout ouvert ; Tab et les flèches visent aussi.</translation>
+    </message>
+    <message>
+        <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
+        <translation>Cliquez pour poser un point ; un piquage, une tubulure ou un double-clic finit (%1). Retour arrière reprend un point, Échap abandonne.</translation>
     </message>
 </context>
 <context>
@@ -7727,6 +7735,10 @@
         <source>End view from the rear</source>
         <translation>Vue de bout depuis l&apos;arrière</translation>
     </message>
+    <message>
+        <source>Arrow keys aim: %1 a step, with Ctrl %2, with Shift %3. Tab: next place; Enter clicks; Backspace: back.</source>
+        <translation>Les flèches visent : %1 par pas, avec Ctrl %2, avec Maj %3. Tab : place suivante ; Entrée clique ; Retour arrière : en arrière.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileCommands</name>
@@ -7793,8 +7805,8 @@
         <translation>Placez un moteur&#xa0;: prenez l&apos;image la plus proche, et façonnez-la ensuite en glissant.</translation>
     </message>
     <message>
-        <source>Choose an engine…</source>
-        <translation>Choisir un moteur…</translation>
+        <source>&amp;Choose an engine…</source>
+        <translation>&amp;Choisir un moteur…</translation>
     </message>
     <message>
         <source>supply port</source>
@@ -7805,8 +7817,8 @@
         <translation>Marquez le piquage d&apos;alimentation, en bas à l&apos;avant, où le liquide quitte la chemise.</translation>
     </message>
     <message>
-        <source>Mark it</source>
-        <translation>Le marquer</translation>
+        <source>&amp;Mark it</source>
+        <translation>&amp;Le marquer</translation>
     </message>
     <message>
         <source>return port</source>
@@ -7825,8 +7837,8 @@
         <translation>Placez un réchauffeur bien en dessous de la chemise, pour que le liquide chaud monte de lui-même.</translation>
     </message>
     <message>
-        <source>Choose a heater…</source>
-        <translation>Choisir un réchauffeur…</translation>
+        <source>&amp;Choose a heater…</source>
+        <translation>&amp;Choisir un réchauffeur…</translation>
     </message>
     <message>
         <source>supply hose</source>
@@ -7837,8 +7849,8 @@
         <translation>Tracez la durite d&apos;alimentation&#xa0;: cliquez le piquage d&apos;alimentation, puis point par point, enfin l&apos;entrée du réchauffeur.</translation>
     </message>
     <message>
-        <source>Draw it</source>
-        <translation>La tracer</translation>
+        <source>D&amp;raw it</source>
+        <translation>&amp;La tracer</translation>
     </message>
     <message>
         <source>return hose</source>
@@ -7857,8 +7869,8 @@
         <translation>Mettez une vanne d&apos;isolement dans chaque durite, près du moteur&#xa0;: cliquez la durite avec cet outil.</translation>
     </message>
     <message>
-        <source>Take the valve</source>
-        <translation>Prendre la vanne</translation>
+        <source>&amp;Take the valve</source>
+        <translation>P&amp;rendre la vanne</translation>
     </message>
     <message>
         <source>findings</source>
@@ -7869,8 +7881,8 @@
         <translation>Regardez les constats, d&apos;abord ceux qui bloquent le travail&#xa0;: chacun montre son endroit et une solution.</translation>
     </message>
     <message>
-        <source>Show the next</source>
-        <translation>Voir le suivant</translation>
+        <source>Sh&amp;ow the next</source>
+        <translation>Voir le &amp;suivant</translation>
     </message>
     <message>
         <source>save</source>
@@ -7881,8 +7893,8 @@
         <translation>Enregistrez le dessin&#xa0;: son fichier est la trace du travail.</translation>
     </message>
     <message>
-        <source>Save…</source>
-        <translation>Enregistrer…</translation>
+        <source>&amp;Save…</source>
+        <translation>En&amp;registrer…</translation>
     </message>
     <message>
         <source>S&amp;kip</source>
@@ -7909,8 +7921,8 @@
         <translation>Voici une installation qui marche, pour découvrir. Changez tout, rien n&apos;est enregistré.</translation>
     </message>
     <message>
-        <source>&amp;Draw your own, step by step</source>
-        <translation>&amp;Dessiner la vôtre, pas à pas</translation>
+        <source>Draw your &amp;own, step by step</source>
+        <translation>Dessiner la &amp;vôtre, pas à pas</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -9144,8 +9156,8 @@ le dessin</translation>
         <translation>Moteur en marche</translation>
     </message>
     <message>
-        <source>Cooled and topped up</source>
-        <translation>Refroidi et complété</translation>
+        <source>Topped up</source>
+        <translation>Complété</translation>
     </message>
     <message>
         <source>Heater on</source>

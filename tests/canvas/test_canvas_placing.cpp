@@ -98,11 +98,16 @@ void TestCanvasPlacing::valvesBleedsAndClipsGoOntoAHose()
     QCOMPARE(bench.hose(supply_hose).parts.size(), std::size_t(2));
     QCOMPARE(bench.hose(supply_hose).parts[1].kind, InlineKind::isolation_valve);
     VERIFY_NEAR(bench.hose(supply_hose).parts[1].along_mm, 200, 1.01); // from the stop at z 410
+    // Half the valve is in the port's hose end: it is moved off it.
+    bench.view.setTool(ToolKind::valve);
+    bench.click({1030, 262});
+    const InlinePart& valve = bench.hose(return_hose).parts[2];
+    VERIFY_NEAR(valve.along_mm, valve.length_mm / 2 + bench.hose(return_hose).from.engagement_mm, 1e-9);
     const std::size_t clips = bench.hose(supply_hose).clips_mm.size();
     bench.view.setTool(ToolKind::clip);
     bench.click({600, -40});
     QCOMPARE(bench.hose(supply_hose).clips_mm.size(), clips + 1);
-    QCOMPARE(bench.document.undoStack().count(), 3);
+    QCOMPARE(bench.document.undoStack().count(), 4);
 }
 
 void TestCanvasPlacing::nothingGoesOntoAHoseThatIsNotThere()

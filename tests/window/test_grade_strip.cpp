@@ -18,6 +18,7 @@ private Q_SLOTS:
     void init();
     void keysAndMouseParkTheVehicleAndTheButtonLevelsIt();
     void theSoundGradesAreAlwaysSaid();
+    void nothingIsCalledSoundBeforeItIsALoop();
     void aHosesDetailsSayHowFarItMaySag();
     void whatIsNotConfirmedIsListedUntilItIsMeasured();
 
@@ -59,6 +60,17 @@ void TestGradeStrip::theSoundGradesAreAlwaysSaid()
     QTRY_VERIFY_WITH_TIMEOUT(strip.verdict().startsWith(QStringLiteral("Sound from")), 60'000);
     document_->setGrade({-2, 0});
     QVERIFY(strip.verdict().startsWith(QStringLiteral("Sound from")));
+}
+
+void TestGradeStrip::nothingIsCalledSoundBeforeItIsALoop()
+{
+    panels::GradeStrip strip(*document_);
+    document_->apply(QStringLiteral("Take the return hose away"),
+                     [](Sketch& sketch) { sketch.hoses.pop_back(); });
+    document_->startProving();
+    QTRY_VERIFY_WITH_TIMEOUT(document_->proofIsCurrent() && document_->proof()->graded, 60'000);
+    QVERIFY(strip.verdict().isEmpty());
+    QVERIFY(!document_->proof()->sound);
 }
 
 void TestGradeStrip::aHosesDetailsSayHowFarItMaySag()

@@ -96,9 +96,9 @@ QString limitsText(const Sketch& sketch, const Analysis& analysis, const Id& hea
     const UnitSystem units = panels::unitsOf(sketch);
     const auto outlet = stopOf(sketch, "outlet-over-limit");
     const auto cycles = stopOf(sketch, "cycles-over-4");
-    QString text = tr("Limits: outlet under %1 all the time, at most %2 cycles an hour.")
-                       .arg(outlet ? inWords(*outlet, Unit::degC, units) : tr("the manual's figure"),
-                            cycles ? numberInWords(*cycles, 0) : tr("the manual's number of"));
+    QString text = outlet && cycles ? tr("Limits: outlet under %1 all the time, at most %2 cycles an hour.")
+                                          .arg(inWords(*outlet, Unit::degC, units), numberInWords(*cycles, 0))
+                                    : tr("Limits: those of the heater's manual.");
     const LoopOutcome* outcome = analysis.proof ? analysis.proof->warm_up.loopOf(heater) : nullptr;
     if (!outcome || !outcome->peak_outlet_degC)
         return text + QLatin1Char(' ') + tr("Nothing was computed to expect.");

@@ -10,6 +10,7 @@
 #include <QSvgGenerator>
 
 #include <cmath>
+#include <functional>
 
 /// The sheet as a file. Every kind is written beside the old file and takes its place only when complete.
 namespace siphonwright::sheet {
@@ -88,8 +89,8 @@ bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, dou
     return painter.end() && image.save(&file, "PNG");
 }
 
-template <class Draw>
-QStringList keep(const QString& path, const Draw& draw)
+/// Beside the old file, in whose place it comes when `draw` has succeeded.
+QStringList keep(const QString& path, const std::function<bool(QIODevice&)>& draw)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))

@@ -22,7 +22,7 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
-constexpr double lettering_mm = 1.8;
+constexpr double chart_lettering_mm = 1.8;
 
 std::optional<double> stopOf(const Sketch& sketch, const char* id)
 {
@@ -130,7 +130,7 @@ void paintExpected(QPainter& painter, const Sketch& sketch, const Analysis& anal
     const std::size_t loop = *loopIndex(analysis.proof->warm_up, heater);
     const Axes axes = axesFor(sketch, analysis, heater, box);
     const auto write = [&](QPointF at, const QString& text, Anchor anchor) {
-        drawing::paintWeightedText(painter, at, text, anchor, Qt::black, lettering_mm, Weight::regular);
+        drawing::paintWeightedText(painter, at, text, anchor, Qt::black, chart_lettering_mm, Weight::regular);
     };
     const auto pen = [&painter](double width, Qt::PenStyle style = Qt::SolidLine) {
         painter.setPen(QPen(Qt::black, width, style, Qt::FlatCap));
@@ -139,9 +139,9 @@ void paintExpected(QPainter& painter, const Sketch& sketch, const Analysis& anal
     pen(0.25);
     painter.drawRect(axes.plot);
     const auto degrees = [&](double degC) { return inWords(degC, Unit::degC, units); };
-    write(axes.plot.topLeft() + QPointF(-1, lettering_mm), degrees(axes.high_degC), Anchor::right);
+    write(axes.plot.topLeft() + QPointF(-1, chart_lettering_mm), degrees(axes.high_degC), Anchor::right);
     write(axes.plot.bottomLeft() + QPointF(-1, 0), degrees(axes.low_degC), Anchor::right);
-    const double under = axes.plot.bottom() + 1.2 + lettering_mm;
+    const double under = axes.plot.bottom() + 1.2 + chart_lettering_mm;
     write({axes.plot.left(), under}, numberInWords(0, 0), Anchor::left);
     write({axes.plot.right(), under}, inWords(axes.hours, Unit::hour, units), Anchor::right);
     write({axes.plot.center().x(), under}, tr("outlet: line; engine: dashes; limit: dots"), Anchor::centre);
@@ -167,8 +167,8 @@ void paintExpected(QPainter& painter, const Sketch& sketch, const Analysis& anal
         painter.setBrush(QColor(0xd0, 0xd0, 0xd0));
         painter.drawRect(
             QRectF(QPointF(x - 1, axes.at(0, band->high).y()), QPointF(x + 1, axes.at(0, band->low).y())));
-        write({x + 2, axes.at(0, (band->low + band->high) / 2).y() + lettering_mm / 2}, tr("peak, range"),
-              Anchor::left);
+        write({x + 2, axes.at(0, (band->low + band->high) / 2).y() + chart_lettering_mm / 2},
+              tr("peak, range"), Anchor::left);
     }
 }
 

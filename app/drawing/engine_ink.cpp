@@ -188,7 +188,8 @@ void paintEngine(Ink& ink)
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawPolygon(outline);
     ink.groundOf(outline, ink.palette.engine_fill, false);
-    ink.groundOf(jacket, ink.palette.jacket_fill, true);
+    // What coolant and temperature colour changes while it is looked at: text stands on plain ground there.
+    ink.groundOf(jacket, ink.style.contents ? ink.palette.ground : ink.palette.jacket_fill, true);
     for (const QPolygonF& edge : {outline, jacket})
         ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.28));
 

@@ -174,6 +174,54 @@ void sumGas(const FillState& state, Joined& joined)
         joined.gas[joined.region[i]] += state.cells[i].gas;
 }
 
+namespace {
+
+void listCells(Joined& joined)
+{
+    const std::size_t size = joined.region.size();
+    joined.moving.clear();
+    joined.resting.clear();
+    joined.closed.clear();
+    joined.bodies = 0;
+    joined.next_in_region.assign(size, Joined::none);
+    joined.row_of.assign(size, Joined::none);
+    std::vector<std::size_t>& row = joined.row_of;
+    for (std::size_t i = size; i-- > 0;)
+        for (std::size_t k = i + 1; k < size && joined.next_in_region[i] == Joined::none; ++k)
+            if (joined.region[k] == joined.region[i])
+                joined.next_in_region[i] = k;
+    for (std::size_t i = 0; i < size; ++i) {
+        const std::size_t region = joined.region[i];
+        const std::size_t body = joined.body[i];
+        const std::size_t head = joined.head_at[joined.reach[i]];
+        // A body is named by its least cell, which comes first.
+        if (joined.moves[body])
+            row[i] = body == i ? joined.bodies++ : row[body];
+        if (joined.has_gas[i])
+            joined.closed.push_back(i);
+        if (joined.live[i] && head != Joined::none)
+            joined.moving.push_back({i, head, joined.pressure_at[region], joined.open[region] != 0});
+        else
+            joined.resting.push_back(i);
+    }
+}
+
+/// What the equations go through again and again.
+void list(const FillNetwork& network, const FillState& state, Joined& joined)
+{
+    listCells(joined);
+    joined.weirs.clear();
+    joined.gas_throats.clear();
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        if (state.throats[j].mode == Mode::weir)
+            joined.weirs.push_back(j);
+        if (joined.gas_at[j] != Joined::none)
+            joined.gas_throats.push_back(j);
+    }
+}
+
+} // namespace
+
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined)
 {
     joinLiquid(network, state, newest, joined);
@@ -202,6 +250,7 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
         if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
             joined.gas_at[j] = joined.unknowns++;
     }
+    list(network, state, joined);
 }
 
 } // namespace siphonwright

@@ -40,6 +40,7 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     setSources(task);
     setSourceRates(task);
     firstGuess(task);
+    setResting(task);
     findVolumes(task);
     findResiduals(task);
     const std::size_t unknowns = unknown_.size();

@@ -87,27 +87,38 @@ void Stepper::setSources(const Task& task)
 /// Levels, liquid and gas volumes that belong to the unknowns.
 void Stepper::findVolumes(const Task& task)
 {
-    const std::size_t size = network_.cells.size();
     if (task.isToLevel()) {
         amount_ = unknown_.back();
         open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount_;
         setSources(task);
     }
+    gas_volume_ = resting_gas_;
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const std::size_t i = moving.cell;
+        const double pressure = moving.open                       ? 0
+                                : moving.pressure == Joined::none ? -open_mm_
+                                                                  : unknown_[moving.pressure];
+        level_[i] = unknown_[moving.head] - pressure;
+        liquid_[i] = network_.cells[i].volume.under(level_[i], near_[i]);
+        gas_volume_[task.joined.region[i]] += network_.cells[i].capacity_ml - liquid_[i].liquid_ml;
+    }
+}
+
+/// What the unknowns do not change.
+void Stepper::setResting(const Task& task)
+{
+    const std::size_t size = network_.cells.size();
     near_.resize(size);
     level_.resize(size);
     liquid_.resize(size);
-    gas_volume_.assign(size, 0);
-    for (std::size_t i = 0; i < size; ++i) {
+    resting_gas_.assign(size, 0);
+    resting_ml_ = 0;
+    for (const std::size_t i : task.joined.resting) {
         const CellState& cell = task.start.cells[i];
-        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
-        if (task.joined.live[i] && head != Joined::none) {
-            level_[i] = unknown_[head] - pressureOf(task, task.joined.region[i]);
-            liquid_[i] = network_.cells[i].volume.under(level_[i], near_[i]);
-        } else {
-            level_[i] = cell.level_mm;
-            liquid_[i] = {cell.liquid_ml, 0};
-        }
-        gas_volume_[task.joined.region[i]] += network_.cells[i].capacity_ml - liquid_[i].liquid_ml;
+        level_[i] = cell.level_mm;
+        liquid_[i] = {cell.liquid_ml, 0};
+        resting_gas_[task.joined.region[i]] += network_.cells[i].capacity_ml - cell.liquid_ml;
+        resting_ml_ = std::max(resting_ml_, std::abs(cell.liquid_ml));
     }
 }
 
@@ -116,31 +127,35 @@ bool Stepper::eliminate()
 {
     const std::size_t size = unknown_.size();
     change_.assign(residual_.begin(), residual_.end());
+    rows_.resize(size);
+    for (std::size_t row = 0; row < size; ++row)
+        rows_[row] = &matrix_[row * size];
     for (std::size_t column = 0; column < size; ++column) {
         std::size_t best = column;
         for (std::size_t row = column + 1; row < size; ++row) {
-            if (std::abs(at(row, column)) > std::abs(at(best, column)))
+            if (std::abs(rows_[row][column]) > std::abs(rows_[best][column]))
                 best = row;
         }
-        if (!(std::abs(at(best, column)) > 1e-14))
+        std::swap(rows_[best], rows_[column]);
+        std::swap(change_[best], change_[column]);
+        const double* const pivot = rows_[column];
+        if (!(std::abs(pivot[column]) > 1e-14))
             return false;
-        if (best != column) {
-            std::swap_ranges(&at(best, 0), &at(best, 0) + size, &at(column, 0));
-            std::swap(change_[best], change_[column]);
-        }
         for (std::size_t row = column + 1; row < size; ++row) {
-            const double factor = at(row, column) / at(column, column);
-            if (factor == 0)
+            double* const other = rows_[row];
+            if (other[column] == 0)
                 continue;
-            for (std::size_t k = column; k < size; ++k)
-                at(row, k) -= factor * at(column, k);
+            const double factor = other[column] / pivot[column];
+            for (std::size_t k = column + 1; k < size; ++k)
+                other[k] -= factor * pivot[k];
             change_[row] -= factor * change_[column];
         }
     }
     for (std::size_t row = size; row-- > 0;) {
+        const double* const own = rows_[row];
         for (std::size_t k = row + 1; k < size; ++k)
-            change_[row] -= at(row, k) * change_[k];
-        change_[row] /= at(row, row);
+            change_[row] -= own[k] * change_[k];
+        change_[row] /= own[row];
     }
     return true;
 }
@@ -149,13 +164,9 @@ bool Stepper::eliminate()
 double Stepper::largestMove(const Task& task) const
 {
     double largest = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
-        if (!task.joined.live[i] || head == Joined::none)
-            continue;
-        const std::size_t pressure = task.joined.pressure_at[task.joined.region[i]];
-        const double move = change_[head] - (pressure == Joined::none ? 0 : change_[pressure]);
-        largest = std::max(largest, std::abs(move));
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const double pressure = moving.pressure == Joined::none ? 0 : change_[moving.pressure];
+        largest = std::max(largest, std::abs(change_[moving.head] - pressure));
     }
     return largest;
 }
@@ -173,12 +184,11 @@ bool Stepper::retreat(const Task& task, double& residual)
         findVolumes(task);
         const double now = findResiduals(task);
         bool sound = std::isfinite(now);
-        for (std::size_t i = 0; i < network_.cells.size() && sound; ++i) {
-            if (task.joined.has_gas[i])
-                sound = unknown_[task.joined.pressure_at[i]] + open_mm_ > -task.start.atmosphere_mm &&
-                        gas_volume_[i] > -most_overfull_ml;
-        }
-        if (sound && (now <= closeEnough() || now < residual || halving == 11)) {
+        for (const std::size_t region : task.joined.closed)
+            sound = sound &&
+                    unknown_[task.joined.pressure_at[region]] + open_mm_ > -task.start.atmosphere_mm &&
+                    gas_volume_[region] > -most_overfull_ml;
+        if (sound && (now <= closeEnough(task) || now < residual || halving == 11)) {
             residual = now;
             return true;
         }
@@ -190,17 +200,20 @@ bool Stepper::retreat(const Task& task, double& residual)
 }
 
 /// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
-double Stepper::closeEnough() const
+double Stepper::closeEnough(const Task& task) const
 {
-    double largest_ml = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i)
-        largest_ml =
-            std::max(largest_ml, std::abs(liquid_[i].liquid_ml) + std::abs(liquid_[i].ml_per_mm * level_[i]));
+    double largest_ml = resting_ml_;
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const LiquidUnder& liquid = liquid_[moving.cell];
+        largest_ml = std::max(largest_ml, std::abs(liquid.liquid_ml) +
+                                              std::abs(liquid.ml_per_mm * level_[moving.cell]));
+    }
     return std::max(close_enough, rounding * largest_ml);
 }
 
 bool Stepper::newton(const Task& task)
 {
+    setResting(task);
     findVolumes(task);
     double residual = findResiduals(task);
     if (residual_.size() != unknown_.size())
@@ -208,14 +221,14 @@ bool Stepper::newton(const Task& task)
     for (int round = 0; round < most_newton_rounds; ++round) {
         if (unknown_.empty())
             return true;
-        const bool was_close = residual <= closeEnough();
+        const bool was_close = residual <= closeEnough(task);
         setMatrix(task);
         if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
             return false;
         if (was_close || residual <= 1e-3 * close_enough)
-            return residual <= closeEnough();
+            return residual <= closeEnough(task);
     }
-    return residual <= closeEnough();
+    return residual <= closeEnough(task);
 }
 
 void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
@@ -301,12 +314,14 @@ void Stepper::findGains(const Task& task, const std::vector<double>& liquid_ml, 
 /// A little over the ends is where a change is looked for; far over them there is no such state.
 bool Stepper::levelsAreInside(const Task& task, double beyond_mm) const
 {
-    for (std::size_t i = 1; i < network_.cells.size(); ++i) {
-        if (task.joined.live[i] && !(level_[i] <= network_.cells[i].top_mm + beyond_mm &&
-                                     level_[i] >= network_.cells[i].floor_mm - beyond_mm))
-            return false;
-    }
-    return true;
+    const auto isInside = [&](std::size_t i) {
+        return i == 0 || !task.joined.live[i] ||
+               (level_[i] <= network_.cells[i].top_mm + beyond_mm &&
+                level_[i] >= network_.cells[i].floor_mm - beyond_mm);
+    };
+    return std::all_of(task.joined.moving.begin(), task.joined.moving.end(),
+                       [&](const Joined::Moving& moving) { return isInside(moving.cell); }) &&
+           std::all_of(task.joined.resting.begin(), task.joined.resting.end(), isInside);
 }
 
 /// Gas let through by force is there to be let through.

@@ -169,8 +169,16 @@ double FillRun::amountTo(const Mark& mark, double margin) const
         return HUGE_VAL;
     if (!(margin > at_level_mm))
         return 0;
-    const LevelTable& volume = network_.cells[mark.cell].volume;
-    const double amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
+    // Cells that share the level take their share.
+    double wanted_ml = 0;
+    double together = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        if (joined_.reach[i] != joined_.reach[mark.cell] || joined_.region[i] != joined_.region[mark.cell])
+            continue;
+        wanted_ml += network_.cells[i].volume.under(mark.level_mm).liquid_ml - state_.cells[i].liquid_ml;
+        together += stepper_.liquidRate(i);
+    }
+    const double amount = wanted_ml / together;
     return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
 }
 
@@ -251,6 +259,20 @@ bool FillRun::turnsOnTheWay()
     return false;
 }
 
+/// Changes the first weir, bubbling or blowing that runs against its direction from the start. True if one did.
+bool FillRun::turnsAtOnce()
+{
+    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
+        const ThroatState next = turnedMode(state_.throats[j]);
+        if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate || guarded(j, next))
+            continue;
+        change(j, next);
+        last_change_at_ = at_;
+        return true;
+    }
+    return false;
+}
+
 /// Solves as far as `most`, or to where the first margin is used up.
 FillRun::Trial FillRun::advance(double most)
 {
@@ -260,6 +282,8 @@ FillRun::Trial FillRun::advance(double most)
     const Ahead ahead = rates_ == Rates::known ? lookAhead() : Ahead{};
     if (ahead.amount <= 0)
         return {0, ahead.margin};
+    if (rates_ == Rates::known && turnsAtOnce())
+        return {0, none, most};
     if (rates_ == Rates::known)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;

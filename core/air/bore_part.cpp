@@ -128,8 +128,24 @@ LiquidUnder BorePart::underOfStraight(double level_mm) const
 }
 
 /// Where the crown (side 1) or the invert (-1) of an arc passes a level.
+///
+/// With y the upward part of the radius there and m that of the arc's plane, R y + side r k = h, h being the
+/// level over the arc's centre, and k^2 = 1 - m^2 + y^2: a quadratic in y. Tight bends are searched.
 double BorePart::passes(double level_mm, double side) const
 {
+    const double r = half_bore_mm_;
+    const double steep = u_up_ * u_up_ + n_up_ * n_up_;
+    const double h = level_mm - middle_mm_ - radius_mm_ * n_up_;
+    const double squares = radius_mm_ * radius_mm_ - r * r;
+    const double root = h * h + (1 - steep) * squares;
+    const double y = (h * radius_mm_ - side * r * std::sqrt(std::max(0.0, root))) / squares;
+    // At the middle y = -n_up and the slope of the centreline is u_up, which keeps its sign along the part.
+    const double slope = std::copysign(std::sqrt(std::max(0.0, steep - y * y)), u_up_);
+    const double sine = (u_up_ * y + n_up_ * slope) / steep;
+    const double cosine = (u_up_ * slope - n_up_ * y) / steep;
+    const double place = sine / (1 + cosine);
+    if (squares > 0 && root >= 0 && std::isfinite(place))
+        return std::clamp(place, -end_, end_);
     return rootBetween(-end_, end_, [&](double t) {
         const At here = section(t);
         return here.z_mm + side * half_bore_mm_ * here.k - level_mm;

@@ -186,10 +186,14 @@ void listCells(Joined& joined)
     joined.next_in_region.assign(size, Joined::none);
     joined.row_of.assign(size, Joined::none);
     std::vector<std::size_t>& row = joined.row_of;
-    for (std::size_t i = size; i-- > 0;)
-        for (std::size_t k = i + 1; k < size && joined.next_in_region[i] == Joined::none; ++k)
-            if (joined.region[k] == joined.region[i])
-                joined.next_in_region[i] = k;
+    for (std::size_t i = size; i-- > 0;) {
+        std::size_t& first = joined.next_in_region[joined.region[i]];
+        if (joined.region[i] == i)
+            continue;
+        // The region's least cell names it, and leads to the least of the others so far.
+        joined.next_in_region[i] = first;
+        first = i;
+    }
     for (std::size_t i = 0; i < size; ++i) {
         const std::size_t region = joined.region[i];
         const std::size_t body = joined.body[i];

@@ -9,8 +9,8 @@
 namespace siphonwright {
 namespace {
 
-/// What is left of cleared gas, as a power of e, before it counts as none.
-constexpr double all_gone = 36;
+/// What is left of cleared gas before it counts as none, as a share.
+constexpr double gone = 1e-12;
 
 double scaleVelocity(double bore_mm)
 {
@@ -73,7 +73,7 @@ RunEnd letGo(FillRun& run, const std::vector<char>& cleared)
 {
     Push push;
     push.gas_leaves = &cleared;
-    return run.run(push, all_gone, 8);
+    return run.run(push, 1 - gone, 1);
 }
 
 } // namespace

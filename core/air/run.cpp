@@ -73,6 +73,8 @@ void FillRun::commit(double amount)
     std::swap(state_, trial_);
     rates_ = Rates::unknown;
     at_ += amount;
+    if (push_.gas_leaves != nullptr)
+        push_.gas_left -= amount;
     sumGas(state_, joined_);
     if (at_ - last_change_at_ > same_place * scale_)
         changes_.clear();
@@ -136,6 +138,8 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             return RunEnd::failed;
         const Trial found = advance(std::min(limit - at_, most));
         most = HUGE_VAL;
+        if (changes_.size() > most_changes)
+            return RunEnd::failed;
         if (found.at_most > 0) {
             most = found.at_most;
             continue;
@@ -147,8 +151,6 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
                 continue;
             return RunEnd::failed;
         }
-        if (changes_.size() > most_changes)
-            return RunEnd::failed;
         if (found.amount > 0) {
             const Turn turn = turnFlows(found.amount);
             if (turn == Turn::blocked && !surge() && !stepOver())

@@ -87,7 +87,7 @@ private:
     struct Trial {
         double amount = 0;
         std::size_t used_up = none; ///< margin that ends there
-        double at_most = 0;         ///< over zero: nothing was found, less is to be tried
+        double at_most = 0;         ///< over zero: to be looked at again, so far at most
     };
     struct Ahead {
         double amount = HUGE_VAL;
@@ -107,6 +107,7 @@ private:
     double glanceAtGoal(double margin);
     bool turnsOnTheWay();
     bool runsBackLater() const;
+    bool turnsAtOnce();
     Trial advance(double most);
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;

@@ -58,7 +58,10 @@ struct Push {
     double valve_gas = 0;                          ///< gas through it, in its direction
     double open_mm = 0;                            ///< change of the open pressure
     double shrink = 0;                             ///< all liquid shrinks to exp(-shrink) of itself
-    const std::vector<char>* gas_leaves = nullptr; ///< cells whose gas goes down to exp(-1) of itself
+    /// Cells whose gas leaves evenly: of what is there, as much as the parameter's share of `gas_left`, which
+    /// is what is left of the whole parameter.
+    const std::vector<char>* gas_leaves = nullptr;
+    double gas_left = 1;
 };
 
 } // namespace siphonwright

@@ -76,11 +76,11 @@ void Stepper::setSources(const Task& task)
     if (push.shrink == 0 && push.gas_leaves == nullptr)
         return;
     for (std::size_t i = 0; i < size; ++i) {
-        // One step or many: exponentials of the parts multiply.
+        // One step or many: exponentials of the parts multiply, as do shares of what is left.
         if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
             source_[i] += std::expm1(-push.shrink * amount_) * task.start.cells[i].liquid_ml;
         if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
-            gas_source_[i] += std::expm1(-amount_) * task.start.cells[i].gas;
+            gas_source_[i] -= amount_ / push.gas_left * task.start.cells[i].gas;
     }
 }
 

@@ -179,7 +179,7 @@ private:
     std::vector<double> level_rate_;
     std::vector<double> pressure_rate_;
     std::vector<double> through_rate_;
-    std::vector<char> alone_; ///< per unknown: a head of one cell under open gas
+    std::vector<char> alone_; ///< per unknown: a head of one cell
 };
 
 } // namespace siphonwright

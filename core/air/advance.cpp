@@ -191,9 +191,11 @@ double FillRun::marginAhead(std::size_t i, const Mark& mark) const
                           : margins_before_[i];
 }
 
-/// How much of the push leads to the goal if its margin goes on to fall as it begins to.
-double FillRun::glanceAtGoal(double margin)
+/// How much of the push leads to the goal, or to one head at the valve, if its margin goes on to fall as it
+/// begins to.
+double FillRun::glanceAt(const Goal& goal)
 {
+    const double margin = goal(state_);
     if (!(margin > at_level_mm))
         return 0;
     glanced_ = state_;
@@ -205,7 +207,7 @@ double FillRun::glanceAtGoal(double margin)
         cell.pressure_mm += along * stepper_.pressureRate(i);
         cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
     }
-    const double fall = margin - (*goal_)(glanced_);
+    const double fall = margin - goal(glanced_);
     return fall > 0 ? margin / fall * along : HUGE_VAL;
 }
 
@@ -221,10 +223,19 @@ FillRun::Ahead FillRun::lookAhead()
     const double goal = margins_before_[last];
     if (!std::isfinite(goal))
         return ahead;
-    for (const Mark& mark : *goal_marks_)
-        ahead.take(amountTo(mark, goal), last, mark);
+    for (const Mark& mark : *goal_marks_) {
+        if (mark.one_head)
+            ahead.take(glanceAt([this](const FillState& state) {
+                           const Throat& valve = network_.throats[push_.valve];
+                           return std::abs(headAt(valve, state.cells[valve.left]) -
+                                           headAt(valve, state.cells[valve.right]));
+                       }),
+                       last, mark);
+        else
+            ahead.take(amountTo(mark, goal), last, mark);
+    }
     if (goal_marks_->empty() || !(goal > at_level_mm))
-        ahead.take(glanceAtGoal(goal), last, {});
+        ahead.take(glanceAt(*goal_), last, {});
     return ahead;
 }
 
@@ -259,12 +270,15 @@ bool FillRun::turnsOnTheWay()
     return false;
 }
 
-/// Changes the first weir, bubbling or blowing that runs against its direction from the start. True if one did.
+/// Changes the first weir, bubbling or blowing that runs against its direction from the start, once at a
+/// place: what comes back to it there is looked at step by step. True if one did.
 bool FillRun::turnsAtOnce()
 {
     for (std::size_t j = 0; j < state_.throats.size(); ++j) {
         const ThroatState next = turnedMode(state_.throats[j]);
-        if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate || guarded(j, next))
+        const auto came_back = [j, next](const Change& other) { return other.throat == j && other.left == next; };
+        if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate ||
+            std::any_of(changes_.begin(), changes_.end(), came_back))
             continue;
         change(j, next);
         last_change_at_ = at_;
@@ -288,10 +302,9 @@ FillRun::Trial FillRun::advance(double most)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
-    if (reach == ahead.amount && ahead.mark.cell != Mark::none && !isSpent()) {
+    if (reach == ahead.amount && (ahead.mark.cell != Mark::none || ahead.mark.one_head) && !isSpent()) {
         found.amount = ahead.amount;
-        if (stepper_.solveTo(state_, joined_, push_, ahead.mark.cell, ahead.mark.level_mm, found.amount,
-                             trial_) &&
+        if (stepper_.solveTo(state_, joined_, push_, ahead.mark, found.amount, trial_) &&
             found.amount > 0 && found.amount <= most) {
             found.used_up = ahead.margin;
             reach = found.amount;

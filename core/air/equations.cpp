@@ -22,7 +22,19 @@ std::size_t gasTo(const Throat& throat, const ThroatState& state)
 /// At a throat: of the cell's liquid, or of its gas where no liquid reaches up there.
 double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell) const
 {
+    const std::size_t head = task.joined.head_at[task.joined.reach[cell]];
+    if (!task.joined.live[cell])
+        return head != Joined::none ? unknown_[head]
+                                    : task.start.cells[cell].head_mm - task.start.open_pressure_mm;
     return std::max(level_[cell], throat.floor_mm) + pressureOf(task, task.joined.region[cell]);
+}
+
+double Stepper::offMark(const Task& task) const
+{
+    if (!task.mark->one_head)
+        return level_[task.mark->cell] - task.mark->level_mm;
+    const Throat& valve = network_.throats[task.push.valve];
+    return headAt(task, valve, valve.left) - headAt(task, valve, valve.right);
 }
 
 /// Conservation of liquid, one row a body that moves.
@@ -78,8 +90,8 @@ double Stepper::findResiduals(const Task& task)
         else
             residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }
-    if (task.isToLevel())
-        residual_.push_back(level_[task.cell] - task.level_mm);
+    if (task.isToMark())
+        residual_.push_back(offMark(task));
     double largest = 0;
     for (const double residual : residual_)
         largest = std::isfinite(residual) ? std::max(largest, std::abs(residual)) : HUGE_VAL;
@@ -119,11 +131,11 @@ void Stepper::addRegion(const Task& task, std::size_t row, std::size_t region)
     }
 }
 
-void Stepper::addGurgling(const Task& task, std::size_t row, const Throat& throat)
+void Stepper::addHeads(const Task& task, std::size_t row, const Throat& throat)
 {
     for (const std::size_t i : {throat.left, throat.right}) {
         const double sign = i == throat.left ? 1 : -1;
-        if (level_[i] >= throat.floor_mm)
+        if (!task.joined.live[i] || level_[i] >= throat.floor_mm)
             add(row, task.joined.head_at[task.joined.reach[i]], sign);
         else
             add(row, task.joined.pressure_at[task.joined.region[i]], sign);
@@ -153,10 +165,13 @@ void Stepper::setMatrix(const Task& task)
         if (state.mode == Mode::bubbling || state.mode == Mode::blowing)
             addLevel(task, row++, gasFrom(throat, state), 1);
         else
-            addGurgling(task, row++, throat);
+            addHeads(task, row++, throat);
     }
-    if (task.isToLevel()) {
-        addLevel(task, row, task.cell, 1);
+    if (task.isToMark()) {
+        if (task.mark->one_head)
+            addHeads(task, row, network_.throats[task.push.valve]);
+        else
+            addLevel(task, row, task.mark->cell, 1);
         findAmountColumn(task);
         for (std::size_t i = 0; i < unknown_.size(); ++i)
             at(i, unknown_.size() - 1) += amount_column_[i];

@@ -17,16 +17,27 @@ void separate(std::vector<std::size_t>& group, std::size_t size)
         group[i] = i;
 }
 
-/// A group is named by its least cell. False if the two were one already.
+std::size_t leastOf(const std::vector<std::size_t>& group, std::size_t cell)
+{
+    while (group[cell] != cell)
+        cell = group[cell];
+    return cell;
+}
+
+/// Each cell leads to a lesser one of its group. False if the two were one already.
 bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
 {
-    const std::size_t from = std::max(group[a], group[b]);
-    const std::size_t to = std::min(group[a], group[b]);
-    if (from == to)
-        return false;
-    for (std::size_t& name : group)
-        name = name == from ? to : name;
-    return true;
+    const std::size_t one = leastOf(group, a);
+    const std::size_t other = leastOf(group, b);
+    group[std::max(one, other)] = std::min(one, other);
+    return one != other;
+}
+
+/// A group is named by its least cell.
+void name(std::vector<std::size_t>& group)
+{
+    for (std::size_t& cell : group)
+        cell = group[cell];
 }
 
 } // namespace
@@ -62,6 +73,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
             unite(joined.reach, network.throats[j].left, network.throats[j].right);
     }
+    name(joined.reach);
     joined.body = joined.reach;
     const auto run = [&](std::size_t j) {
         if (state.throats[j].mode == Mode::weir &&
@@ -74,6 +86,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (j != newest)
             run(j);
     }
+    name(joined.body);
 }
 
 void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
@@ -84,6 +97,7 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
         if (joinsGas(state.throats[j].mode))
             unite(joined.region, network.throats[j].left, network.throats[j].right);
     }
+    name(joined.region);
     joined.open.assign(size, 0);
     joined.open[0] = 1;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {

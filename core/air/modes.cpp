@@ -1,5 +1,6 @@
 #include "core/air/modes.h"
 
+#include <algorithm>
 #include <limits>
 
 namespace siphonwright {
@@ -112,6 +113,11 @@ void findMarks(const FillNetwork& network, const FillState& state, const std::ve
         const ElementTop& element = network.elements[i];
         marks.push_back(covered[i] ? Mark{} : Mark{element.cell, element.height_mm, true});
     }
+}
+
+double headAt(const Throat& throat, const CellState& cell)
+{
+    return cell.full ? cell.head_mm : std::max(cell.level_mm, throat.floor_mm) + cell.pressure_mm;
 }
 
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t j, std::size_t which)

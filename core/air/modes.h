@@ -25,11 +25,15 @@ struct Mark {
     std::size_t cell = none;
     double level_mm = 0;
     bool rising = true;
+    bool one_head = false; ///< instead: the heads on both sides of the valve that is opening become one
 };
 
 /// One for each of findMargins(); without a cell where that is infinite.
 void findMarks(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
                std::vector<Mark>& marks);
+
+/// At a throat: of a cell's liquid, or of its gas where no liquid reaches up there, mm.
+double headAt(const Throat& throat, const CellState& cell);
 
 /// The mode that follows when margin `which` (0 or 1) of a throat is used up.
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t throat,

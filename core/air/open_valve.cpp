@@ -58,10 +58,7 @@ private:
         return !cell.full && std::abs(cell.level_mm - throat_.crown_mm) < 1.1 * sunkUnder(throat_);
     }
     /// At the valve: of its liquid, or of its gas where no liquid reaches it.
-    double head(const CellState& cell) const
-    {
-        return cell.full ? cell.head_mm : std::max(cell.level_mm, throat_.floor_mm) + cell.pressure_mm;
-    }
+    double head(const CellState& cell) const { return headAt(throat_, cell); }
     double level(const CellState& cell) const { return std::max(cell.level_mm, throat_.floor_mm); }
 
     /// Sets the mode that holds, if one does.
@@ -142,14 +139,22 @@ private:
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
-        const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+        std::vector<Mark> marks;
+        if (any_covers) {
+            marks.push_back({});
+            marks.back().one_head = true;
+            if (from_covers)
+                marks.push_back({at(!to_right), letsGas(!to_right), false});
+        }
+        const auto left_mm = [this, to_right, from_covers, any_covers](const FillState& state) {
+            const CellState& from = state.cells[at(!to_right)];
+            const CellState& to = state.cells[at(to_right)];
             if (!any_covers)
                 return from.level_mm - level(to);
             const double apart = head(from) - head(to);
             return from_covers && !from.full ? std::min(apart, from.level_mm - letsGas(!to_right)) : apart;
-        });
+        };
+        const bool ended = end(push, left_mm, marks);
         if (ended && !any_covers && !wet(cell(!to_right)) && !wet(cell(to_right)))
             run_.setMode(j_, {Mode::dry, true});
         return ended;

@@ -52,8 +52,7 @@ public:
     FillRun(const FillNetwork& network, FillState state);
 
     /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
-    /// `goal_marks`: levels, one of which is reached when the goal is. They make it quicker to find; none:
-    /// it is not a level that ends the goal.
+    /// `goal_marks`: one of which is reached when the goal is. They make it quicker to find.
     RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {},
                const std::vector<Mark>& goal_marks = {});
 
@@ -104,7 +103,7 @@ private:
     Ahead lookAhead();
     double amountTo(const Mark& mark, double margin) const;
     double marginAhead(std::size_t i, const Mark& mark) const;
-    double glanceAtGoal(double margin);
+    double glanceAt(const Goal& goal);
     bool turnsOnTheWay();
     bool runsBackLater() const;
     bool turnsAtOnce();

@@ -87,7 +87,7 @@ void Stepper::setSources(const Task& task)
 /// Levels, liquid and gas volumes that belong to the unknowns.
 void Stepper::findVolumes(const Task& task)
 {
-    if (task.isToLevel()) {
+    if (task.isToMark()) {
         amount_ = unknown_.back();
         open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount_;
         setSources(task);
@@ -199,8 +199,8 @@ bool Stepper::retreat(const Task& task, double& residual)
     return false;
 }
 
-/// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
-double Stepper::closeEnough(const Task& task) const
+/// What the residuals are reckoned from.
+double Stepper::largestVolume(const Task& task) const
 {
     double largest_ml = resting_ml_;
     for (const Joined::Moving& moving : task.joined.moving) {
@@ -208,7 +208,13 @@ double Stepper::closeEnough(const Task& task) const
         largest_ml = std::max(largest_ml, std::abs(liquid.liquid_ml) +
                                               std::abs(liquid.ml_per_mm * level_[moving.cell]));
     }
-    return std::max(close_enough, rounding * largest_ml);
+    return largest_ml;
+}
+
+/// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
+double Stepper::closeEnough(const Task& task) const
+{
+    return std::max(close_enough, rounding * largestVolume(task));
 }
 
 bool Stepper::newton(const Task& task)
@@ -225,7 +231,8 @@ bool Stepper::newton(const Task& task)
         setMatrix(task);
         if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
             return false;
-        if (was_close || residual <= 1e-3 * close_enough)
+        // No round brings it under its last digit.
+        if (was_close || residual <= std::max(1e-3 * close_enough, rounding / 16 * largestVolume(task)))
             return residual <= closeEnough(task);
     }
     return residual <= closeEnough(task);
@@ -340,7 +347,7 @@ bool Stepper::finish(const Task& task, FillState& end)
 {
     if (!newton(task) || !levelsAreInside(task, near_mm) || !gasIsThere(task))
         return false;
-    if (task.isToLevel())
+    if (task.isToMark())
         unknown_.pop_back();
     write(task, end);
     return true;
@@ -362,10 +369,10 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
     return true;
 }
 
-bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
-                      double level_mm, double& amount, FillState& end)
+bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, const Mark& mark,
+                      double& amount, FillState& end)
 {
-    const Task task{start, joined, push, cell, level_mm};
+    const Task task{start, joined, push, &mark};
     amount_ = amount;
     firstGuess(task);
     followRates(task);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/air/modes.h"
 #include "core/air/state.h"
 
 #include <cstddef>
@@ -84,9 +85,9 @@ public:
     bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
                FillState& end);
 
-    /// Likewise, to where the level of a cell is so high; `amount`, a guess, becomes what takes it there.
-    bool solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
-                 double level_mm, double& amount, FillState& end);
+    /// Likewise, to a mark; `amount`, a guess, becomes what takes it there.
+    bool solveTo(const FillState& start, const Joined& joined, const Push& push, const Mark& mark,
+                 double& amount, FillState& end);
 
     /// How all changes with the push at its start. False if that is not known.
     bool findRates(const FillState& start, const Joined& joined, const Push& push);
@@ -111,10 +112,9 @@ private:
         const FillState& start;
         const Joined& joined;
         const Push& push;
-        std::size_t cell = Joined::none; ///< whose level is to be reached; the amount is then unknown, too
-        double level_mm = 0;
+        const Mark* mark = nullptr; ///< to be reached; the amount is then unknown, too
 
-        bool isToLevel() const { return cell != Joined::none; }
+        bool isToMark() const { return mark != nullptr; }
     };
     void firstGuess(const Task& task);
     void followRates(const Task& task);
@@ -124,15 +124,17 @@ private:
     void findAmountColumn(const Task& task);
     void setResting(const Task& task);
     void findVolumes(const Task& task);
+    double offMark(const Task& task) const;
     void addBodies(const Task& task);
     double gasMissing(const Task& task, std::size_t region) const;
     double findResiduals(const Task& task);
     void add(std::size_t row, std::size_t column, double value);
     void addLevel(const Task& task, std::size_t row, std::size_t cell, double factor);
     void addRegion(const Task& task, std::size_t row, std::size_t region);
-    void addGurgling(const Task& task, std::size_t row, const Throat& throat);
+    void addHeads(const Task& task, std::size_t row, const Throat& throat);
     void setMatrix(const Task& task);
     bool eliminate();
+    double largestVolume(const Task& task) const;
     double closeEnough(const Task& task) const;
     bool newton(const Task& task);
     double largestMove(const Task& task) const;

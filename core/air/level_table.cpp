@@ -2,13 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace siphonwright {
 namespace {
 
-/// Shorter parts hold nothing, mm.
-constexpr double no_length_mm = 1e-9;
 /// Depth of the straight piece at the floor and at the top.
 constexpr double end_mm = 0.02;
 constexpr double least_piece_mm = 1e-7;
@@ -18,32 +15,17 @@ constexpr double least_share = 1e-8;
 constexpr double allowed_share = 1e-5;
 constexpr int deepest = 6;
 
-/// Where an arc is steepest; before its start for a straight.
-double steepestPlace(const Stretch& stretch)
-{
-    if (stretch.radius_mm <= 0)
-        return stretch.from_mm - 1;
-    const double angle = std::atan2(stretch.n_up, stretch.u_up);
-    return stretch.piece_mm + stretch.radius_mm * (angle < 0 ? angle + std::numbers::pi : angle);
-}
-
 } // namespace
 
 /// Lays the nodes of one table.
 class LevelTableMaker {
 public:
-    LevelTableMaker(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
+    explicit LevelTableMaker(const std::vector<BorePart>& bore) : parts_(bore)
     {
-        for (const MonotonePart& part : parts) {
-            const double a = std::max(from_mm, part.from_mm);
-            const double b = std::min(to_mm, part.to_mm);
-            const double steepest = steepestPlace(part.stretch);
-            if (steepest > a && steepest < b) {
-                add(part, a, steepest);
-                add(part, steepest, b);
-            } else {
-                add(part, a, b);
-            }
+        for (const BorePart& part : parts_) {
+            whole_ml_ += part.whole_ml();
+            any_plumb_ = any_plumb_ || part.plumb();
+            breaks_.insert(breaks_.end(), part.breaks_mm(), part.breaks_mm() + BorePart::breaks);
         }
         std::sort(breaks_.begin(), breaks_.end());
     }
@@ -88,17 +70,6 @@ private:
             sum.ml_per_mm += under.ml_per_mm;
         }
         return {level_mm, std::clamp(sum.liquid_ml, least_ml, whole_ml_ - least_ml), sum.ml_per_mm};
-    }
-
-    void add(const MonotonePart& part, double a, double b)
-    {
-        if (b - a <= no_length_mm)
-            return;
-        parts_.emplace_back(part, a, b);
-        whole_ml_ += parts_.back().whole_ml();
-        any_plumb_ = any_plumb_ || parts_.back().plumb();
-        breaks_.insert(breaks_.end(), parts_.back().breaks_mm(),
-                       parts_.back().breaks_mm() + BorePart::breaks);
     }
 
     void addStraight(const Node& low, const Node& high)
@@ -151,16 +122,14 @@ private:
                            std::clamp(high.slope, 0.1 * mean, 3 * mean)});
     }
 
-    std::vector<BorePart> parts_;
+    const std::vector<BorePart>& parts_;
     std::vector<double> breaks_;
     std::vector<LevelTable::Piece> pieces_;
     double whole_ml_ = 0;
     bool any_plumb_ = false;
 };
 
-LevelTable::LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
-    : pieces_(LevelTableMaker(parts, from_mm, to_mm).pieces())
-{}
+LevelTable::LevelTable(const std::vector<BorePart>& bore) : pieces_(LevelTableMaker(bore).pieces()) {}
 
 LevelTable::LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml)
 {

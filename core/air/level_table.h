@@ -16,8 +16,7 @@ namespace siphonwright {
 class LevelTable {
 public:
     LevelTable() = default;
-    /// The bore from one place to another along a path.
-    LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm);
+    explicit LevelTable(const std::vector<BorePart>& bore);
     /// Straight between points, both columns strictly rising.
     LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml);
 

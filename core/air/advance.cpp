@@ -102,10 +102,53 @@ std::size_t FillRun::leastOf(const std::vector<double>& margins) const
     return static_cast<std::size_t>(std::min_element(margins.begin(), margins.end()) - margins.begin());
 }
 
+/// Whether the step to trial_ has gone past a mark.
+bool FillRun::isPast(const Mark& mark) const
+{
+    if (mark.isLevel()) {
+        const double over_mm = trial_.cells[mark.cell].level_mm - mark.level_mm;
+        return (mark.rising ? over_mm : -over_mm) > at_level_mm;
+    }
+    return mark.isAny() && apartAtValve(mark, state_) * apartAtValve(mark, trial_) < 0;
+}
+
+/// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is none.
+const Mark* FillRun::markPast(std::size_t margin) const
+{
+    if (margin + 1 < margins_high_.size())
+        return margin < marks_.size() && isPast(marks_[margin]) ? &marks_[margin] : nullptr;
+    const auto past = std::find_if(goal_marks_->begin(), goal_marks_->end(),
+                                   [this](const Mark& mark) { return isPast(mark); });
+    return past == goal_marks_->end() ? nullptr : &*past;
+}
+
+/// Where the first of the margins that trial_ has broken is used up, if that can be solved for: else amount 0.
+FillRun::Trial FillRun::solveForFirst(double amount)
+{
+    Trial first{amount, none};
+    for (std::size_t i = 0; i < margins_high_.size(); ++i) {
+        if (margins_high_[i] >= -at_level_mm)
+            continue;
+        const double share = margins_before_[i] / (margins_before_[i] - margins_high_[i]);
+        const double guess = std::isfinite(share) ? share * amount : amount / 2;
+        if (first.used_up == none || guess < first.amount)
+            first = {guess, i};
+    }
+    const Mark* const mark = rates_ == Rates::known && !isSpent() ? markPast(first.used_up) : nullptr;
+    if (mark == nullptr || !(first.amount > 0) ||
+        !stepper_.solveTo(state_, joined_, push_, *mark, first.amount, trial_) ||
+        !(first.amount > 0 && first.amount < amount))
+        return {};
+    marginsOf(trial_, margins_now_);
+    return broken(margins_now_) || margins_now_[first.used_up] > at_level_mm ? Trial{} : first;
+}
+
 /// Where along the step, which has broken margins at `amount`, the first margin is used up. Leaves the state
 /// there in trial_. Nothing found (amount 0, no margin): there is no solution somewhere between.
 FillRun::Trial FillRun::locate(double amount)
 {
+    if (const Trial first = solveForFirst(amount); first.amount > 0)
+        return first;
     double low = 0;
     double high = amount;
     margins_low_ = margins_before_;
@@ -162,7 +205,7 @@ void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const M
 /// there.
 double FillRun::amountTo(const Mark& mark, double margin) const
 {
-    if (mark.cell == Mark::none || !std::isfinite(margin))
+    if (!mark.isLevel() || !std::isfinite(margin))
         return HUGE_VAL;
     const double rate = stepper_.liquidRate(mark.cell);
     if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
@@ -185,10 +228,20 @@ double FillRun::amountTo(const Mark& mark, double margin) const
 /// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
 double FillRun::marginAhead(std::size_t i, const Mark& mark) const
 {
-    const bool fills_with_gas = mark.cell != Mark::none && !mark.rising && joined_.live[mark.cell] &&
+    const bool fills_with_gas = mark.isLevel() && !mark.rising && joined_.live[mark.cell] &&
                                 state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
     return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
                           : margins_before_[i];
+}
+
+/// What a mark at a valve wants to be nothing.
+double FillRun::apartAtValve(const Mark& mark, const FillState& state) const
+{
+    const Throat& valve = network_.throats[push_.valve];
+    const CellState& left = state.cells[valve.left];
+    const CellState& right = state.cells[valve.right];
+    return mark.what == Mark::What::one_head ? headAt(valve, left) - headAt(valve, right)
+                                             : left.pressure_mm - right.pressure_mm;
 }
 
 /// How much of the push leads to the goal, or to one head at the valve, if its margin goes on to fall as it
@@ -224,15 +277,10 @@ FillRun::Ahead FillRun::lookAhead()
     if (!std::isfinite(goal))
         return ahead;
     for (const Mark& mark : *goal_marks_) {
-        if (mark.one_head)
-            ahead.take(glanceAt([this](const FillState& state) {
-                           const Throat& valve = network_.throats[push_.valve];
-                           return std::abs(headAt(valve, state.cells[valve.left]) -
-                                           headAt(valve, state.cells[valve.right]));
-                       }),
-                       last, mark);
-        else
-            ahead.take(amountTo(mark, goal), last, mark);
+        const double to = mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
+            return std::abs(apartAtValve(mark, state));
+        });
+        ahead.take(to, last, mark);
     }
     if (goal_marks_->empty() || !(goal > at_level_mm))
         ahead.take(glanceAt(*goal_), last, {});
@@ -302,7 +350,7 @@ FillRun::Trial FillRun::advance(double most)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
-    if (reach == ahead.amount && (ahead.mark.cell != Mark::none || ahead.mark.one_head) && !isSpent()) {
+    if (reach == ahead.amount && ahead.mark.isAny() && !isSpent()) {
         found.amount = ahead.amount;
         if (stepper_.solveTo(state_, joined_, push_, ahead.mark, found.amount, trial_) &&
             found.amount > 0 && found.amount <= most) {

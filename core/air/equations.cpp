@@ -31,10 +31,13 @@ double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell)
 
 double Stepper::offMark(const Task& task) const
 {
-    if (!task.mark->one_head)
+    if (task.mark->isLevel())
         return level_[task.mark->cell] - task.mark->level_mm;
     const Throat& valve = network_.throats[task.push.valve];
-    return headAt(task, valve, valve.left) - headAt(task, valve, valve.right);
+    if (task.mark->what == Mark::What::one_head)
+        return headAt(task, valve, valve.left) - headAt(task, valve, valve.right);
+    return pressureOf(task, task.joined.region[valve.left]) -
+           pressureOf(task, task.joined.region[valve.right]);
 }
 
 /// Conservation of liquid, one row a body that moves.
@@ -168,10 +171,15 @@ void Stepper::setMatrix(const Task& task)
             addHeads(task, row++, throat);
     }
     if (task.isToMark()) {
-        if (task.mark->one_head)
-            addHeads(task, row, network_.throats[task.push.valve]);
-        else
+        const Throat& valve = network_.throats[task.push.valve];
+        if (task.mark->isLevel()) {
             addLevel(task, row, task.mark->cell, 1);
+        } else if (task.mark->what == Mark::What::one_head) {
+            addHeads(task, row, valve);
+        } else {
+            add(row, joined.pressure_at[joined.region[valve.left]], 1);
+            add(row, joined.pressure_at[joined.region[valve.right]], -1);
+        }
         findAmountColumn(task);
         for (std::size_t i = 0; i < unknown_.size(); ++i)
             at(i, unknown_.size() - 1) += amount_column_[i];

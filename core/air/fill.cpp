@@ -246,7 +246,7 @@ RunEnd pourSome(const FillNetwork& network, FillRun& run, double level_mm, std::
     const double scale = std::max(1.0, network.hoses_and_chambers_ml);
     return run.run(push, most_ml, scale,
                    [level_mm](const FillState& state) { return level_mm - state.cells[0].level_mm; },
-                   {{0, level_mm, true}});
+                   {Mark::level(0, level_mm, true)});
 }
 
 RunEnd pourTo(const FillNetwork& network, FillRun& run, double level_mm, std::size_t feed)

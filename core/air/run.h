@@ -111,6 +111,10 @@ private:
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;
     bool broken(const std::vector<double>& margins) const;
+    double apartAtValve(const Mark& mark, const FillState& state) const;
+    bool isPast(const Mark& mark) const;
+    const Mark* markPast(std::size_t margin) const;
+    Trial solveForFirst(double amount);
     Trial locate(double amount);
     std::size_t leastOf(const std::vector<double>& margins) const;
     enum class Turn { none, changed, blocked };

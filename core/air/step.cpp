@@ -376,6 +376,9 @@ bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& 
     amount_ = amount;
     firstGuess(task);
     followRates(task);
+    const std::size_t head = mark.isLevel() ? joined.head_at[joined.reach[mark.cell]] : Joined::none;
+    if (head != Joined::none)
+        unknown_[head] = mark.level_mm + pressureOf(task, joined.region[mark.cell]);
     unknown_.push_back(amount);
     const bool found = finish(task, end);
     amount = amount_;

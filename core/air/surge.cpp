@@ -63,7 +63,7 @@ bool FillRun::surge(std::size_t throat)
     const Goal back = [&](const FillState& state) {
         return !went_on && goesOn(state) ? -1 : back_at_mm - state.cells[from].level_mm;
     };
-    const bool ended = run(gas, scale, scale, back, {{from, back_at_mm, true}}) == RunEnd::goal;
+    const bool ended = run(gas, scale, scale, back, {Mark::level(from, back_at_mm, true)}) == RunEnd::goal;
     const bool goes_on = !went_on && goesOn(state_);
     const bool surged = ended && (goes_on || at_ > least_surge_share * scale);
 

@@ -8,6 +8,7 @@ namespace siphonwright {
 namespace {
 
 constexpr int most_newton_rounds = 60;
+constexpr int rounds_to_halve = 4;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
 /// What rounding leaves of a residual, as parts of the largest number in it.
@@ -130,32 +131,37 @@ bool Stepper::eliminate()
     rows_.resize(size);
     for (std::size_t row = 0; row < size; ++row)
         rows_[row] = &matrix_[row * size];
+    double* const change = change_.data();
+    double** const rows = rows_.data();
     for (std::size_t column = 0; column < size; ++column) {
         std::size_t best = column;
+        double largest = std::abs(rows[column][column]);
         for (std::size_t row = column + 1; row < size; ++row) {
-            if (std::abs(rows_[row][column]) > std::abs(rows_[best][column]))
-                best = row;
+            const double here = std::abs(rows[row][column]);
+            best = here > largest ? row : best;
+            largest = std::max(largest, here);
         }
-        std::swap(rows_[best], rows_[column]);
-        std::swap(change_[best], change_[column]);
-        const double* const pivot = rows_[column];
-        if (!(std::abs(pivot[column]) > 1e-14))
+        std::swap(rows[best], rows[column]);
+        std::swap(change[best], change[column]);
+        const double* const pivot = rows[column];
+        if (!(largest > 1e-14))
             return false;
         for (std::size_t row = column + 1; row < size; ++row) {
-            double* const other = rows_[row];
+            double* const other = rows[row];
             if (other[column] == 0)
                 continue;
             const double factor = other[column] / pivot[column];
             for (std::size_t k = column + 1; k < size; ++k)
                 other[k] -= factor * pivot[k];
-            change_[row] -= factor * change_[column];
+            change[row] -= factor * change[column];
         }
     }
     for (std::size_t row = size; row-- > 0;) {
-        const double* const own = rows_[row];
+        const double* const own = rows[row];
+        double sum = change[row];
         for (std::size_t k = row + 1; k < size; ++k)
-            change_[row] -= own[k] * change_[k];
-        change_[row] /= own[row];
+            sum -= own[k] * change[k];
+        change[row] = sum / own[row];
     }
     return true;
 }
@@ -224,9 +230,16 @@ bool Stepper::newton(const Task& task)
     double residual = findResiduals(task);
     if (residual_.size() != unknown_.size())
         return false;
+    double looked_at = HUGE_VAL;
     for (int round = 0; round < most_newton_rounds; ++round) {
         if (unknown_.empty())
             return true;
+        // A mark may be out of reach, and there are other ways to look for it.
+        if (task.isToMark() && round % rounds_to_halve == 0) {
+            if (!(residual < looked_at / 2))
+                return false;
+            looked_at = residual;
+        }
         const bool was_close = residual <= closeEnough(task);
         setMatrix(task);
         if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))

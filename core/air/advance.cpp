@@ -319,9 +319,11 @@ bool FillRun::turnsOnTheWay()
 }
 
 /// Changes the first weir, bubbling or blowing that runs against its direction from the start, once at a
-/// place: what comes back to it there is looked at step by step. True if one did.
+/// place: what comes back to it there, or after a surge, is looked at step by step. True if one did.
 bool FillRun::turnsAtOnce()
 {
+    if (at_ - last_surge_at_ <= same_place * scale_)
+        return false;
     for (std::size_t j = 0; j < state_.throats.size(); ++j) {
         const ThroatState next = turnedMode(state_.throats[j]);
         const auto came_back = [j, next](const Change& other) { return other.throat == j && other.left == next; };

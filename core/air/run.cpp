@@ -9,7 +9,6 @@ namespace {
 
 constexpr int most_rounds = 20'000;       ///< in one run
 constexpr std::size_t most_changes = 400; ///< at one place
-constexpr double same_place = 1e-9;       ///< of the scale
 constexpr double stepped_over = 2e-7;
 constexpr double most_stepped_over = 1e-3;
 constexpr double finest = 1e-13;
@@ -127,6 +126,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     at_ = 0;
     last_change_at_ = 0;
     last_over_at_ = -scale;
+    last_surge_at_ = -scale;
     changes_.clear();
     joined_known_ = false;
     double most = HUGE_VAL;

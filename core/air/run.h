@@ -79,6 +79,7 @@ public:
 
 private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    static constexpr double same_place = 1e-9; ///< along the push, of its scale
     struct Change {
         std::size_t throat = 0;
         ThroatState left;
@@ -151,6 +152,7 @@ private:
     double at_ = 0;
     double last_change_at_ = 0;
     double last_over_at_ = 0;
+    double last_surge_at_ = 0;
     int turns_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;

@@ -34,6 +34,7 @@ bool FillRun::surge(std::size_t throat)
     const std::vector<Mark>* const goal_marks_before = goal_marks_;
     const double scale_before = scale_;
     const double at_before = at_;
+    const double last_surge_before = last_surge_at_;
     const FillState state_before = state_;
     const std::vector<Change> changes_before = changes_;
     const std::size_t events_before = events_.size();
@@ -72,11 +73,13 @@ bool FillRun::surge(std::size_t throat)
     goal_marks_ = goal_marks_before;
     scale_ = scale_before;
     at_ = at_before;
+    last_surge_at_ = last_surge_before;
     joined_known_ = false;
     if (surged) {
         setMode(throat, {goes_on ? Mode::bubbling : Mode::sealed, to_right});
         changes_.clear();
         last_change_at_ = at_;
+        last_surge_at_ = at_;
         return true;
     }
     state_ = state_before;

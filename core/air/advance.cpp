@@ -112,7 +112,8 @@ bool FillRun::isPast(const Mark& mark) const
     return mark.isAny() && apartAtValve(mark, state_) * apartAtValve(mark, trial_) < 0;
 }
 
-/// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is none.
+/// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is
+/// none.
 const Mark* FillRun::markPast(std::size_t margin) const
 {
     if (margin + 1 < margins_high_.size())
@@ -122,7 +123,8 @@ const Mark* FillRun::markPast(std::size_t margin) const
     return past == goal_marks_->end() ? nullptr : &*past;
 }
 
-/// Where the first of the margins that trial_ has broken is used up, if that can be solved for: else amount 0.
+/// Where the first of the margins that trial_ has broken is used up, if that can be solved for: else amount
+/// 0.
 FillRun::Trial FillRun::solveForFirst(double amount)
 {
     Trial first{amount, none};
@@ -277,9 +279,10 @@ FillRun::Ahead FillRun::lookAhead()
     if (!std::isfinite(goal))
         return ahead;
     for (const Mark& mark : *goal_marks_) {
-        const double to = mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
-            return std::abs(apartAtValve(mark, state));
-        });
+        const double to =
+            mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
+                return std::abs(apartAtValve(mark, state));
+            });
         ahead.take(to, last, mark);
     }
     if (goal_marks_->empty() || !(goal > at_level_mm))
@@ -326,7 +329,9 @@ bool FillRun::turnsAtOnce()
         return false;
     for (std::size_t j = 0; j < state_.throats.size(); ++j) {
         const ThroatState next = turnedMode(state_.throats[j]);
-        const auto came_back = [j, next](const Change& other) { return other.throat == j && other.left == next; };
+        const auto came_back = [j, next](const Change& other) {
+            return other.throat == j && other.left == next;
+        };
         if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate ||
             std::any_of(changes_.begin(), changes_.end(), came_back))
             continue;
@@ -354,8 +359,8 @@ FillRun::Trial FillRun::advance(double most)
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
     if (reach == ahead.amount && ahead.mark.isAny() && !isSpent()) {
         found.amount = ahead.amount;
-        if (stepper_.solveTo(state_, joined_, push_, ahead.mark, found.amount, trial_) &&
-            found.amount > 0 && found.amount <= most) {
+        if (stepper_.solveTo(state_, joined_, push_, ahead.mark, found.amount, trial_) && found.amount > 0 &&
+            found.amount <= most) {
             found.used_up = ahead.margin;
             reach = found.amount;
         }

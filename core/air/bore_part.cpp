@@ -231,7 +231,8 @@ LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halv
 std::uint64_t BorePart::mixedInto(std::uint64_t mark) const
 {
     constexpr std::uint64_t odd = 0x9E3779B97F4A7C15; // 2^64 over the golden mean (Knuth, from memory)
-    for (const double number : {length_mm_, half_bore_mm_, lowest_mm_, highest_mm_, radius_mm_, u_up_, n_up_}) {
+    for (const double number :
+         {length_mm_, half_bore_mm_, lowest_mm_, highest_mm_, radius_mm_, u_up_, n_up_}) {
         mark = (mark ^ std::bit_cast<std::uint64_t>(number)) * odd;
         mark ^= mark >> 29;
     }

@@ -120,7 +120,6 @@ public:
         : network_(network), tables_(tables), up_(plumb.up())
     {}
 
-
     void lay(const FillLoop& loop, std::size_t index)
     {
         loop_ = index;

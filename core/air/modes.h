@@ -19,8 +19,8 @@ constexpr double at_level_mm = 1e-7;
 void findMargins(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
                  std::vector<double>& margins);
 
-/// What uses a margin up: the level of a cell that rises or sinks to a height, or the heads or the pressures on
-/// both sides of the valve that is opening, which become one.
+/// What uses a margin up: the level of a cell that rises or sinks to a height, or the heads or the pressures
+/// on both sides of the valve that is opening, which become one.
 struct Mark {
     enum class What { nothing, level, one_head, one_pressure };
     What what = What::nothing;

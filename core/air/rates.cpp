@@ -115,8 +115,9 @@ void Stepper::followRates(const Task& task)
             continue;
         const Cell& cell = network_.cells[i];
         const double liquid_ml = task.start.cells[i].liquid_ml + amount_ * liquid_rate_[i];
-        unknown_[moving.head] = pressureOf(task, joined.region[i]) +
-                                std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
+        unknown_[moving.head] =
+            pressureOf(task, joined.region[i]) +
+            std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
     }
 }
 

@@ -161,9 +161,9 @@ private:
     std::vector<double*> rows_; ///< of the matrix, exchanged
     std::vector<double> level_;
     std::vector<LiquidUnder> liquid_;
-    std::vector<double> source_;     ///< liquid that each cell is given from outside
-    std::vector<double> gas_source_; ///< gas likewise
-    std::vector<double> gas_volume_; ///< per region
+    std::vector<double> source_;      ///< liquid that each cell is given from outside
+    std::vector<double> gas_source_;  ///< gas likewise
+    std::vector<double> gas_volume_;  ///< per region
     std::vector<double> resting_gas_; ///< of it, over liquid that stays, per region
     double resting_ml_ = 0;           ///< the most liquid of a cell that keeps its own
     std::vector<char> seen_;

@@ -14,6 +14,8 @@ constexpr double least_share = 1e-8;
 /// Of the whole volume, allowed between the cubic and the exact volume half way between two nodes.
 constexpr double allowed_share = 1e-5;
 constexpr int deepest = 6;
+/// An error that is nothing at the ends and in the middle is at most about so much of its slope there.
+constexpr double slope_share = 1.0 / 8;
 
 } // namespace
 
@@ -101,8 +103,14 @@ private:
         Node middle = node((low.level_mm + high.level_mm) / 2);
         const double cubic = (low.liquid_ml + high.liquid_ml) / 2 +
                              (high.level_mm - low.level_mm) * (low.slope - high.slope) / 8;
+        // A level bore is as wide over its middle as under it: there the cubic is right, and its slope is
+        // not.
+        const double height = high.level_mm - low.level_mm;
+        const double slope = 1.5 * (high.liquid_ml - low.liquid_ml) / height - (low.slope + high.slope) / 4;
+        const double off_ml =
+            std::abs(cubic - middle.liquid_ml) + std::abs(slope - middle.slope) * height * slope_share;
         // Half the piece has a sixteenth of the error.
-        if (depth >= deepest || std::abs(cubic - middle.liquid_ml) < 16 * allowed_ml) {
+        if (depth >= deepest || off_ml < 16 * allowed_ml) {
             keep(low, middle);
             keep(middle, high);
             return;

@@ -84,7 +84,8 @@ void FillRun::commit(double amount)
 bool FillRun::stepOver()
 {
     turns_ = at_ - last_over_at_ < most_stepped_over * scale_ ? std::min(turns_ + 1, most_doublings) : 0;
-    const double amount = trySolve(std::ldexp(stepped_over, std::max(0, turns_ - few_turns)) * scale_);
+    const double little = std::ldexp(stepped_over, std::max(0, turns_ - few_turns)) * scale_;
+    const double amount = trySolve(std::min(little, limit_ - at_));
     if (!(amount > 0))
         return false;
     commit(amount);
@@ -122,6 +123,7 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     push_ = push;
     goal_ = &goal;
     goal_marks_ = &goal_marks;
+    limit_ = limit;
     scale_ = scale;
     at_ = 0;
     last_change_at_ = 0;

@@ -148,6 +148,7 @@ private:
     Push push_;
     const Goal* goal_ = nullptr;
     const std::vector<Mark>* goal_marks_ = nullptr;
+    double limit_ = 0;
     double scale_ = 1;
     double at_ = 0;
     double last_change_at_ = 0;

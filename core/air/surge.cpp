@@ -32,6 +32,7 @@ bool FillRun::surge(std::size_t throat)
     const Push push_before = push_;
     const Goal* const goal_before = goal_;
     const std::vector<Mark>* const goal_marks_before = goal_marks_;
+    const double limit_before = limit_;
     const double scale_before = scale_;
     const double at_before = at_;
     const double last_surge_before = last_surge_at_;
@@ -71,6 +72,7 @@ bool FillRun::surge(std::size_t throat)
     push_ = push_before;
     goal_ = goal_before;
     goal_marks_ = goal_marks_before;
+    limit_ = limit_before;
     scale_ = scale_before;
     at_ = at_before;
     last_surge_at_ = last_surge_before;

@@ -34,7 +34,7 @@ bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
 }
 
 /// A group is named by its least cell.
-void name(std::vector<std::size_t>& group)
+void nameByLeast(std::vector<std::size_t>& group)
 {
     for (std::size_t& cell : group)
         cell = group[cell];
@@ -73,7 +73,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
             unite(joined.reach, network.throats[j].left, network.throats[j].right);
     }
-    name(joined.reach);
+    nameByLeast(joined.reach);
     joined.body = joined.reach;
     const auto run = [&](std::size_t j) {
         if (state.throats[j].mode == Mode::weir &&
@@ -86,7 +86,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (j != newest)
             run(j);
     }
-    name(joined.body);
+    nameByLeast(joined.body);
 }
 
 void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
@@ -97,7 +97,7 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
         if (joinsGas(state.throats[j].mode))
             unite(joined.region, network.throats[j].left, network.throats[j].right);
     }
-    name(joined.region);
+    nameByLeast(joined.region);
     joined.open.assign(size, 0);
     joined.open[0] = 1;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
@@ -225,7 +225,7 @@ void listCells(Joined& joined)
 }
 
 /// What the equations go through again and again.
-void list(const FillNetwork& network, const FillState& state, Joined& joined)
+void listJoined(const FillNetwork& network, const FillState& state, Joined& joined)
 {
     listCells(joined);
     joined.weirs.clear();
@@ -268,7 +268,7 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
         if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
             joined.gas_at[j] = joined.unknowns++;
     }
-    list(network, state, joined);
+    listJoined(network, state, joined);
 }
 
 } // namespace siphonwright

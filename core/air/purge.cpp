@@ -81,8 +81,8 @@ RunEnd letGo(FillRun& run, const std::vector<char>& cleared, double scale)
 }
 
 /// Gas let go, the coolant cooled down and topped up; false if that does not settle. Fills the result.
-bool settle(const Filled& filled, const PurgeRequest& request, const std::vector<char>& cleared, double scale,
-            PurgeResult& result)
+bool letGoAndTopUp(const Filled& filled, const PurgeRequest& request, const std::vector<char>& cleared,
+                   double scale, PurgeResult& result)
 {
     FillRun run(*filled.network, filled.state);
     RunEnd end = letGo(run, cleared, scale);
@@ -154,7 +154,7 @@ PurgeResult purge(const Filled& filled, const PurgeRequest& request)
     }
 
     const bool settled = std::any_of(widths.begin(), widths.end(), [&](double scale) {
-        return settle(filled, request, cleared, scale, result);
+        return letGoAndTopUp(filled, request, cleared, scale, result);
     });
     result.status = settled ? FillStatus::filled : FillStatus::does_not_settle;
     if (!settled)

@@ -11978,7 +11978,7 @@ Double-clic&#xa0;: à plat.</translation>
     </message>
     <message>
         <source>Ports and hose ends</source>
-        <translation>Prises et embouts</translation>
+        <translation>Piquages et embouts</translation>
     </message>
     <message>
         <source>Where</source>
@@ -12118,7 +12118,7 @@ Double-clic&#xa0;: à plat.</translation>
     </message>
     <message>
         <source>clip %1</source>
-        <translation>attache %1</translation>
+        <translation>collier %1</translation>
     </message>
     <message>
         <source>bend %1 to %2, %3, R %4</source>
@@ -14378,7 +14378,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Ports %1 apart</source>
-        <translation>Prises à %1</translation>
+        <translation>Piquages à %1</translation>
     </message>
     <message>
         <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>

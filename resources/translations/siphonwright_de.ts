@@ -12038,7 +12038,7 @@ Doppelklick für ebenen Boden.</translation>
     </message>
     <message>
         <source>Top %1 and bottom %2 over the datum</source>
-        <translation>Oberkante %1 und Unterkante %2 über der Bezugslinie</translation>
+        <translation>Oberkante %1 und Unterkante %2 über der Bezugshöhe</translation>
     </message>
     <message>
         <source>; top %1 under the jacket&apos;s lowest point</source>
@@ -12090,7 +12090,7 @@ Doppelklick für ebenen Boden.</translation>
     </message>
     <message>
         <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugslinie. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
+        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
     </message>
     <message>
         <source>Hang the heater</source>

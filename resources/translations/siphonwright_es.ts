@@ -11978,7 +11978,7 @@ Doble clic para nivelar.</translation>
     </message>
     <message>
         <source>Ports and hose ends</source>
-        <translation>Tomas y boquillas</translation>
+        <translation>Tomas y espigas</translation>
     </message>
     <message>
         <source>Where</source>

@@ -76,6 +76,7 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -113,6 +114,7 @@ private:
     void chooseLook(const QString& name);
     void applyLook();
     void arrangeTools();
+    void writeOnTools(bool words);
     void sizePanels();
     void refresh();
     void refreshTitle();
@@ -155,6 +157,7 @@ private:
     QLabel* hint_ = nullptr;
     QLabel* place_ = nullptr;
     QLabel* verdict_ = nullptr;
+    int tools_with_words_px_ = 0; ///< width of the tool bar with words; 0: not known yet
     bool closing_ = false;
 };
 

@@ -20,7 +20,8 @@ _siphonwright()
         [fill]='--json --frames'
         [parts]='--prices --csv'
         [diagnose]='--json'
-        [sheet]='--output --paper --portrait --colour --parts --photo --student --third-angle'
+        [sheet]='--output --paper --portrait --colour --parts --photo --student --third-angle --pages
+            --scale --dpi --logo --output-dir'
         [survey-form]='--paper --inch'
     )
     local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD - 1]} command='' i
@@ -45,10 +46,12 @@ _siphonwright()
                 _siphonwright_words 'A4 A3 Letter Tabloid'
             fi
             ;;
-        --hours | --ambient) ;;
+        --hours | --ambient | --scale | --dpi) ;;
+        --pages) _siphonwright_words 'all drawing fitting checklist parts estimate assumptions' ;;
+        --logo) _siphonwright_files '*.png|*.jpg|*.jpeg|*.svg' ;;
         --prices | --csv) _siphonwright_files '*.csv' ;;
         --output) _siphonwright_files '*.pdf|*.svg|*.png' ;;
-        --frames)
+        --frames | --output-dir)
             compopt -o filenames 2>/dev/null
             mapfile -t COMPREPLY < <(compgen -d -- "$word")
             ;;

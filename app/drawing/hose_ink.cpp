@@ -364,22 +364,6 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
 }
 
-/// Its item number; what it is its symbol says.
-void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index)
-{
-    const QString number = ink.numbered({}, {PartKind::inline_part, hose.id(), index});
-    if (number.isEmpty())
-        return;
-    const Station here = station(ink, *hose, hose->hose_from_mm + hose->hose->parts[index].along_mm);
-    const double gap = std::max(hose->outsideDiameter() * 0.7, ink.paper(1.2)) + ink.paper(1.2);
-    const double h = ink.paper(ink.style.lettering_mm);
-    ink.label({{here.at + QPointF(gap, h / 2), Anchor::left},
-               {here.at + QPointF(-gap, h / 2), Anchor::right},
-               {here.at + QPointF(0, -gap), Anchor::centre},
-               {here.at + QPointF(0, gap + h), Anchor::centre}},
-              number, ink.palette.ink, Led{here.at, 1.6 * gap});
-}
-
 } // namespace
 
 void paintHoses(Ink& ink)

@@ -147,6 +147,8 @@ void paintHoses(Ink& ink);
 void paintPockets(Ink& ink);
 void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
+/// The item number of an in-line part; what it is its symbol says.
+void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index);
 void paintSagMargins(Ink& ink);
 void paintPlumbArrow(Ink& ink);
 void paintTemperatureScale(Ink& ink);

@@ -154,6 +154,12 @@ bool overlap(const LabelBox& a, const LabelBox& b)
 
 bool crosses(const LabelLeader& line, const LabelBox& box)
 {
+    const double far = box.half_along + box.half_across;
+    if (std::max(line.from.x, line.to.x) < box.centre.x - far ||
+        std::min(line.from.x, line.to.x) > box.centre.x + far ||
+        std::max(line.from.z, line.to.z) < box.centre.z - far ||
+        std::min(line.from.z, line.to.z) > box.centre.z + far)
+        return false;
     const Axes axes = axesOf(box);
     const auto local = [&](Vec2 p) {
         const Vec2 off{p.x - box.centre.x, p.z - box.centre.z};

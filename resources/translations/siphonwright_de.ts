@@ -1119,6 +1119,46 @@
         <source>Change the drawing as is offered under the list of findings</source>
         <translation>Die Zeichnung so ändern, wie es unter der Liste der Befunde angeboten wird</translation>
     </message>
+    <message>
+        <source>Cutting and &amp;fitting behind the sheet</source>
+        <translation>&amp;Zuschnitt und Einbau hinter dem Blatt</translation>
+    </message>
+    <message>
+        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
+        <translation>Schläuche flach ausgelegt, Gewinde und Adapter, Lage des Heizgeräts und ein Anhänger auf Seiten hinter der Zeichnung drucken und ausgeben</translation>
+    </message>
+    <message>
+        <source>&amp;Checklist behind the sheet</source>
+        <translation>&amp;Checkliste hinter dem Blatt</translation>
+    </message>
+    <message>
+        <source>Print and export the checklist and the table of readings after the drawing</source>
+        <translation>Checkliste und Tabelle der Messwerte hinter der Zeichnung drucken und ausgeben</translation>
+    </message>
+    <message>
+        <source>&amp;Estimate behind the sheet</source>
+        <translation>&amp;Kostenvoranschlag hinter dem Blatt</translation>
+    </message>
+    <message>
+        <source>Print and export the estimate after the drawing, where prices are there</source>
+        <translation>Kostenvoranschlag hinter der Zeichnung drucken und ausgeben, wenn Preise da sind</translation>
+    </message>
+    <message>
+        <source>&amp;Assumptions behind the sheet</source>
+        <translation>&amp;Annahmen hinter dem Blatt</translation>
+    </message>
+    <message>
+        <source>Print and export what the figures rest on, after the drawing</source>
+        <translation>Drucken und ausgeben, worauf die Zahlen beruhen, hinter der Zeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;Logo on the sheet…</source>
+        <translation>&amp;Logo auf dem Blatt…</translation>
+    </message>
+    <message>
+        <source>Choose a picture for the title block; chosen again, it comes off</source>
+        <translation>Ein Bild für das Schriftfeld wählen; noch einmal gewählt, kommt es weg</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -8135,6 +8175,10 @@
         <source>Lan&amp;guage</source>
         <translation>Spra&amp;che</translation>
     </message>
+    <message>
+        <source>Sheet pa&amp;ges</source>
+        <translation>Bl&amp;attseiten</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8298,6 +8342,18 @@
     <message>
         <source>The sheet could not be written.</source>
         <translation>Das Blatt konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Logo for the sheet</source>
+        <translation>Logo für das Blatt</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
+    </message>
+    <message>
+        <source>The logo could not be read.</source>
+        <translation>Das Logo konnte nicht gelesen werden.</translation>
     </message>
 </context>
 <context>
@@ -8765,6 +8821,34 @@
     <message>
         <source>d MMM HH:mm</source>
         <translation>d. MMM HH:mm</translation>
+    </message>
+    <message>
+        <source>Limits: outlet under %1 all the time, at most %2 cycles an hour.</source>
+        <translation>Grenzen: Austritt immer unter %1, höchstens %2 Schaltspiele in der Stunde.</translation>
+    </message>
+    <message>
+        <source>Limits: those of the heater&apos;s manual.</source>
+        <translation>Grenzen: die des Handbuchs des Heizgeräts.</translation>
+    </message>
+    <message>
+        <source>Nothing was computed to expect.</source>
+        <translation>Zu erwarten ist nichts berechnet.</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1 (%2 to %3).</source>
+        <translation>Erwartet: Austritt höchstens %1 (%2 bis %3).</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1.</source>
+        <translation>Erwartet: Austritt höchstens %1.</translation>
+    </message>
+    <message>
+        <source>outlet: line; engine: dashes; limit: dots</source>
+        <translation>Austritt: Linie; Motor: Striche; Grenze: Punkte</translation>
+    </message>
+    <message>
+        <source>peak, range</source>
+        <translation>Höchstwert, Spanne</translation>
     </message>
 </context>
 <context>
@@ -9670,58 +9754,6 @@ zeigen</translation>
         <translation>%1 Bilder geschrieben nach %2.</translation>
     </message>
     <message>
-        <source>siphonwright [FILE]                       open the window
-siphonwright check FILE... [--json] [--bands]
-                                          judge sketches; --bands: over all that is assumed
-siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
-                                          how the engine warms up
-siphonwright fill FILE [--json] [--frames DIR]
-                                          tell how it fills and what air stays; --frames: as
-                                          numbered pictures, moment-0001.png and so on
-siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
-                                          list the parts, cuts and what is not priced
-siphonwright diagnose FILE [--json]       judge its readings and say what explains them
-siphonwright sheet FILE --output OUT.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          draw the sheet; --parts: with the parts list on pages
-                                          behind it (PDF); --photo: over the photo;
-                                          --student: without findings; --third-angle: the end
-                                          view placed so
-siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
-                                          a blank page to measure with at the vehicle
-siphonwright --help | --version
-
-Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
-written, or an argument is wrong.
-</source>
-        <translation>siphonwright [DATEI]                      öffnet das Fenster
-siphonwright check DATEI... [--json] [--bands]
-                                          beurteilt Zeichnungen; --bands: über alle Annahmen
-siphonwright warm-up DATEI [--hours H] [--ambient T] [--csv AUS]
-                                          wie sich der Motor aufheizt
-siphonwright fill DATEI [--json] [--frames ORDNER]
-                                          sagt, wie es sich füllt und welche Luft bleibt; --frames:
-                                          als nummerierte Bilder, moment-0001.png und so weiter
-siphonwright parts DATEI [--prices LISTE.csv] [--csv AUS.csv]
-                                          listet Teile, Zuschnitt und was keinen Preis hat
-siphonwright diagnose DATEI [--json]      beurteilt ihre Messwerte und sagt, was sie erklärt
-siphonwright sheet DATEI --output AUS.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          zeichnet das Blatt; --parts: mit der Teileliste auf Seiten
-                                          dahinter (PDF); --photo: über dem Foto;
-                                          --student: ohne Befunde; --third-angle: die Stirnansicht
-                                          nach Projektionsmethode 3
-siphonwright survey-form AUS.pdf [--paper A4|Letter] [--inch]
-                                          eine leere Seite zum Messen am Fahrzeug
-siphonwright --help | --version
-
-Rückgabewert: 0 nichts stoppt den Auftrag; 1 mindestens ein Stopp; 2 eine Datei ließ sich nicht
-lesen oder schreiben, oder ein Argument ist falsch.
-</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; is not a command.</source>
         <translation>&quot;%1&quot; ist kein Befehl.</translation>
     </message>
@@ -9904,6 +9936,110 @@ lesen oder schreiben, oder ein Argument ist falsch.
     <message>
         <source>None of the faults listed explains these readings well. The nearest of them:</source>
         <translation>Keiner der aufgeführten Fehler erklärt diese Messwerte gut. Die nächstliegenden:</translation>
+    </message>
+    <message>
+        <source>siphonwright [FILE]                       open the window
+siphonwright check FILE... [--json] [--bands]
+                                          judge sketches; --bands: over all that is assumed
+siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
+                                          how the engine warms up
+siphonwright fill FILE [--json] [--frames DIR]
+                                          tell how it fills and what air stays; --frames: as
+                                          numbered pictures, moment-0001.png and so on
+siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
+                                          list the parts, cuts and what is not priced
+siphonwright diagnose FILE [--json]       judge its readings and say what explains them
+siphonwright sheet FILE --output OUT.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet FILE... --output-dir DIR
+                                          draw the sheet; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, with commas between;
+                                          --scale: over several pages where it does not fit;
+                                          --photo: over the photo; --student: without findings;
+                                          --third-angle: the end view placed so;
+                                          --output-dir: each sketch as a PDF in a folder
+siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
+                                          a blank page to measure with at the vehicle
+siphonwright --help | --version
+
+Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
+written, or an argument is wrong.
+</source>
+        <translation>siphonwright [DATEI]                      öffnet das Fenster
+siphonwright check DATEI... [--json] [--bands]
+                                          beurteilt Zeichnungen; --bands: über alle Annahmen
+siphonwright warm-up DATEI [--hours H] [--ambient T] [--csv AUS]
+                                          wie sich der Motor aufheizt
+siphonwright fill DATEI [--json] [--frames ORDNER]
+                                          sagt, wie es sich füllt und welche Luft bleibt; --frames:
+                                          als nummerierte Bilder, moment-0001.png und so weiter
+siphonwright parts DATEI [--prices LISTE.csv] [--csv AUS.csv]
+                                          listet Teile, Zuschnitt und was keinen Preis hat
+siphonwright diagnose DATEI [--json]      beurteilt ihre Messwerte und sagt, was sie erklärt
+siphonwright sheet DATEI --output AUS.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet DATEI... --output-dir DIR
+                                          zeichnet das Blatt; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, mit Kommas dazwischen;
+                                          --scale: über mehrere Seiten, wo es nicht passt;
+                                          --photo: über dem Foto; --student: ohne Befunde;
+                                          --third-angle: die Ansicht vom Ende so gesetzt;
+                                          --output-dir: jede Skizze als PDF in einen Ordner
+siphonwright survey-form AUS.pdf [--paper A4|Letter] [--inch]
+                                          eine leere Seite zum Messen am Fahrzeug
+siphonwright --help | --version
+
+Rückgabewert: 0 nichts stoppt den Auftrag; 1 mindestens ein Stopp; 2 eine Datei ließ sich nicht
+lesen oder schreiben, oder ein Argument ist falsch.
+</translation>
+    </message>
+    <message>
+        <source>Several sketches need --output-dir DIR.</source>
+        <translation>Mehrere Skizzen brauchen --output-dir DIR.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no scale; 1:10 is.</source>
+        <translation>„%1“ ist kein Maßstab; 1:10 ist einer.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no resolution; 20 to 1200 dots per inch are.</source>
+        <translation>„%1“ ist keine Auflösung; 20 bis 1200 Punkte je Zoll sind es.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a picture.</source>
+        <translation>%1 konnte nicht als Bild gelesen werden.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: pages are drawing, fitting, checklist, parts, estimate and assumptions, with commas between, or all.</source>
+        <translation>„%1“: Seiten sind drawing, fitting, checklist, parts, estimate und assumptions, mit Kommas dazwischen, oder all.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 kann nicht angelegt werden.</translation>
+    </message>
+    <message>
+        <source>the name of a folder</source>
+        <translation>den Namen eines Ordners</translation>
+    </message>
+    <message>
+        <source>names of pages, or all</source>
+        <translation>Namen von Seiten oder all</translation>
+    </message>
+    <message>
+        <source>a scale such as 1:10</source>
+        <translation>einen Maßstab wie 1:10</translation>
+    </message>
+    <message>
+        <source>dots per inch</source>
+        <translation>Punkte je Zoll</translation>
+    </message>
+    <message>
+        <source>the name of a picture</source>
+        <translation>den Namen eines Bildes</translation>
     </message>
 </context>
 <context>
@@ -11723,6 +11859,278 @@ Doppelklick für ebenen Boden.</translation>
     <message>
         <source>An estimate from the drawing as it stands: what is found on the vehicle may change it.</source>
         <translation>Eine Kalkulation nach der jetzigen Zeichnung: was am Fahrzeug vorgefunden wird, kann sie ändern.</translation>
+    </message>
+    <message>
+        <source>To fill in</source>
+        <translation>Zum Ausfüllen</translation>
+    </message>
+    <message>
+        <source>Unit or vehicle</source>
+        <translation>Aggregat oder Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>%1, serial number</source>
+        <translation>%1, Seriennummer</translation>
+    </message>
+    <message>
+        <source>Rev.</source>
+        <translation>Änd.</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation>Was geändert wurde</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Fitted by, date</source>
+        <translation>Eingebaut von, Datum</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>Geprüft von, Datum</translation>
+    </message>
+    <message>
+        <source>Handed over to, date</source>
+        <translation>Übergeben an, Datum</translation>
+    </message>
+    <message>
+        <source>Tag to cut out and tie to the switch</source>
+        <translation>Anhänger zum Ausschneiden, für den Schalter</translation>
+    </message>
+    <message>
+        <source>Valves open before turning on</source>
+        <translation>Vor dem Einschalten Ventile öffnen</translation>
+    </message>
+    <message>
+        <source>Coolant in the heater before turning on. Heater off before a valve is closed.</source>
+        <translation>Vor dem Einschalten Kühlmittel im Heizgerät. Heizgerät aus, bevor ein Ventil geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>What the figures rest on, with the range in which each is taken to lie. They are estimates; what was measured replaces them.</source>
+        <translation>Worauf die Zahlen beruhen, mit der Spanne, in der jede angenommen wird. Es sind Schätzungen; Gemessenes ersetzt sie.</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Spanne</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Grundlage</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>For this drawing; no reason given</source>
+        <translation>Für diese Zeichnung; kein Grund angegeben</translation>
+    </message>
+    <message>
+        <source>For this drawing: %1</source>
+        <translation>Für diese Zeichnung: %1</translation>
+    </message>
+    <message>
+        <source>%1, inlet</source>
+        <translation>%1, Einlass</translation>
+    </message>
+    <message>
+        <source>%1, outlet</source>
+        <translation>%1, Auslass</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>noch nichts</translation>
+    </message>
+    <message>
+        <source>%1%2: bore %3, wall %4</source>
+        <translation>%1%2: Innendurchmesser %3, Wand %4</translation>
+    </message>
+    <message>
+        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
+        <translation>Zuschneiden %1: gezeichnet %2 und %3 Zugabe, die bei B bleibt und dort abgeschnitten wird.</translation>
+    </message>
+    <message>
+        <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
+        <translation>A: %1, %2 aufgeschoben. B: %3, %4 aufgeschoben.</translation>
+    </message>
+    <message>
+        <source>B is %1 higher than A.</source>
+        <translation>B liegt %1 höher als A.</translation>
+    </message>
+    <message>
+        <source>B is %1 lower than A.</source>
+        <translation>B liegt %1 tiefer als A.</translation>
+    </message>
+    <message>
+        <source>Ports and hose ends</source>
+        <translation>Anschlüsse und Schlauchtüllen</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>Screwed in</source>
+        <translation>Eingeschraubt</translation>
+    </message>
+    <message>
+        <source>Hose end</source>
+        <translation>Schlauchtülle</translation>
+    </message>
+    <message>
+        <source>Sealant</source>
+        <translation>Dichtmittel</translation>
+    </message>
+    <message>
+        <source>none counted</source>
+        <translation>keines gezählt</translation>
+    </message>
+    <message>
+        <source>on the thread [%1]</source>
+        <translation>aufs Gewinde [%1]</translation>
+    </message>
+    <message>
+        <source>%1, %2 on</source>
+        <translation>%1, %2 darauf</translation>
+    </message>
+    <message>
+        <source>in line along the engine</source>
+        <translation>längs des Motors in einer Linie</translation>
+    </message>
+    <message>
+        <source>%1 towards the front</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 towards the rear</source>
+        <translation>%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>in line across it</source>
+        <translation>quer dazu in einer Linie</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s left side</source>
+        <translation>%1 zur linken Seite des Motors</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s right side</source>
+        <translation>%1 zur rechten Seite des Motors</translation>
+    </message>
+    <message>
+        <source>Top %1 and bottom %2 over the datum</source>
+        <translation>Oberkante %1 und Unterkante %2 über der Bezugshöhe</translation>
+    </message>
+    <message>
+        <source>; top %1 under the jacket&apos;s lowest point</source>
+        <translation>; Oberkante %1 unter dem tiefsten Punkt des Wassermantels</translation>
+    </message>
+    <message>
+        <source>Its middle from %1: %2; %3.</source>
+        <translation>Seine Mitte von %1 aus: %2; %3.</translation>
+    </message>
+    <message>
+        <source>Upright, the arrow on its body pointing up.</source>
+        <translation>Aufrecht, der Pfeil am Gehäuse zeigt nach oben.</translation>
+    </message>
+    <message>
+        <source>Leaning %1 from upright, the arrow on its body pointing up.</source>
+        <translation>Um %1 aus dem Lot geneigt, der Pfeil am Gehäuse zeigt nach oben.</translation>
+    </message>
+    <message>
+        <source>Mounting not entered.</source>
+        <translation>Befestigung nicht eingegeben.</translation>
+    </message>
+    <message>
+        <source>Mounted to the frame.</source>
+        <translation>Am Rahmen befestigt.</translation>
+    </message>
+    <message>
+        <source>Mounted to the engine.</source>
+        <translation>Am Motor befestigt.</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Elektrische Last und Kühlmittel</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Alle Heizgeräte %1, Strom %2, Dauerlast (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and chambers take %1 of coolant; in it now: antifreeze %2.</source>
+        <translation>Neue Schläuche und Kammern fassen %1 Kühlmittel; jetzt darin: Frostschutz %2.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
+    </message>
+    <message>
+        <source>Hang the heater</source>
+        <translation>Das Heizgerät anbringen</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>Entlüftung</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>Ablass</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>Rückschlagventil</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>Reduzierung</translation>
+    </message>
+    <message>
+        <source>clip %1</source>
+        <translation>Schelle %1</translation>
+    </message>
+    <message>
+        <source>bend %1 to %2, %3, R %4</source>
+        <translation>Bogen %1 bis %2, %3, R %4</translation>
+    </message>
+    <message>
+        <source>Cutting and fitting</source>
+        <translation>Zuschnitt und Einbau</translation>
+    </message>
+    <message>
+        <source>Assumptions and sources</source>
+        <translation>Annahmen und Quellen</translation>
     </message>
 </context>
 <context>
@@ -13821,10 +14229,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>nicht eingegeben</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut length %3</source>
-        <translation>%1: Innen-Ø %2, Zuschnittlänge %3</translation>
-    </message>
-    <message>
         <source>Not judged by choice: %1 (%2).</source>
         <translation>Absichtlich nicht beurteilt: %1 (%2).</translation>
     </message>
@@ -13967,6 +14371,26 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>The heater&apos;s and the engine&apos;s own manuals rule over this sheet; its figures are estimates from stated assumptions.</source>
         <translation>Die Handbücher von Heizgerät und Motor gehen diesem Blatt vor; seine Zahlen sind Schätzungen aus genannten Annahmen.</translation>
+    </message>
+    <message>
+        <source>%1: none of the pages asked for has anything on it.</source>
+        <translation>%1: Auf keiner der gewünschten Seiten steht etwas.</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart</source>
+        <translation>Anschlüsse %1 auseinander</translation>
+    </message>
+    <message>
+        <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
+        <translation>Reihe %1 von %2, Spalte %3 von %4. An den Marken schneiden und aneinanderlegen.</translation>
+    </message>
+    <message>
+        <source>* not measured</source>
+        <translation>* nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
+        <translation>%1: Innendurchmesser %2, zuschneiden %3 (gezeichnet %4 und %5 Zugabe)</translation>
     </message>
 </context>
 <context>

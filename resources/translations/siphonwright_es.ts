@@ -1119,6 +1119,46 @@
         <source>Change the drawing as is offered under the list of findings</source>
         <translation>Cambiar el dibujo como se ofrece bajo la lista de hallazgos</translation>
     </message>
+    <message>
+        <source>Cutting and &amp;fitting behind the sheet</source>
+        <translation>Corte y &amp;montaje tras la hoja</translation>
+    </message>
+    <message>
+        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
+        <translation>Imprimir y exportar las mangueras extendidas, roscas y adaptadores, dónde va colgado el calentador y una etiqueta, en páginas tras el dibujo</translation>
+    </message>
+    <message>
+        <source>&amp;Checklist behind the sheet</source>
+        <translation>&amp;Lista de comprobación tras la hoja</translation>
+    </message>
+    <message>
+        <source>Print and export the checklist and the table of readings after the drawing</source>
+        <translation>Imprimir y exportar la lista de comprobación y la tabla de lecturas tras el dibujo</translation>
+    </message>
+    <message>
+        <source>&amp;Estimate behind the sheet</source>
+        <translation>&amp;Presupuesto tras la hoja</translation>
+    </message>
+    <message>
+        <source>Print and export the estimate after the drawing, where prices are there</source>
+        <translation>Imprimir y exportar el presupuesto tras el dibujo, si hay precios</translation>
+    </message>
+    <message>
+        <source>&amp;Assumptions behind the sheet</source>
+        <translation>&amp;Supuestos tras la hoja</translation>
+    </message>
+    <message>
+        <source>Print and export what the figures rest on, after the drawing</source>
+        <translation>Imprimir y exportar en qué se basan las cifras, tras el dibujo</translation>
+    </message>
+    <message>
+        <source>&amp;Logo on the sheet…</source>
+        <translation>L&amp;ogotipo en la hoja…</translation>
+    </message>
+    <message>
+        <source>Choose a picture for the title block; chosen again, it comes off</source>
+        <translation>Elegir una imagen para el cajetín; elegido otra vez, se quita</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -8135,6 +8175,10 @@
         <source>Lan&amp;guage</source>
         <translation>&amp;Idioma</translation>
     </message>
+    <message>
+        <source>Sheet pa&amp;ges</source>
+        <translation>Pá&amp;ginas de la hoja</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8298,6 +8342,18 @@
     <message>
         <source>The sheet could not be written.</source>
         <translation>No se pudo escribir la hoja.</translation>
+    </message>
+    <message>
+        <source>Logo for the sheet</source>
+        <translation>Logotipo para la hoja</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Imágenes (*.png *.jpg *.jpeg *.svg)</translation>
+    </message>
+    <message>
+        <source>The logo could not be read.</source>
+        <translation>No se pudo leer el logotipo.</translation>
     </message>
 </context>
 <context>
@@ -8765,6 +8821,34 @@
     <message>
         <source>d MMM HH:mm</source>
         <translation>d MMM HH:mm</translation>
+    </message>
+    <message>
+        <source>Limits: outlet under %1 all the time, at most %2 cycles an hour.</source>
+        <translation>Límites: salida bajo %1 todo el tiempo, como mucho %2 ciclos por hora.</translation>
+    </message>
+    <message>
+        <source>Limits: those of the heater&apos;s manual.</source>
+        <translation>Límites: los del manual del calentador.</translation>
+    </message>
+    <message>
+        <source>Nothing was computed to expect.</source>
+        <translation>No se calculó nada que esperar.</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1 (%2 to %3).</source>
+        <translation>Se espera: la salida llega como mucho a %1 (%2 a %3).</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1.</source>
+        <translation>Se espera: la salida llega como mucho a %1.</translation>
+    </message>
+    <message>
+        <source>outlet: line; engine: dashes; limit: dots</source>
+        <translation>salida: línea; motor: trazos; límite: puntos</translation>
+    </message>
+    <message>
+        <source>peak, range</source>
+        <translation>máximo, margen</translation>
     </message>
 </context>
 <context>
@@ -9670,58 +9754,6 @@ el dibujo</translation>
         <translation>%1 imágenes escritas en %2.</translation>
     </message>
     <message>
-        <source>siphonwright [FILE]                       open the window
-siphonwright check FILE... [--json] [--bands]
-                                          judge sketches; --bands: over all that is assumed
-siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
-                                          how the engine warms up
-siphonwright fill FILE [--json] [--frames DIR]
-                                          tell how it fills and what air stays; --frames: as
-                                          numbered pictures, moment-0001.png and so on
-siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
-                                          list the parts, cuts and what is not priced
-siphonwright diagnose FILE [--json]       judge its readings and say what explains them
-siphonwright sheet FILE --output OUT.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          draw the sheet; --parts: with the parts list on pages
-                                          behind it (PDF); --photo: over the photo;
-                                          --student: without findings; --third-angle: the end
-                                          view placed so
-siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
-                                          a blank page to measure with at the vehicle
-siphonwright --help | --version
-
-Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
-written, or an argument is wrong.
-</source>
-        <translation>siphonwright [ARCHIVO]                    abre la ventana
-siphonwright check ARCHIVO... [--json] [--bands]
-                                          evalúa dibujos; --bands: sobre todo lo supuesto
-siphonwright warm-up ARCHIVO [--hours H] [--ambient T] [--csv SALIDA]
-                                          cómo se calienta el motor
-siphonwright fill ARCHIVO [--json] [--frames CARPETA]
-                                          dice cómo se llena y qué aire queda; --frames: como
-                                          imágenes numeradas, moment-0001.png y siguientes
-siphonwright parts ARCHIVO [--prices LISTA.csv] [--csv SALIDA.csv]
-                                          lista piezas, cortes y lo que no tiene precio
-siphonwright diagnose ARCHIVO [--json]    evalúa sus lecturas y dice qué las explica
-siphonwright sheet ARCHIVO --output SALIDA.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          dibuja la hoja; --parts: con la lista de piezas en
-                                          páginas detrás (PDF); --photo: sobre la foto;
-                                          --student: sin hallazgos; --third-angle: vista de
-                                          extremo situada así
-siphonwright survey-form SALIDA.pdf [--paper A4|Letter] [--inch]
-                                          una página en blanco para medir en el vehículo
-siphonwright --help | --version
-
-Código de salida: 0 nada detiene el trabajo; 1 al menos una parada; 2 un archivo no se
-pudo leer o escribir, o un argumento es incorrecto.
-</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; is not a command.</source>
         <translation>&quot;%1&quot; no es un comando.</translation>
     </message>
@@ -9904,6 +9936,110 @@ pudo leer o escribir, o un argumento es incorrecto.
     <message>
         <source>None of the faults listed explains these readings well. The nearest of them:</source>
         <translation>Ninguna de las fallas de la lista explica bien estas lecturas. Las más cercanas:</translation>
+    </message>
+    <message>
+        <source>siphonwright [FILE]                       open the window
+siphonwright check FILE... [--json] [--bands]
+                                          judge sketches; --bands: over all that is assumed
+siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
+                                          how the engine warms up
+siphonwright fill FILE [--json] [--frames DIR]
+                                          tell how it fills and what air stays; --frames: as
+                                          numbered pictures, moment-0001.png and so on
+siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
+                                          list the parts, cuts and what is not priced
+siphonwright diagnose FILE [--json]       judge its readings and say what explains them
+siphonwright sheet FILE --output OUT.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet FILE... --output-dir DIR
+                                          draw the sheet; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, with commas between;
+                                          --scale: over several pages where it does not fit;
+                                          --photo: over the photo; --student: without findings;
+                                          --third-angle: the end view placed so;
+                                          --output-dir: each sketch as a PDF in a folder
+siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
+                                          a blank page to measure with at the vehicle
+siphonwright --help | --version
+
+Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
+written, or an argument is wrong.
+</source>
+        <translation>siphonwright [ARCHIVO]                    abre la ventana
+siphonwright check ARCHIVO... [--json] [--bands]
+                                          evalúa dibujos; --bands: sobre todo lo supuesto
+siphonwright warm-up ARCHIVO [--hours H] [--ambient T] [--csv SALIDA]
+                                          cómo se calienta el motor
+siphonwright fill ARCHIVO [--json] [--frames CARPETA]
+                                          dice cómo se llena y qué aire queda; --frames: como
+                                          imágenes numeradas, moment-0001.png y siguientes
+siphonwright parts ARCHIVO [--prices LISTA.csv] [--csv SALIDA.csv]
+                                          lista piezas, cortes y lo que no tiene precio
+siphonwright diagnose ARCHIVO [--json]    evalúa sus lecturas y dice qué las explica
+siphonwright sheet ARCHIVO --output SALIDA.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet ARCHIVO... --output-dir DIR
+                                          dibuja la hoja; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, separadas por comas;
+                                          --scale: en varias páginas donde no cabe;
+                                          --photo: sobre la foto; --student: sin hallazgos;
+                                          --third-angle: la vista de extremo así colocada;
+                                          --output-dir: cada croquis como PDF en una carpeta
+siphonwright survey-form SALIDA.pdf [--paper A4|Letter] [--inch]
+                                          una página en blanco para medir en el vehículo
+siphonwright --help | --version
+
+Código de salida: 0 nada detiene el trabajo; 1 al menos una parada; 2 un archivo no se
+pudo leer o escribir, o un argumento es incorrecto.
+</translation>
+    </message>
+    <message>
+        <source>Several sketches need --output-dir DIR.</source>
+        <translation>Varios croquis necesitan --output-dir DIR.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no scale; 1:10 is.</source>
+        <translation>«%1» no es una escala; 1:10 lo es.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no resolution; 20 to 1200 dots per inch are.</source>
+        <translation>«%1» no es una resolución; valen de 20 a 1200 puntos por pulgada.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a picture.</source>
+        <translation>%1 no se pudo leer como imagen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: pages are drawing, fitting, checklist, parts, estimate and assumptions, with commas between, or all.</source>
+        <translation>«%1»: las páginas son drawing, fitting, checklist, parts, estimate y assumptions, separadas por comas, o all.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 no se puede crear.</translation>
+    </message>
+    <message>
+        <source>the name of a folder</source>
+        <translation>el nombre de una carpeta</translation>
+    </message>
+    <message>
+        <source>names of pages, or all</source>
+        <translation>nombres de páginas, o all</translation>
+    </message>
+    <message>
+        <source>a scale such as 1:10</source>
+        <translation>una escala como 1:10</translation>
+    </message>
+    <message>
+        <source>dots per inch</source>
+        <translation>puntos por pulgada</translation>
+    </message>
+    <message>
+        <source>the name of a picture</source>
+        <translation>el nombre de una imagen</translation>
     </message>
 </context>
 <context>
@@ -11723,6 +11859,278 @@ Doble clic para nivelar.</translation>
     <message>
         <source>An estimate from the drawing as it stands: what is found on the vehicle may change it.</source>
         <translation>Estimación a partir del dibujo tal como está: lo que se encuentre en el vehículo puede cambiarla.</translation>
+    </message>
+    <message>
+        <source>To fill in</source>
+        <translation>Para rellenar</translation>
+    </message>
+    <message>
+        <source>Unit or vehicle</source>
+        <translation>Equipo o vehículo</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>%1, serial number</source>
+        <translation>%1, número de serie</translation>
+    </message>
+    <message>
+        <source>Rev.</source>
+        <translation>Rev.</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation>Qué se cambió</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Fitted by, date</source>
+        <translation>Montado por, fecha</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>Comprobado por, fecha</translation>
+    </message>
+    <message>
+        <source>Handed over to, date</source>
+        <translation>Entregado a, fecha</translation>
+    </message>
+    <message>
+        <source>Tag to cut out and tie to the switch</source>
+        <translation>Etiqueta para recortar y atar al interruptor</translation>
+    </message>
+    <message>
+        <source>Valves open before turning on</source>
+        <translation>Válvulas abiertas antes de encender</translation>
+    </message>
+    <message>
+        <source>Coolant in the heater before turning on. Heater off before a valve is closed.</source>
+        <translation>Refrigerante en el calentador antes de encender. Calentador apagado antes de cerrar una válvula.</translation>
+    </message>
+    <message>
+        <source>What the figures rest on, with the range in which each is taken to lie. They are estimates; what was measured replaces them.</source>
+        <translation>En qué se basan las cifras, con el margen en que se supone cada una. Son estimaciones; lo medido las sustituye.</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Supuesto</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Cifra</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Intervalo</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Fundamento</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>For this drawing; no reason given</source>
+        <translation>Para este dibujo; sin motivo indicado</translation>
+    </message>
+    <message>
+        <source>For this drawing: %1</source>
+        <translation>Para este dibujo: %1</translation>
+    </message>
+    <message>
+        <source>%1, inlet</source>
+        <translation>%1, entrada</translation>
+    </message>
+    <message>
+        <source>%1, outlet</source>
+        <translation>%1, salida</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>nada todavía</translation>
+    </message>
+    <message>
+        <source>%1%2: bore %3, wall %4</source>
+        <translation>%1%2: diámetro interior %3, pared %4</translation>
+    </message>
+    <message>
+        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
+        <translation>Cortar %1: dibujado %2 y %3 de sobrante, que queda en B y se recorta allí.</translation>
+    </message>
+    <message>
+        <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
+        <translation>A: %1, %2 encajado. B: %3, %4 encajado.</translation>
+    </message>
+    <message>
+        <source>B is %1 higher than A.</source>
+        <translation>B está %1 más alto que A.</translation>
+    </message>
+    <message>
+        <source>B is %1 lower than A.</source>
+        <translation>B está %1 más bajo que A.</translation>
+    </message>
+    <message>
+        <source>Ports and hose ends</source>
+        <translation>Tomas y espigas</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Rosca</translation>
+    </message>
+    <message>
+        <source>Screwed in</source>
+        <translation>Enroscado</translation>
+    </message>
+    <message>
+        <source>Hose end</source>
+        <translation>Espiga para manguera</translation>
+    </message>
+    <message>
+        <source>Sealant</source>
+        <translation>Sellador</translation>
+    </message>
+    <message>
+        <source>none counted</source>
+        <translation>ninguno contado</translation>
+    </message>
+    <message>
+        <source>on the thread [%1]</source>
+        <translation>en la rosca [%1]</translation>
+    </message>
+    <message>
+        <source>%1, %2 on</source>
+        <translation>%1, %2 encajado</translation>
+    </message>
+    <message>
+        <source>in line along the engine</source>
+        <translation>en línea a lo largo del motor</translation>
+    </message>
+    <message>
+        <source>%1 towards the front</source>
+        <translation>%1 hacia delante</translation>
+    </message>
+    <message>
+        <source>%1 towards the rear</source>
+        <translation>%1 hacia atrás</translation>
+    </message>
+    <message>
+        <source>in line across it</source>
+        <translation>en línea a lo ancho</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s left side</source>
+        <translation>%1 hacia el lado izquierdo del motor</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s right side</source>
+        <translation>%1 hacia el lado derecho del motor</translation>
+    </message>
+    <message>
+        <source>Top %1 and bottom %2 over the datum</source>
+        <translation>Parte alta a %1 y baja a %2 sobre la referencia</translation>
+    </message>
+    <message>
+        <source>; top %1 under the jacket&apos;s lowest point</source>
+        <translation>; parte alta a %1 bajo el punto más bajo de la camisa</translation>
+    </message>
+    <message>
+        <source>Its middle from %1: %2; %3.</source>
+        <translation>Su centro desde %1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>Upright, the arrow on its body pointing up.</source>
+        <translation>Vertical, la flecha del cuerpo hacia arriba.</translation>
+    </message>
+    <message>
+        <source>Leaning %1 from upright, the arrow on its body pointing up.</source>
+        <translation>Inclinado %1 de la vertical, la flecha del cuerpo hacia arriba.</translation>
+    </message>
+    <message>
+        <source>Mounting not entered.</source>
+        <translation>Fijación no indicada.</translation>
+    </message>
+    <message>
+        <source>Mounted to the frame.</source>
+        <translation>Fijado al bastidor.</translation>
+    </message>
+    <message>
+        <source>Mounted to the engine.</source>
+        <translation>Fijado al motor.</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Carga eléctrica y refrigerante</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Todos los calentadores %1, corriente %2, carga continua (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and chambers take %1 of coolant; in it now: antifreeze %2.</source>
+        <translation>Las mangueras y cámaras nuevas toman %1 de refrigerante; ahora contiene: anticongelante %2.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Las distancias a lo largo de una manguera se toman desde su extremo cortado en A, en %1; R es el radio del eje de la curva. Bajo cada manguera, su recorrido: altura de la parte alta (línea) y baja (trazos) del interior sobre la referencia. Los números entre corchetes son de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
+    </message>
+    <message>
+        <source>Hang the heater</source>
+        <translation>Colgar el calentador</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>válvula</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>purga</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>drenaje</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>antirretorno</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>reducción</translation>
+    </message>
+    <message>
+        <source>clip %1</source>
+        <translation>abrazadera %1</translation>
+    </message>
+    <message>
+        <source>bend %1 to %2, %3, R %4</source>
+        <translation>curva %1 a %2, %3, R %4</translation>
+    </message>
+    <message>
+        <source>Cutting and fitting</source>
+        <translation>Corte y montaje</translation>
+    </message>
+    <message>
+        <source>Assumptions and sources</source>
+        <translation>Supuestos y fuentes</translation>
     </message>
 </context>
 <context>
@@ -13821,10 +14229,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>sin dato</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut length %3</source>
-        <translation>%1: diámetro interior %2, longitud de corte %3</translation>
-    </message>
-    <message>
         <source>Not judged by choice: %1 (%2).</source>
         <translation>Sin evaluar por decisión: %1 (%2).</translation>
     </message>
@@ -13967,6 +14371,26 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>The heater&apos;s and the engine&apos;s own manuals rule over this sheet; its figures are estimates from stated assumptions.</source>
         <translation>Los manuales del calentador y del motor mandan sobre esta hoja; sus cifras son estimaciones a partir de supuestos declarados.</translation>
+    </message>
+    <message>
+        <source>%1: none of the pages asked for has anything on it.</source>
+        <translation>%1: ninguna de las páginas pedidas tiene contenido.</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart</source>
+        <translation>Tomas a %1</translation>
+    </message>
+    <message>
+        <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
+        <translation>Fila %1 de %2, columna %3 de %4. Cortar por las marcas y unir.</translation>
+    </message>
+    <message>
+        <source>* not measured</source>
+        <translation>* no medido</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
+        <translation>%1: diámetro interior %2, cortar %3 (dibujado %4 y %5 de sobrante)</translation>
     </message>
 </context>
 <context>

@@ -1119,6 +1119,46 @@
         <source>Change the drawing as is offered under the list of findings</source>
         <translation>Modifier le dessin comme proposé sous la liste des constats</translation>
     </message>
+    <message>
+        <source>Cutting and &amp;fitting behind the sheet</source>
+        <translation>Coupe et &amp;montage derrière la feuille</translation>
+    </message>
+    <message>
+        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
+        <translation>Imprimer et exporter les durites à plat, les filetages et adaptateurs, la place du réchauffeur et une étiquette, sur des pages après le dessin</translation>
+    </message>
+    <message>
+        <source>&amp;Checklist behind the sheet</source>
+        <translation>&amp;Liste de contrôle derrière la feuille</translation>
+    </message>
+    <message>
+        <source>Print and export the checklist and the table of readings after the drawing</source>
+        <translation>Imprimer et exporter la liste de contrôle et le tableau des relevés après le dessin</translation>
+    </message>
+    <message>
+        <source>&amp;Estimate behind the sheet</source>
+        <translation>&amp;Devis derrière la feuille</translation>
+    </message>
+    <message>
+        <source>Print and export the estimate after the drawing, where prices are there</source>
+        <translation>Imprimer et exporter le devis après le dessin, quand il y a des prix</translation>
+    </message>
+    <message>
+        <source>&amp;Assumptions behind the sheet</source>
+        <translation>&amp;Hypothèses derrière la feuille</translation>
+    </message>
+    <message>
+        <source>Print and export what the figures rest on, after the drawing</source>
+        <translation>Imprimer et exporter ce sur quoi reposent les chiffres, après le dessin</translation>
+    </message>
+    <message>
+        <source>&amp;Logo on the sheet…</source>
+        <translation>L&amp;ogo sur la feuille…</translation>
+    </message>
+    <message>
+        <source>Choose a picture for the title block; chosen again, it comes off</source>
+        <translation>Choisir une image pour le cartouche ; choisi à nouveau, elle est retirée</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -8135,6 +8175,10 @@
         <source>Lan&amp;guage</source>
         <translation>&amp;Langue</translation>
     </message>
+    <message>
+        <source>Sheet pa&amp;ges</source>
+        <translation>Pa&amp;ges de la feuille</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8298,6 +8342,18 @@
     <message>
         <source>The sheet could not be written.</source>
         <translation>La feuille n&apos;a pas pu être écrite.</translation>
+    </message>
+    <message>
+        <source>Logo for the sheet</source>
+        <translation>Logo pour la feuille</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Images (*.png *.jpg *.jpeg *.svg)</translation>
+    </message>
+    <message>
+        <source>The logo could not be read.</source>
+        <translation>Le logo n&apos;a pas pu être lu.</translation>
     </message>
 </context>
 <context>
@@ -8765,6 +8821,34 @@ hauteur %3, durite %4</translation>
     <message>
         <source>d MMM HH:mm</source>
         <translation>d MMM HH:mm</translation>
+    </message>
+    <message>
+        <source>Limits: outlet under %1 all the time, at most %2 cycles an hour.</source>
+        <translation>Limites : sortie sous %1 tout le temps, au plus %2 cycles par heure.</translation>
+    </message>
+    <message>
+        <source>Limits: those of the heater&apos;s manual.</source>
+        <translation>Limites : celles du manuel du réchauffeur.</translation>
+    </message>
+    <message>
+        <source>Nothing was computed to expect.</source>
+        <translation>Rien n&apos;a été calculé à attendre.</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1 (%2 to %3).</source>
+        <translation>Attendu : la sortie monte au plus à %1 (%2 à %3).</translation>
+    </message>
+    <message>
+        <source>Expected: outlet peaks at %1.</source>
+        <translation>Attendu : la sortie monte au plus à %1.</translation>
+    </message>
+    <message>
+        <source>outlet: line; engine: dashes; limit: dots</source>
+        <translation>sortie : trait ; moteur : tirets ; limite : points</translation>
+    </message>
+    <message>
+        <source>peak, range</source>
+        <translation>maximum, plage</translation>
     </message>
 </context>
 <context>
@@ -9670,58 +9754,6 @@ le dessin</translation>
         <translation>%1 images écrites dans %2.</translation>
     </message>
     <message>
-        <source>siphonwright [FILE]                       open the window
-siphonwright check FILE... [--json] [--bands]
-                                          judge sketches; --bands: over all that is assumed
-siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
-                                          how the engine warms up
-siphonwright fill FILE [--json] [--frames DIR]
-                                          tell how it fills and what air stays; --frames: as
-                                          numbered pictures, moment-0001.png and so on
-siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
-                                          list the parts, cuts and what is not priced
-siphonwright diagnose FILE [--json]       judge its readings and say what explains them
-siphonwright sheet FILE --output OUT.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          draw the sheet; --parts: with the parts list on pages
-                                          behind it (PDF); --photo: over the photo;
-                                          --student: without findings; --third-angle: the end
-                                          view placed so
-siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
-                                          a blank page to measure with at the vehicle
-siphonwright --help | --version
-
-Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
-written, or an argument is wrong.
-</source>
-        <translation>siphonwright [FICHIER]                    ouvrir la fenêtre
-siphonwright check FICHIER... [--json] [--bands]
-                                          juger des dessins&#xa0;; --bands&#xa0;: sur tout ce qui est supposé
-siphonwright warm-up FICHIER [--hours H] [--ambient T] [--csv SORTIE]
-                                          comment le moteur chauffe
-siphonwright fill FICHIER [--json] [--frames DOSSIER]
-                                          dire comment il se remplit et quel air reste&#xa0;; --frames&#xa0;:
-                                          en images numérotées, moment-0001.png et ainsi de suite
-siphonwright parts FICHIER [--prices LISTE.csv] [--csv SORTIE.csv]
-                                          lister pièces, coupes et ce qui est sans prix
-siphonwright diagnose FICHIER [--json]    juger ses mesures et dire ce qui les explique
-siphonwright sheet FICHIER --output SORTIE.pdf|.svg|.png
-             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
-             [--parts] [--photo] [--student] [--third-angle]
-                                          dessiner la feuille&#xa0;; --parts&#xa0;: avec la liste des pièces
-                                          sur des pages à la suite (PDF)&#xa0;; --photo&#xa0;: sur la photo&#xa0;;
-                                          --student&#xa0;: sans constats&#xa0;; --third-angle&#xa0;: vue de bout
-                                          placée selon le troisième dièdre
-siphonwright survey-form SORTIE.pdf [--paper A4|Letter] [--inch]
-                                          une page vierge pour mesurer près du véhicule
-siphonwright --help | --version
-
-Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#xa0;; 2 un fichier n&apos;a pas pu
-être lu ou écrit, ou un argument est faux.
-</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; is not a command.</source>
         <translation>«&#xa0;%1&#xa0;» n&apos;est pas une commande.</translation>
     </message>
@@ -9904,6 +9936,110 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     <message>
         <source>None of the faults listed explains these readings well. The nearest of them:</source>
         <translation>Aucun des défauts de la liste n’explique bien ces mesures. Les plus proches :</translation>
+    </message>
+    <message>
+        <source>siphonwright [FILE]                       open the window
+siphonwright check FILE... [--json] [--bands]
+                                          judge sketches; --bands: over all that is assumed
+siphonwright warm-up FILE [--hours H] [--ambient T] [--csv OUT]
+                                          how the engine warms up
+siphonwright fill FILE [--json] [--frames DIR]
+                                          tell how it fills and what air stays; --frames: as
+                                          numbered pictures, moment-0001.png and so on
+siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]
+                                          list the parts, cuts and what is not priced
+siphonwright diagnose FILE [--json]       judge its readings and say what explains them
+siphonwright sheet FILE --output OUT.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet FILE... --output-dir DIR
+                                          draw the sheet; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, with commas between;
+                                          --scale: over several pages where it does not fit;
+                                          --photo: over the photo; --student: without findings;
+                                          --third-angle: the end view placed so;
+                                          --output-dir: each sketch as a PDF in a folder
+siphonwright survey-form OUT.pdf [--paper A4|Letter] [--inch]
+                                          a blank page to measure with at the vehicle
+siphonwright --help | --version
+
+Exit code: 0 nothing stops the job; 1 at least one stop; 2 a file could not be read or
+written, or an argument is wrong.
+</source>
+        <translation>siphonwright [FICHIER]                    ouvrir la fenêtre
+siphonwright check FICHIER... [--json] [--bands]
+                                          juger des dessins ; --bands : sur tout ce qui est supposé
+siphonwright warm-up FICHIER [--hours H] [--ambient T] [--csv SORTIE]
+                                          comment le moteur chauffe
+siphonwright fill FICHIER [--json] [--frames DOSSIER]
+                                          dire comment il se remplit et quel air reste ; --frames :
+                                          en images numérotées, moment-0001.png et ainsi de suite
+siphonwright parts FICHIER [--prices LISTE.csv] [--csv SORTIE.csv]
+                                          lister pièces, coupes et ce qui est sans prix
+siphonwright diagnose FICHIER [--json]    juger ses mesures et dire ce qui les explique
+siphonwright sheet FICHIER --output SORTIE.pdf|.svg|.png
+             [--paper A4|A3|Letter|Tabloid] [--portrait] [--colour]
+             [--parts] [--photo] [--student] [--third-angle]
+             [--pages NAMES|all] [--scale 1:N] [--dpi N] [--logo PICTURE]
+siphonwright sheet FICHIER... --output-dir DIR
+                                          dessine la feuille ; --pages: drawing, fitting, checklist,
+                                          parts, estimate, assumptions, séparées par des virgules ;
+                                          --scale: sur plusieurs pages si elle ne tient pas ;
+                                          --photo: sur la photo ; --student: sans constats ;
+                                          --third-angle: la vue en bout placée ainsi ;
+                                          --output-dir: chaque croquis en PDF dans un dossier
+siphonwright survey-form SORTIE.pdf [--paper A4|Letter] [--inch]
+                                          une page vierge pour mesurer près du véhicule
+siphonwright --help | --version
+
+Code de sortie : 0 rien ne bloque le travail ; 1 au moins un arrêt ; 2 un fichier n&apos;a pas pu
+être lu ou écrit, ou un argument est faux.
+</translation>
+    </message>
+    <message>
+        <source>Several sketches need --output-dir DIR.</source>
+        <translation>Plusieurs croquis demandent --output-dir DIR.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no scale; 1:10 is.</source>
+        <translation>« %1 » n&apos;est pas une échelle ; 1:10 en est une.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no resolution; 20 to 1200 dots per inch are.</source>
+        <translation>« %1 » n&apos;est pas une résolution ; il faut 20 à 1200 points par pouce.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read as a picture.</source>
+        <translation>%1 n&apos;a pas pu être lu comme image.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: pages are drawing, fitting, checklist, parts, estimate and assumptions, with commas between, or all.</source>
+        <translation>« %1 » : les pages sont drawing, fitting, checklist, parts, estimate et assumptions, séparées par des virgules, ou all.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>the name of a folder</source>
+        <translation>le nom d&apos;un dossier</translation>
+    </message>
+    <message>
+        <source>names of pages, or all</source>
+        <translation>des noms de pages, ou all</translation>
+    </message>
+    <message>
+        <source>a scale such as 1:10</source>
+        <translation>une échelle comme 1:10</translation>
+    </message>
+    <message>
+        <source>dots per inch</source>
+        <translation>des points par pouce</translation>
+    </message>
+    <message>
+        <source>the name of a picture</source>
+        <translation>le nom d&apos;une image</translation>
     </message>
 </context>
 <context>
@@ -11723,6 +11859,278 @@ Double-clic&#xa0;: à plat.</translation>
     <message>
         <source>An estimate from the drawing as it stands: what is found on the vehicle may change it.</source>
         <translation>Devis d&apos;après le dessin tel qu&apos;il est&#xa0;: ce qui se découvre sur le véhicule peut le changer.</translation>
+    </message>
+    <message>
+        <source>To fill in</source>
+        <translation>À remplir</translation>
+    </message>
+    <message>
+        <source>Unit or vehicle</source>
+        <translation>Groupe ou véhicule</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Moteur</translation>
+    </message>
+    <message>
+        <source>%1, serial number</source>
+        <translation>%1, numéro de série</translation>
+    </message>
+    <message>
+        <source>Rev.</source>
+        <translation>Rév.</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation>Ce qui a changé</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>Fitted by, date</source>
+        <translation>Monté par, date</translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation>Contrôlé par, date</translation>
+    </message>
+    <message>
+        <source>Handed over to, date</source>
+        <translation>Remis à, date</translation>
+    </message>
+    <message>
+        <source>Tag to cut out and tie to the switch</source>
+        <translation>Étiquette à découper et à attacher à l&apos;interrupteur</translation>
+    </message>
+    <message>
+        <source>Valves open before turning on</source>
+        <translation>Vannes ouvertes avant la mise en marche</translation>
+    </message>
+    <message>
+        <source>Coolant in the heater before turning on. Heater off before a valve is closed.</source>
+        <translation>Liquide dans le réchauffeur avant la mise en marche. Réchauffeur arrêté avant de fermer une vanne.</translation>
+    </message>
+    <message>
+        <source>What the figures rest on, with the range in which each is taken to lie. They are estimates; what was measured replaces them.</source>
+        <translation>Ce sur quoi reposent les chiffres, avec la plage supposée pour chacun. Ce sont des estimations ; ce qui est mesuré les remplace.</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Supposé</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Plage</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>For this drawing; no reason given</source>
+        <translation>Pour ce dessin ; sans raison indiquée</translation>
+    </message>
+    <message>
+        <source>For this drawing: %1</source>
+        <translation>Pour ce dessin : %1</translation>
+    </message>
+    <message>
+        <source>%1, inlet</source>
+        <translation>%1, entrée</translation>
+    </message>
+    <message>
+        <source>%1, outlet</source>
+        <translation>%1, sortie</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>rien pour l&apos;instant</translation>
+    </message>
+    <message>
+        <source>%1%2: bore %3, wall %4</source>
+        <translation>%1%2 : diamètre intérieur %3, paroi %4</translation>
+    </message>
+    <message>
+        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
+        <translation>Couper %1 : dessiné %2, plus %3 de marge, laissée en B et recoupée là.</translation>
+    </message>
+    <message>
+        <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
+        <translation>A : %1, %2 emmanché. B : %3, %4 emmanché.</translation>
+    </message>
+    <message>
+        <source>B is %1 higher than A.</source>
+        <translation>B est %1 plus haut que A.</translation>
+    </message>
+    <message>
+        <source>B is %1 lower than A.</source>
+        <translation>B est %1 plus bas que A.</translation>
+    </message>
+    <message>
+        <source>Ports and hose ends</source>
+        <translation>Piquages et embouts</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Où</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Filetage</translation>
+    </message>
+    <message>
+        <source>Screwed in</source>
+        <translation>Vissé</translation>
+    </message>
+    <message>
+        <source>Hose end</source>
+        <translation>Embout</translation>
+    </message>
+    <message>
+        <source>Sealant</source>
+        <translation>Étanchéité</translation>
+    </message>
+    <message>
+        <source>none counted</source>
+        <translation>aucun compté</translation>
+    </message>
+    <message>
+        <source>on the thread [%1]</source>
+        <translation>sur le filetage [%1]</translation>
+    </message>
+    <message>
+        <source>%1, %2 on</source>
+        <translation>%1, %2 emmanché</translation>
+    </message>
+    <message>
+        <source>in line along the engine</source>
+        <translation>aligné le long du moteur</translation>
+    </message>
+    <message>
+        <source>%1 towards the front</source>
+        <translation>%1 vers l&apos;avant</translation>
+    </message>
+    <message>
+        <source>%1 towards the rear</source>
+        <translation>%1 vers l&apos;arrière</translation>
+    </message>
+    <message>
+        <source>in line across it</source>
+        <translation>aligné en travers</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s left side</source>
+        <translation>%1 vers le côté gauche du moteur</translation>
+    </message>
+    <message>
+        <source>%1 towards the engine&apos;s right side</source>
+        <translation>%1 vers le côté droit du moteur</translation>
+    </message>
+    <message>
+        <source>Top %1 and bottom %2 over the datum</source>
+        <translation>Haut à %1 et bas à %2 au-dessus de la référence</translation>
+    </message>
+    <message>
+        <source>; top %1 under the jacket&apos;s lowest point</source>
+        <translation>; haut à %1 sous le point le plus bas de la chemise</translation>
+    </message>
+    <message>
+        <source>Its middle from %1: %2; %3.</source>
+        <translation>Son milieu depuis %1 : %2 ; %3.</translation>
+    </message>
+    <message>
+        <source>Upright, the arrow on its body pointing up.</source>
+        <translation>Vertical, la flèche du corps vers le haut.</translation>
+    </message>
+    <message>
+        <source>Leaning %1 from upright, the arrow on its body pointing up.</source>
+        <translation>Incliné de %1 par rapport à la verticale, la flèche du corps vers le haut.</translation>
+    </message>
+    <message>
+        <source>Mounting not entered.</source>
+        <translation>Fixation non saisie.</translation>
+    </message>
+    <message>
+        <source>Mounted to the frame.</source>
+        <translation>Fixé au châssis.</translation>
+    </message>
+    <message>
+        <source>Mounted to the engine.</source>
+        <translation>Fixé au moteur.</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Charge électrique et liquide</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Tous les réchauffeurs %1, courant %2, charge continue (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and chambers take %1 of coolant; in it now: antifreeze %2.</source>
+        <translation>Durites et chambres neuves prennent %1 de liquide ; il contient : antigel %2.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Les distances le long d&apos;une durite partent de son bout coupé en A, en %1 ; R est le rayon de l&apos;axe du coude. Sous chaque durite son parcours : hauteur du haut (trait) et du bas (tirets) de l&apos;intérieur au-dessus de la référence. Les nombres entre crochets sont ceux de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
+    </message>
+    <message>
+        <source>Hang the heater</source>
+        <translation>Accrocher le réchauffeur</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>vanne</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>purge</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>vidange</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>clapet anti-retour</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>réduction</translation>
+    </message>
+    <message>
+        <source>clip %1</source>
+        <translation>collier %1</translation>
+    </message>
+    <message>
+        <source>bend %1 to %2, %3, R %4</source>
+        <translation>coude %1 à %2, %3, R %4</translation>
+    </message>
+    <message>
+        <source>Cutting and fitting</source>
+        <translation>Coupe et montage</translation>
+    </message>
+    <message>
+        <source>Assumptions and sources</source>
+        <translation>Hypothèses et sources</translation>
     </message>
 </context>
 <context>
@@ -13821,10 +14229,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>non saisi</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut length %3</source>
-        <translation>%1&#xa0;: diam. int. %2, longueur de coupe %3</translation>
-    </message>
-    <message>
         <source>Not judged by choice: %1 (%2).</source>
         <translation>Non jugé par choix&#xa0;: %1 (%2).</translation>
     </message>
@@ -13967,6 +14371,26 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>The heater&apos;s and the engine&apos;s own manuals rule over this sheet; its figures are estimates from stated assumptions.</source>
         <translation>Les manuels du réchauffeur et du moteur l&apos;emportent sur cette feuille&#xa0;; ses valeurs sont des estimations à partir d&apos;hypothèses énoncées.</translation>
+    </message>
+    <message>
+        <source>%1: none of the pages asked for has anything on it.</source>
+        <translation>%1 : aucune des pages demandées n&apos;a de contenu.</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart</source>
+        <translation>Piquages à %1</translation>
+    </message>
+    <message>
+        <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
+        <translation>Rangée %1 sur %2, colonne %3 sur %4. Couper aux repères et joindre.</translation>
+    </message>
+    <message>
+        <source>* not measured</source>
+        <translation>* non mesuré</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
+        <translation>%1 : diamètre intérieur %2, couper %3 (dessiné %4 et %5 de marge)</translation>
     </message>
 </context>
 <context>

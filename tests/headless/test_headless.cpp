@@ -594,7 +594,7 @@ void TestHeadless::thePartsListFollowsTheSheetWhenWanted()
     };
     QCOMPARE(pages({}), 1);
     QVERIFY(pages({QStringLiteral("--parts")}) > 1);
-    const int behind = pages({QStringLiteral("--pages"), QStringLiteral("fitting")});
+    const qsizetype behind = pages({QStringLiteral("--pages"), QStringLiteral("fitting")});
     QVERIFY(behind > 0);
     QCOMPARE(pages({QStringLiteral("--pages"), QStringLiteral("drawing,fitting")}), behind + 1);
 }

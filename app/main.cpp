@@ -6,6 +6,7 @@
 #include "app/window/settings.h"
 
 #include <QApplication>
+#include <QIcon>
 #include <QLocale>
 #include <QTextStream>
 
@@ -18,6 +19,8 @@ void nameProgram()
     QCoreApplication::setOrganizationName(QStringLiteral("Siphonwright"));
     QCoreApplication::setApplicationName(QStringLiteral("Siphonwright"));
     QCoreApplication::setApplicationVersion(QStringLiteral(SIPHONWRIGHT_VERSION));
+    // What the desktop entry is called: by it the desktop finds name and icon of the window.
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.siphonwright.Siphonwright"));
 }
 
 /// A command speaks English and writes numbers with a point, whatever the system's language, unless one is
@@ -36,6 +39,7 @@ int runCommand(QApplication& app, const QStringList& arguments, const QString& l
 int runWindow(QApplication& app, const QStringList& files, const QString& language)
 {
     siphonwright::language::use(app, language.isEmpty() ? siphonwright::settings::language.get() : language);
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/install/org.siphonwright.Siphonwright.svg")));
     siphonwright::MainWindow window;
     window.show();
     if (!files.isEmpty())

@@ -66,7 +66,7 @@ public:
             if (sketch)
                 out.in_recovery = std::max(out.in_recovery, numberIn(*sketch));
         }
-        const QStringList lines = QString::fromLatin1(process_.readAllStandardOutput()).split('\n');
+        const QStringList lines = QString::fromLatin1(process_.readAllStandardOutput()).split(QLatin1Char('\n'));
         for (const QString& line : lines) {
             const QStringList words = line.split(QLatin1Char(' '));
             if (words.size() != 3)

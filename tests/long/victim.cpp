@@ -68,15 +68,16 @@ int main(int argc, char** argv)
         return crash(document, folder);
     Recovery recovery(document, folder);
     std::mt19937 random(static_cast<unsigned>(std::stoul(seed)));
+    // One saves all the time, the other leaves it to the recovery file.
+    const unsigned saved_of_hundred = random() % 2 == 0 ? 30 : 2;
     int number = 0;
     QTimer next;
     next.setSingleShot(true);
     QObject::connect(&next, &QTimer::timeout, &document, [&] {
         edit(document, ++number);
         say("edit", number);
-        constexpr unsigned of_ten = 10;
-        constexpr unsigned saved_of_ten = 3;
-        if (random() % of_ten < saved_of_ten && document.save(file).isEmpty())
+        constexpr unsigned of_hundred = 100;
+        if (random() % of_hundred < saved_of_hundred && document.save(file).isEmpty())
             say("saved", number);
         // Bursts, and rests in which a recovery file is due.
         constexpr unsigned longest_rest_ms = 1500;

@@ -1,5 +1,6 @@
 #include "app/commissioning/page.h"
 
+#include "app/commissioning/expected_ink.h"
 #include "app/commissioning/words.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
@@ -30,6 +31,7 @@ constexpr double leading = 1.75; ///< line to line, as a multiple of the letteri
 constexpr double box_mm = 5;
 constexpr double gap_mm = 2.6;
 constexpr double table_row_mm = 8;
+constexpr double expected_mm = 36; ///< chart under a readings table
 
 /// A stretch of the page that is not broken.
 struct Block {
@@ -104,7 +106,11 @@ private:
         for (const Heater& heater : sketch_.heaters) {
             Block table;
             table.heater = heater.id;
-            table.height_mm = 7 + table_row_mm * (1 + rowCount());
+            table.numbers =
+                drawing::wrapped(limitsText(sketch_, analysis_, heater.id), width(), lettering_mm);
+            table.height_mm = 7 + lines(table.numbers.size(), lettering_mm) +
+                              table_row_mm * (1 + rowCount()) +
+                              (hasExpected(analysis_, heater.id) ? expected_mm : 0);
             blocks_.push_back(std::move(table));
         }
     }
@@ -202,7 +208,15 @@ private:
         write(painter, {margin_mm, top + 4},
               tr("Readings: %1").arg(heater ? inWords(nameOfHeater(*heater)) : QString()), title_lettering_mm,
               Weight::strong);
-        const double from = top + 7;
+        double y = top + 4;
+        for (const QString& line : block.numbers) {
+            y += lettering_mm * leading;
+            write(painter, {margin_mm, y + 0.6}, line, lettering_mm);
+        }
+        const double from = top + 7 + lines(block.numbers.size(), lettering_mm);
+        const double under = from + table_row_mm * (1 + rowCount());
+        paintExpected(painter, sketch_, analysis_, block.heater,
+                      QRectF(margin_mm, under + 2, width() * 0.7, expected_mm - 2));
         const double column = width() / double(heads.size());
         painter.setPen(QPen(Qt::black, 0.25));
         for (int row = 0; row <= rowCount() + 1; ++row)

@@ -10,8 +10,10 @@ void reserveDimensions(Ink& ink)
         return;
     for (const Dimension& dimension : ink.sketch.dimensions) {
         const DimensionShape shape = shapeOf(measure(dimension, ink.sketch, ink.analysis.layout), ink.style);
-        ink.reserve(shape.text_box.boundingRect());
-        ink.avoid(shape.line, ink.paper(0.2));
+        ink.reserveText(shape.text_box.boundingRect());
+        ink.reserveLine(shape.line);
+        for (const QLineF& extension : shape.extensions)
+            ink.reserveLine(QPolygonF({extension.p1(), extension.p2()}));
     }
 }
 

@@ -198,7 +198,8 @@ void paintDimension(QPainter& painter, const DimensionShape& shape, const Style&
     head(shape.line.first(), begins * way);
     head(shape.line.last(), ends * way);
     QColor ground = style.palette.ground;
-    ground.setAlphaF(0.85F);
+    if (!style.page)
+        ground.setAlphaF(0.85F);
     painter.setPen(Qt::NoPen);
     painter.setBrush(ground);
     painter.drawPolygon(shape.text_box);

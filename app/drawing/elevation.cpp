@@ -31,7 +31,19 @@ void reserveBalloons(Ink& ink)
     const double reach = 1.5 * balloonRadius(ink.style);
     for (const QPointF& at : balloonPlaces(ink.analysis, ink.style)) {
         if (!std::isnan(at.x()))
-            ink.reserve(QRectF(at - QPointF(reach, reach), at + QPointF(reach, reach)));
+            ink.reserveText(QRectF(at - QPointF(reach, reach), at + QPointF(reach, reach)));
+    }
+    reserveBalloonLines(ink);
+}
+
+void paintGuides(Ink& ink)
+{
+    if (!ink.style.page)
+        return;
+    ink.painter.setPen(ink.pen(ink.palette.faint, hairline_mm));
+    for (const QLineF& guide : ink.style.page->guides) {
+        ink.line(guide.p1(), guide.p2());
+        ink.avoid(QPolygonF({guide.p1(), guide.p2()}), ink.paper(0.2));
     }
 }
 
@@ -71,6 +83,7 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
         paintSagMargins(ink);
     if (style.contents)
         labelTemperatures(ink);
+    paintGuides(ink);
     paintPlumbArrow(ink);
     paintTemperatureScale(ink);
     if (!style.contents) // at a moment of a demonstration the steady figures would be another story

@@ -5,7 +5,11 @@
 
 #include <QColor>
 #include <QFont>
+#include <QLineF>
 #include <QRectF>
+
+#include <utility>
+#include <vector>
 
 class QPainter;
 
@@ -34,6 +38,15 @@ inline Vec2 fromPage(QPointF p)
 
 struct Contents;
 struct Picture;
+
+/// What a page that the view stands on adds to it.
+struct OnPage {
+    /// Thin lines across the view, from what is written beside it to what that is of; painter axes.
+    std::vector<QLineF> guides;
+    QRectF visible; ///< what of the drawing the page shows, painter axes
+    /// Item numbers of the parts list, written behind names: "[3]".
+    std::vector<std::pair<PartRef, std::size_t>> items;
+};
 
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
 /// also in shape.
@@ -69,6 +82,9 @@ struct Style {
     /// The sketch's photograph, decoded; null: it is not drawn.
     const Picture* photo = nullptr;
     PhotoAs photo_as = PhotoAs::layer;
+    /// On a page: heights are named beside the view, so not in it; and a name that would have to stand on a
+    /// hose is left out. Null: on the screen.
+    const OnPage* page = nullptr;
 };
 
 /// Everything, back to front: photograph, keep-clear areas, ground, engine, jacket, levels, thermostat, tank,

@@ -36,24 +36,28 @@ void paintEndAxes(Ink& ink, const Engine& engine)
     if (jacket.isEmpty())
         return;
     ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
+    const auto axis = [&ink](QPointF a, QPointF b) {
+        ink.line(a, b);
+        ink.avoid(QPolygonF({a, b}), ink.paper(0.2));
+    };
     const QPointF top(jacket.center().x(), jacket.top() - ink.paper(2));
     const double angle = bankAngle_deg(engine.arrangement) * 3.14159265358979323846 / 180;
     if (engine.arrangement == Arrangement::horizontal) {
-        ink.line({jacket.left() - ink.paper(2), jacket.center().y()},
-                 {jacket.right() + ink.paper(2), jacket.center().y()});
+        axis({jacket.left() - ink.paper(2), jacket.center().y()},
+             {jacket.right() + ink.paper(2), jacket.center().y()});
     } else if (angle > 0) {
         // Both meet in the crankshaft, under the middle of the decks.
         const double out = jacket.width() * 0.36;
         const QPointF crank(jacket.center().x(), jacket.top() + out / std::tan(angle));
         for (const double side : {-1.0, 1.0}) {
             const QPointF deck(crank.x() + side * out, jacket.top());
-            ink.line(crank, deck + unitOf(deck - crank) * ink.paper(2));
+            axis(crank, deck + unitOf(deck - crank) * ink.paper(2));
         }
         const double r = ink.paper(1.5);
-        ink.line(crank - QPointF(r, 0), crank + QPointF(r, 0));
-        ink.line(crank - QPointF(0, r), crank + QPointF(0, r));
+        axis(crank - QPointF(r, 0), crank + QPointF(r, 0));
+        axis(crank - QPointF(0, r), crank + QPointF(0, r));
     } else {
-        ink.line(top, {top.x(), jacket.bottom() + ink.paper(2)});
+        axis(top, {top.x(), jacket.bottom() + ink.paper(2)});
     }
 }
 
@@ -98,11 +102,13 @@ void labelSides(Ink& ink, const Engine& engine)
     const auto put = [&](double x, double out, Anchor outer, const QString& name) {
         const Anchor inner = outer == Anchor::left ? Anchor::right : Anchor::left;
         std::vector<Spot> spots;
+        // Beside the block first, where the eye looks for a side; then under and over its corner.
+        for (const double share : {0.5, 0.4, 0.6, 0.7, 0.3, 0.8, 0.9, 0.2})
+            for (const double far : {1.0, 4.0, 8.0})
+                spots.push_back({{x + out * beside * far, box.top() + share * box.height()}, outer});
         for (const double y : {box.bottom() + gap + h, box.bottom() + 2.4 * (gap + h), box.top() - gap,
                                box.top() - 2 * gap - h})
             spots.push_back({{x, y}, inner});
-        for (const double share : {0.9, 0.8, 0.3, 0.15})
-            spots.push_back({{x + out * beside, box.top() + share * box.height()}, outer});
         ink.label(std::move(spots), name, ink.palette.faint);
     };
     put(box.left(), -1, Anchor::right, left);

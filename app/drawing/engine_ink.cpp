@@ -4,6 +4,7 @@
 #include "app/language/tr.h"
 
 #include <algorithm>
+#include <cmath>
 
 /// Engine, water jacket, thermostat housing and the areas to keep clear of.
 namespace siphonwright::drawing {
@@ -46,7 +47,9 @@ void paintCylinders(Ink& ink, const Engine& engine)
     ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
     for (int i = 0; i < count; ++i) {
         const double x = box.left() + box.width() * (i + 0.5) / count;
-        ink.line({x, box.top() - ink.paper(2)}, {x, box.bottom() + ink.paper(2)});
+        const QPolygonF axis({{x, box.top() - ink.paper(2)}, {x, box.bottom() + ink.paper(2)}});
+        ink.painter.drawPolyline(axis);
+        ink.avoid(axis, ink.paper(0.2));
     }
 }
 
@@ -69,11 +72,17 @@ void paintJacketLevels(Ink& ink, const Engine& engine)
         const QPointF right =
             onLevel(ink.analysis.layout.plumb, height, box.right() + ink.paper(7), ink.style.view);
         ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
-        ink.line(onLevel(ink.analysis.layout.plumb, height, box.right() - ink.paper(3), ink.style.view),
-                 right);
-        ink.line(onLevel(ink.analysis.layout.plumb, height, box.left() - ink.paper(4), ink.style.view),
-                 onLevel(ink.analysis.layout.plumb, height, box.left() + ink.paper(3), ink.style.view));
+        const auto stroke = [&](double from, double to) {
+            const QPolygonF line({onLevel(ink.analysis.layout.plumb, height, from, ink.style.view),
+                                  onLevel(ink.analysis.layout.plumb, height, to, ink.style.view)});
+            ink.painter.drawPolyline(line);
+            ink.avoid(line, ink.paper(0.2));
+        };
+        stroke(box.right() - ink.paper(3), right.x());
+        stroke(box.left() - ink.paper(4), box.left() + ink.paper(3));
         levelMark(ink, right - QPointF(ink.paper(2), 0), 1.6, ink.palette.ink);
+        ink.reserve(
+            QRectF(right - QPointF(ink.paper(3.1), ink.paper(1.7)), right - QPointF(ink.paper(0.9), 0)));
     }
 }
 
@@ -127,12 +136,19 @@ void labelJacket(Ink& ink, const Engine& engine)
     const Layout& layout = ink.analysis.layout;
     const double h = ink.paper(ink.style.lettering_mm);
     const double gap = ink.paper(1.5);
-    ink.label({{{box.center().x(), jacket.top() - gap}, Anchor::centre},
-               {{box.center().x(), jacket.bottom() + gap + h}, Anchor::centre},
-               {{box.center().x(), box.top() - gap}, Anchor::centre},
-               {{jacket.left() + gap, jacket.center().y()}, Anchor::left}},
-              inWords(engine.name), ink.palette.ink);
-    if (!layout.jacket)
+    std::vector<Spot> spots{{{box.center().x(), jacket.top() - gap}, Anchor::centre},
+                            {{box.center().x(), jacket.bottom() + gap + h}, Anchor::centre},
+                            {{box.center().x(), box.top() - gap}, Anchor::centre},
+                            {{jacket.left() + gap, jacket.center().y()}, Anchor::left}};
+    constexpr int rows = 12;
+    for (int row = 1; row < rows; ++row)
+        for (const double share : {0.5, 0.35, 0.65})
+            spots.push_back({{box.left() + share * box.width(), box.bottom() - row * box.height() / rows},
+                             Anchor::centre});
+    for (const double share : {0.5, 0.25, 0.75})
+        spots.push_back({{box.left() + share * box.width(), box.bottom() + gap + h}, Anchor::centre});
+    ink.label(std::move(spots), inWords(engine.name), ink.palette.ink);
+    if (!layout.jacket || ink.style.page)
         return;
     const auto mark = [&](double height_mm, double into, const QString& name) {
         const QPointF outside =
@@ -156,7 +172,7 @@ void labelThermostat(Ink& ink, QPointF at)
                {at + QPointF(-thermostat_half_mm - gap, h / 2), Anchor::right},
                {at + QPointF(0, -thermostat_half_mm * 0.8 - gap), Anchor::centre},
                {at + QPointF(0, thermostat_half_mm * 0.8 + gap + h), Anchor::centre}},
-              tr("Thermostat"), ink.palette.ink);
+              tr("Thermostat"), ink.palette.ink, Led{at, thermostat_half_mm + 1.5 * gap});
 }
 
 } // namespace
@@ -171,8 +187,11 @@ void paintEngine(Ink& ink)
     ink.painter.setPen(ink.pen(ink.palette.ink, thick_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
     ink.painter.drawPolygon(outline);
+    ink.groundOf(outline, ink.palette.engine_fill, false);
+    // What coolant and temperature colour changes while it is looked at: text stands on plain ground there.
+    ink.groundOf(jacket, ink.style.contents ? ink.palette.ground : ink.palette.jacket_fill, true);
     for (const QPolygonF& edge : {outline, jacket})
-        ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.3));
+        ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.28));
 
     if (ink.style.contents) {
         paintJacketContents(ink, jacket);
@@ -182,7 +201,16 @@ void paintEngine(Ink& ink)
         ink.painter.drawPolygon(jacket);
     }
     QColor hatching = ink.palette.faint;
-    hatching.setAlphaF(0.45F);
+    constexpr float seen = 0.45F;
+    if (ink.style.page && !ink.style.photo) { // paper knows no opacity
+        const QColor& under = ink.palette.jacket_fill;
+        const auto mix = [](float a, float b) { return b + (a - b) * seen; };
+        hatching =
+            QColor::fromRgbF(mix(hatching.redF(), under.redF()), mix(hatching.greenF(), under.greenF()),
+                             mix(hatching.blueF(), under.blueF()));
+    } else {
+        hatching.setAlphaF(seen);
+    }
     ink.hatch(jacket, 2.4, -45, ink.pen(hatching, hairline_mm));
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm, Qt::DashLine));
     ink.painter.setBrush(Qt::NoBrush);
@@ -239,7 +267,8 @@ void labelEngine(Ink& ink)
                    {{box.right() + ink.paper(1.5), middle}, Anchor::left},
                    {{box.center().x(), under}, Anchor::right},
                    {{box.center().x(), under + 1.6 * ink.paper(ink.style.lettering_mm)}, Anchor::centre}},
-                  inWords(area->name), ink.palette.keep_clear);
+                  inWords(area->name), ink.palette.keep_clear,
+                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2)});
     }
 }
 

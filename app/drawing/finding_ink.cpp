@@ -114,6 +114,14 @@ void paintUndersized(Ink& ink)
     }
 }
 
+void reserveBalloonLines(Ink& ink)
+{
+    const std::vector<QPointF> places = balloonPlaces(ink.analysis, ink.style);
+    for (std::size_t i = 0; i < places.size(); ++i)
+        if (ink.analysis.findings[i].at)
+            ink.reserveLine(QPolygonF({ink.page(*ink.analysis.findings[i].at), places[i]}));
+}
+
 void paintBalloons(Ink& ink)
 {
     const std::vector<QPointF> places = balloonPlaces(ink.analysis, ink.style);

@@ -1,6 +1,7 @@
 #include "app/drawing/ink.h"
 #include "app/language/in_words.h"
 
+#include "core/layout/wording.h"
 #include "core/sketch/edits.h"
 
 #include <QCoreApplication>
@@ -93,7 +94,9 @@ void paintStub(Ink& ink, const HoseEnd& end)
     if (corners.empty() || distance(corners.front().at, seat->opening) > 0.01)
         corners.insert(corners.begin(), Corner{seat->opening, 0});
     const Centreline line(corners);
-    paintTube(ink, trace(line, 0, line.length(), ink.style.view), seat->bore_mm);
+    const QPolygonF seen = trace(line, 0, line.length(), ink.style.view);
+    paintTube(ink, seen, seat->bore_mm);
+    ink.avoid(seen, seat->bore_mm / 2 + 2.5 + ink.paper(0.2));
 }
 
 void paintBody(Ink& ink, const Heater& heater)
@@ -248,7 +251,8 @@ void paintHeaters(Ink& ink)
                    {{box.right() + gap, box.center().y()}, Anchor::left},
                    {{box.left() - gap, box.center().y()}, Anchor::right},
                    {{box.center().x(), box.top() - gap}, Anchor::centre}},
-                  inWords(heater.name), ink.palette.ink);
+                  ink.numbered(inWords(heater.name), refOf(heater)), ink.palette.ink,
+                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(1)});
     }
 }
 
@@ -270,7 +274,8 @@ void paintPorts(Ink& ink)
                    {place + QPointF(-gap, -gap / 2), Anchor::right},
                    {place + QPointF(gap, gap + h), Anchor::left},
                    {place + QPointF(-gap, gap + h), Anchor::right}},
-                  inWords(port.name), ink.palette.ink);
+                  ink.numbered(inWords(port.name), refOf(port)), ink.palette.ink,
+                  Led{place, gap + ink.paper(0.6)});
     }
 }
 

@@ -5,10 +5,12 @@
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
 
+#include "core/layout/wording.h"
 #include "core/running/loop_figures.h"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 /// Hoses at their true outside diameter with what sits in and on them.
 namespace siphonwright::drawing {
@@ -237,7 +239,7 @@ void paintClampsAndClips(Ink& ink, const ResolvedHose& hose)
         const QPointF ear = here.across * up;
         const double r = std::max(5.0, ink.paper(0.6));
         ink.painter.drawEllipse(here.at + ear * (half + 1.5 + r), r, r);
-        ink.avoid(QPolygonF({here.at, here.at + ear * (half + 1.5 + r)}), r);
+        ink.avoid(QPolygonF({here.at, here.at + ear * (half + 1.5 + 2 * r)}), r);
     }
 }
 
@@ -356,7 +358,26 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
                 {here.at + down * (half + ink.paper(1 + ink.style.lettering_mm)), Anchor::centre, angle});
         }
     }
-    ink.label(std::move(spots), text, colourOf(ink, hose.role()));
+    std::optional<Led> led;
+    if (!straights.empty())
+        led = Led{ink.page(straights.front().at(straights.front().length_mm / 2)), half + ink.paper(3.5)};
+    ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
+}
+
+/// Its item number; what it is its symbol says.
+void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index)
+{
+    const QString number = ink.numbered({}, {PartKind::inline_part, hose.id(), index});
+    if (number.isEmpty())
+        return;
+    const Station here = station(ink, *hose, hose->hose_from_mm + hose->hose->parts[index].along_mm);
+    const double gap = std::max(hose->outsideDiameter() * 0.7, ink.paper(1.2)) + ink.paper(1.2);
+    const double h = ink.paper(ink.style.lettering_mm);
+    ink.label({{here.at + QPointF(gap, h / 2), Anchor::left},
+               {here.at + QPointF(-gap, h / 2), Anchor::right},
+               {here.at + QPointF(0, -gap), Anchor::centre},
+               {here.at + QPointF(0, gap + h), Anchor::centre}},
+              number, ink.palette.ink, Led{here.at, 1.6 * gap});
 }
 
 } // namespace
@@ -371,7 +392,7 @@ void paintHoses(Ink& ink)
         if (hose->path.line.empty())
             continue;
         ink.avoid(trace(hose->path.line, 0, hose->path.line.length(), ink.style.view),
-                  hose->outsideDiameter() / 2);
+                  hose->outsideDiameter() / 2 + hose->hose->insulation_mm);
         labelSize(ink, hose);
     }
 }
@@ -383,8 +404,10 @@ void paintHoseParts(Ink& ink)
             continue;
         paintFlow(ink, hose);
         paintClampsAndClips(ink, hose);
-        for (const InlinePart& part : hose->hose->parts)
-            paintInlinePart(ink, hose, part);
+        for (std::size_t i = 0; i < hose->hose->parts.size(); ++i) {
+            paintInlinePart(ink, hose, hose->hose->parts[i]);
+            labelInlinePart(ink, hose, i);
+        }
     }
 }
 

@@ -30,7 +30,7 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
       analysis(judged),
       style(how),
       palette(how.palette),
-      visible(visibleArea(to, boundsOf(what, judged, how.view)))
+      visible(how.page ? how.page->visible : visibleArea(to, boundsOf(what, judged, how.view)))
 {}
 
 QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const
@@ -102,9 +102,27 @@ void Ink::reserve(const QRectF& area)
     taken_.push_back(area);
 }
 
-void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour)
+void Ink::reserveText(const QRectF& area)
 {
-    waiting_.push_back(Waiting{std::move(spots), text, colour, {}});
+    reserve(area);
+    texts_.push_back(area);
+}
+
+void Ink::reserveLine(const QPolygonF& line)
+{
+    const std::vector<QRectF> pieces = piecesOf(line, paper(0.25));
+    taken_.insert(taken_.end(), pieces.begin(), pieces.end());
+}
+
+void Ink::groundOf(const QPolygonF& area, const QColor& colour, bool hatched)
+{
+    grounds_.push_back({area, colour, hatched});
+}
+
+void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour,
+                const std::optional<Led>& led)
+{
+    waiting_.push_back(Waiting{std::move(spots), text, colour, led});
 }
 
 void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
@@ -113,15 +131,9 @@ void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor&
     waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour, led});
 }
 
-void Ink::writeLabels()
+std::vector<QRectF> Ink::piecesOf(const QPolygonF& line, double half_width) const
 {
-    for (const Waiting& one : waiting_)
-        labelNow(one.spots, one.text, one.colour, one.led);
-    waiting_.clear();
-}
-
-void Ink::avoid(const QPolygonF& line, double half_width)
-{
+    std::vector<QRectF> pieces;
     const double step = std::max(paper(2.5), 2 * half_width);
     for (qsizetype i = 0; i + 1 < line.size(); ++i) {
         const QPointF way = line[i + 1] - line[i];
@@ -130,25 +142,32 @@ void Ink::avoid(const QPolygonF& line, double half_width)
         const int parts = square ? 1 : std::clamp(int(std::ceil(far / step)), 1, 500);
         for (int k = 0; k < parts; ++k) {
             const QRectF piece(line[i] + way * k / parts, line[i] + way * (k + 1) / parts);
-            lines_.push_back(piece.normalized().adjusted(-half_width, -half_width, half_width, half_width));
+            pieces.push_back(piece.normalized().adjusted(-half_width, -half_width, half_width, half_width));
         }
     }
+    return pieces;
+}
+
+void Ink::avoid(const QPolygonF& line, double half_width)
+{
+    const bool broad = half_width > paper(0.3);
+    for (const QRectF& piece : piecesOf(line, half_width))
+        lines_.push_back({piece, broad});
 }
 
 bool Ink::isFree(const QRectF& area, bool of_lines) const
 {
-    const auto hit = [&area](const std::vector<QRectF>& others) {
-        return std::any_of(others.begin(), others.end(),
-                           [&area](const QRectF& other) { return other.intersects(area); });
-    };
-    return visible.contains(area) && !hit(taken_) && !(of_lines && hit(lines_));
+    const auto hits = [&area](const QRectF& other) { return other.intersects(area); };
+    const auto on_line = [&area](const Line& line) { return line.area.intersects(area); };
+    return visible.contains(area) && std::none_of(taken_.begin(), taken_.end(), hits) &&
+           !(of_lines && std::any_of(lines_.begin(), lines_.end(), on_line));
 }
 
 double Ink::covered_mm2(const QRectF& area) const
 {
     double sum = 0;
-    for (const QRectF& line : lines_) {
-        const QRectF both = line.intersected(area);
+    for (const Line& line : lines_) {
+        const QRectF both = line.area.intersected(area);
         sum += both.width() * both.height();
     }
     return sum * style.scale * style.scale;
@@ -186,17 +205,10 @@ bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QC
             const QRectF box = place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
             if (!isFree(box, !over_lines))
                 continue;
-            reserve(box);
+            reserveText(box);
             if (led)
                 leadTo(*led, box, colour);
-            // Where there is no place beside the lines, the text takes the ground with it to stay readable;
-            // one along a hose does not, since it would hide the hose. Over a photograph it always does.
-            if ((over_lines || style.photo) && spot.angle_deg == 0) {
-                QColor ground = palette.ground;
-                ground.setAlphaF(0.85F);
-                painter.fillRect(box, ground);
-            }
-            paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
+            write(spot, text, colour, over_lines || onHatching(box));
             return true;
         }
     }

@@ -64,10 +64,16 @@ public:
     /// Parallel lines inside a polygon. Computed, not clipped: a clip is not kept by every device.
     void hatch(const QPolygonF& area, double spacing_mm, double angle_deg, const QPen& with) const;
 
-    /// Keep labels out of an area: never write on what must be read.
+    /// Keep labels out of an area: never write on what must be seen.
     void reserve(const QRectF& area);
-    /// Write on lines only if there is nowhere else.
+    /// The same for what must be read: no leader line runs through it either.
+    void reserveText(const QRectF& area);
+    /// The same for a line that is drawn after the labels.
+    void reserveLine(const QPolygonF& line);
+    /// Write on lines only if there is nowhere else; on broad ones, which are hoses, least of all.
     void avoid(const QPolygonF& line, double half_width);
+    /// What colour is under a label that hides lines, and that there are lines all over (hatching).
+    void groundOf(const QPolygonF& area, const QColor& colour, bool hatched);
     /// Whether an area is in sight and free of text and what must be read; free of lines too, if wanted.
     bool isFree(const QRectF& area, bool of_lines) const;
     /// How much of an area lines and hoses take, mm2 of the device.
@@ -77,14 +83,27 @@ public:
     /// A label of something that it may come to stand far from is led to it by a thin line.
     bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour,
                   const std::optional<Led>& led = {});
-    /// The same when everything is drawn and has reserved its place.
-    void label(std::vector<Spot> spots, const QString& text, const QColor& colour);
+    /// The same when everything is drawn and has reserved its place; all that wait are placed together, so
+    /// that each gets the best place that the others leave it.
+    void label(std::vector<Spot> spots, const QString& text, const QColor& colour,
+               const std::optional<Led>& led = {});
     /// Likewise, with the choice of place before all labels that wait.
     void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
                     const std::optional<Led>& led = {});
     void writeLabels();
+    /// A part's name with its item number behind it, where the page has one.
+    QString numbered(const QString& name, const PartRef& part) const;
 
 private:
+    struct Line {
+        QRectF area;
+        bool broad = false;
+    };
+    struct Ground {
+        QPolygonF area;
+        QColor colour;
+        bool hatched = false;
+    };
     struct Waiting {
         std::vector<Spot> spots;
         QString text;
@@ -92,8 +111,17 @@ private:
         std::optional<Led> led;
     };
     void leadTo(const Led& led, const QRectF& text, const QColor& colour) const;
+    void write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const;
+    QColor groundAt(QPointF at) const;
+    bool onHatching(const QRectF& area) const;
+    /// Pieces of a line whose boxes are not much larger than it is.
+    std::vector<QRectF> piecesOf(const QPolygonF& line, double half_width) const;
+    friend class LabelRoom;
+
     std::vector<QRectF> taken_;
-    std::vector<QRectF> lines_;
+    std::vector<QRectF> texts_; ///< among those taken
+    std::vector<Line> lines_;
+    std::vector<Ground> grounds_;
     std::vector<Waiting> waiting_;
 };
 
@@ -131,6 +159,7 @@ void paintChamberContents(Ink& ink, const Heater& heater);
 void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
 void paintBalloons(Ink& ink);
+void reserveBalloonLines(Ink& ink);
 /// Dimensions come last as well, and their text is never written over.
 void reserveDimensions(Ink& ink);
 void paintDimensions(Ink& ink);

@@ -24,6 +24,8 @@ void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
     const QPointF lift(0, -ink.paper(1));
     const QPointF under(0, ink.paper(1) + ink.paper(ink.style.lettering_mm));
     const QPointF in = along * ink.paper(3);
+    if (ink.style.page) // named beside the view
+        return;
     ink.label({{left + in + lift, Anchor::left, angle},
                {left + in + under, Anchor::left, angle},
                {right - in + lift, Anchor::right, angle},
@@ -60,7 +62,8 @@ void paintGroundAndDatum(Ink& ink)
                   ink.pen(ink.palette.ink, hairline_mm));
         ink.reserve(QRectF(left, y, right - left, ink.paper(2)));
         ink.label({{{left + ink.paper(3), y - ink.paper(1)}},
-                   {{right - ink.paper(3), y - ink.paper(1)}, Anchor::right}},
+                   {{right - ink.paper(3), y - ink.paper(1)}, Anchor::right},
+                   {{(left + right) / 2, y - ink.paper(1)}, Anchor::centre}},
                   tr("Ground, lowest ride height"), ink.palette.ink);
     }
     ink.painter.setPen(ink.chainPen(ink.palette.ink, thin_mm));
@@ -126,7 +129,7 @@ void paintTank(Ink& ink)
     ink.label({{{body.center().x(), body.top() - 44 - ink.paper(1.5)}, Anchor::centre},
                {{body.right() + ink.paper(2), body.bottom()}, Anchor::left},
                {{body.center().x(), body.bottom() + ink.paper(4)}, Anchor::centre}},
-              tr("Surge tank"), ink.palette.ink);
+              tr("Surge tank"), ink.palette.ink, Led{body.center(), body.height() / 2 + ink.paper(6)});
 }
 
 } // namespace siphonwright::drawing

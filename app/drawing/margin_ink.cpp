@@ -35,12 +35,13 @@ void paintSagMargins(Ink& ink)
         ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
         ink.line(from, tip);
         ink.arrowhead(tip, along, 1.6, ink.palette.faint);
+        ink.avoid(QPolygonF({from, tip}), ink.paper(0.3));
         const QString text =
             tr("may sag %1").arg(inWords(*margin.droop.margin_mm, Unit::mm, ink.style.units));
         ink.label({{tip + QPointF(ink.paper(1.2), 0)},
                    {tip - QPointF(ink.paper(1.2), 0), Anchor::right},
                    {tip + QPointF(0, ink.paper(0.8 + ink.style.lettering_mm)), Anchor::centre}},
-                  text, ink.palette.faint);
+                  text, ink.palette.faint, Led{tip, ink.paper(1.6)});
     }
 }
 
@@ -60,9 +61,11 @@ void paintPlumbArrow(Ink& ink)
     ink.painter.setPen(ink.chainPen(ink.palette.faint, thin_mm));
     ink.line(from, from + QPointF(0, ink.paper(17)));
     ink.reserve(QRectF(from, tip).normalized().adjusted(-ink.paper(2), 0, ink.paper(2), 0));
+    const Led bob{tip, ink.paper(3)};
     const double off_deg = std::acos(std::min(1.0, up.z)) * 180 / 3.14159265358979323846;
     ink.label({{tip + QPointF(0, ink.paper(1.2 + ink.style.lettering_mm)), Anchor::centre}},
-              tr("plumb, %1 off").arg(inWords(off_deg, Unit::degree, ink.style.units)), ink.palette.level);
+              tr("plumb, %1 off").arg(inWords(off_deg, Unit::degree, ink.style.units)), ink.palette.level,
+              bob);
 }
 
 } // namespace siphonwright::drawing

@@ -125,7 +125,8 @@ void lead(Ink& ink, const QLineF& leader)
 void write(Ink& ink, const QRectF& block, const QStringList& lines, const QColor& first)
 {
     QColor ground = ink.palette.ground;
-    ground.setAlphaF(0.9F);
+    if (!ink.style.page)
+        ground.setAlphaF(0.9F);
     ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
     ink.painter.setBrush(ground);
     ink.painter.drawRect(block);
@@ -135,7 +136,7 @@ void write(Ink& ink, const QRectF& block, const QStringList& lines, const QColor
         paintText(ink.painter, ink.style, at, lines[i], Anchor::left, i == 0 ? first : ink.palette.text);
         baseline += ink.paper(line_heights * ink.style.lettering_mm);
     }
-    ink.reserve(block);
+    ink.reserveText(block);
 }
 
 } // namespace

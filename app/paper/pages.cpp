@@ -22,6 +22,11 @@ sheet::Options pageOf(sheet::Paper paper)
     return options;
 }
 
+bool priced(Kind kind)
+{
+    return kind == Kind::for_customer || kind == Kind::internal;
+}
+
 /// Label and value under each other at the right; returns the height taken.
 double layReferences(Flow& flow, const Job& job, double top)
 {
@@ -76,6 +81,10 @@ QString titleOf(Kind kind)
         return tr("Estimate");
     case Kind::internal:
         return tr("Estimate, internal");
+    case Kind::fitting:
+        return tr("Cutting and fitting");
+    case Kind::assumptions:
+        return tr("Assumptions and sources");
     }
     return {};
 }
@@ -100,12 +109,17 @@ Pages::Pages(const Sketch& sketch, Kind kind, sheet::Paper paper)
     if (kind == Kind::parts_list) {
         layPartsList(flow_, job);
         layCutPlan(flow_, job);
+    } else if (kind == Kind::fitting) {
+        layFitting(flow_, job);
+    } else if (kind == Kind::assumptions) {
+        layAssumptions(flow_, job);
     } else {
         layEstimate(flow_, job);
         layMissing(flow_, job);
         layAlternates(flow_, job);
     }
-    layCautions(flow_, job);
+    if (kind != Kind::assumptions)
+        layCautions(flow_, job);
     flow_.onNewPage({});
 }
 
@@ -142,7 +156,7 @@ void layHead(Flow& flow, const Job& job)
     flow.text(flow.right(), top + title_mm, titleOf(job.kind), Anchor::right, title_mm, Weight::strong);
     const double half = flow.width() / 2 - 6;
     // The drawing's owner may be the customer, so an estimate does not take him for who makes it.
-    const bool by_owner = job.quote.company.empty() && job.kind == Kind::parts_list;
+    const bool by_owner = job.quote.company.empty() && !priced(job.kind);
     const std::string& company = by_owner ? job.sketch.sheet.legal_owner : job.quote.company;
     const double left = layBlock(flow, company, flow.left(), top + 3.5, half, 3.5);
     const double references = layReferences(flow, job, top + title_mm + 7);
@@ -151,12 +165,12 @@ void layHead(Flow& flow, const Job& job)
     flow.down(6);
     const double under = flow.y();
     double customer = 0;
-    if (job.kind != Kind::parts_list) {
+    if (priced(job.kind)) {
         const std::string& to = job.quote.customer.empty() ? job.sketch.sheet.customer : job.quote.customer;
         customer = layBlock(flow, to, flow.left(), under, half, body_mm);
     }
     double y = under;
-    const double x = job.kind == Kind::parts_list ? flow.left() : flow.left() + flow.width() / 2;
+    const double x = !priced(job.kind) ? flow.left() : flow.left() + flow.width() / 2;
     const auto say = [&](const QString& text, Weight weight) {
         for (const QString& line : drawing::wrapped(text, flow.right() - x, body_mm, weight)) {
             flow.text(x, y, line, Anchor::left, body_mm, weight);
@@ -201,9 +215,9 @@ QStringList exportTo(const QString& path, const Pages& pages)
     return {};
 }
 
-std::vector<sheet::FurtherPage> partsPages(const Sketch& sketch, sheet::Paper paper)
+std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, sheet::Paper paper)
 {
-    const auto pages = std::make_shared<const Pages>(sketch, Kind::parts_list, paper);
+    const auto pages = std::make_shared<const Pages>(sketch, kind, paper);
     std::vector<sheet::FurtherPage> out;
     for (int i = 0; i < pages->count(); ++i)
         out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); }});

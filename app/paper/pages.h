@@ -8,10 +8,11 @@
 #include <QPageLayout>
 #include <QString>
 
-/// Parts list and estimate on paper: upright pages of A4 or Letter.
+/// Parts list, estimate, what is needed to cut and fit, and assumptions on paper: upright pages of A4 or
+/// Letter.
 namespace siphonwright::paper {
 
-enum class Kind { parts_list, for_customer, internal };
+enum class Kind { parts_list, for_customer, internal, fitting, assumptions };
 
 /// A document laid out in pages.
 class Pages {
@@ -35,8 +36,8 @@ private:
 
 QString titleOf(Kind kind);
 
-/// The parts list as pages behind a layout sheet.
-std::vector<sheet::FurtherPage> partsPages(const Sketch& sketch, sheet::Paper paper);
+/// A document as pages behind a layout sheet.
+std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, sheet::Paper paper);
 
 /// Write as PDF. \return sentences saying what went wrong; empty: done.
 QStringList exportTo(const QString& path, const Pages& pages);
@@ -56,5 +57,9 @@ void layEstimate(Flow& flow, const Job& job);
 void layAlternates(Flow& flow, const Job& job);
 void layMissing(Flow& flow, const Job& job);
 void layCautions(Flow& flow, const Job& job);
+void layFitting(Flow& flow, const Job& job);
+void layToFillIn(Flow& flow, const Job& job);
+void layTag(Flow& flow, const Job& job);
+void layAssumptions(Flow& flow, const Job& job);
 
 } // namespace siphonwright::paper

@@ -105,7 +105,7 @@ void layCautions(Flow& flow, const Job& job)
 {
     flow.heading(tr("Cautions"));
     const QStringList cautions =
-        job.kind == Kind::parts_list
+        job.kind != Kind::for_customer && job.kind != Kind::internal
             ? QStringList{tr("Check sizes, threads and materials against the heater's and the engine's "
                              "manuals "
                              "before you order. Hose, clamps and sealant have to be fit for hot coolant "

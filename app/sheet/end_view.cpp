@@ -68,8 +68,11 @@ void paintEndView(const Page& page, const Plan& plan)
     style.balloons = false;
     style.tint = false;
     style.findings = tells;
+    // Items and heights are said in the elevation.
+    const drawing::OnPage on_page{{}, seenOn(plan.end, plan.end_origin, plan.denominator), {}};
+    style.page = &on_page;
     page.painter.save();
-    page.painter.setClipRect(plan.end);
+    page.painter.setClipRect(plan.end, Qt::IntersectClip);
     page.painter.translate(plan.end_origin);
     page.painter.scale(style.scale, style.scale);
     drawing::paintElevation(page.painter, page.sketch, page.analysis, style);

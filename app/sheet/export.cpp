@@ -1,6 +1,7 @@
 #include "app/language/tr.h"
 #include "app/sheet/sheet.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QImage>
 #include <QPainter>
@@ -9,6 +10,7 @@
 #include <QSvgGenerator>
 
 #include <cmath>
+#include <functional>
 
 /// The sheet as a file. Every kind is written beside the old file and takes its place only when complete.
 namespace siphonwright::sheet {
@@ -21,15 +23,16 @@ QString titleOf(const Sketch& sketch)
     return title.isEmpty() ? tr("Layout sheet") : title;
 }
 
-bool writePdf(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
-              const std::vector<FurtherPage>& further)
+bool writePdf(QIODevice& file, const std::vector<FurtherPage>& pages, const Sketch& sketch)
 {
     QPdfWriter writer(&file);
+    // Archival PDF as far as Qt can: fonts embedded, colours by a profile, what it is as XMP metadata.
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setTitle(titleOf(sketch));
     writer.setCreator(QStringLiteral("Siphonwright " SIPHONWRIGHT_VERSION));
     writer.setResolution(1200);
     // Before begin(): a layout set later does not reach the first page.
-    if (!writer.setPageLayout(pageLayout(options)))
+    if (!writer.setPageLayout(pages.front().layout))
         return false;
     QPainter painter;
     if (!painter.begin(&writer))
@@ -37,19 +40,22 @@ bool writePdf(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     // The physical resolution of this device is not the one that it paints in.
     const double per_mm = writer.logicalDpiX() / 25.4;
     painter.scale(per_mm, per_mm);
-    paintPage(painter, sketch, analysis, options);
-    for (const FurtherPage& page : further) {
-        if (!writer.setPageLayout(page.layout) || !writer.newPage())
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        if (i > 0 && (!writer.setPageLayout(pages[i].layout) || !writer.newPage()))
             return false;
-        page.paint(painter);
+        pages[i].paint(painter);
     }
     return painter.end();
 }
 
-bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
-              const std::vector<FurtherPage>& /*one picture*/)
+QSizeF sizeOf(const FurtherPage& page)
 {
-    const QSizeF page = pageSize(options);
+    return page.layout.fullRect(QPageLayout::Millimeter).size();
+}
+
+bool writeSvg(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double /*no pixels*/)
+{
+    const QSizeF page = sizeOf(one);
     QSvgGenerator generator;
     generator.setOutputDevice(&file);
     generator.setTitle(titleOf(sketch));
@@ -61,49 +67,83 @@ bool writeSvg(QIODevice& file, const Sketch& sketch, const Analysis& analysis, c
     if (!painter.begin(&generator))
         return false;
     painter.scale(100, 100);
-    paintPage(painter, sketch, analysis, options);
+    one.paint(painter);
     return painter.end();
 }
 
-bool writePng(QIODevice& file, const Sketch& sketch, const Analysis& analysis, const Options& options,
-              const std::vector<FurtherPage>& /*one picture*/)
+bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double dpi)
 {
-    constexpr double per_mm = 200 / 25.4;
-    const QSizeF page = pageSize(options);
+    const double per_mm = dpi / 25.4;
+    const QSizeF page = sizeOf(one);
     QImage image(int(std::lround(page.width() * per_mm)), int(std::lround(page.height() * per_mm)),
                  QImage::Format_RGB32);
+    if (image.isNull())
+        return false;
     image.setDotsPerMeterX(int(std::lround(per_mm * 1000)));
     image.setDotsPerMeterY(int(std::lround(per_mm * 1000)));
     image.setText(QStringLiteral("Title"), titleOf(sketch));
     image.fill(Qt::white);
     QPainter painter(&image);
     painter.scale(per_mm, per_mm);
-    paintPage(painter, sketch, analysis, options);
+    one.paint(painter);
     return painter.end() && image.save(&file, "PNG");
 }
 
-} // namespace
-
-QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                     const Options& options, const std::vector<FurtherPage>& further)
+/// Beside the old file, in whose place it comes when `draw` has succeeded.
+QStringList keep(const QString& path, const std::function<bool(QIODevice&)>& draw)
 {
-    const QString suffix = QFileInfo(path).suffix().toLower();
-    const auto write = suffix == QLatin1String("pdf")   ? writePdf
-                       : suffix == QLatin1String("svg") ? writeSvg
-                       : suffix == QLatin1String("png") ? writePng
-                                                        : nullptr;
-    if (!write)
-        return {tr("%1: a sheet is written as .pdf, .svg or .png.").arg(path)};
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    if (!write(file, sketch, analysis, options, further)) {
+    if (!draw(file)) {
         file.cancelWriting();
         return {tr("%1: the sheet could not be drawn.").arg(path)};
     }
     if (!file.commit())
         return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
     return {};
+}
+
+/// "sheet-2.png".
+QString numberedPath(const QString& path, std::size_t page)
+{
+    const QFileInfo info(path);
+    if (page == 0)
+        return path;
+    return info.dir().filePath(
+        QStringLiteral("%1-%2.%3").arg(info.completeBaseName()).arg(page + 1).arg(info.suffix()));
+}
+
+} // namespace
+
+QStringList write(const QString& path, const std::vector<FurtherPage>& pages, const Sketch& sketch,
+                  double png_dpi)
+{
+    const QString suffix = QFileInfo(path).suffix().toLower();
+    if (pages.empty())
+        return {tr("%1: none of the pages asked for has anything on it.").arg(path)};
+    if (suffix == QLatin1String("pdf"))
+        return keep(path, [&](QIODevice& file) { return writePdf(file, pages, sketch); });
+    const auto draw = suffix == QLatin1String("svg")   ? writeSvg
+                      : suffix == QLatin1String("png") ? writePng
+                                                       : nullptr;
+    if (!draw)
+        return {tr("%1: a sheet is written as .pdf, .svg or .png.").arg(path)};
+    QStringList problems;
+    for (std::size_t i = 0; i < pages.size(); ++i)
+        problems += keep(numberedPath(path, i),
+                         [&](QIODevice& file) { return draw(file, pages[i], sketch, png_dpi); });
+    return problems;
+}
+
+QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
+                     const Options& options, const std::vector<FurtherPage>& further)
+{
+    Options counted = tiled(options, sketch, analysis);
+    counted.sheets = int(further.size()) + 1;
+    std::vector<FurtherPage> pages = drawingPages(sketch, analysis, counted);
+    pages.insert(pages.end(), further.begin(), further.end());
+    return write(path, pages, sketch, options.png_dpi);
 }
 
 } // namespace siphonwright::sheet

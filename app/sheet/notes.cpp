@@ -52,7 +52,7 @@ std::vector<Block> setIn(const std::vector<Section>& sections, const std::vector
             const Item& item = section.items[k];
             const double in = item.severity ? indent : 1.4 * lettering_mm;
             blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
-                              item.severity, item.number, (item.severity ? 0.55 : 0.2) * lettering_mm, in});
+                              item.severity, item.number, (item.severity ? 0.9 : 0.2) * lettering_mm, in});
             // Room for a hand, whatever the lettering.
             constexpr double written_line_mm = 8;
             for (int line = 0; line < item.blank_lines; ++line)

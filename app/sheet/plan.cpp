@@ -16,6 +16,7 @@ constexpr double title_width_mm = 180; // ISO 7200
 constexpr double title_height_mm = 32;
 constexpr double foot_height_mm = 14;
 constexpr double caption_height_mm = 7;
+constexpr double spacing_height_mm = 7;
 constexpr double drop_column_mm = 8;
 constexpr double air_across_mm = 13; // round the drawing: labels, the front arrow
 constexpr double air_along_mm = 6;
@@ -56,6 +57,7 @@ Plan frameOf(const QSizeF& page)
     Plan plan;
     // ISO 5457: 20 mm for binding on the left, 10 mm elsewhere.
     plan.frame = QRectF(20, 10, page.width() - 30, page.height() - 20);
+    plan.border = plan.frame.adjusted(-5, -5, 5, 5);
     const double left_over = plan.frame.width() - title_width_mm;
     const double width = left_over < 60 ? plan.frame.width() : title_width_mm;
     plan.title =
@@ -86,10 +88,41 @@ UnitSystem unitsOf(const Sketch& sketch)
     return sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
 }
 
-QSizeF pageSize(const Options& options)
+QSizeF paperSize(const Options& options)
 {
     const QSizeF upright = paperOf(options.paper).size(QPageSize::Millimeter);
     return options.orientation == QPageLayout::Landscape ? upright.transposed() : upright;
+}
+
+QSizeF pageSize(const Options& options)
+{
+    const QSizeF paper = paperSize(options);
+    if (options.across <= 1 && options.down <= 1)
+        return paper;
+    return {(paper.width() - 2 * tile_margin_mm) * options.across,
+            (paper.height() - 2 * tile_margin_mm) * options.down};
+}
+
+Options tiled(Options options, const Sketch& sketch, const Analysis& analysis)
+{
+    options.across = 1;
+    options.down = 1;
+    if (!options.scale)
+        return options;
+    // One more page where it is needed more: the way in which the sheet is shorter.
+    Options found = options;
+    found.scale = std::nullopt;
+    while (planOf(sketch, analysis, found).denominator > *options.scale) {
+        const QSizeF size = pageSize(found);
+        const bool wider = size.width() <= 1.3 * size.height();
+        int& count = wider ? found.across : found.down;
+        if (count >= most_tiles)
+            break;
+        ++count;
+    }
+    options.across = found.across;
+    options.down = found.down;
+    return options;
 }
 
 QPageLayout pageLayout(const Options& options)
@@ -99,10 +132,78 @@ QPageLayout pageLayout(const Options& options)
     return layout;
 }
 
+namespace {
+
+/// What is drawn, painter axes, and how wide the columns beside it are.
+struct Drawn {
+    QRectF box;
+    QRectF end; ///< null: no end view
+    double left_mm = 0;
+    double drops_mm = 0;
+    double over_view_mm = 0;
+};
+
+/// The scale, and whether there is an end view.
+void scaleViews(Plan& plan, Drawn& drawn, const QSizeF& room, const Options& options)
+{
+    const QSizeF alone(room.width() - drawn.left_mm - drawn.drops_mm - 2 * air_across_mm,
+                       room.height() - drawn.over_view_mm - 2 * air_along_mm);
+    plan.denominator = largestScale(drawn.box.size(), alone);
+    if (!drawn.end.isNull()) {
+        const QSizeF both(drawn.box.width() + drawn.end.width(),
+                          std::max(drawn.box.height(), drawn.end.height()));
+        const int n = largestScale(both, {alone.width() - 2 * air_across_mm, alone.height()});
+        plan.end_left_out = n > std::max(least_with_end, plan.denominator);
+        if (plan.end_left_out)
+            drawn.end = QRectF();
+        else
+            plan.denominator = n;
+    }
+    if (options.scale && *options.scale > plan.denominator)
+        plan.denominator = *options.scale;
+}
+
+/// The ports' distance close over what is drawn, which stays in the middle.
+/// @return the middle's height.
+double placeSpacing(Plan& plan, QRectF& area, const Drawn& drawn)
+{
+    constexpr double air_mm = 17; // labels over the drawing
+    area.setTop(area.top() + spacing_height_mm);
+    const double middle = area.center().y();
+    const double spare = area.height() - drawn.box.height() / plan.denominator - 2 * air_mm;
+    area.setTop(area.top() + std::max(0.0, spare / 2));
+    plan.spacing = QRectF(area.left(), area.top() - spacing_height_mm, area.width(), spacing_height_mm);
+    return middle;
+}
+
+void placeViews(Plan& plan, QRectF area, const Drawn& drawn, bool with_spacing)
+{
+    const double n = plan.denominator;
+    const double middle = with_spacing ? placeSpacing(plan, area, drawn) : area.center().y();
+    plan.heights = QRectF(area.left(), area.top(), drawn.left_mm, area.height());
+    if (!drawn.end.isNull()) {
+        const double width = drawn.end.width() / n + 2 * air_across_mm;
+        // What is left over is shared, so that neither view is pressed to an edge.
+        const double taken =
+            drawn.left_mm + drawn.drops_mm + 2 * air_across_mm + drawn.box.width() / n + width;
+        const double spare = std::max(0.0, area.width() - taken);
+        plan.end = QRectF(area.right() - width - spare / 2, area.top(), width + spare / 2, area.height());
+        area.setRight(plan.end.left());
+    }
+    plan.drops = QRectF(area.right() - drawn.drops_mm, area.top(), drawn.drops_mm, area.height());
+    plan.view = QRectF(plan.heights.topRight(), plan.drops.bottomLeft());
+    plan.origin = QPointF(plan.view.center().x(), middle) - drawn.box.center() / n;
+    // One height stands at one place on both.
+    plan.end_origin = {plan.end.center().x() - drawn.end.center().x() / n, plan.origin.y()};
+}
+
+} // namespace
+
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     Plan plan = frameOf(pageSize(options));
-    const bool beside = options.orientation == QPageLayout::Landscape;
+    const bool beside = pageSize(options).width() > pageSize(options).height();
+    const bool with_spacing = portsOfLoop(sketch).has_value();
     const double floor = std::min(plan.title.top(), plan.foot.top());
     QRectF area(plan.frame.topLeft(), QPointF(plan.frame.right(), floor));
     if (beside) {
@@ -110,47 +211,23 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
         plan.notes = QRectF(area.right() - notes, area.top(), notes, area.height());
         area.setRight(plan.notes.left());
     }
-    const double left = heightColumnWidth(sketch, analysis);
-    const double drops = drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3));
-    const QRectF box = drawing::boundsOf(sketch, analysis);
-    const double wide = area.width() - left - drops - 2 * air_across_mm;
-    const double high = area.height() - caption_height_mm - 2 * air_along_mm - (beside ? 0 : least_notes_mm);
-    plan.denominator = largestScale(box.size(), {wide, high});
-    QRectF end;
-    if (depthMatters(sketch, analysis)) {
-        end = drawing::boundsOf(sketch, analysis, endOf(options));
-        const QSizeF both(box.width() + end.width(), std::max(box.height(), end.height()));
-        const int n = largestScale(both, {wide - 2 * air_across_mm, high});
-        plan.end_left_out = n > std::max(least_with_end, plan.denominator);
-        if (plan.end_left_out)
-            end = QRectF();
-        else
-            plan.denominator = n;
-    }
-    const double n = plan.denominator;
+    Drawn drawn{drawing::boundsOf(sketch, analysis),
+                depthMatters(sketch, analysis) ? drawing::boundsOf(sketch, analysis, endOf(options))
+                                               : QRectF(),
+                heightColumnWidth(sketch, analysis),
+                drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3)),
+                caption_height_mm + (with_spacing ? spacing_height_mm : 0)};
+    scaleViews(plan, drawn, {area.width(), area.height() - (beside ? 0 : least_notes_mm)}, options);
     if (!beside) {
-        const double room = box.height() / n + caption_height_mm + 2 * air_along_mm;
-        const double drawn = std::max(room, area.height() / 3);
-        plan.notes = QRectF(area.left(), area.top() + drawn, area.width(), area.height() - drawn);
+        const double room = drawn.box.height() / plan.denominator + drawn.over_view_mm + 2 * air_along_mm;
+        const double taken = std::max(room, area.height() / 3);
+        plan.notes = QRectF(area.left(), area.top() + taken, area.width(), area.height() - taken);
         plan.columns = area.width() > 240 ? 3 : 2;
         area.setBottom(plan.notes.top());
     }
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());
-    plan.heights = QRectF(area.left(), area.top(), left, area.height());
-    if (!end.isNull()) {
-        const double width = end.width() / n + 2 * air_across_mm;
-        // What is left over is shared, so that neither view is pressed to an edge.
-        const double spare =
-            std::max(0.0, area.width() - left - drops - 2 * air_across_mm - box.width() / n - width);
-        plan.end = QRectF(area.right() - width - spare / 2, area.top(), width + spare / 2, area.height());
-        area.setRight(plan.end.left());
-    }
-    plan.drops = QRectF(area.right() - drops, area.top(), drops, area.height());
-    plan.view = QRectF(plan.heights.topRight(), plan.drops.bottomLeft());
-    plan.origin = plan.view.center() - box.center() / n;
-    // One height stands at one place on both.
-    plan.end_origin = {plan.end.center().x() - end.center().x() / n, plan.origin.y()};
+    placeViews(plan, area, drawn, with_spacing);
     return plan;
 }
 

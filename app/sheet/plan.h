@@ -3,6 +3,12 @@
 #include "app/drawing/elevation.h"
 #include "app/sheet/sheet.h"
 
+#include <QLineF>
+
+#include <optional>
+#include <utility>
+#include <vector>
+
 /// Where everything stands on the page, mm from its top left corner.
 namespace siphonwright::sheet {
 
@@ -15,6 +21,7 @@ struct Page {
     UnitSystem units;
     drawing::Palette palette;
     bool end_left_out = false; ///< depth matters, but there is no room for an end view
+    drawing::OnPage on_page;   ///< of the elevation
 };
 
 /// A height over the datum that the sheet states.
@@ -27,9 +34,11 @@ std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis);
 
 struct Plan {
     QRectF frame;
+    QRectF border; ///< round the frame, with the letters and figures of its zones
     QRectF title;
     QRectF foot;    ///< scale bars
     QRectF caption; ///< over the view: what is seen, from which side
+    QRectF spacing; ///< dimension over the view; null where there is none
     QRectF heights; ///< column left of the view
     QRectF view;    ///< the elevation
     QRectF drops;   ///< dimensions right of the view
@@ -51,6 +60,21 @@ UnitSystem unitsOf(const Sketch& sketch);
 
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 void paintFoot(const Page& page, const QRectF& box, int denominator);
+/// What a view's box on the page shows of the drawing, painter axes.
+inline QRectF seenOn(const QRectF& box, QPointF origin, int denominator)
+{
+    return {(box.topLeft() - origin) * denominator, box.size() * denominator};
+}
+/// Lines from the heights' and drops' columns across the view to what they are of.
+std::vector<QLineF> guidesOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan);
+/// Item numbers of the parts list, by what is drawn.
+std::vector<std::pair<PartRef, std::size_t>> itemNumbers(const Sketch& sketch, const Analysis& analysis);
+/// The supply and the return port of the first loop that has both.
+std::optional<std::pair<QPointF, QPointF>> portsOfLoop(const Sketch& sketch);
+/// Are there heights, marked with a star, that nobody has measured?
+bool anyUnmeasured(const Sketch& sketch, const Analysis& analysis);
+void paintSpacing(const Page& page, const Plan& plan);
+void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);

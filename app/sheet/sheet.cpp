@@ -75,10 +75,11 @@ void paintView(const Page& page, const Plan& plan)
     style.balloons = tells;
     const bool with_photo = page.options.photo && page.sketch.photo;
     const drawing::Picture photo = with_photo ? photo::decoded(**page.sketch.photo) : drawing::Picture();
+    style.page = &page.on_page;
     style.photo = with_photo ? &photo : nullptr;
     style.photo_as = page.options.colour ? drawing::PhotoAs::flat : drawing::PhotoAs::flat_grey;
     page.painter.save();
-    page.painter.setClipRect(plan.view);
+    page.painter.setClipRect(plan.view, Qt::IntersectClip);
     page.painter.translate(plan.origin);
     page.painter.scale(style.scale, style.scale);
     drawing::paintElevation(page.painter, page.sketch, page.analysis, style);
@@ -90,10 +91,15 @@ void paintView(const Page& page, const Plan& plan)
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     const Plan plan = planOf(sketch, analysis, options);
-    const Page page{painter,          sketch,
-                    analysis,         options,
-                    unitsOf(sketch),  options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
-                    plan.end_left_out};
+    const Page page{painter,
+                    sketch,
+                    analysis,
+                    options,
+                    unitsOf(sketch),
+                    options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
+                    plan.end_left_out,
+                    {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
+                     itemNumbers(sketch, analysis)}};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {
@@ -104,12 +110,14 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
         paintEndView(page, plan);
         paintHeights(page, plan);
         paintDrops(page, plan);
+        paintSpacing(page, plan);
     }
     paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
     paintNotes(page, plan.notes, plan.columns);
     paintFoot(page, plan.foot, plan.denominator);
     paintTitleBlock(page, plan.title, plan.denominator);
     paintFrame(page, plan.frame);
+    paintBorder(page, plan);
     painter.restore();
 }
 

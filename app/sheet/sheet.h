@@ -2,6 +2,7 @@
 
 #include "core/analysis/analysis.h"
 
+#include <QImage>
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QSizeF>
@@ -29,9 +30,24 @@ struct Options {
     /// For a class that is to find the fault: no findings, balloons, pockets, margins or results, but the
     /// notes and room to write.
     bool student = false;
+    /// 1:n as wanted; nothing: the largest that fits. Larger than what fits: the drawing goes over several
+    /// pages, `across` by `down`, to be trimmed at the marks and joined.
+    std::optional<int> scale;
+    int across = 1;
+    int down = 1;
+    int sheets = 1;       ///< of the whole set, for the title block
+    double png_dpi = 200; ///< of a PNG, 20 to 1200
+    QImage logo;          ///< of the legal owner; null: none
 };
 
-QSizeF pageSize(const Options& options); ///< mm, turned
+/// With the pages that its scale takes; at most `most_tiles` either way.
+Options tiled(Options options, const Sketch& sketch, const Analysis& analysis);
+constexpr int most_tiles = 8;
+constexpr double tile_margin_mm = 10; ///< round what is printed of the drawing on each of several pages
+
+QSizeF paperSize(const Options& options); ///< mm, turned
+/// Of the whole drawing, mm: one paper, or what several joined give.
+QSizeF pageSize(const Options& options);
 QPageLayout pageLayout(const Options& options);
 
 /// 1:n of the drawing on this page: the largest of ISO 5455's reductions that fits.
@@ -40,14 +56,22 @@ int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Optio
 /// Paint the page. The painter's unit is 1 mm on paper, origin at the page's top left corner.
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options);
 
-/// A page behind the drawing's. `paint` has 1 mm on paper as its unit, origin at the page's top left corner.
+/// A page of a set. `paint` has 1 mm on paper as its unit, origin at the page's top left corner.
 struct FurtherPage {
     QPageLayout layout;
     std::function<void(QPainter&)> paint;
 };
 
-/// Write by the file's suffix: .pdf, .svg or .png; further pages go into a PDF only. @return sentences saying
-/// what went wrong; empty: done.
+/// The drawing as the pages that it takes: one, or several to be joined. They refer to what is given.
+std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// Write pages by the file's suffix: .pdf, or .svg or .png, of which each page after the first is a file of
+/// its own with its number behind its name: sheet-2.png. @return sentences saying what went wrong; empty:
+/// done.
+QStringList write(const QString& path, const std::vector<FurtherPage>& pages, const Sketch& sketch,
+                  double png_dpi);
+
+/// The drawing, and further pages behind it.
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
                      const Options& options, const std::vector<FurtherPage>& further = {});
 

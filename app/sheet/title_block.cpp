@@ -3,6 +3,7 @@
 #include "app/language/tr.h"
 #include "app/sheet/end_view.h"
 
+#include <QImage>
 #include <QPainter>
 
 #include <algorithm>
@@ -64,6 +65,21 @@ void paintCell(const Page& page, const Cell& cell)
                                page.palette.ink, size, cell.weight);
 }
 
+/// The owner's sign over his name, as large as its cell takes; grey where nothing is in colour.
+void paintLogo(const Page& page, const QRectF& cell)
+{
+    if (page.options.logo.isNull())
+        return;
+    const QRectF room(cell.left() + 18, cell.top() + 1, cell.width() - 19, cell.height() - 6.5);
+    QImage flat(page.options.logo.size(), QImage::Format_RGB32);
+    flat.fill(Qt::white);
+    QPainter(&flat).drawImage(0, 0, page.options.logo);
+    if (!page.options.colour)
+        flat = flat.convertToFormat(QImage::Format_Grayscale8);
+    const QSizeF size = QSizeF(flat.size()).scaled(room.size(), Qt::KeepAspectRatio);
+    page.painter.drawImage(QRectF(QPointF(room.right() - size.width(), room.top()), size), flat);
+}
+
 /// A bar in alternating black and white fields with figures at its ends.
 void paintBar(const Page& page, QPointF at, double length_mm, int fields, const QString& far_end)
 {
@@ -104,7 +120,8 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(40, 0, 40, 8), tr("Technical reference"), q(s.technical_reference)},
         {at(80, 0, 50, 8), tr("Creator"), q(s.creator)},
         {at(130, 0, 50, 8), tr("Approver"), q(s.approver)},
-        {at(0, 8, 52, 16), tr("Legal owner"), q(s.legal_owner), large_mm, Weight::strong},
+        {at(0, 8, 52, 16), tr("Legal owner"), q(s.legal_owner),
+         page.options.logo.isNull() ? large_mm : normal_mm, Weight::strong},
         {at(52, 8, 83, 9), tr("Title"), q(s.title), large_mm, Weight::strong},
         {at(52, 17, 83, 7), tr("Supplementary title"), q(s.supplementary_title)},
         {at(135, 8, 45, 8), tr("Document type"), type},
@@ -117,10 +134,11 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(108, 24, 14, 8), tr("Rev."), q(s.revision)},
         {at(122, 24, 28, 8), tr("Date of issue"), q(s.date_of_issue)},
         {at(150, 24, 14, 8), tr("Lang."), language::inUse()},
-        {at(164, 24, 16, 8), tr("Sheet"), QStringLiteral("1/1")},
+        {at(164, 24, 16, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
     };
     for (const Cell& cell : cells)
         paintCell(page, cell);
+    paintLogo(page, at(0, 8, 52, 16));
     paintProjectionSymbol(page, at(77, 24, 13, 8));
     page.painter.setPen(QPen(page.palette.ink, 0.7));
     page.painter.setBrush(Qt::NoBrush);
@@ -147,6 +165,14 @@ void paintFoot(const Page& page, const QRectF& box, int denominator)
                                tr("Measure me: 50 mm when printed at 100 %"), Anchor::left, page.palette.ink,
                                small_mm, Weight::strong);
     paintBar(page, second, 50, 5, tr("50 mm"));
+    const QPointF third =
+        side_by_side ? QPointF(left + 138, box.top() + 4) : QPointF(left, box.bottom() - 1.6);
+    if (anyUnmeasured(page.sketch, page.analysis)) {
+        const QString star = tr("* not measured");
+        const double size = fittingLettering(star, box.right() - third.x() - 1, small_mm, Weight::regular);
+        drawing::paintWeightedText(page.painter, third, star, Anchor::left, page.palette.ink, size,
+                                   Weight::regular);
+    }
 }
 
 } // namespace siphonwright::sheet

@@ -4,8 +4,10 @@
 #include "app/language/tr.h"
 
 #include "core/analysis/margin_text.h"
+#include "core/layout/wording.h"
 #include "core/paperwork/parts.h"
 
+#include <algorithm>
 #include <map>
 
 namespace siphonwright::sheet {
@@ -25,14 +27,18 @@ QString severityWord(Severity severity)
     return {};
 }
 
-QString hoseRow(const ResolvedHose& hose, UnitSystem units)
+QString hoseRow(const Sketch& sketch, const ResolvedHose& hose, UnitSystem units)
 {
     const Hose& own = *hose->hose;
     const QString name = !own.name.empty()              ? inWords(own.name)
                          : own.role == HoseRole::supply ? tr("Supply hose")
                                                         : tr("Return hose");
     const QString bore = hose->bore_known ? inWords(hose->bore_mm, Unit::mm, units) : tr("not entered");
-    return tr("%1: bore %2, cut length %3").arg(name, bore, inWords(hose->cut_length_mm, Unit::mm, units));
+    const double allowance_mm = quoteOf(sketch).cut_allowance_mm;
+    // Who cuts by the sheet and who orders by the parts list take the same figure.
+    return tr("%1: bore %2, cut %3 (drawn %4 and %5 allowance)")
+        .arg(name, bore, inWords(hose->cut_length_mm + allowance_mm, Unit::mm, units),
+             inWords(hose->cut_length_mm, Unit::mm, units), inWords(allowance_mm, Unit::mm, units));
 }
 
 QString heaterRow(const Heater& heater, UnitSystem units)
@@ -144,21 +150,31 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     const UnitSystem units = unitsOf(sketch);
     Section section{tr("Parts and cut lengths"), {}, tr("and %1 more"), 4};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    const PartsList parts = partsOf(sketch, analysis.layout);
+    const auto numbered = [&parts](const PartRef& part, ItemKind kind, const QString& text) {
+        for (const PartRow& row : parts.rows)
+            for (const UsedAt& used : row.used)
+                if (row.kind == kind && used.part == part)
+                    return QStringLiteral("[%1] %2").arg(row.number).arg(text);
+        return text;
+    };
     for (const Heater& heater : sketch.heaters)
-        add(heaterRow(heater, units));
+        add(numbered(refOf(heater), ItemKind::heater, heaterRow(heater, units)));
     double volume_ml = 0;
     for (const ResolvedHose& hose : analysis.layout.hoses) {
-        add(hoseRow(hose, units));
+        add(numbered(refOf(*hose->hose), ItemKind::hose, hoseRow(sketch, hose, units)));
         volume_ml += hose->volume_ml;
     }
-    for (const PartRow& part : partsOf(sketch, analysis.layout).rows) {
+    for (const PartRow& part : parts.rows) {
         const bool said = part.kind == ItemKind::heater || part.kind == ItemKind::hose;
         if (said || part.unit != PriceUnit::each || !part.thousandths)
             continue;
         QString name = inWords(nameOf(part.kind));
         if (!part.size.pattern.empty())
             name += QStringLiteral(", ") + inWords(part.size, units);
-        add(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name));
+        add(QStringLiteral("[%1] %2")
+                .arg(part.number)
+                .arg(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name)));
     }
     for (const Heater& heater : sketch.heaters)
         volume_ml += chamberVolume(heater);
@@ -166,6 +182,24 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
         add(tr("Coolant to fill hoses and heater: about %1")
                 .arg(inWords(volume_ml / 1000, Unit::litre, units)));
     return section;
+}
+
+std::vector<std::pair<PartRef, std::size_t>> itemNumbers(const Sketch& sketch, const Analysis& analysis)
+{
+    std::vector<std::pair<PartRef, std::size_t>> items;
+    for (const PartRow& row : partsOf(sketch, analysis.layout).rows) {
+        for (const UsedAt& used : row.used) {
+            const bool named = row.kind == ItemKind::heater || row.kind == ItemKind::hose ||
+                               used.part.kind == PartKind::port || used.part.kind == PartKind::inline_part;
+            // What is at every port alike is in the list and in the table of ports.
+            const bool alike = row.kind == ItemKind::hose_end || row.kind == ItemKind::sealant ||
+                               row.kind == ItemKind::clamp || row.kind == ItemKind::elbow;
+            const std::pair<PartRef, std::size_t> item{used.part, row.number};
+            if (named && !alike && std::find(items.begin(), items.end(), item) == items.end())
+                items.push_back(item);
+        }
+    }
+    return items;
 }
 
 Section complaintSection(const Sketch& sketch)

@@ -12,6 +12,7 @@
 #include "app/window/survey_commands.h"
 
 #include <QDockWidget>
+#include <QResizeEvent>
 #include <QScreen>
 #include <QStyleHints>
 #include <QToolBar>
@@ -124,19 +125,32 @@ void MainWindow::applyLook()
     arrangeTools();
 }
 
-/// Larger text needs larger icons. Where words beside them leave a tool no room, there are icons alone.
+/// Larger text needs larger icons.
 void MainWindow::arrangeTools()
 {
-    constexpr int least_width_px = 1280;
     auto* bar = findChild<QToolBar*>(QStringLiteral("tools"));
     const int icon_px = static_cast<int>(std::lround(20 * textScale()));
     bar->setIconSize({icon_px, icon_px});
-    bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    writeOnTools(true);
+    tools_with_words_px_ = bar->sizeHint().width();
+    writeOnTools(tools_with_words_px_ <= width());
+}
+
+/// Where words beside the icons leave a tool no room, there are icons alone.
+void MainWindow::writeOnTools(bool words)
+{
+    auto* bar = findChild<QToolBar*>(QStringLiteral("tools"));
+    bar->setToolButtonStyle(words ? Qt::ToolButtonTextBesideIcon : Qt::ToolButtonIconOnly);
     for (const char* id : {"undo", "redo", "fit"})
         static_cast<QToolButton*>(bar->widgetForAction((*actions_)[QString::fromLatin1(id)]))
             ->setToolButtonStyle(Qt::ToolButtonIconOnly);
-    if (bar->sizeHint().width() > least_width_px)
-        bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    if (tools_with_words_px_ > 0)
+        writeOnTools(tools_with_words_px_ <= width());
 }
 
 void MainWindow::sizePanels()

@@ -80,6 +80,7 @@ public:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -118,6 +119,7 @@ private:
     void chooseLook(const QString& name);
     void applyLook();
     void arrangeTools();
+    void writeOnTools(bool words);
     void sizePanels();
     void refresh();
     void refreshTitle();
@@ -162,6 +164,7 @@ private:
     QLabel* hint_ = nullptr;
     QLabel* place_ = nullptr;
     QLabel* verdict_ = nullptr;
+    int tools_with_words_px_ = 0; ///< width of the tool bar with words; 0: not known yet
     bool closing_ = false;
 };
 

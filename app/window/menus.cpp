@@ -91,9 +91,12 @@ void MainWindow::buildFileMenu()
     menu->addAction((*actions_)[QStringLiteral("recover")]);
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
-    for (const char* id :
-         {"save", "save-as", "export", "preview", "print", "sheet-parts", "sheet-photo", "sheet-student"})
+    for (const char* id : {"save", "save-as", "export", "preview", "print"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
+    QMenu* pages = menu->addMenu(tr("Sheet pa&ges"));
+    for (const char* id : {"sheet-fitting", "sheet-checklist", "sheet-parts", "sheet-estimate",
+                           "sheet-assumptions", "sheet-photo", "sheet-logo", "sheet-student"})
+        pages->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     auto* group = new QActionGroup(this);
     const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"),
@@ -248,9 +251,16 @@ void MainWindow::connectFileActions()
     on("quit", [this] { close(); });
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });
-    QAction* parts = (*actions_)[QStringLiteral("sheet-parts")];
-    parts->setChecked(settings::parts_behind.get());
-    connect(parts, &QAction::toggled, this, [](bool behind) { settings::parts_behind.set(behind); });
+    on("sheet-logo", [this] { sheet_->chooseLogo(); });
+    for (const auto& [id, setting] : {std::pair{"sheet-fitting", &settings::fitting_behind},
+                                      std::pair{"sheet-checklist", &settings::checklist_behind},
+                                      std::pair{"sheet-parts", &settings::parts_behind},
+                                      std::pair{"sheet-estimate", &settings::estimate_behind},
+                                      std::pair{"sheet-assumptions", &settings::assumptions_behind}}) {
+        QAction* behind = (*actions_)[QString::fromLatin1(id)];
+        behind->setChecked(setting->get());
+        connect(behind, &QAction::toggled, this, [kept = setting](bool on_paper) { kept->set(on_paper); });
+    }
     QAction* photo = (*actions_)[QStringLiteral("sheet-photo")];
     photo->setChecked(settings::photo_on_sheet.get());
     connect(photo, &QAction::toggled, this, [](bool under) { settings::photo_on_sheet.set(under); });

@@ -39,7 +39,12 @@ inline const Setting<int> profile_heights{"profile/heights", 0};      ///< as Pr
 inline const Setting<int> paper{"sheet/paper", -1};                   ///< -1: after the drawing's units
 inline const Setting<bool> colour{"sheet/colour", false};
 inline const Setting<bool> photo_on_sheet{"sheet/photo", false};
-inline const Setting<bool> parts_behind{"sheet/parts", true}; ///< the parts list follows the drawing
+inline const Setting<bool> parts_behind{"sheet/parts", true};     ///< the parts list follows the drawing
+inline const Setting<bool> fitting_behind{"sheet/fitting", true}; ///< likewise the page to cut and fit by
+inline const Setting<bool> checklist_behind{"sheet/checklist", false};
+inline const Setting<bool> estimate_behind{"sheet/estimate", false};
+inline const Setting<bool> assumptions_behind{"sheet/assumptions", false};
+inline const Setting<QString> logo{"sheet/logo", {}}; ///< file of a picture; empty: none
 inline const Setting<QString> folder{"files/folder", {}};
 inline const Setting<QStringList> recent{"files/recent", {}};
 } // namespace settings

@@ -1,6 +1,6 @@
 #include "app/window/sheet_commands.h"
 
-#include "app/paper/pages.h"
+#include "app/paper/sheet_set.h"
 #include "app/window/file_commands.h"
 #include "app/window/settings.h"
 
@@ -33,6 +33,8 @@ sheet::Options SheetCommands::options() const
     options.third_angle = settings::third_angle.get();
     options.photo = settings::photo_on_sheet.get();
     options.student = for_students_;
+    if (const QString logo = settings::logo.get(); !logo.isEmpty())
+        options.logo = QImage(logo);
     return options;
 }
 
@@ -46,14 +48,34 @@ Analysis SheetCommands::judged() const
     return proved(document_.sketch(), with_bands);
 }
 
-/// The parts list, where it is wanted and there are parts.
+/// What is chosen to follow the drawing; nothing behind a student's.
 std::vector<sheet::FurtherPage> SheetCommands::further() const
 {
-    const Sketch& sketch = document_.sketch();
-    const bool parts = !sketch.hoses.empty() || !sketch.heaters.empty();
-    if (!settings::parts_behind.get() || for_students_ || !parts)
+    return further(judged());
+}
+
+std::vector<sheet::FurtherPage> SheetCommands::further(const Analysis& analysis) const
+{
+    if (for_students_)
         return {};
-    return paper::partsPages(sketch, options().paper);
+    paper::SheetSet set;
+    set.fitting = settings::fitting_behind.get();
+    set.checklist = settings::checklist_behind.get();
+    set.parts = settings::parts_behind.get();
+    set.estimate = settings::estimate_behind.get();
+    set.assumptions = settings::assumptions_behind.get();
+    return paper::pagesBehind(document_.sketch(), analysis, set, options().paper);
+}
+
+/// The drawing and what follows it, for the paper chosen. Drawing pages refer to `analysis`.
+std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) const
+{
+    const std::vector<sheet::FurtherPage> behind = further(analysis);
+    sheet::Options drawn = options();
+    drawn.sheets = int(behind.size()) + 1;
+    std::vector<sheet::FurtherPage> all = sheet::drawingPages(document_.sketch(), analysis, drawn);
+    all.insert(all.end(), behind.begin(), behind.end());
+    return all;
 }
 
 void SheetCommands::exportSheet()
@@ -74,9 +96,30 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
-    const QStringList problems = sheet::exportTo(path, document_.sketch(), judged(), options(), further());
+    const Analysis analysis = judged();
+    const QStringList problems = sheet::write(path, pages(analysis), document_.sketch(), options().png_dpi);
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
+}
+
+void SheetCommands::chooseLogo()
+{
+    const QString old = settings::logo.get();
+    if (!old.isEmpty()) { // once more takes it off
+        settings::logo.set({});
+        return;
+    }
+    auto* dialog = new QFileDialog(&window_, tr("Logo for the sheet"), settings::folder.get(),
+                                   tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
+        if (QImage(path).isNull())
+            files_.tell(tr("The logo could not be read."), {path});
+        else
+            settings::logo.set(path);
+    });
+    dialog->open();
 }
 
 void SheetCommands::paint(QPrinter& printer) const
@@ -84,11 +127,14 @@ void SheetCommands::paint(QPrinter& printer) const
     QPainter painter(&printer);
     // The logical resolution is the one that the painter's coordinates count in.
     painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
-    sheet::paintPage(painter, document_.sketch(), judged(), options());
-    for (const sheet::FurtherPage& page : further()) {
-        printer.setPageLayout(page.layout);
-        printer.newPage();
-        page.paint(painter);
+    const Analysis analysis = judged();
+    const std::vector<sheet::FurtherPage> all = pages(analysis);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (i > 0) {
+            printer.setPageLayout(all[i].layout);
+            printer.newPage();
+        }
+        all[i].paint(painter);
     }
     // For the next time: a preview paints anew on the same printer.
     printer.setPageLayout(sheet::pageLayout(options()));

@@ -29,10 +29,14 @@ public:
     /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
     sheet::Options options() const;
     std::vector<sheet::FurtherPage> further() const;
+    /// A picture for the title block; asked again, none.
+    void chooseLogo();
     Analysis judged() const;
 
 private:
     void paint(QPrinter& printer) const;
+    std::vector<sheet::FurtherPage> further(const Analysis& analysis) const;
+    std::vector<sheet::FurtherPage> pages(const Analysis& analysis) const;
 
     Document& document_;
     FileCommands& files_;

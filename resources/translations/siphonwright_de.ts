@@ -668,7 +668,7 @@
         <translation>In&amp;betriebnahme</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Checkliste abarbeiten, Messwerte beurteilen, Fehler finden</translation>
     </message>
     <message>

@@ -668,7 +668,7 @@
         <translation>Puesta en &amp;marcha</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Recorrer la lista de verificación, evaluar lecturas y hallar fallas</translation>
     </message>
     <message>

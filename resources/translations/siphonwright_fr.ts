@@ -668,7 +668,7 @@
         <translation>&amp;Mise en service</translation>
     </message>
     <message>
-        <source>Work through the checklist, judge readings, find what is wrong</source>
+        <source>Work through the checklist, judge readings, diagnose what is wrong</source>
         <translation>Suivre la liste de contrôle, juger les mesures, trouver le défaut</translation>
     </message>
     <message>

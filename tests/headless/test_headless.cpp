@@ -73,6 +73,7 @@ private Q_SLOTS:
     void aSheetIsWrittenInEveryKind_data();
     void aSheetIsWrittenInEveryKind();
     void thePartsListFollowsTheSheetWhenWanted();
+    void manySheetsGoIntoAFolderOneByOne();
 
 private:
     QTemporaryDir folder_;
@@ -593,6 +594,24 @@ void TestHeadless::thePartsListFollowsTheSheetWhenWanted()
     };
     QCOMPARE(pages({}), 1);
     QVERIFY(pages({QStringLiteral("--parts")}) > 1);
+    const int behind = pages({QStringLiteral("--pages"), QStringLiteral("fitting")});
+    QVERIFY(behind > 0);
+    QCOMPARE(pages({QStringLiteral("--pages"), QStringLiteral("drawing,fitting")}), behind + 1);
+}
+
+void TestHeadless::manySheetsGoIntoAFolderOneByOne()
+{
+    const QString folder = folder_.filePath(QStringLiteral("sheets"));
+    const Run result = run({QStringLiteral("sheet"), sample("sound-bus"), sample("clear-tube-rig"),
+                            QStringLiteral("--output-dir"), folder});
+    QCOMPARE(result.err, QString());
+    QVERIFY(result.out.startsWith(QStringLiteral("1/2 ")) && result.out.contains(QStringLiteral("\n2/2 ")));
+    for (const char* name : {"sound-bus.pdf", "clear-tube-rig.pdf"})
+        QVERIFY2(QFile::exists(folder + QLatin1Char('/') + QLatin1String(name)), name);
+    QCOMPARE(run({QStringLiteral("sheet"), sample("sound-bus"), sample("clear-tube-rig"),
+                  QStringLiteral("--output"), folder_.filePath(QStringLiteral("one.pdf"))})
+                 .code,
+             2);
 }
 
 QTEST_MAIN(TestHeadless)

@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <QPaintDevice>
 #include <QPaintEngine>
+#include <QPolygonF>
 #include <QRectF>
 #include <QString>
 #include <QTransform>
@@ -14,7 +15,8 @@ namespace siphonwright::test {
 /// A text as it came to stand on the page.
 struct WrittenText {
     QString text;
-    QRectF box; ///< its ink, device units
+    QRectF box;     ///< round its ink, device units
+    QPolygonF area; ///< its ink, turned as it is
 };
 
 /// Takes down every text with the box of its ink; everything else is let go.
@@ -62,7 +64,8 @@ private:
         void drawTextItem(const QPointF& at, const QTextItem& item) override
         {
             const QRectF ink = QFontMetricsF(item.font()).tightBoundingRect(item.text());
-            texts_.push_back({item.text(), transform_.mapRect(ink.translated(at))});
+            const QRectF placed = ink.translated(at);
+            texts_.push_back({item.text(), transform_.mapRect(placed), transform_.map(QPolygonF(placed))});
         }
         Type type() const override { return User; }
 

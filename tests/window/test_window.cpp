@@ -269,7 +269,7 @@ void TestWindow::the_elevation_stays_large_at_1280_by_720()
     QTest::qWait(50);
     QVERIFY2(window_->view().width() >= 900, qPrintable(QString::number(window_->view().width())));
     QVERIFY2(window_->view().height() >= 440, qPrintable(QString::number(window_->view().height())));
-    QCOMPARE_LE(window_->findChild<QDockWidget*>(QStringLiteral("findings"))->width(), 340);
+    QCOMPARE_LE(window_->findChild<QDockWidget*>(QStringLiteral("findings"))->width(), 350);
 }
 
 void TestWindow::the_first_steps_go_away_when_the_loop_is_drawn()

@@ -1,0 +1,260 @@
+#include "app/drawing/ink.h"
+#include "app/drawing/text.h"
+
+#include "core/layout/place_labels.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+/// Where labels stand: all that wait are placed together.
+namespace siphonwright::drawing {
+
+namespace {
+
+// Of a line's box, as multiples of the capitals' height over and under the baseline.
+constexpr double over_baseline = 1.15;
+constexpr double under_baseline = 0.32;
+
+/// Room kept round a text, mm of the device.
+constexpr double beside_mm = 0.5;
+constexpr double over_and_under_mm = 0.25;
+
+// What a place costs: own choice. The order in which places are wished for counts least.
+constexpr double per_choice = 0.02;
+constexpr double over_line = 2;
+constexpr double over_hatching = 0.6;
+constexpr double over_hose = 40;
+constexpr double led_there = 3;
+constexpr double per_led_mm = 0.12;
+constexpr double leader_over_hose = 0.8;
+
+/// A label on a leader line stands at one of these distances, mm of the device.
+constexpr std::array led_mm = {4.0, 7.0, 10.0, 14.0, 19.0, 25.0, 32.0, 40.0, 50.0};
+constexpr int directions = 24;
+
+constexpr double radians = 3.14159265358979323846 / 180;
+
+LabelBox boxOf(const QRectF& area)
+{
+    return {{area.center().x(), area.center().y()}, area.width() / 2, area.height() / 2, 0};
+}
+
+QRectF around(const LabelBox& box)
+{
+    const double c = std::abs(std::cos(box.angle_rad));
+    const double s = std::abs(std::sin(box.angle_rad));
+    const double w = box.half_along * c + box.half_across * s;
+    const double h = box.half_along * s + box.half_across * c;
+    return {box.centre.x - w, box.centre.z - h, 2 * w, 2 * h};
+}
+
+} // namespace
+
+/// The room that is left for labels, and what a place in it costs.
+class LabelRoom {
+public:
+    explicit LabelRoom(const Ink& ink) : ink_(ink) {}
+
+    LabelBox boxFor(const Spot& spot, double width) const
+    {
+        const double h = ink_.paper(ink_.style.lettering_mm);
+        const double along = spot.anchor == Anchor::left     ? width / 2
+                             : spot.anchor == Anchor::centre ? 0
+                                                             : -width / 2;
+        const double down = h * (under_baseline - over_baseline) / 2;
+        const double a = spot.angle_deg * radians;
+        return {{spot.at.x() + along * std::cos(a) - down * std::sin(a),
+                 spot.at.y() + along * std::sin(a) + down * std::cos(a)},
+                width / 2 + ink_.paper(beside_mm),
+                h * (under_baseline + over_baseline) / 2 + ink_.paper(over_and_under_mm),
+                a};
+    }
+
+    /// Nothing: it would hide what must be seen or read, or is out of sight.
+    std::optional<LabelPlace> placeAt(const LabelBox& box, double cost, const std::optional<Led>& led) const
+    {
+        const QRectF outer = around(box);
+        if (!ink_.visible.contains(outer))
+            return std::nullopt;
+        const auto hides = [&](const QRectF& area) {
+            return area.intersects(outer) && overlap(boxOf(area), box);
+        };
+        if (std::any_of(ink_.taken_.begin(), ink_.taken_.end(), hides))
+            return std::nullopt;
+        LabelPlace place{box, std::nullopt, cost};
+        bool thin = false;
+        bool broad = false;
+        for (const Ink::Line& line : ink_.lines_)
+            if (hides(line.area))
+                (line.broad ? broad : thin) = true;
+        if (broad && ink_.style.page)
+            return std::nullopt;
+        place.cost +=
+            (thin ? over_line : 0) + (broad ? over_hose : 0) + (ink_.onHatching(outer) ? over_hatching : 0);
+        if (led && !addLeader(place, *led, outer))
+            return std::nullopt;
+        return place;
+    }
+
+    bool hidesLines(const LabelBox& box) const
+    {
+        const QRectF outer = around(box);
+        return ink_.onHatching(outer) ||
+               std::any_of(ink_.lines_.begin(), ink_.lines_.end(), [&](const Ink::Line& line) {
+                   return line.area.intersects(outer) && overlap(boxOf(line.area), box);
+               });
+    }
+
+    /// Places round what a label is of, on a leader line.
+    std::vector<Spot> spotsRound(const Led& led, double width) const
+    {
+        const double h = ink_.paper(ink_.style.lettering_mm);
+        std::vector<Spot> spots;
+        for (const double far : led_mm)
+            for (int i = 0; i < directions; ++i) {
+                const double a = 2 * 3.14159265358979323846 * i / directions;
+                const QPointF way(std::cos(a), std::sin(a));
+                const QPointF at = led.to + way * (led.beside + ink_.paper(far));
+                const double across = std::abs(way.x()) < 0.3 ? 0 : way.x() > 0 ? width / 2 : -width / 2;
+                spots.push_back({at + QPointF(across, h * (1 + way.y()) / 2), Anchor::centre, 0});
+            }
+        return spots;
+    }
+
+private:
+    bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const
+    {
+        const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),
+                           std::clamp(led.to.y(), outer.top(), outer.bottom()));
+        const double far = std::hypot(led.to.x() - from.x(), led.to.y() - from.y());
+        if (far <= led.beside)
+            return true;
+        const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
+        if (std::any_of(ink_.texts_.begin(), ink_.texts_.end(),
+                        [&](const QRectF& text) { return crosses(leader, boxOf(text)); }))
+            return false;
+        for (const Ink::Line& line : ink_.lines_)
+            if (line.broad && crosses(leader, boxOf(line.area)))
+                place.cost += leader_over_hose;
+        place.cost += led_there + per_led_mm * (far - led.beside) * ink_.style.scale;
+        place.leader = leader;
+        return true;
+    }
+
+    const Ink& ink_;
+};
+
+namespace {
+
+struct Set {
+    LabelWish wish;
+    std::vector<Spot> spots; ///< one per place
+};
+
+void add(Set& set, const LabelRoom& room, const std::vector<Spot>& spots, double width,
+         const std::optional<Led>& led)
+{
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+        const auto place = room.placeAt(room.boxFor(spots[i], width), per_choice * double(i), led);
+        if (!place)
+            continue;
+        set.wish.places.push_back(*place);
+        set.spots.push_back(spots[i]);
+    }
+}
+
+std::vector<std::optional<std::size_t>> chosenOf(const std::vector<Set>& sets)
+{
+    std::vector<LabelWish> wishes;
+    for (const Set& set : sets)
+        wishes.push_back(set.wish);
+    return placeLabels(wishes);
+}
+
+} // namespace
+
+void Ink::writeLabels()
+{
+    if (!style.labels)
+        waiting_.clear();
+    const LabelRoom room(*this);
+    const auto widthOf = [this](const Waiting& one) {
+        return paper(textWidth(one.text, style.lettering_mm));
+    };
+    std::vector<Set> sets;
+    for (const Waiting& one : waiting_)
+        add(sets.emplace_back(), room, one.spots, widthOf(one), one.led);
+    std::vector<std::optional<std::size_t>> chosen = chosenOf(sets);
+    bool more = false;
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        const bool well = chosen[i] && !room.hidesLines(sets[i].wish.places[*chosen[i]].box);
+        if (well || !waiting_[i].led)
+            continue;
+        add(sets[i], room, room.spotsRound(*waiting_[i].led, widthOf(waiting_[i])), widthOf(waiting_[i]),
+            waiting_[i].led);
+        more = true;
+    }
+    if (more)
+        chosen = chosenOf(sets);
+    for (std::size_t i = 0; i < sets.size(); ++i)
+        if (chosen[i] && waiting_[i].led)
+            leadTo(*waiting_[i].led, around(sets[i].wish.places[*chosen[i]].box), waiting_[i].colour);
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        if (!chosen[i] || waiting_[i].text.isEmpty())
+            continue;
+        const LabelBox& box = sets[i].wish.places[*chosen[i]].box;
+        write(sets[i].spots[*chosen[i]], waiting_[i].text, waiting_[i].colour, room.hidesLines(box));
+        reserveText(around(box));
+    }
+    waiting_.clear();
+}
+
+/// Where there is no place beside the lines, the text takes the ground with it to stay readable; on the
+/// screen one along a hose does not, since it would hide the hose. Over a photograph it always does.
+void Ink::write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const
+{
+    if ((hides || style.photo) && (spot.angle_deg == 0 || style.page)) {
+        const LabelBox box = LabelRoom(*this).boxFor(spot, paper(textWidth(text, style.lettering_mm)));
+        QColor ground = groundAt({box.centre.x, box.centre.z});
+        if (!style.page)
+            ground.setAlphaF(0.85F);
+        painter.save();
+        painter.translate(box.centre.x, box.centre.z);
+        painter.rotate(spot.angle_deg);
+        painter.fillRect(QRectF(-box.half_along, -box.half_across, 2 * box.half_along, 2 * box.half_across),
+                         ground);
+        painter.restore();
+    }
+    paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
+}
+
+QColor Ink::groundAt(QPointF at) const
+{
+    const auto last = std::find_if(grounds_.rbegin(), grounds_.rend(), [&](const Ground& ground) {
+        return ground.area.containsPoint(at, Qt::OddEvenFill);
+    });
+    return last == grounds_.rend() || !style.fills || style.photo ? palette.ground : last->colour;
+}
+
+bool Ink::onHatching(const QRectF& area) const
+{
+    return std::any_of(grounds_.begin(), grounds_.end(), [&](const Ground& ground) {
+        return ground.hatched && ground.area.boundingRect().intersects(area) &&
+               ground.area.intersects(QPolygonF(area));
+    });
+}
+
+QString Ink::numbered(const QString& name, const PartRef& part) const
+{
+    QStringList numbers;
+    if (style.page)
+        for (const auto& [of, number] : style.page->items)
+            if (of == part)
+                numbers << QString::number(number);
+    return numbers.isEmpty()
+               ? name
+               : QStringLiteral("%1 [%2]").arg(name, numbers.join(QStringLiteral(", "))).trimmed();
+}
+
+} // namespace siphonwright::drawing

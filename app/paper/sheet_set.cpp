@@ -1,0 +1,77 @@
+#include "app/paper/sheet_set.h"
+
+#include "app/commissioning/page.h"
+#include "app/paper/pages.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <memory>
+
+namespace siphonwright::paper {
+
+std::optional<SheetSet> setByNames(const QString& names)
+{
+    SheetSet set;
+    set.drawing = false;
+    for (const QString& typed : names.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+        const QString name = typed.trimmed().toLower();
+        if (name == QLatin1String("all"))
+            set = {true, true, true, true, true, true};
+        else if (name == QLatin1String("drawing"))
+            set.drawing = true;
+        else if (name == QLatin1String("fitting"))
+            set.fitting = true;
+        else if (name == QLatin1String("checklist"))
+            set.checklist = true;
+        else if (name == QLatin1String("parts"))
+            set.parts = true;
+        else if (name == QLatin1String("estimate"))
+            set.estimate = true;
+        else if (name == QLatin1String("assumptions"))
+            set.assumptions = true;
+        else
+            return std::nullopt;
+    }
+    const bool any =
+        set.drawing || set.fitting || set.checklist || set.parts || set.estimate || set.assumptions;
+    return any ? std::optional(set) : std::nullopt;
+}
+
+bool isPriced(const Sketch& sketch)
+{
+    if (!sketch.quote)
+        return false;
+    const std::vector<PricedItem>& items = (*sketch.quote)->prices.items;
+    return std::any_of(items.begin(), items.end(),
+                       [](const PricedItem& item) { return item.price_minor.has_value(); });
+}
+
+std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, const Analysis& analysis,
+                                            const SheetSet& set, sheet::Paper paper)
+{
+    std::vector<sheet::FurtherPage> pages;
+    const bool drawn = !sketch.hoses.empty() || !sketch.heaters.empty();
+    const auto add = [&](bool wanted, Kind kind) {
+        if (!wanted)
+            return;
+        const std::vector<sheet::FurtherPage> more = pagesBehind(sketch, kind, paper);
+        pages.insert(pages.end(), more.begin(), more.end());
+    };
+    add(set.fitting && drawn, Kind::fitting);
+    if (set.checklist) {
+        const sheet::Options options = commissioning::pageOptions(paper);
+        const auto job = std::make_shared<const std::pair<Sketch, Analysis>>(sketch, analysis);
+        const int count = commissioning::pageCount(sketch, analysis, options);
+        for (int page = 0; page < count; ++page)
+            pages.push_back({sheet::pageLayout(options), [job, options, page](QPainter& painter) {
+                                 commissioning::paintPage(painter, job->first, job->second, options, page);
+                             }});
+    }
+    add(set.parts && drawn, Kind::parts_list);
+    add(set.estimate && isPriced(sketch), Kind::for_customer);
+    add(set.assumptions, Kind::assumptions);
+    return pages;
+}
+
+} // namespace siphonwright::paper

@@ -1,0 +1,192 @@
+#include "core/layout/place_labels.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace siphonwright {
+namespace {
+
+using Chosen = std::vector<std::optional<std::size_t>>;
+
+struct Axes {
+    Vec2 along;
+    Vec2 across;
+};
+
+Axes axesOf(const LabelBox& box)
+{
+    const double c = std::cos(box.angle_rad);
+    const double s = std::sin(box.angle_rad);
+    return {{c, s}, {-s, c}};
+}
+
+double dot2(Vec2 a, Vec2 b)
+{
+    return a.x * b.x + a.z * b.z;
+}
+
+/// Half of a box's extent along a direction.
+double reach(const LabelBox& box, const Axes& axes, Vec2 direction)
+{
+    return box.half_along * std::abs(dot2(axes.along, direction)) +
+           box.half_across * std::abs(dot2(axes.across, direction));
+}
+
+bool inTheWay(const LabelPlace& a, const LabelPlace& b)
+{
+    return overlap(a.box, b.box) || (a.leader && crosses(*a.leader, b.box)) ||
+           (b.leader && crosses(*b.leader, a.box)) || (a.leader && b.leader && crosses(*a.leader, *b.leader));
+}
+
+class Placer {
+public:
+    explicit Placer(const std::vector<LabelWish>& wishes) : wishes_(wishes), chosen_(wishes.size())
+    {
+        for (const LabelWish& wish : wishes) {
+            std::vector<std::size_t> order(wish.places.size());
+            std::iota(order.begin(), order.end(), std::size_t{0});
+            std::stable_sort(order.begin(), order.end(), [&wish](std::size_t a, std::size_t b) {
+                return wish.places[a].cost < wish.places[b].cost;
+            });
+            by_cost_.push_back(std::move(order));
+        }
+    }
+
+    Chosen place()
+    {
+        std::vector<std::size_t> turn(wishes_.size());
+        std::iota(turn.begin(), turn.end(), std::size_t{0});
+        std::stable_sort(turn.begin(), turn.end(), [this](std::size_t a, std::size_t b) {
+            return wishes_[a].places.size() < wishes_[b].places.size();
+        });
+        for (const std::size_t label : turn)
+            chosen_[label] = firstFree(label);
+        constexpr int sweeps = 3;
+        for (int sweep = 0; sweep < sweeps; ++sweep) {
+            bool better = false;
+            for (const std::size_t label : turn)
+                better = improve(label) || better;
+            if (!better)
+                break;
+        }
+        return chosen_;
+    }
+
+private:
+    const LabelPlace& placeOf(std::size_t label) const { return wishes_[label].places[*chosen_[label]]; }
+
+    double costOf(std::size_t label) const
+    {
+        return chosen_[label] ? placeOf(label).cost : wishes_[label].left_out;
+    }
+
+    std::vector<std::size_t> blockers(std::size_t label, const LabelPlace& place, std::size_t most) const
+    {
+        std::vector<std::size_t> found;
+        for (std::size_t other = 0; other < chosen_.size() && found.size() <= most; ++other)
+            if (other != label && chosen_[other] && inTheWay(place, placeOf(other)))
+                found.push_back(other);
+        return found;
+    }
+
+    std::optional<std::size_t> firstFree(std::size_t label) const
+    {
+        for (const std::size_t i : by_cost_[label])
+            if (blockers(label, wishes_[label].places[i], 0).empty())
+                return i;
+        return std::nullopt;
+    }
+
+    /// Take a better place, those in the way moving elsewhere, if that is less in all.
+    bool improve(std::size_t label)
+    {
+        constexpr std::size_t most_moved = 2;
+        constexpr double least_gain = 1e-9;
+        const double now = costOf(label);
+        for (const std::size_t i : by_cost_[label]) {
+            const LabelPlace& place = wishes_[label].places[i];
+            if (!(place.cost < now - least_gain))
+                return false;
+            const std::vector<std::size_t> moved = blockers(label, place, most_moved);
+            if (moved.size() > most_moved)
+                continue;
+            const Chosen before = chosen_;
+            double was = now;
+            for (const std::size_t other : moved) {
+                was += costOf(other);
+                chosen_[other] = std::nullopt;
+            }
+            chosen_[label] = i;
+            double is = place.cost;
+            for (const std::size_t other : moved) {
+                chosen_[other] = firstFree(other);
+                is += costOf(other);
+            }
+            if (is < was - least_gain)
+                return true;
+            chosen_ = before;
+        }
+        return false;
+    }
+
+    const std::vector<LabelWish>& wishes_;
+    std::vector<std::vector<std::size_t>> by_cost_;
+    Chosen chosen_;
+};
+
+} // namespace
+
+bool overlap(const LabelBox& a, const LabelBox& b)
+{
+    const Vec2 between{b.centre.x - a.centre.x, b.centre.z - a.centre.z};
+    const double far = a.half_along + a.half_across + b.half_along + b.half_across;
+    if (std::abs(between.x) >= far || std::abs(between.z) >= far)
+        return false;
+    const Axes of_a = axesOf(a);
+    const Axes of_b = axesOf(b);
+    const std::array<Vec2, 4> directions{of_a.along, of_a.across, of_b.along, of_b.across};
+    return std::none_of(directions.begin(), directions.end(), [&](Vec2 way) {
+        return std::abs(dot2(between, way)) >= reach(a, of_a, way) + reach(b, of_b, way);
+    });
+}
+
+bool crosses(const LabelLeader& line, const LabelBox& box)
+{
+    const Axes axes = axesOf(box);
+    const auto local = [&](Vec2 p) {
+        const Vec2 off{p.x - box.centre.x, p.z - box.centre.z};
+        return Vec2{dot2(off, axes.along), dot2(off, axes.across)};
+    };
+    const Vec2 from = local(line.from);
+    const Vec2 to = local(line.to);
+    double enter = 0;
+    double leave = 1;
+    const auto clip = [&](double start, double way, double half) {
+        if (std::abs(way) < 1e-12)
+            return std::abs(start) < half;
+        const double a = (-half - start) / way;
+        const double b = (half - start) / way;
+        enter = std::max(enter, std::min(a, b));
+        leave = std::min(leave, std::max(a, b));
+        return enter < leave;
+    };
+    return clip(from.x, to.x - from.x, box.half_along) && clip(from.z, to.z - from.z, box.half_across);
+}
+
+bool crosses(const LabelLeader& a, const LabelLeader& b)
+{
+    const auto side = [](const LabelLeader& line, Vec2 p) {
+        return (line.to.x - line.from.x) * (p.z - line.from.z) -
+               (line.to.z - line.from.z) * (p.x - line.from.x);
+    };
+    return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
+}
+
+std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes)
+{
+    return Placer(wishes).place();
+}
+
+} // namespace siphonwright

@@ -1,0 +1,146 @@
+#pragma once
+
+#include <QFontMetricsF>
+#include <QPaintDevice>
+#include <QPaintEngine>
+#include <QPainterPath>
+#include <QPen>
+#include <QPolygonF>
+#include <QString>
+#include <QTransform>
+
+#include <cmath>
+#include <vector>
+
+namespace siphonwright::test {
+
+/// One thing that came onto the page, in order: a text's ink, a stroke between two points, or ground that
+/// hides what is under it.
+struct Inked {
+    enum class What { text, stroke, fill };
+    What what = What::text;
+    QPolygonF area; ///< device units
+    QRectF box;
+    QString text;
+    double width = 0; ///< of a stroke
+};
+
+/// Takes down texts, strokes and opaque fills with the places that they take. Dashes count as lines; of a
+/// clip its box is regarded.
+class InkRecorder : public QPaintDevice {
+public:
+    explicit InkRecorder(QSize size) : engine_(inked_), size_(size) {}
+
+    QPaintEngine* paintEngine() const override { return &engine_; }
+    const std::vector<Inked>& inked() const { return inked_; }
+
+protected:
+    int metric(PaintDeviceMetric metric) const override
+    {
+        switch (metric) {
+        case PdmWidth:
+            return size_.width();
+        case PdmHeight:
+            return size_.height();
+        case PdmDpiX:
+        case PdmDpiY:
+        case PdmPhysicalDpiX:
+        case PdmPhysicalDpiY:
+            return 96;
+        case PdmDevicePixelRatio:
+            return 1;
+        default:
+            return QPaintDevice::metric(metric);
+        }
+    }
+
+private:
+    class Engine : public QPaintEngine {
+    public:
+        explicit Engine(std::vector<Inked>& inked) : QPaintEngine(AllFeatures), inked_(inked) {}
+        bool begin(QPaintDevice*) override { return true; }
+        bool end() override { return true; }
+        void updateState(const QPaintEngineState& changed) override
+        {
+            if (changed.state() & DirtyTransform)
+                transform_ = changed.transform();
+            if (changed.state() & DirtyPen)
+                pen_ = changed.pen();
+            if (changed.state() & DirtyBrush)
+                brush_ = changed.brush();
+            if (changed.state() & DirtyClipPath)
+                clip_ = transform_.mapRect(changed.clipPath().boundingRect());
+            if (changed.state() & DirtyClipRegion)
+                clip_ = transform_.mapRect(QRectF(changed.clipRegion().boundingRect()));
+            if (changed.state() & DirtyClipEnabled && !changed.isClipEnabled())
+                clip_ = QRectF();
+        }
+        void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
+        void drawPolygon(const QPointF* points, int count, PolygonDrawMode mode) override
+        {
+            QPolygonF shape;
+            for (int i = 0; i < count; ++i)
+                shape << points[i];
+            add(shape, mode != PolylineMode);
+        }
+        void drawPath(const QPainterPath& path) override
+        {
+            for (const QPolygonF& shape : path.toSubpathPolygons())
+                add(shape, true);
+        }
+        void drawTextItem(const QPointF& at, const QTextItem& item) override
+        {
+            const QRectF ink = QFontMetricsF(item.font()).tightBoundingRect(item.text()).translated(at);
+            const QPolygonF area = transform_.map(QPolygonF(ink));
+            inked_.push_back({Inked::What::text, area, area.boundingRect(), item.text(), 0});
+        }
+        Type type() const override { return User; }
+
+    private:
+        void add(const QPolygonF& shape, bool filled)
+        {
+            const QPolygonF on_device = transform_.map(shape);
+            if (filled && brush_.style() == Qt::SolidPattern && brush_.color().alpha() == 255)
+                keep({Inked::What::fill, on_device, on_device.boundingRect(), {}, 0});
+            if (pen_.style() == Qt::NoPen)
+                return;
+            const double width = pen_.widthF() * std::sqrt(std::abs(transform_.determinant()));
+            for (qsizetype i = 0; i + 1 < on_device.size(); ++i)
+                addStroke(on_device[i], on_device[i + 1], width);
+            if (filled && on_device.size() > 2 && on_device.first() != on_device.last())
+                addStroke(on_device.last(), on_device.first(), width);
+        }
+        void addStroke(QPointF a, QPointF b, double width)
+        {
+            const QPointF way = b - a;
+            const double length = std::hypot(way.x(), way.y());
+            if (!(length > 0))
+                return;
+            const QPointF side = QPointF(-way.y(), way.x()) * (width / 2 / length);
+            const QPolygonF area({a + side, b + side, b - side, a - side});
+            keep({Inked::What::stroke, area, area.boundingRect(), {}, width});
+        }
+        /// What the clip leaves of it.
+        void keep(Inked one)
+        {
+            if (!clip_.isNull()) {
+                one.area = one.area.intersected(QPolygonF(clip_));
+                one.box = one.area.boundingRect();
+            }
+            if (!one.area.isEmpty())
+                inked_.push_back(std::move(one));
+        }
+
+        std::vector<Inked>& inked_;
+        QTransform transform_;
+        QPen pen_;
+        QBrush brush_;
+        QRectF clip_;
+    };
+
+    std::vector<Inked> inked_;
+    mutable Engine engine_;
+    QSize size_;
+};
+
+} // namespace siphonwright::test

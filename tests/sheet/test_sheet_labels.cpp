@@ -1,0 +1,132 @@
+#include "tests/sheet/ink_recorder.h"
+
+#include "app/sheet/plan.h"
+#include "app/sheet/sheet.h"
+
+#include "core/sketch/file.h"
+
+#include <QDir>
+#include <QPainter>
+#include <QTest>
+
+using namespace siphonwright;
+using test::Inked;
+
+namespace {
+
+constexpr double per_mm = 10;
+
+/// A stroke as broad as this is no line but a hose or a tube: nothing is written on it, not even on ground of
+/// its own.
+constexpr double broad_mm = 0.8;
+
+Sketch sampleNamed(const QString& name)
+{
+    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/") + name);
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    const auto read = readSketch(file.readAll().toStdString());
+    const Sketch* sketch = std::get_if<Sketch>(&read);
+    return sketch ? *sketch : Sketch();
+}
+
+bool meet(const Inked& text, const Inked& other)
+{
+    return text.box.intersects(other.box) && text.area.intersects(other.area);
+}
+
+/// What is wrong with a text on the page: on another text, on a line, under a fill. Lines that its own ground
+/// hides do not count.
+QStringList faultsOf(const std::vector<Inked>& inked, std::size_t index)
+{
+    const Inked& text = inked[index];
+    std::size_t ground = 0;
+    for (std::size_t i = 0; i < index; ++i)
+        if (inked[i].what == Inked::What::fill && inked[i].box.contains(text.box) &&
+            inked[i].area.containsPoint(text.box.center(), Qt::OddEvenFill) &&
+            inked[i].area.intersected(text.area).boundingRect().width() > 0.98 * text.box.width())
+            ground = i;
+    QStringList faults;
+    for (std::size_t i = 0; i < inked.size(); ++i) {
+        if (i == index || !meet(text, inked[i]))
+            continue;
+        const QString where = QStringLiteral("%1 at %2, %3 mm")
+                                  .arg(text.text)
+                                  .arg(text.box.center().x() / per_mm, 0, 'f', 1)
+                                  .arg(text.box.center().y() / per_mm, 0, 'f', 1);
+        const bool over = i > ground;
+        if (inked[i].what == Inked::What::text)
+            faults << where + QStringLiteral(" lies on ") + inked[i].text;
+        else if (inked[i].what == Inked::What::fill && i > index)
+            faults << where + QStringLiteral(" is hidden");
+        else if (inked[i].what == Inked::What::stroke && (over || inked[i].width > broad_mm * per_mm))
+            faults << where + QStringLiteral(" is on a line %1 mm wide, from %2, %3 to %4, %5")
+                                  .arg(inked[i].width / per_mm, 0, 'f', 2)
+                                  .arg(inked[i].box.left() / per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.top() / per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.right() / per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.bottom() / per_mm, 0, 'f', 1);
+    }
+    return faults;
+}
+
+} // namespace
+
+class TestSheetLabels : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void noTextLiesOnATextOrALine_data()
+    {
+        QTest::addColumn<QString>("sample");
+        QTest::addColumn<int>("paper");
+        QTest::addColumn<bool>("landscape");
+        const char* const papers[] = {"A4", "A3", "Letter", "Tabloid"};
+        const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
+        for (const QString& name : samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name))
+            for (int paper = 0; paper < 4; ++paper)
+                for (const bool landscape : {true, false})
+                    QTest::addRow("%s on %s %s", qPrintable(name), papers[paper],
+                                  landscape ? "landscape" : "portrait")
+                        << name << paper << landscape;
+    }
+
+    void noTextLiesOnATextOrALine()
+    {
+        QFETCH(QString, sample);
+        QFETCH(int, paper);
+        QFETCH(bool, landscape);
+        if (sample != last_) {
+            last_ = sample;
+            sketch_ = sampleNamed(sample);
+            analysis_ = proved(sketch_);
+        }
+        sheet::Options options;
+        options.paper = static_cast<sheet::Paper>(paper);
+        options.orientation = landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
+        test::InkRecorder recorder((sheet::pageSize(options) * per_mm).toSize());
+        QPainter painter(&recorder);
+        painter.scale(per_mm, per_mm);
+        sheet::paintPage(painter, sketch_, analysis_, options);
+        painter.end();
+        QStringList faults;
+        int texts = 0;
+        for (std::size_t i = 0; i < recorder.inked().size(); ++i) {
+            if (recorder.inked()[i].what != Inked::What::text)
+                continue;
+            ++texts;
+            faults += faultsOf(recorder.inked(), i);
+        }
+        QVERIFY(texts > 40);
+        faults.removeDuplicates();
+        QVERIFY2(faults.isEmpty(), qPrintable(faults.join(QStringLiteral("\n"))));
+    }
+
+private:
+    QString last_;
+    Sketch sketch_;
+    Analysis analysis_;
+};
+
+QTEST_MAIN(TestSheetLabels)
+#include "test_sheet_labels.moc"

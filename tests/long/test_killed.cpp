@@ -66,7 +66,8 @@ public:
             if (sketch)
                 out.in_recovery = std::max(out.in_recovery, numberIn(*sketch));
         }
-        const QStringList lines = QString::fromLatin1(process_.readAllStandardOutput()).split(QLatin1Char('\n'));
+        const QStringList lines =
+            QString::fromLatin1(process_.readAllStandardOutput()).split(QLatin1Char('\n'));
         for (const QString& line : lines) {
             const QStringList words = line.split(QLatin1Char(' '));
             if (words.size() != 3)
@@ -103,16 +104,30 @@ class TestKilled : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void whateverMomentItIsKilledNothingAcknowledgedIsLost_data();
     void whateverMomentItIsKilledNothingAcknowledgedIsLost();
     void aCrashLeavesAReportWithoutPersonalData();
 };
 
+// In rows, since one may not take longer than Qt Test lets it.
+void TestKilled::whateverMomentItIsKilledNothingAcknowledgedIsLost_data()
+{
+    QTest::addColumn<unsigned>("seed");
+    QTest::addColumn<int>("kills");
+    const int all = test::runs(10, 1000);
+    constexpr int in_a_row = 200;
+    for (int begun = 0; begun < all; begun += in_a_row)
+        QTest::addRow("from kill %d on", begun + 1)
+            << 20261126U + static_cast<unsigned>(begun) << std::min(in_a_row, all - begun);
+}
+
 void TestKilled::whateverMomentItIsKilledNothingAcknowledgedIsLost()
 {
-    const int kills = test::runs(10, 1000);
-    constexpr int at_once = 20; // they rest most of the time
+    QFETCH(unsigned, seed);
+    QFETCH(int, kills);
+    constexpr int at_once = 40; // they rest most of the time
     constexpr int longest_life_ms = 8000;
-    std::mt19937 random(20261126);
+    std::mt19937 random(seed);
     QTemporaryDir folder;
     qint64 oldest_lost_ms = 0;
     int with_recovery = 0;

@@ -111,7 +111,7 @@ void Document::merge()
     Proof proof = *proof_;
     // Where air stays is seen while a hose is dragged: some hundred microseconds.
     if (proof_revision_ != revision_) {
-        proof.filling = fillOf(sketch_, level_.layout, &level_.running, Assumptions(sketch_));
+        proof.filling = fillOf(sketch_, level_.layout, &level_.running, Assumptions(sketch_), &level_tables_);
         proof.running = level_.running;
         passAir(proof.running, sketch_, level_.layout, proof.filling);
     }

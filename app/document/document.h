@@ -96,8 +96,9 @@ private:
     void merge();
 
     Sketch sketch_;
-    Analysis level_;    ///< without proof, on the level
-    Analysis analysis_; ///< what is shown
+    Analysis level_;           ///< without proof, on the level
+    LevelTables level_tables_; ///< of its hoses, from one fill to the next
+    Analysis analysis_;        ///< what is shown
     Grade grade_;
     std::optional<Proof> proof_;
     std::uint64_t revision_ = 0; ///< of the sketch

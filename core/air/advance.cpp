@@ -8,7 +8,7 @@ namespace siphonwright {
 namespace {
 
 /// Equations set up in all runs: many times what most loops take,
-/// and more than any of 9000 random fills that settle (66 947).
+/// and more than any of 9000 random fills that settle (64 306).
 constexpr long most_effort = 70'000;
 constexpr int most_halvings = 40;
 constexpr double finest_push = 1e-13;
@@ -102,10 +102,55 @@ std::size_t FillRun::leastOf(const std::vector<double>& margins) const
     return static_cast<std::size_t>(std::min_element(margins.begin(), margins.end()) - margins.begin());
 }
 
+/// Whether the step to trial_ has gone past a mark.
+bool FillRun::isPast(const Mark& mark) const
+{
+    if (mark.isLevel()) {
+        const double over_mm = trial_.cells[mark.cell].level_mm - mark.level_mm;
+        return (mark.rising ? over_mm : -over_mm) > at_level_mm;
+    }
+    return mark.isAny() && apartAtValve(mark, state_) * apartAtValve(mark, trial_) < 0;
+}
+
+/// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is
+/// none.
+const Mark* FillRun::markPast(std::size_t margin) const
+{
+    if (margin + 1 < margins_high_.size())
+        return margin < marks_.size() && isPast(marks_[margin]) ? &marks_[margin] : nullptr;
+    const auto past = std::find_if(goal_marks_->begin(), goal_marks_->end(),
+                                   [this](const Mark& mark) { return isPast(mark); });
+    return past == goal_marks_->end() ? nullptr : &*past;
+}
+
+/// Where the first of the margins that trial_ has broken is used up, if that can be solved for: else amount
+/// 0.
+FillRun::Trial FillRun::solveForFirst(double amount)
+{
+    Trial first{amount, none};
+    for (std::size_t i = 0; i < margins_high_.size(); ++i) {
+        if (margins_high_[i] >= -at_level_mm)
+            continue;
+        const double share = margins_before_[i] / (margins_before_[i] - margins_high_[i]);
+        const double guess = std::isfinite(share) ? share * amount : amount / 2;
+        if (first.used_up == none || guess < first.amount)
+            first = {guess, i};
+    }
+    const Mark* const mark = rates_ == Rates::known && !isSpent() ? markPast(first.used_up) : nullptr;
+    if (mark == nullptr || !(first.amount > 0) ||
+        !stepper_.solveTo(state_, joined_, push_, *mark, first.amount, trial_) ||
+        !(first.amount > 0 && first.amount < amount))
+        return {};
+    marginsOf(trial_, margins_now_);
+    return broken(margins_now_) || margins_now_[first.used_up] > at_level_mm ? Trial{} : first;
+}
+
 /// Where along the step, which has broken margins at `amount`, the first margin is used up. Leaves the state
 /// there in trial_. Nothing found (amount 0, no margin): there is no solution somewhere between.
 FillRun::Trial FillRun::locate(double amount)
 {
+    if (const Trial first = solveForFirst(amount); first.amount > 0)
+        return first;
     double low = 0;
     double high = amount;
     margins_low_ = margins_before_;
@@ -162,30 +207,50 @@ void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const M
 /// there.
 double FillRun::amountTo(const Mark& mark, double margin) const
 {
-    if (mark.cell == Mark::none || !std::isfinite(margin))
+    if (!mark.isLevel() || !std::isfinite(margin))
         return HUGE_VAL;
     const double rate = stepper_.liquidRate(mark.cell);
     if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
         return HUGE_VAL;
     if (!(margin > at_level_mm))
         return 0;
-    const LevelTable& volume = network_.cells[mark.cell].volume;
-    const double amount = (volume.under(mark.level_mm).liquid_ml - state_.cells[mark.cell].liquid_ml) / rate;
+    // Cells that share the level take their share.
+    double wanted_ml = 0;
+    double together = 0;
+    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+        if (joined_.reach[i] != joined_.reach[mark.cell] || joined_.region[i] != joined_.region[mark.cell])
+            continue;
+        wanted_ml += network_.cells[i].volume.under(mark.level_mm).liquid_ml - state_.cells[i].liquid_ml;
+        together += stepper_.liquidRate(i);
+    }
+    const double amount = wanted_ml / together;
     return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
 }
 
 /// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
 double FillRun::marginAhead(std::size_t i, const Mark& mark) const
 {
-    const bool fills_with_gas = mark.cell != Mark::none && !mark.rising && joined_.live[mark.cell] &&
+    const bool fills_with_gas = mark.isLevel() && !mark.rising && joined_.live[mark.cell] &&
                                 state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
     return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
                           : margins_before_[i];
 }
 
-/// How much of the push leads to the goal if its margin goes on to fall as it begins to.
-double FillRun::glanceAtGoal(double margin)
+/// What a mark at a valve wants to be nothing.
+double FillRun::apartAtValve(const Mark& mark, const FillState& state) const
 {
+    const Throat& valve = network_.throats[push_.valve];
+    const CellState& left = state.cells[valve.left];
+    const CellState& right = state.cells[valve.right];
+    return mark.what == Mark::What::one_head ? headAt(valve, left) - headAt(valve, right)
+                                             : left.pressure_mm - right.pressure_mm;
+}
+
+/// How much of the push leads to the goal, or to one head at the valve, if its margin goes on to fall as it
+/// begins to.
+double FillRun::glanceAt(const Goal& goal)
+{
+    const double margin = goal(state_);
     if (!(margin > at_level_mm))
         return 0;
     glanced_ = state_;
@@ -197,7 +262,7 @@ double FillRun::glanceAtGoal(double margin)
         cell.pressure_mm += along * stepper_.pressureRate(i);
         cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
     }
-    const double fall = margin - (*goal_)(glanced_);
+    const double fall = margin - goal(glanced_);
     return fall > 0 ? margin / fall * along : HUGE_VAL;
 }
 
@@ -213,10 +278,15 @@ FillRun::Ahead FillRun::lookAhead()
     const double goal = margins_before_[last];
     if (!std::isfinite(goal))
         return ahead;
-    for (const Mark& mark : *goal_marks_)
-        ahead.take(amountTo(mark, goal), last, mark);
+    for (const Mark& mark : *goal_marks_) {
+        const double to =
+            mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
+                return std::abs(apartAtValve(mark, state));
+            });
+        ahead.take(to, last, mark);
+    }
     if (goal_marks_->empty() || !(goal > at_level_mm))
-        ahead.take(glanceAtGoal(goal), last, {});
+        ahead.take(glanceAt(*goal_), last, {});
     return ahead;
 }
 
@@ -251,6 +321,27 @@ bool FillRun::turnsOnTheWay()
     return false;
 }
 
+/// Changes the first weir, bubbling or blowing that runs against its direction from the start, once at a
+/// place: what comes back to it there, or after a surge, is looked at step by step. True if one did.
+bool FillRun::turnsAtOnce()
+{
+    if (at_ - last_surge_at_ <= same_place * scale_)
+        return false;
+    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
+        const ThroatState next = turnedMode(state_.throats[j]);
+        const auto came_back = [j, next](const Change& other) {
+            return other.throat == j && other.left == next;
+        };
+        if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate ||
+            std::any_of(changes_.begin(), changes_.end(), came_back))
+            continue;
+        change(j, next);
+        last_change_at_ = at_;
+        return true;
+    }
+    return false;
+}
+
 /// Solves as far as `most`, or to where the first margin is used up.
 FillRun::Trial FillRun::advance(double most)
 {
@@ -260,15 +351,16 @@ FillRun::Trial FillRun::advance(double most)
     const Ahead ahead = rates_ == Rates::known ? lookAhead() : Ahead{};
     if (ahead.amount <= 0)
         return {0, ahead.margin};
+    if (rates_ == Rates::known && turnsAtOnce())
+        return {0, none, most};
     if (rates_ == Rates::known)
         stepper_.copyThroughRates(flow_rates_);
     const double sure = sure_share * scale_;
     double reach = std::min({most, ahead.amount, rates_ == Rates::known ? most : sure});
-    if (reach == ahead.amount && ahead.mark.cell != Mark::none && !isSpent()) {
+    if (reach == ahead.amount && ahead.mark.isAny() && !isSpent()) {
         found.amount = ahead.amount;
-        if (stepper_.solveTo(state_, joined_, push_, ahead.mark.cell, ahead.mark.level_mm, found.amount,
-                             trial_) &&
-            found.amount > 0 && found.amount <= most) {
+        if (stepper_.solveTo(state_, joined_, push_, ahead.mark, found.amount, trial_) && found.amount > 0 &&
+            found.amount <= most) {
             found.used_up = ahead.margin;
             reach = found.amount;
         }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
 #include <numbers>
 
@@ -17,6 +18,8 @@ constexpr double level_straight = 1e-4;
 /// An arc is halved while k changes more along it, so often at most.
 constexpr double most_k_ratio = 2;
 constexpr int most_arc_halvings = 12;
+/// Shorter parts hold nothing, mm.
+constexpr double no_length_mm = 1e-9;
 
 /// Arc cosine within 2e-8 (Abramowitz and Stegun 1964, 4.4.46).
 double arcCosine(double x)
@@ -54,6 +57,15 @@ double areaUnder(double half_bore_mm, double offset_mm)
 double chordAt(double half_bore_mm, double offset_mm)
 {
     return 2 * std::sqrt(std::max(0.0, (half_bore_mm - offset_mm) * (half_bore_mm + offset_mm)));
+}
+
+/// Where an arc is steepest; before its start for a straight.
+double steepestPlace(const Stretch& stretch)
+{
+    if (stretch.radius_mm <= 0)
+        return stretch.from_mm - 1;
+    const double angle = std::atan2(stretch.n_up, stretch.u_up);
+    return stretch.piece_mm + stretch.radius_mm * (angle < 0 ? angle + std::numbers::pi : angle);
 }
 
 } // namespace
@@ -128,8 +140,24 @@ LiquidUnder BorePart::underOfStraight(double level_mm) const
 }
 
 /// Where the crown (side 1) or the invert (-1) of an arc passes a level.
+///
+/// With y the upward part of the radius there and m that of the arc's plane, R y + side r k = h, h being the
+/// level over the arc's centre, and k^2 = 1 - m^2 + y^2: a quadratic in y. Tight bends are searched.
 double BorePart::passes(double level_mm, double side) const
 {
+    const double r = half_bore_mm_;
+    const double steep = u_up_ * u_up_ + n_up_ * n_up_;
+    const double h = level_mm - middle_mm_ - radius_mm_ * n_up_;
+    const double squares = radius_mm_ * radius_mm_ - r * r;
+    const double root = h * h + (1 - steep) * squares;
+    const double y = (h * radius_mm_ - side * r * std::sqrt(std::max(0.0, root))) / squares;
+    // At the middle y = -n_up and the slope of the centreline is u_up, which keeps its sign along the part.
+    const double slope = std::copysign(std::sqrt(std::max(0.0, steep - y * y)), u_up_);
+    const double sine = (u_up_ * y + n_up_ * slope) / steep;
+    const double cosine = (u_up_ * slope - n_up_ * y) / steep;
+    const double place = sine / (1 + cosine);
+    if (squares > 0 && root >= 0 && std::isfinite(place))
+        return std::clamp(place, -end_, end_);
     return rootBetween(-end_, end_, [&](double t) {
         const At here = section(t);
         return here.z_mm + side * half_bore_mm_ * here.k - level_mm;
@@ -198,6 +226,38 @@ LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halv
         surface += mm * 2 * half_chord / here.k;
     }
     return {area * r * r / mm3_per_ml, surface * r / mm3_per_ml};
+}
+
+std::uint64_t BorePart::mixedInto(std::uint64_t mark) const
+{
+    constexpr std::uint64_t odd = 0x9E3779B97F4A7C15; // 2^64 over the golden mean (Knuth, from memory)
+    for (const double number :
+         {length_mm_, half_bore_mm_, lowest_mm_, highest_mm_, radius_mm_, u_up_, n_up_}) {
+        mark = (mark ^ std::bit_cast<std::uint64_t>(number)) * odd;
+        mark ^= mark >> 29;
+    }
+    return mark;
+}
+
+std::vector<BorePart> borePartsOf(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
+{
+    std::vector<BorePart> bore;
+    const auto add = [&bore](const MonotonePart& part, double a, double b) {
+        if (b - a > no_length_mm)
+            bore.emplace_back(part, a, b);
+    };
+    for (const MonotonePart& part : parts) {
+        const double a = std::max(from_mm, part.from_mm);
+        const double b = std::min(to_mm, part.to_mm);
+        const double steepest = steepestPlace(part.stretch);
+        if (steepest > a && steepest < b) {
+            add(part, a, steepest);
+            add(part, steepest, b);
+        } else {
+            add(part, a, b);
+        }
+    }
+    return bore;
 }
 
 } // namespace siphonwright

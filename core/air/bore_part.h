@@ -2,6 +2,9 @@
 
 #include "core/geometry/relief.h"
 
+#include <cstdint>
+#include <vector>
+
 namespace siphonwright {
 
 /// Liquid under a level, and the area of its surface: d(liquid)/d(level).
@@ -31,10 +34,15 @@ public:
     /// A straight bore that stands plumb: its surface begins and ends at once.
     bool plumb() const { return plumb_; }
 
+    friend bool operator==(const BorePart&, const BorePart&) = default;
+    /// A number that another part most likely makes another of.
+    std::uint64_t mixedInto(std::uint64_t mark) const;
+
 private:
     struct At {
         double z_mm = 0;
         double k = 0;
+        friend bool operator==(const At&, const At&) = default;
     };
     At section(double t) const;
     LiquidUnder underOfStraight(double level_mm) const;
@@ -57,5 +65,8 @@ private:
     double n_up_ = 0;
     double end_ = 0; ///< tangent of a quarter of its angle: places run from -end_ to end_
 };
+
+/// The bore from one place to another along a path.
+std::vector<BorePart> borePartsOf(const std::vector<MonotonePart>& parts, double from_mm, double to_mm);
 
 } // namespace siphonwright

@@ -116,7 +116,9 @@ std::vector<Cut> cutsOf(const Path& path, Vec3 up, const std::vector<LoopValve>&
 /// Lays the cells of the loops one after the other.
 class Cutter {
 public:
-    Cutter(FillNetwork& network, const Plumb& plumb) : network_(network), up_(plumb.up()) {}
+    Cutter(FillNetwork& network, const Plumb& plumb, LevelTables& tables)
+        : network_(network), tables_(tables), up_(plumb.up())
+    {}
 
     void lay(const FillLoop& loop, std::size_t index)
     {
@@ -146,7 +148,7 @@ private:
         cell.part = part;
         cell.from_mm = from_mm;
         cell.to_mm = to_mm;
-        cell.volume = LevelTable(parts, from_mm, to_mm);
+        cell.volume = tables_.of(parts, from_mm, to_mm);
         cell.floor_mm = cell.volume.floor();
         cell.top_mm = cell.volume.top();
         cell.capacity_ml = cell.volume.capacity();
@@ -238,6 +240,7 @@ private:
     }
 
     FillNetwork& network_;
+    LevelTables& tables_;
     Vec3 up_;
     std::size_t loop_ = 0;
 };
@@ -292,7 +295,7 @@ std::string problemIn(const std::vector<JacketVolume>& jacket)
 } // namespace
 
 FillNetwork cutIntoCells(const std::vector<FillLoop>& loops, const std::vector<JacketVolume>& jacket,
-                         const Plumb& plumb)
+                         const Plumb& plumb, LevelTables* kept)
 {
     FillNetwork network;
     network.problem = problemIn(jacket);
@@ -315,7 +318,8 @@ FillNetwork cutIntoCells(const std::vector<FillLoop>& loops, const std::vector<J
     reservoir.top_mm = 1e12;
     network.cells.push_back(reservoir);
 
-    Cutter cutter(network, plumb);
+    LevelTables none_kept;
+    Cutter cutter(network, plumb, kept ? *kept : none_kept);
     for (std::size_t i = 0; i < loops.size(); ++i)
         cutter.lay(loops[i], i);
     for (Throat& throat : network.throats) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/air/level_table.h"
+#include "core/air/level_tables.h"
 #include "core/air/loop.h"
 
 #include <cstddef>
@@ -72,7 +73,8 @@ struct FillNetwork {
     std::string problem; ///< what is wrong with the input, in plain words; empty when all is well
 };
 
+/// `kept`, if given, lends tables made before and keeps the new ones.
 FillNetwork cutIntoCells(const std::vector<FillLoop>& loops, const std::vector<JacketVolume>& jacket,
-                         const Plumb& plumb);
+                         const Plumb& plumb, LevelTables* kept = nullptr);
 
 } // namespace siphonwright

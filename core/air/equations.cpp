@@ -22,23 +22,32 @@ std::size_t gasTo(const Throat& throat, const ThroatState& state)
 /// At a throat: of the cell's liquid, or of its gas where no liquid reaches up there.
 double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell) const
 {
+    const std::size_t head = task.joined.head_at[task.joined.reach[cell]];
+    if (!task.joined.live[cell])
+        return head != Joined::none ? unknown_[head]
+                                    : task.start.cells[cell].head_mm - task.start.open_pressure_mm;
     return std::max(level_[cell], throat.floor_mm) + pressureOf(task, task.joined.region[cell]);
+}
+
+double Stepper::offMark(const Task& task) const
+{
+    if (task.mark->isLevel())
+        return level_[task.mark->cell] - task.mark->level_mm;
+    const Throat& valve = network_.throats[task.push.valve];
+    if (task.mark->what == Mark::What::one_head)
+        return headAt(task, valve, valve.left) - headAt(task, valve, valve.right);
+    return pressureOf(task, task.joined.region[valve.left]) -
+           pressureOf(task, task.joined.region[valve.right]);
 }
 
 /// Conservation of liquid, one row a body that moves.
 void Stepper::addBodies(const Task& task)
 {
-    residual_.clear();
-    row_.assign(network_.cells.size(), Joined::none);
+    residual_.assign(task.joined.bodies, 0);
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t body = task.joined.body[i];
-        if (!task.joined.moves[body])
-            continue;
-        if (row_[body] == Joined::none) {
-            row_[body] = residual_.size();
-            residual_.push_back(0);
-        }
-        residual_[row_[body]] += liquid_[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
+        const std::size_t row = task.joined.row_of[i];
+        if (row != Joined::none)
+            residual_[row] += liquid_[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
     }
 }
 
@@ -47,11 +56,9 @@ double Stepper::gasMissing(const Task& task, std::size_t region) const
 {
     const double atmosphere = task.start.atmosphere_mm;
     double gas = task.joined.gas[region];
-    for (std::size_t i = region; i < network_.cells.size(); ++i)
-        gas += task.joined.region[i] == region ? gas_source_[i] : 0;
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        if (task.joined.gas_at[j] == Joined::none)
-            continue;
+    for (std::size_t i = region; i != Joined::none; i = task.joined.next_in_region[i])
+        gas += gas_source_[i];
+    for (const std::size_t j : task.joined.gas_throats) {
         const double passed = unknown_[task.joined.gas_at[j]] * atmosphere;
         const ThroatState& state = task.start.throats[j];
         if (task.joined.region[gasFrom(network_.throats[j], state)] == region)
@@ -68,17 +75,14 @@ double Stepper::findResiduals(const Task& task)
 {
     ++effort_;
     addBodies(task);
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+    for (const std::size_t j : task.joined.weirs) {
         const Throat& throat = network_.throats[j];
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::weir)
-            residual_.push_back(level_[state.to_right ? throat.left : throat.right] - throat.floor_mm);
+        const bool to_right = task.start.throats[j].to_right;
+        residual_.push_back(level_[to_right ? throat.left : throat.right] - throat.floor_mm);
     }
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (task.joined.has_gas[i])
-            residual_.push_back(gasMissing(task, i));
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+    for (const std::size_t region : task.joined.closed)
+        residual_.push_back(gasMissing(task, region));
+    for (const std::size_t j : task.joined.gas_throats) {
         const Throat& throat = network_.throats[j];
         const ThroatState& state = task.start.throats[j];
         if (state.mode == Mode::bubbling)
@@ -86,11 +90,11 @@ double Stepper::findResiduals(const Task& task)
         else if (state.mode == Mode::blowing)
             residual_.push_back(level_[gasFrom(throat, state)] -
                                 letsGasUnder(network_, throat, gasFrom(throat, state)));
-        else if (state.mode == Mode::gurgling)
+        else
             residual_.push_back(headAt(task, throat, throat.left) - headAt(task, throat, throat.right));
     }
-    if (task.isToLevel())
-        residual_.push_back(level_[task.cell] - task.level_mm);
+    if (task.isToMark())
+        residual_.push_back(offMark(task));
     double largest = 0;
     for (const double residual : residual_)
         largest = std::isfinite(residual) ? std::max(largest, std::abs(residual)) : HUGE_VAL;
@@ -119,13 +123,9 @@ void Stepper::addRegion(const Task& task, std::size_t row, std::size_t region)
     const double atmosphere = task.start.atmosphere_mm;
     const double share = (unknown_[joined.pressure_at[region]] + open_mm_ + atmosphere) / atmosphere;
     add(row, joined.pressure_at[region], gas_volume_[region] / atmosphere);
-    for (std::size_t i = region; i < network_.cells.size(); ++i) {
-        if (joined.region[i] == region)
-            addLevel(task, row, i, -share * liquid_[i].ml_per_mm);
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        if (joined.gas_at[j] == Joined::none)
-            continue;
+    for (std::size_t i = region; i != Joined::none; i = joined.next_in_region[i])
+        addLevel(task, row, i, -share * liquid_[i].ml_per_mm);
+    for (const std::size_t j : joined.gas_throats) {
         const ThroatState& state = task.start.throats[j];
         if (joined.region[gasFrom(network_.throats[j], state)] == region)
             add(row, joined.gas_at[j], 1);
@@ -134,11 +134,11 @@ void Stepper::addRegion(const Task& task, std::size_t row, std::size_t region)
     }
 }
 
-void Stepper::addGurgling(const Task& task, std::size_t row, const Throat& throat)
+void Stepper::addHeads(const Task& task, std::size_t row, const Throat& throat)
 {
     for (const std::size_t i : {throat.left, throat.right}) {
         const double sign = i == throat.left ? 1 : -1;
-        if (level_[i] >= throat.floor_mm)
+        if (!task.joined.live[i] || level_[i] >= throat.floor_mm)
             add(row, task.joined.head_at[task.joined.reach[i]], sign);
         else
             add(row, task.joined.pressure_at[task.joined.region[i]], sign);
@@ -148,33 +148,38 @@ void Stepper::addGurgling(const Task& task, std::size_t row, const Throat& throa
 void Stepper::setMatrix(const Task& task)
 {
     matrix_.assign(unknown_.size() * unknown_.size(), 0);
-    std::size_t row = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t body_row = row_[task.joined.body[i]];
-        if (body_row == Joined::none)
-            continue;
-        addLevel(task, body_row, i, liquid_[i].ml_per_mm);
-        row = std::max(row, body_row + 1);
+    const Joined& joined = task.joined;
+    for (const Joined::Moving& moving : joined.moving) {
+        const std::size_t row = joined.row_of[moving.cell];
+        const double slope = liquid_[moving.cell].ml_per_mm;
+        at(row, moving.head) += slope;
+        add(row, moving.pressure, -slope);
     }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        const ThroatState& state = task.start.throats[j];
-        if (state.mode == Mode::weir)
-            addLevel(task, row++, state.to_right ? network_.throats[j].left : network_.throats[j].right, 1);
+    std::size_t row = joined.bodies;
+    for (const std::size_t j : joined.weirs) {
+        const bool to_right = task.start.throats[j].to_right;
+        addLevel(task, row++, to_right ? network_.throats[j].left : network_.throats[j].right, 1);
     }
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (task.joined.has_gas[i])
-            addRegion(task, row++, i);
-    }
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
+    for (const std::size_t region : joined.closed)
+        addRegion(task, row++, region);
+    for (const std::size_t j : joined.gas_throats) {
         const Throat& throat = network_.throats[j];
         const ThroatState& state = task.start.throats[j];
         if (state.mode == Mode::bubbling || state.mode == Mode::blowing)
             addLevel(task, row++, gasFrom(throat, state), 1);
-        else if (state.mode == Mode::gurgling)
-            addGurgling(task, row++, throat);
+        else
+            addHeads(task, row++, throat);
     }
-    if (task.isToLevel()) {
-        addLevel(task, row, task.cell, 1);
+    if (task.isToMark()) {
+        const Throat& valve = network_.throats[task.push.valve];
+        if (task.mark->isLevel()) {
+            addLevel(task, row, task.mark->cell, 1);
+        } else if (task.mark->what == Mark::What::one_head) {
+            addHeads(task, row, valve);
+        } else {
+            add(row, joined.pressure_at[joined.region[valve.left]], 1);
+            add(row, joined.pressure_at[joined.region[valve.right]], -1);
+        }
         findAmountColumn(task);
         for (std::size_t i = 0; i < unknown_.size(); ++i)
             at(i, unknown_.size() - 1) += amount_column_[i];
@@ -185,22 +190,16 @@ void Stepper::setMatrix(const Task& task)
 void Stepper::findAmountColumn(const Task& task)
 {
     amount_column_.assign(unknown_.size(), 0);
-    std::size_t row = 0;
+    const Joined& joined = task.joined;
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t body_row = row_[task.joined.body[i]];
-        if (body_row == Joined::none)
-            continue;
-        amount_column_[body_row] -= source_rate_[i];
-        row = std::max(row, body_row + 1);
+        if (joined.row_of[i] != Joined::none)
+            amount_column_[joined.row_of[i]] -= source_rate_[i];
     }
-    for (const ThroatState& throat : task.start.throats)
-        row += throat.mode == Mode::weir ? 1 : 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (!task.joined.has_gas[i])
-            continue;
-        double rate = task.push.open_mm * gas_volume_[i];
-        for (std::size_t k = i; k < network_.cells.size(); ++k)
-            rate -= task.joined.region[k] == i ? gas_rate_[k] : 0;
+    std::size_t row = joined.bodies + joined.weirs.size();
+    for (const std::size_t region : joined.closed) {
+        double rate = task.push.open_mm * gas_volume_[region];
+        for (std::size_t k = region; k != Joined::none; k = joined.next_in_region[k])
+            rate -= gas_rate_[k];
         amount_column_[row++] += rate / task.start.atmosphere_mm;
     }
 }

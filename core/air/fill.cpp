@@ -246,7 +246,7 @@ RunEnd pourSome(const FillNetwork& network, FillRun& run, double level_mm, std::
     const double scale = std::max(1.0, network.hoses_and_chambers_ml);
     return run.run(push, most_ml, scale,
                    [level_mm](const FillState& state) { return level_mm - state.cells[0].level_mm; },
-                   {{0, level_mm, true}});
+                   {Mark::level(0, level_mm, true)});
 }
 
 RunEnd pourTo(const FillNetwork& network, FillRun& run, double level_mm, std::size_t feed)
@@ -258,11 +258,11 @@ RunEnd pourTo(const FillNetwork& network, FillRun& run, double level_mm, std::si
     return pourSome(network, run, level_mm, feed, 1.01 * (jacket_ml + network.hoses_and_chambers_ml) + 1);
 }
 
-FillResult fill(const FillRequest& request)
+FillResult fill(const FillRequest& request, LevelTables* kept)
 {
     FillResult result;
     auto network =
-        std::make_shared<const FillNetwork>(cutIntoCells(request.loops, request.jacket, request.plumb));
+        std::make_shared<const FillNetwork>(cutIntoCells(request.loops, request.jacket, request.plumb, kept));
     result.end.network = network;
     result.message = problemIn(request, *network);
     if (!result.message.empty())

@@ -101,8 +101,8 @@ struct FillResult {
     std::vector<std::optional<double>> covered_at_mm;
 };
 
-/// Errors: status and message; never throws, never endless.
-FillResult fill(const FillRequest& request);
+/// Errors: status and message; never throws, never endless. `kept` only saves time (cells.h).
+FillResult fill(const FillRequest& request, LevelTables* kept = nullptr);
 
 /// The state as it can be drawn.
 FillFrame frameOf(const FillNetwork& network, const FillState& state);

@@ -17,16 +17,27 @@ void separate(std::vector<std::size_t>& group, std::size_t size)
         group[i] = i;
 }
 
-/// A group is named by its least cell. False if the two were one already.
+std::size_t leastOf(const std::vector<std::size_t>& group, std::size_t cell)
+{
+    while (group[cell] != cell)
+        cell = group[cell];
+    return cell;
+}
+
+/// Each cell leads to a lesser one of its group. False if the two were one already.
 bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
 {
-    const std::size_t from = std::max(group[a], group[b]);
-    const std::size_t to = std::min(group[a], group[b]);
-    if (from == to)
-        return false;
-    for (std::size_t& name : group)
-        name = name == from ? to : name;
-    return true;
+    const std::size_t one = leastOf(group, a);
+    const std::size_t other = leastOf(group, b);
+    group[std::max(one, other)] = std::min(one, other);
+    return one != other;
+}
+
+/// A group is named by its least cell.
+void nameByLeast(std::vector<std::size_t>& group)
+{
+    for (std::size_t& cell : group)
+        cell = group[cell];
 }
 
 } // namespace
@@ -62,6 +73,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
             unite(joined.reach, network.throats[j].left, network.throats[j].right);
     }
+    nameByLeast(joined.reach);
     joined.body = joined.reach;
     const auto run = [&](std::size_t j) {
         if (state.throats[j].mode == Mode::weir &&
@@ -74,6 +86,7 @@ void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest
         if (j != newest)
             run(j);
     }
+    nameByLeast(joined.body);
 }
 
 void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
@@ -84,6 +97,7 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
         if (joinsGas(state.throats[j].mode))
             unite(joined.region, network.throats[j].left, network.throats[j].right);
     }
+    nameByLeast(joined.region);
     joined.open.assign(size, 0);
     joined.open[0] = 1;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
@@ -174,6 +188,58 @@ void sumGas(const FillState& state, Joined& joined)
         joined.gas[joined.region[i]] += state.cells[i].gas;
 }
 
+namespace {
+
+void listCells(Joined& joined)
+{
+    const std::size_t size = joined.region.size();
+    joined.moving.clear();
+    joined.resting.clear();
+    joined.closed.clear();
+    joined.bodies = 0;
+    joined.next_in_region.assign(size, Joined::none);
+    joined.row_of.assign(size, Joined::none);
+    std::vector<std::size_t>& row = joined.row_of;
+    for (std::size_t i = size; i-- > 0;) {
+        std::size_t& first = joined.next_in_region[joined.region[i]];
+        if (joined.region[i] == i)
+            continue;
+        // The region's least cell names it, and leads to the least of the others so far.
+        joined.next_in_region[i] = first;
+        first = i;
+    }
+    for (std::size_t i = 0; i < size; ++i) {
+        const std::size_t region = joined.region[i];
+        const std::size_t body = joined.body[i];
+        const std::size_t head = joined.head_at[joined.reach[i]];
+        // A body is named by its least cell, which comes first.
+        if (joined.moves[body])
+            row[i] = body == i ? joined.bodies++ : row[body];
+        if (joined.has_gas[i])
+            joined.closed.push_back(i);
+        if (joined.live[i] && head != Joined::none)
+            joined.moving.push_back({i, head, joined.pressure_at[region], joined.open[region] != 0});
+        else
+            joined.resting.push_back(i);
+    }
+}
+
+/// What the equations go through again and again.
+void listJoined(const FillNetwork& network, const FillState& state, Joined& joined)
+{
+    listCells(joined);
+    joined.weirs.clear();
+    joined.gas_throats.clear();
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        if (state.throats[j].mode == Mode::weir)
+            joined.weirs.push_back(j);
+        if (joined.gas_at[j] != Joined::none)
+            joined.gas_throats.push_back(j);
+    }
+}
+
+} // namespace
+
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined)
 {
     joinLiquid(network, state, newest, joined);
@@ -202,6 +268,7 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
         if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
             joined.gas_at[j] = joined.unknowns++;
     }
+    listJoined(network, state, joined);
 }
 
 } // namespace siphonwright

@@ -2,13 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace siphonwright {
 namespace {
 
-/// Shorter parts hold nothing, mm.
-constexpr double no_length_mm = 1e-9;
 /// Depth of the straight piece at the floor and at the top.
 constexpr double end_mm = 0.02;
 constexpr double least_piece_mm = 1e-7;
@@ -17,33 +14,20 @@ constexpr double least_share = 1e-8;
 /// Of the whole volume, allowed between the cubic and the exact volume half way between two nodes.
 constexpr double allowed_share = 1e-5;
 constexpr int deepest = 6;
-
-/// Where an arc is steepest; before its start for a straight.
-double steepestPlace(const Stretch& stretch)
-{
-    if (stretch.radius_mm <= 0)
-        return stretch.from_mm - 1;
-    const double angle = std::atan2(stretch.n_up, stretch.u_up);
-    return stretch.piece_mm + stretch.radius_mm * (angle < 0 ? angle + std::numbers::pi : angle);
-}
+/// An error that is nothing at the ends and in the middle is at most about so much of its slope there.
+constexpr double slope_share = 1.0 / 8;
 
 } // namespace
 
 /// Lays the nodes of one table.
 class LevelTableMaker {
 public:
-    LevelTableMaker(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
+    explicit LevelTableMaker(const std::vector<BorePart>& bore) : parts_(bore)
     {
-        for (const MonotonePart& part : parts) {
-            const double a = std::max(from_mm, part.from_mm);
-            const double b = std::min(to_mm, part.to_mm);
-            const double steepest = steepestPlace(part.stretch);
-            if (steepest > a && steepest < b) {
-                add(part, a, steepest);
-                add(part, steepest, b);
-            } else {
-                add(part, a, b);
-            }
+        for (const BorePart& part : parts_) {
+            whole_ml_ += part.whole_ml();
+            any_plumb_ = any_plumb_ || part.plumb();
+            breaks_.insert(breaks_.end(), part.breaks_mm(), part.breaks_mm() + BorePart::breaks);
         }
         std::sort(breaks_.begin(), breaks_.end());
     }
@@ -90,17 +74,6 @@ private:
         return {level_mm, std::clamp(sum.liquid_ml, least_ml, whole_ml_ - least_ml), sum.ml_per_mm};
     }
 
-    void add(const MonotonePart& part, double a, double b)
-    {
-        if (b - a <= no_length_mm)
-            return;
-        parts_.emplace_back(part, a, b);
-        whole_ml_ += parts_.back().whole_ml();
-        any_plumb_ = any_plumb_ || parts_.back().plumb();
-        breaks_.insert(breaks_.end(), parts_.back().breaks_mm(),
-                       parts_.back().breaks_mm() + BorePart::breaks);
-    }
-
     void addStraight(const Node& low, const Node& high)
     {
         const double slope = (high.liquid_ml - low.liquid_ml) / (high.level_mm - low.level_mm);
@@ -130,8 +103,14 @@ private:
         Node middle = node((low.level_mm + high.level_mm) / 2);
         const double cubic = (low.liquid_ml + high.liquid_ml) / 2 +
                              (high.level_mm - low.level_mm) * (low.slope - high.slope) / 8;
+        // A level bore is as wide over its middle as under it: there the cubic is right, and its slope is
+        // not.
+        const double height = high.level_mm - low.level_mm;
+        const double slope = 1.5 * (high.liquid_ml - low.liquid_ml) / height - (low.slope + high.slope) / 4;
+        const double off_ml =
+            std::abs(cubic - middle.liquid_ml) + std::abs(slope - middle.slope) * height * slope_share;
         // Half the piece has a sixteenth of the error.
-        if (depth >= deepest || std::abs(cubic - middle.liquid_ml) < 16 * allowed_ml) {
+        if (depth >= deepest || off_ml < 16 * allowed_ml) {
             keep(low, middle);
             keep(middle, high);
             return;
@@ -151,16 +130,14 @@ private:
                            std::clamp(high.slope, 0.1 * mean, 3 * mean)});
     }
 
-    std::vector<BorePart> parts_;
+    const std::vector<BorePart>& parts_;
     std::vector<double> breaks_;
     std::vector<LevelTable::Piece> pieces_;
     double whole_ml_ = 0;
     bool any_plumb_ = false;
 };
 
-LevelTable::LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm)
-    : pieces_(LevelTableMaker(parts, from_mm, to_mm).pieces())
-{}
+LevelTable::LevelTable(const std::vector<BorePart>& bore) : pieces_(LevelTableMaker(bore).pieces()) {}
 
 LevelTable::LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml)
 {

@@ -10,14 +10,15 @@ namespace siphonwright {
 /// How much liquid part of a bore holds under a level plane.
 ///
 /// At nodes it holds what its parts do (volumes by disc sections normal to the centreline, as everywhere in
-/// core/geometry); cubic Hermite pieces between them are within 1e-5 of the whole volume and rise strictly.
+/// core/geometry); cubic Hermite pieces between them rise strictly and are within 1e-5 of the whole volume
+/// nearly everywhere; where a surface begins or ends in a short, level hose within 1e-3 (of 400,000 levels in
+/// random hoses 1 in 100 is off by more than 1e-4, the worst by 6e-4).
 /// Within 0.02 mm of its lowest and highest point the volume is taken as straight, and it goes on so beyond:
 /// a surface without area has no level that could be solved for.
 class LevelTable {
 public:
     LevelTable() = default;
-    /// The bore from one place to another along a path.
-    LevelTable(const std::vector<MonotonePart>& parts, double from_mm, double to_mm);
+    explicit LevelTable(const std::vector<BorePart>& bore);
     /// Straight between points, both columns strictly rising.
     LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml);
 

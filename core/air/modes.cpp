@@ -1,5 +1,6 @@
 #include "core/air/modes.h"
 
+#include <algorithm>
 #include <limits>
 
 namespace siphonwright {
@@ -83,22 +84,22 @@ void findMarks(const FillNetwork& network, const FillState& state, const std::ve
         const std::size_t pooled = state.cells[throat.left].full ? throat.right : throat.left;
         switch (state.throats[j].mode) {
         case Mode::dry:
-            first = {throat.left, throat.floor_mm, true};
-            second = {throat.right, throat.floor_mm, true};
+            first = Mark::level(throat.left, throat.floor_mm, true);
+            second = Mark::level(throat.right, throat.floor_mm, true);
             break;
         case Mode::weir:
-            first = {to_right ? throat.right : throat.left, throat.floor_mm, true};
+            first = Mark::level(to_right ? throat.right : throat.left, throat.floor_mm, true);
             break;
         case Mode::pool:
-            first = {pooled, throat.crown_mm, true};
-            second = {pooled, throat.floor_mm, false};
+            first = Mark::level(pooled, throat.crown_mm, true);
+            second = Mark::level(pooled, throat.floor_mm, false);
             break;
         case Mode::sealed:
-            first = {throat.left, throat.crown_mm, false};
-            second = {throat.right, throat.crown_mm, false};
+            first = Mark::level(throat.left, throat.crown_mm, false);
+            second = Mark::level(throat.right, throat.crown_mm, false);
             break;
         case Mode::bubbling:
-            first = {to_right ? throat.right : throat.left, throat.crown_mm, false};
+            first = Mark::level(to_right ? throat.right : throat.left, throat.crown_mm, false);
             break;
         default:
             break;
@@ -106,12 +107,17 @@ void findMarks(const FillNetwork& network, const FillState& state, const std::ve
     }
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
         const BleedPlace& bleed = network.bleeds[i];
-        marks.push_back(state.bleed_open[i] ? Mark{bleed.cell, bleed.height_mm, true} : Mark{});
+        marks.push_back(state.bleed_open[i] ? Mark::level(bleed.cell, bleed.height_mm, true) : Mark{});
     }
     for (std::size_t i = 0; i < network.elements.size(); ++i) {
         const ElementTop& element = network.elements[i];
-        marks.push_back(covered[i] ? Mark{} : Mark{element.cell, element.height_mm, true});
+        marks.push_back(covered[i] ? Mark{} : Mark::level(element.cell, element.height_mm, true));
     }
+}
+
+double headAt(const Throat& throat, const CellState& cell)
+{
+    return cell.full ? cell.head_mm : std::max(cell.level_mm, throat.floor_mm) + cell.pressure_mm;
 }
 
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t j, std::size_t which)

@@ -19,17 +19,29 @@ constexpr double at_level_mm = 1e-7;
 void findMargins(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
                  std::vector<double>& margins);
 
-/// What uses a margin up: the level of a cell that rises or sinks to a height.
+/// What uses a margin up: the level of a cell that rises or sinks to a height, or the heads or the pressures
+/// on both sides of the valve that is opening, which become one.
 struct Mark {
-    static constexpr std::size_t none = static_cast<std::size_t>(-1);
-    std::size_t cell = none;
+    enum class What { nothing, level, one_head, one_pressure };
+    What what = What::nothing;
+    std::size_t cell = 0; ///< of a level
     double level_mm = 0;
     bool rising = true;
+
+    static Mark level(std::size_t cell, double level_mm, bool rising)
+    {
+        return {What::level, cell, level_mm, rising};
+    }
+    bool isLevel() const { return what == What::level; }
+    bool isAny() const { return what != What::nothing; }
 };
 
 /// One for each of findMargins(); without a cell where that is infinite.
 void findMarks(const FillNetwork& network, const FillState& state, const std::vector<char>& covered,
                std::vector<Mark>& marks);
+
+/// At a throat: of a cell's liquid, or of its gas where no liquid reaches up there, mm.
+double headAt(const Throat& throat, const CellState& cell);
 
 /// The mode that follows when margin `which` (0 or 1) of a throat is used up.
 ThroatState nextMode(const FillNetwork& network, const FillState& state, std::size_t throat,

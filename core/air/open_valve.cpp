@@ -58,10 +58,7 @@ private:
         return !cell.full && std::abs(cell.level_mm - throat_.crown_mm) < 1.1 * sunkUnder(throat_);
     }
     /// At the valve: of its liquid, or of its gas where no liquid reaches it.
-    double head(const CellState& cell) const
-    {
-        return cell.full ? cell.head_mm : std::max(cell.level_mm, throat_.floor_mm) + cell.pressure_mm;
-    }
+    double head(const CellState& cell) const { return headAt(throat_, cell); }
     double level(const CellState& cell) const { return std::max(cell.level_mm, throat_.floor_mm); }
 
     /// Sets the mode that holds, if one does.
@@ -124,14 +121,20 @@ private:
         Push push;
         push.valve = j_;
         push.valve_gas = run_.state().atmosphere_mm;
-        return end(push, [this, to_right, to_one_pressure](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
-            const double apart = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
+        Mark apart;
+        apart.what = to_one_pressure ? Mark::What::one_pressure : Mark::What::one_head;
+        std::vector<Mark> marks = {apart, Mark::level(at(!to_right), closesAt(!to_right), true)};
+        if (to_one_pressure)
+            marks.push_back(Mark::level(at(to_right), closesAt(to_right), true));
+        const auto left_mm = [this, to_right, to_one_pressure](const FillState& state) {
+            const CellState& from = state.cells[at(!to_right)];
+            const CellState& to = state.cells[at(to_right)];
+            const double left = to_one_pressure ? from.pressure_mm - to.pressure_mm : head(from) - head(to);
             const double closes = closesAt(!to_right) - from.level_mm;
-            return std::min(apart,
+            return std::min(left,
                             to_one_pressure ? std::min(closes, closesAt(to_right) - to.level_mm) : closes);
-        });
+        };
+        return end(push, left_mm, marks);
     }
 
     bool passLiquid(bool to_right)
@@ -142,14 +145,20 @@ private:
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
-        const bool ended = end(push, [this, to_right, from_covers, any_covers](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+        Mark one_head;
+        one_head.what = Mark::What::one_head;
+        std::vector<Mark> marks = {one_head};
+        if (from_covers)
+            marks.push_back(Mark::level(at(!to_right), letsGas(!to_right), false));
+        const auto left_mm = [this, to_right, from_covers, any_covers](const FillState& state) {
+            const CellState& from = state.cells[at(!to_right)];
+            const CellState& to = state.cells[at(to_right)];
             if (!any_covers)
                 return from.level_mm - level(to);
             const double apart = head(from) - head(to);
             return from_covers && !from.full ? std::min(apart, from.level_mm - letsGas(!to_right)) : apart;
-        });
+        };
+        const bool ended = end(push, left_mm, marks);
         if (ended && !any_covers && !wet(cell(!to_right)) && !wet(cell(to_right)))
             run_.setMode(j_, {Mode::dry, true});
         return ended;
@@ -177,8 +186,8 @@ private:
                     const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
                     return std::min(rises_to_mm - to.level_mm, from.level_mm - letsGas(!to_right));
                 },
-                {{to_right ? throat_.right : throat_.left, rises_to_mm, true},
-                 {to_right ? throat_.left : throat_.right, letsGas(!to_right), false}});
+                {Mark::level(at(to_right), rises_to_mm, true),
+                 Mark::level(at(!to_right), letsGas(!to_right), false)});
         return steady || letBubbleUp(to_right);
     }
 
@@ -204,13 +213,16 @@ private:
         Push push;
         push.valve = j_;
         push.valve_ml = 1;
-        return end(push, [this, to_right](const FillState& state) {
-            const CellState& from = state.cells[to_right ? throat_.left : throat_.right];
-            const CellState& to = state.cells[to_right ? throat_.right : throat_.left];
+        Mark one_pressure;
+        one_pressure.what = Mark::What::one_pressure;
+        const auto left_mm = [this, to_right](const FillState& state) {
+            const CellState& from = state.cells[at(!to_right)];
+            const CellState& to = state.cells[at(to_right)];
             if (state.throats[j_].mode != Mode::blowing)
                 return -1.0;
             return std::min(from.pressure_mm - to.pressure_mm, closesAt(to_right) - to.level_mm);
-        });
+        };
+        return end(push, left_mm, {one_pressure, Mark::level(at(to_right), closesAt(to_right), true)});
     }
 
     bool end(const Push& push, const FillRun::Goal& goal, const std::vector<Mark>& goal_marks = {})

@@ -28,7 +28,7 @@ void Stepper::setSourceRates(const Task& task)
         if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
             source_rate_[i] -= push.shrink * task.start.cells[i].liquid_ml;
         if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
-            gas_rate_[i] -= task.start.cells[i].gas;
+            gas_rate_[i] -= task.start.cells[i].gas / push.gas_left;
     }
 }
 
@@ -40,6 +40,7 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     setSources(task);
     setSourceRates(task);
     firstGuess(task);
+    setResting(task);
     findVolumes(task);
     findResiduals(task);
     const std::size_t unknowns = unknown_.size();
@@ -68,7 +69,7 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
         if (joined.live[i] && head != Joined::none) {
             level_rate_[i] = unknown_rate_[head] - pressure_rate_[i] + push.open_mm;
             liquid_rate_[i] = liquid_[i].ml_per_mm * level_rate_[i];
-            if (joined.reach[i] != i || !joined.open[joined.region[i]])
+            if (joined.reach[i] != i)
                 alone_[head] = 0;
         }
         gained_[i] = liquid_rate_[i] - source_rate_[i];
@@ -97,24 +98,26 @@ void Stepper::keepBend(const Task& task)
 }
 
 /// Goes along the rates and, no farther than twice as far as the last solution, along what bent away from
-/// them there; a cell that stands alone under open gas holds just what it is given.
+/// them there; a cell whose liquid is joined to no other holds just what it is given.
 void Stepper::followRates(const Task& task)
 {
     const Joined& joined = task.joined;
     const double bent = amount_ <= 2 * bend_amount_ ? amount_ * amount_ : 0;
     for (std::size_t k = 0; k < unknown_rate_.size(); ++k)
         unknown_[k] += amount_ * unknown_rate_[k] + (bent > 0 ? bent * bend_[k] : 0);
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t head = joined.head_at[joined.reach[i]];
-        if (!joined.live[i] || head == Joined::none || !alone_[head] || liquid_rate_[i] == 0)
+    for (const std::size_t region : joined.closed) {
+        double& pressure = unknown_[joined.pressure_at[region]];
+        pressure = std::max(pressure, -0.999 * task.start.atmosphere_mm - open_mm_);
+    }
+    for (const Joined::Moving& moving : joined.moving) {
+        const std::size_t i = moving.cell;
+        if (!alone_[moving.head] || liquid_rate_[i] == 0)
             continue;
         const Cell& cell = network_.cells[i];
         const double liquid_ml = task.start.cells[i].liquid_ml + amount_ * liquid_rate_[i];
-        unknown_[head] = std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
-    }
-    for (const std::size_t pressure : joined.pressure_at) {
-        if (pressure != Joined::none)
-            unknown_[pressure] = std::max(unknown_[pressure], -0.999 * task.start.atmosphere_mm - open_mm_);
+        unknown_[moving.head] =
+            pressureOf(task, joined.region[i]) +
+            std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
     }
 }
 

@@ -9,7 +9,6 @@ namespace {
 
 constexpr int most_rounds = 20'000;       ///< in one run
 constexpr std::size_t most_changes = 400; ///< at one place
-constexpr double same_place = 1e-9;       ///< of the scale
 constexpr double stepped_over = 2e-7;
 constexpr double most_stepped_over = 1e-3;
 constexpr double finest = 1e-13;
@@ -73,6 +72,8 @@ void FillRun::commit(double amount)
     std::swap(state_, trial_);
     rates_ = Rates::unknown;
     at_ += amount;
+    if (push_.gas_leaves != nullptr)
+        push_.gas_left -= amount;
     sumGas(state_, joined_);
     if (at_ - last_change_at_ > same_place * scale_)
         changes_.clear();
@@ -83,7 +84,8 @@ void FillRun::commit(double amount)
 bool FillRun::stepOver()
 {
     turns_ = at_ - last_over_at_ < most_stepped_over * scale_ ? std::min(turns_ + 1, most_doublings) : 0;
-    const double amount = trySolve(std::ldexp(stepped_over, std::max(0, turns_ - few_turns)) * scale_);
+    const double little = std::ldexp(stepped_over, std::max(0, turns_ - few_turns)) * scale_;
+    const double amount = trySolve(std::min(little, limit_ - at_));
     if (!(amount > 0))
         return false;
     commit(amount);
@@ -121,10 +123,12 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
     push_ = push;
     goal_ = &goal;
     goal_marks_ = &goal_marks;
+    limit_ = limit;
     scale_ = scale;
     at_ = 0;
     last_change_at_ = 0;
     last_over_at_ = -scale;
+    last_surge_at_ = -scale;
     changes_.clear();
     joined_known_ = false;
     double most = HUGE_VAL;
@@ -136,6 +140,8 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
             return RunEnd::failed;
         const Trial found = advance(std::min(limit - at_, most));
         most = HUGE_VAL;
+        if (changes_.size() > most_changes)
+            return RunEnd::failed;
         if (found.at_most > 0) {
             most = found.at_most;
             continue;
@@ -147,8 +153,6 @@ RunEnd FillRun::run(const Push& push, double limit, double scale, const Goal& go
                 continue;
             return RunEnd::failed;
         }
-        if (changes_.size() > most_changes)
-            return RunEnd::failed;
         if (found.amount > 0) {
             const Turn turn = turnFlows(found.amount);
             if (turn == Turn::blocked && !surge() && !stepOver())

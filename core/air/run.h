@@ -52,8 +52,7 @@ public:
     FillRun(const FillNetwork& network, FillState state);
 
     /// From 0 to `limit` of the push, whose natural size is `scale` (steps are at most scale / parts).
-    /// `goal_marks`: levels, one of which is reached when the goal is. They make it quicker to find; none:
-    /// it is not a level that ends the goal.
+    /// `goal_marks`: one of which is reached when the goal is. They make it quicker to find.
     RunEnd run(const Push& push, double limit, double scale, const Goal& goal = {},
                const std::vector<Mark>& goal_marks = {});
 
@@ -80,6 +79,7 @@ public:
 
 private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    static constexpr double same_place = 1e-9; ///< along the push, of its scale
     struct Change {
         std::size_t throat = 0;
         ThroatState left;
@@ -87,7 +87,7 @@ private:
     struct Trial {
         double amount = 0;
         std::size_t used_up = none; ///< margin that ends there
-        double at_most = 0;         ///< over zero: nothing was found, less is to be tried
+        double at_most = 0;         ///< over zero: to be looked at again, so far at most
     };
     struct Ahead {
         double amount = HUGE_VAL;
@@ -104,13 +104,18 @@ private:
     Ahead lookAhead();
     double amountTo(const Mark& mark, double margin) const;
     double marginAhead(std::size_t i, const Mark& mark) const;
-    double glanceAtGoal(double margin);
+    double glanceAt(const Goal& goal);
     bool turnsOnTheWay();
     bool runsBackLater() const;
+    bool turnsAtOnce();
     Trial advance(double most);
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;
     bool broken(const std::vector<double>& margins) const;
+    double apartAtValve(const Mark& mark, const FillState& state) const;
+    bool isPast(const Mark& mark) const;
+    const Mark* markPast(std::size_t margin) const;
+    Trial solveForFirst(double amount);
     Trial locate(double amount);
     std::size_t leastOf(const std::vector<double>& margins) const;
     enum class Turn { none, changed, blocked };
@@ -143,10 +148,12 @@ private:
     Push push_;
     const Goal* goal_ = nullptr;
     const std::vector<Mark>* goal_marks_ = nullptr;
+    double limit_ = 0;
     double scale_ = 1;
     double at_ = 0;
     double last_change_at_ = 0;
     double last_over_at_ = 0;
+    double last_surge_at_ = 0;
     int turns_ = 0;
     std::size_t newest_ = none;
     bool joined_known_ = false;

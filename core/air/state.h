@@ -53,12 +53,15 @@ struct FillState {
 struct Push {
     double pour_ml = 0; ///< into the feed cell
     std::size_t feed = 0;
-    std::size_t valve = 0;                         ///< throat that is opening
-    double valve_ml = 0;                           ///< liquid through it, in its direction
-    double valve_gas = 0;                          ///< gas through it, in its direction
-    double open_mm = 0;                            ///< change of the open pressure
-    double shrink = 0;                             ///< all liquid shrinks to exp(-shrink) of itself
-    const std::vector<char>* gas_leaves = nullptr; ///< cells whose gas goes down to exp(-1) of itself
+    std::size_t valve = 0; ///< throat that is opening
+    double valve_ml = 0;   ///< liquid through it, in its direction
+    double valve_gas = 0;  ///< gas through it, in its direction
+    double open_mm = 0;    ///< change of the open pressure
+    double shrink = 0;     ///< all liquid shrinks to exp(-shrink) of itself
+    /// Cells whose gas leaves evenly: of what is there, as much as the parameter's share of `gas_left`, which
+    /// is what is left of the whole parameter.
+    const std::vector<char>* gas_leaves = nullptr;
+    double gas_left = 1;
 };
 
 } // namespace siphonwright

@@ -8,6 +8,7 @@ namespace siphonwright {
 namespace {
 
 constexpr int most_newton_rounds = 60;
+constexpr int rounds_to_halve = 4;
 /// Residuals are in ml and mm; what is left is lost or won at every step.
 constexpr double close_enough = 1e-10;
 /// What rounding leaves of a residual, as parts of the largest number in it.
@@ -76,86 +77,59 @@ void Stepper::setSources(const Task& task)
     if (push.shrink == 0 && push.gas_leaves == nullptr)
         return;
     for (std::size_t i = 0; i < size; ++i) {
-        // One step or many: exponentials of the parts multiply.
+        // One step or many: exponentials of the parts multiply, as do shares of what is left.
         if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
             source_[i] += std::expm1(-push.shrink * amount_) * task.start.cells[i].liquid_ml;
         if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
-            gas_source_[i] += std::expm1(-amount_) * task.start.cells[i].gas;
+            gas_source_[i] -= amount_ / push.gas_left * task.start.cells[i].gas;
     }
 }
 
 /// Levels, liquid and gas volumes that belong to the unknowns.
 void Stepper::findVolumes(const Task& task)
 {
-    const std::size_t size = network_.cells.size();
-    if (task.isToLevel()) {
+    if (task.isToMark()) {
         amount_ = unknown_.back();
         open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount_;
         setSources(task);
     }
-    near_.resize(size);
-    level_.resize(size);
-    liquid_.resize(size);
-    gas_volume_.assign(size, 0);
-    for (std::size_t i = 0; i < size; ++i) {
-        const CellState& cell = task.start.cells[i];
-        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
-        if (task.joined.live[i] && head != Joined::none) {
-            level_[i] = unknown_[head] - pressureOf(task, task.joined.region[i]);
-            liquid_[i] = network_.cells[i].volume.under(level_[i], near_[i]);
-        } else {
-            level_[i] = cell.level_mm;
-            liquid_[i] = {cell.liquid_ml, 0};
-        }
+    gas_volume_ = resting_gas_;
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const std::size_t i = moving.cell;
+        const double pressure = moving.open                       ? 0
+                                : moving.pressure == Joined::none ? -open_mm_
+                                                                  : unknown_[moving.pressure];
+        level_[i] = unknown_[moving.head] - pressure;
+        liquid_[i] = network_.cells[i].volume.under(level_[i], near_[i]);
         gas_volume_[task.joined.region[i]] += network_.cells[i].capacity_ml - liquid_[i].liquid_ml;
     }
 }
 
-/// Gauss elimination with row exchange; the solution replaces change_.
-bool Stepper::eliminate()
+/// What the unknowns do not change.
+void Stepper::setResting(const Task& task)
 {
-    const std::size_t size = unknown_.size();
-    change_.assign(residual_.begin(), residual_.end());
-    for (std::size_t column = 0; column < size; ++column) {
-        std::size_t best = column;
-        for (std::size_t row = column + 1; row < size; ++row) {
-            if (std::abs(at(row, column)) > std::abs(at(best, column)))
-                best = row;
-        }
-        if (!(std::abs(at(best, column)) > 1e-14))
-            return false;
-        if (best != column) {
-            std::swap_ranges(&at(best, 0), &at(best, 0) + size, &at(column, 0));
-            std::swap(change_[best], change_[column]);
-        }
-        for (std::size_t row = column + 1; row < size; ++row) {
-            const double factor = at(row, column) / at(column, column);
-            if (factor == 0)
-                continue;
-            for (std::size_t k = column; k < size; ++k)
-                at(row, k) -= factor * at(column, k);
-            change_[row] -= factor * change_[column];
-        }
+    const std::size_t size = network_.cells.size();
+    near_.resize(size);
+    level_.resize(size);
+    liquid_.resize(size);
+    resting_gas_.assign(size, 0);
+    resting_ml_ = 0;
+    for (const std::size_t i : task.joined.resting) {
+        const CellState& cell = task.start.cells[i];
+        level_[i] = cell.level_mm;
+        liquid_[i] = {cell.liquid_ml, 0};
+        resting_gas_[task.joined.region[i]] += network_.cells[i].capacity_ml - cell.liquid_ml;
+        resting_ml_ = std::max(resting_ml_, std::abs(cell.liquid_ml));
     }
-    for (std::size_t row = size; row-- > 0;) {
-        for (std::size_t k = row + 1; k < size; ++k)
-            change_[row] -= at(row, k) * change_[k];
-        change_[row] /= at(row, row);
-    }
-    return true;
 }
 
 /// The largest move of a level that the change asks for.
 double Stepper::largestMove(const Task& task) const
 {
     double largest = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
-        if (!task.joined.live[i] || head == Joined::none)
-            continue;
-        const std::size_t pressure = task.joined.pressure_at[task.joined.region[i]];
-        const double move = change_[head] - (pressure == Joined::none ? 0 : change_[pressure]);
-        largest = std::max(largest, std::abs(move));
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const double pressure = moving.pressure == Joined::none ? 0 : change_[moving.pressure];
+        largest = std::max(largest, std::abs(change_[moving.head] - pressure));
     }
     return largest;
 }
@@ -173,12 +147,11 @@ bool Stepper::retreat(const Task& task, double& residual)
         findVolumes(task);
         const double now = findResiduals(task);
         bool sound = std::isfinite(now);
-        for (std::size_t i = 0; i < network_.cells.size() && sound; ++i) {
-            if (task.joined.has_gas[i])
-                sound = unknown_[task.joined.pressure_at[i]] + open_mm_ > -task.start.atmosphere_mm &&
-                        gas_volume_[i] > -most_overfull_ml;
-        }
-        if (sound && (now <= closeEnough() || now < residual || halving == 11)) {
+        for (const std::size_t region : task.joined.closed)
+            sound = sound &&
+                    unknown_[task.joined.pressure_at[region]] + open_mm_ > -task.start.atmosphere_mm &&
+                    gas_volume_[region] > -most_overfull_ml;
+        if (sound && (now <= closeEnough(task) || now < residual || halving == 11)) {
             residual = now;
             return true;
         }
@@ -189,33 +162,50 @@ bool Stepper::retreat(const Task& task, double& residual)
     return false;
 }
 
-/// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
-double Stepper::closeEnough() const
+/// What the residuals are reckoned from.
+double Stepper::largestVolume(const Task& task) const
 {
-    double largest_ml = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i)
-        largest_ml =
-            std::max(largest_ml, std::abs(liquid_[i].liquid_ml) + std::abs(liquid_[i].ml_per_mm * level_[i]));
-    return std::max(close_enough, rounding * largest_ml);
+    double largest_ml = resting_ml_;
+    for (const Joined::Moving& moving : task.joined.moving) {
+        const LiquidUnder& liquid = liquid_[moving.cell];
+        largest_ml = std::max(largest_ml,
+                              std::abs(liquid.liquid_ml) + std::abs(liquid.ml_per_mm * level_[moving.cell]));
+    }
+    return largest_ml;
+}
+
+/// The residual that is as good as none: a large jacket cannot be reckoned as finely as a hose.
+double Stepper::closeEnough(const Task& task) const
+{
+    return std::max(close_enough, rounding * largestVolume(task));
 }
 
 bool Stepper::newton(const Task& task)
 {
+    setResting(task);
     findVolumes(task);
     double residual = findResiduals(task);
     if (residual_.size() != unknown_.size())
         return false;
+    double looked_at = HUGE_VAL;
     for (int round = 0; round < most_newton_rounds; ++round) {
         if (unknown_.empty())
             return true;
-        const bool was_close = residual <= closeEnough();
+        // A mark may be out of reach, and there are other ways to look for it.
+        if (task.isToMark() && round % rounds_to_halve == 0) {
+            if (!(residual < looked_at / 2))
+                return false;
+            looked_at = residual;
+        }
+        const bool was_close = residual <= closeEnough(task);
         setMatrix(task);
         if (!eliminate() || !retreat(task, residual) || !levelsAreInside(task, far_mm))
             return false;
-        if (was_close || residual <= 1e-3 * close_enough)
-            return residual <= closeEnough();
+        // No round brings it under its last digit.
+        if (was_close || residual <= std::max(1e-3 * close_enough, rounding / 16 * largestVolume(task)))
+            return residual <= closeEnough(task);
     }
-    return residual <= closeEnough();
+    return residual <= closeEnough(task);
 }
 
 void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
@@ -301,12 +291,14 @@ void Stepper::findGains(const Task& task, const std::vector<double>& liquid_ml, 
 /// A little over the ends is where a change is looked for; far over them there is no such state.
 bool Stepper::levelsAreInside(const Task& task, double beyond_mm) const
 {
-    for (std::size_t i = 1; i < network_.cells.size(); ++i) {
-        if (task.joined.live[i] && !(level_[i] <= network_.cells[i].top_mm + beyond_mm &&
-                                     level_[i] >= network_.cells[i].floor_mm - beyond_mm))
-            return false;
-    }
-    return true;
+    const auto isInside = [&](std::size_t i) {
+        return i == 0 || !task.joined.live[i] ||
+               (level_[i] <= network_.cells[i].top_mm + beyond_mm &&
+                level_[i] >= network_.cells[i].floor_mm - beyond_mm);
+    };
+    return std::all_of(task.joined.moving.begin(), task.joined.moving.end(),
+                       [&](const Joined::Moving& moving) { return isInside(moving.cell); }) &&
+           std::all_of(task.joined.resting.begin(), task.joined.resting.end(), isInside);
 }
 
 /// Gas let through by force is there to be let through.
@@ -325,7 +317,7 @@ bool Stepper::finish(const Task& task, FillState& end)
 {
     if (!newton(task) || !levelsAreInside(task, near_mm) || !gasIsThere(task))
         return false;
-    if (task.isToLevel())
+    if (task.isToMark())
         unknown_.pop_back();
     write(task, end);
     return true;
@@ -347,13 +339,16 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
     return true;
 }
 
-bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
-                      double level_mm, double& amount, FillState& end)
+bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& push, const Mark& mark,
+                      double& amount, FillState& end)
 {
-    const Task task{start, joined, push, cell, level_mm};
+    const Task task{start, joined, push, &mark};
     amount_ = amount;
     firstGuess(task);
     followRates(task);
+    const std::size_t head = mark.isLevel() ? joined.head_at[joined.reach[mark.cell]] : Joined::none;
+    if (head != Joined::none)
+        unknown_[head] = mark.level_mm + pressureOf(task, joined.region[mark.cell]);
     unknown_.push_back(amount);
     const bool found = finish(task, end);
     amount = amount_;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/air/modes.h"
 #include "core/air/state.h"
 
 #include <cstddef>
@@ -28,6 +29,22 @@ struct Joined {
     std::vector<std::size_t> pressure_at; ///< unknown of each region
     std::vector<std::size_t> gas_at;      ///< unknown of each throat
     std::size_t unknowns = 0;
+
+    /// A cell whose level is unknown, with its unknowns; `open` gas has a pressure that is known.
+    struct Moving {
+        std::size_t cell = 0;
+        std::size_t head = 0;
+        std::size_t pressure = none;
+        bool open = false;
+    };
+    std::vector<Moving> moving;
+    std::vector<std::size_t> resting;        ///< the other cells
+    std::vector<std::size_t> weirs;          ///< throats
+    std::vector<std::size_t> gas_throats;    ///< those with an unknown, likewise
+    std::vector<std::size_t> closed;         ///< regions with an unknown
+    std::vector<std::size_t> next_in_region; ///< of each cell: the next of its region
+    std::vector<std::size_t> row_of;         ///< of each cell: its body's row, where that moves
+    std::size_t bodies = 0;                  ///< that move
 };
 
 /// Finds what is joined. A weir between liquid that is joined all the way round cannot run: such weirs are
@@ -68,9 +85,9 @@ public:
     bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
                FillState& end);
 
-    /// Likewise, to where the level of a cell is so high; `amount`, a guess, becomes what takes it there.
-    bool solveTo(const FillState& start, const Joined& joined, const Push& push, std::size_t cell,
-                 double level_mm, double& amount, FillState& end);
+    /// Likewise, to a mark; `amount`, a guess, becomes what takes it there.
+    bool solveTo(const FillState& start, const Joined& joined, const Push& push, const Mark& mark,
+                 double& amount, FillState& end);
 
     /// How all changes with the push at its start. False if that is not known.
     bool findRates(const FillState& start, const Joined& joined, const Push& push);
@@ -95,10 +112,9 @@ private:
         const FillState& start;
         const Joined& joined;
         const Push& push;
-        std::size_t cell = Joined::none; ///< whose level is to be reached; the amount is then unknown, too
-        double level_mm = 0;
+        const Mark* mark = nullptr; ///< to be reached; the amount is then unknown, too
 
-        bool isToLevel() const { return cell != Joined::none; }
+        bool isToMark() const { return mark != nullptr; }
     };
     void firstGuess(const Task& task);
     void followRates(const Task& task);
@@ -106,17 +122,20 @@ private:
     void setSources(const Task& task);
     void setSourceRates(const Task& task);
     void findAmountColumn(const Task& task);
+    void setResting(const Task& task);
     void findVolumes(const Task& task);
+    double offMark(const Task& task) const;
     void addBodies(const Task& task);
     double gasMissing(const Task& task, std::size_t region) const;
     double findResiduals(const Task& task);
     void add(std::size_t row, std::size_t column, double value);
     void addLevel(const Task& task, std::size_t row, std::size_t cell, double factor);
     void addRegion(const Task& task, std::size_t row, std::size_t region);
-    void addGurgling(const Task& task, std::size_t row, const Throat& throat);
+    void addHeads(const Task& task, std::size_t row, const Throat& throat);
     void setMatrix(const Task& task);
     bool eliminate();
-    double closeEnough() const;
+    double largestVolume(const Task& task) const;
+    double closeEnough(const Task& task) const;
     bool newton(const Task& task);
     double largestMove(const Task& task) const;
     bool retreat(const Task& task, double& residual);
@@ -139,12 +158,14 @@ private:
     std::vector<double> change_;
     std::vector<double> residual_;
     std::vector<double> matrix_;
+    std::vector<double*> rows_; ///< of the matrix, exchanged
     std::vector<double> level_;
     std::vector<LiquidUnder> liquid_;
-    std::vector<double> source_;     ///< liquid that each cell is given from outside
-    std::vector<double> gas_source_; ///< gas likewise
-    std::vector<double> gas_volume_; ///< per region
-    std::vector<std::size_t> row_;   ///< of each body's conservation
+    std::vector<double> source_;      ///< liquid that each cell is given from outside
+    std::vector<double> gas_source_;  ///< gas likewise
+    std::vector<double> gas_volume_;  ///< per region
+    std::vector<double> resting_gas_; ///< of it, over liquid that stays, per region
+    double resting_ml_ = 0;           ///< the most liquid of a cell that keeps its own
     std::vector<char> seen_;
     std::vector<double> through_;
     std::vector<double> gained_;    ///< liquid of each cell beside what it is given
@@ -160,7 +181,7 @@ private:
     std::vector<double> level_rate_;
     std::vector<double> pressure_rate_;
     std::vector<double> through_rate_;
-    std::vector<char> alone_; ///< per unknown: a head of one cell under open gas
+    std::vector<char> alone_; ///< per unknown: a head of one cell
 };
 
 } // namespace siphonwright

@@ -32,8 +32,10 @@ bool FillRun::surge(std::size_t throat)
     const Push push_before = push_;
     const Goal* const goal_before = goal_;
     const std::vector<Mark>* const goal_marks_before = goal_marks_;
+    const double limit_before = limit_;
     const double scale_before = scale_;
     const double at_before = at_;
+    const double last_surge_before = last_surge_at_;
     const FillState state_before = state_;
     const std::vector<Change> changes_before = changes_;
     const std::size_t events_before = events_.size();
@@ -63,20 +65,23 @@ bool FillRun::surge(std::size_t throat)
     const Goal back = [&](const FillState& state) {
         return !went_on && goesOn(state) ? -1 : back_at_mm - state.cells[from].level_mm;
     };
-    const bool ended = run(gas, scale, scale, back, {{from, back_at_mm, true}}) == RunEnd::goal;
+    const bool ended = run(gas, scale, scale, back, {Mark::level(from, back_at_mm, true)}) == RunEnd::goal;
     const bool goes_on = !went_on && goesOn(state_);
     const bool surged = ended && (goes_on || at_ > least_surge_share * scale);
 
     push_ = push_before;
     goal_ = goal_before;
     goal_marks_ = goal_marks_before;
+    limit_ = limit_before;
     scale_ = scale_before;
     at_ = at_before;
+    last_surge_at_ = last_surge_before;
     joined_known_ = false;
     if (surged) {
         setMode(throat, {goes_on ? Mode::bubbling : Mode::sealed, to_right});
         changes_.clear();
         last_change_at_ = at_;
+        last_surge_at_ = at_;
         return true;
     }
     state_ = state_before;

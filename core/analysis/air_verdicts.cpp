@@ -80,7 +80,7 @@ const BleedCure* cureOf(const Finding& finding, const std::vector<BleedCure>& cu
 
 std::vector<Id> hosesFilledClean(const Sketch& sketch, const Layout& level,
                                  const std::vector<Finding>& findings, const Filling& filling,
-                                 const std::stop_token& stop)
+                                 const std::stop_token& stop, LevelTables* kept)
 {
     std::vector<Id> clean;
     const auto consider = [&](const Finding& finding) {
@@ -98,7 +98,7 @@ std::vector<Id> hosesFilledClean(const Sketch& sketch, const Layout& level,
         if (clean.empty() || stop.stop_requested())
             break;
         const Filling tilted =
-            fillOf(sketch, resolve(sketch, plumbOf(sketch, grade), &level), nullptr, assumed);
+            fillOf(sketch, resolve(sketch, plumbOf(sketch, grade), &level), nullptr, assumed, kept);
         clean.erase(std::remove_if(clean.begin(), clean.end(),
                                    [&](const Id& hose) { return keepsAir(tilted, hose); }),
                     clean.end());
@@ -107,7 +107,7 @@ std::vector<Id> hosesFilledClean(const Sketch& sketch, const Layout& level,
 }
 
 std::vector<BleedCure> bleedCures(const Sketch& sketch, const Layout& level, const Filling& filling,
-                                  const std::stop_token& stop)
+                                  const std::stop_token& stop, LevelTables* kept)
 {
     std::vector<BleedCure> cures;
     const Assumptions assumed(sketch);
@@ -118,7 +118,7 @@ std::vector<BleedCure> bleedCures(const Sketch& sketch, const Layout& level, con
         const double length_mm = (*hose)->hose_to_mm - (*hose)->hose_from_mm;
         const double along_mm = std::clamp(pocket.along_mm - (*hose)->hose_from_mm, 0.0, length_mm);
         const Sketch bled = withBleed(sketch, pocket.hose, along_mm);
-        const Filling again = fillOf(bled, resolve(bled, level.plumb, &level), nullptr, assumed);
+        const Filling again = fillOf(bled, resolve(bled, level.plumb, &level), nullptr, assumed, kept);
         if (again.missing.empty() && !again.closedBore(pocket.heater))
             cures.push_back({pocket.hose, nameOfHose(*(*hose)->hose), pocket.along_mm, along_mm});
     }

@@ -22,15 +22,15 @@ struct BleedCure {
 
 /// Hoses whose humps stop the job by geometry, and in which the planned fill leaves no air that closes the
 /// bore, either way: on the level and on every one of 5 x 3 grades of the envelope. What running the engine
-/// clears does not count.
+/// clears does not count. `kept` (level_tables.h) only saves time.
 std::vector<Id> hosesFilledClean(const Sketch& sketch, const Layout& level,
                                  const std::vector<Finding>& findings, const Filling& filling,
-                                 const std::stop_token& stop);
+                                 const std::stop_token& stop, LevelTables* kept = nullptr);
 
 /// For each pocket of a hose that closes its bore: filled again at the filler with an open bleed
 /// there and the valves open, on the level.
 std::vector<BleedCure> bleedCures(const Sketch& sketch, const Layout& level, const Filling& filling,
-                                  const std::stop_token& stop);
+                                  const std::stop_token& stop, LevelTables* kept = nullptr);
 
 /// A geometric stop on a hose that is filled clean becomes a caution.
 void outrank(std::vector<Finding>& findings, const std::vector<Id>& clean);

@@ -109,15 +109,16 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
             options.so_far(out);
     };
     const Assumptions assumed(sketch);
+    LevelTables kept;
     out.running = level.running;
-    out.filling = fillOf(sketch, level.layout, &out.running, assumed);
+    out.filling = fillOf(sketch, level.layout, &out.running, assumed, &kept);
     passAir(out.running, sketch, level.layout, out.filling);
-    out.bleeds = bleedCures(sketch, level.layout, out.filling, stop);
-    out.filled_clean = hosesFilledClean(sketch, level.layout, level.findings, out.filling, stop);
+    out.bleeds = bleedCures(sketch, level.layout, out.filling, stop, &kept);
+    out.filled_clean = hosesFilledClean(sketch, level.layout, level.findings, out.filling, stop, &kept);
     out.warm_up = runWarmUp(sketch, level.layout, out.running, assumed);
     done_so_far();
-    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
-    out.at_ends = runAtEnds(sketch, level.layout, level.running, assumed, stop);
+    out.on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running, &kept);
+    out.at_ends = runAtEnds(sketch, level.layout, level.running, assumed, stop, &kept);
     append(out.on_grade, warmingAtEnds(sketch, level.layout, out.at_ends, out.found));
     // Hoses that make no loop yet hold up no coolant, on any grade.
     if (level.connected())

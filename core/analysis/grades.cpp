@@ -23,8 +23,8 @@ enum class Flow { left_out, solved };
 /// Findings of the rules that turn, each grade computed once: what is halved for one fault serves the next.
 class Turned {
 public:
-    Turned(const Sketch& sketch, const Layout& level, const Running* on_level)
-        : sketch_(sketch), level_(level), on_level_(on_level), assumed_(sketch)
+    Turned(const Sketch& sketch, const Layout& level, const Running* on_level, LevelTables* kept = nullptr)
+        : sketch_(sketch), level_(level), on_level_(on_level), kept_(kept), assumed_(sketch)
     {}
 
     const std::vector<Finding>& at(Grade grade, Flow flow)
@@ -43,7 +43,7 @@ private:
         if (flow == Flow::left_out)
             return judge(sketch_, tilted, {}, RuleSet::over_grades).findings;
         Running running = runSteady(sketch_, tilted, assumed_, on_level_);
-        const Filling filling = fillOf(sketch_, tilted, &running, assumed_);
+        const Filling filling = fillOf(sketch_, tilted, &running, assumed_, kept_);
         passAir(running, sketch_, tilted, filling);
         Results results;
         results.running = &running;
@@ -54,6 +54,7 @@ private:
     const Sketch& sketch_;
     const Layout& level_;
     const Running* on_level_;
+    LevelTables* kept_;
     const Assumptions assumed_;
     std::map<std::tuple<double, double, bool>, std::vector<Finding>> found_;
 };
@@ -219,9 +220,10 @@ std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout&
 }
 
 std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
-                                        const std::stop_token& stop, const Running* on_level)
+                                        const std::stop_token& stop, const Running* on_level,
+                                        LevelTables* kept)
 {
-    Turned turned(sketch, level, on_level);
+    Turned turned(sketch, level, on_level, kept);
     std::vector<Way> ways = waysOut(sketch.site);
     for (Way& way : ways)
         for (Step& step : way) {

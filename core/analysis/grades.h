@@ -31,9 +31,10 @@ std::vector<Finding> findingsOn(const Sketch& sketch, Grade grade, const Layout&
 /// The same over the sketch's envelope and the grade on which it usually stands. The envelope is judged in
 /// 5 x 3 grades (a verdict can differ inside it and agree at its ends); where a fault first appears between
 /// two of them is found by halving, to 0.01 %. Figures are those at the far end of that way.
-/// Empty when stopped.
+/// Empty when stopped. `kept` only saves time, too.
 std::vector<Finding> findingsOnEnvelope(const Sketch& sketch, const Layout& level,
-                                        const std::stop_token& stop, const Running* on_level = nullptr);
+                                        const std::stop_token& stop, const Running* on_level = nullptr,
+                                        LevelTables* kept = nullptr);
 
 /// What the rules on the warm-up find at an end of the envelope and not, or less severely, among `on_level`:
 /// one severity lower, the first end that shows it.

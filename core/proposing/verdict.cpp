@@ -94,7 +94,8 @@ Verified verify(const Sketch& sketch, const Analysis& level, const Id& heater, c
         return out;
     const Assumptions assumed(sketch);
     Running running = level.running;
-    const Filling filling = fillOf(sketch, level.layout, &running, assumed);
+    LevelTables kept;
+    const Filling filling = fillOf(sketch, level.layout, &running, assumed, &kept);
     passAir(running, sketch, level.layout, filling);
     WarmUpOptions end_only;
     end_only.sample_every_s = 0;
@@ -108,11 +109,11 @@ Verified verify(const Sketch& sketch, const Analysis& level, const Id& heater, c
     out.broken = firstBreaking(proven.findings, own);
     if (out.broken || stop.stop_requested())
         return out;
-    std::vector<Finding> on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running);
+    std::vector<Finding> on_grade = findingsOnEnvelope(sketch, level.layout, stop, &level.running, &kept);
     out.broken = firstBreaking(on_grade, own);
     if (out.broken || stop.stop_requested())
         return out;
-    const std::vector<GradeRun> ends = runAtEnds(sketch, level.layout, level.running, assumed, stop);
+    const std::vector<GradeRun> ends = runAtEnds(sketch, level.layout, level.running, assumed, stop, &kept);
     for (Finding& finding : warmingAtEnds(sketch, level.layout, ends, proven.findings))
         on_grade.push_back(std::move(finding));
     out.broken = firstBreaking(on_grade, own);

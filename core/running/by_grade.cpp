@@ -14,7 +14,7 @@ std::vector<Grade> endsOfEnvelope(const Site& site)
 }
 
 std::vector<GradeRun> runAtEnds(const Sketch& sketch, const Layout& level, const Running& on_level,
-                                const Assumptions& assumed, const std::stop_token& stop)
+                                const Assumptions& assumed, const std::stop_token& stop, LevelTables* kept)
 {
     WarmUpOptions options;
     options.sample_every_s = 0;
@@ -26,7 +26,7 @@ std::vector<GradeRun> runAtEnds(const Sketch& sketch, const Layout& level, const
         GradeRun run;
         run.grade = grade;
         run.running = runSteady(sketch, layout, assumed, &on_level);
-        run.filling = fillOf(sketch, layout, &run.running, assumed);
+        run.filling = fillOf(sketch, layout, &run.running, assumed, kept);
         passAir(run.running, sketch, layout, run.filling);
         run.warm_up = runWarmUp(sketch, layout, run.running, assumed, options);
         out.push_back(std::move(run));

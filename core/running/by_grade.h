@@ -19,8 +19,9 @@ struct GradeRun {
 /// left out.
 std::vector<Grade> endsOfEnvelope(const Site& site);
 
-/// At every end. Empty when stopped. `level` only saves time.
+/// At every end. Empty when stopped. `level` and `kept` (level_tables.h) only save time.
 std::vector<GradeRun> runAtEnds(const Sketch& sketch, const Layout& level, const Running& on_level,
-                                const Assumptions& assumed, const std::stop_token& stop = {});
+                                const Assumptions& assumed, const std::stop_token& stop = {},
+                                LevelTables* kept = nullptr);
 
 } // namespace siphonwright

@@ -303,9 +303,9 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
     return out;
 }
 
-FillResult fillAsPlanned(const FillRequest& request)
+FillResult fillAsPlanned(const FillRequest& request, LevelTables* kept)
 {
-    FillResult filled = fill(request);
+    FillResult filled = fill(request, kept);
     if (filled.status != FillStatus::does_not_settle || request.then_open.empty())
         return filled;
     // A valve that opens between very unequal heads.
@@ -313,7 +313,7 @@ FillResult fillAsPlanned(const FillRequest& request)
     for (const ValvePlace& place : open.then_open)
         open.loops[place.loop].valves[place.valve].open = true;
     open.then_open.clear();
-    return fill(open);
+    return fill(open, kept);
 }
 
 Filling airIn(const Filled& state, const FillPlanOf& plan)
@@ -328,7 +328,8 @@ Filling airIn(const Filled& state, const FillPlanOf& plan)
     return out;
 }
 
-Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed)
+Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed,
+               LevelTables* kept)
 {
     Filling out;
     const FillPlanOf plan = fillRequestOf(sketch, layout, assumed);
@@ -336,7 +337,7 @@ Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* runnin
     out.missing_of = plan.missing_of;
     if (!plan.request)
         return out;
-    const FillResult filled = fillAsPlanned(*plan.request);
+    const FillResult filled = fillAsPlanned(*plan.request, kept);
     out.status = filled.status;
     if (filled.status != FillStatus::filled && filled.status != FillStatus::level_not_reached) {
         out.missing = "filling could not be computed: " + filled.message;

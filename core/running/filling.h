@@ -97,16 +97,17 @@ FillPlanOf fillRequestOf(const Sketch& sketch, const Layout& layout, const Assum
 
 /// Fills; where opening a valve leaves no state of rest to be found, with the valves open from the start,
 /// which ends much the same.
-FillResult fillAsPlanned(const FillRequest& request);
+FillResult fillAsPlanned(const FillRequest& request, LevelTables* kept = nullptr);
 
 /// The air shut in by a state, as it lies on the drawing and as passAir() takes it; nothing of what running
 /// the engine does to it.
 Filling airIn(const Filled& state, const FillPlanOf& plan);
 
 /// The fill of a sketch, the engine run, and what is left. `running` gives the flow that the engine's pump
-/// drives through each loop; without it nothing counts as cleared. Some hundred microseconds.
-Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running,
-               const Assumptions& assumed);
+/// drives through each loop; without it nothing counts as cleared. Some hundred microseconds; less where
+/// `kept` has tables of bores that have not changed. Results do not depend on it.
+Filling fillOf(const Sketch& sketch, const Layout& layout, const Running* running, const Assumptions& assumed,
+               LevelTables* kept = nullptr);
 
 /// What the engine's pump drives through a loop: from the port in the block with the higher pressure, or,
 /// with a tee in the pump's suction, backward to it.

@@ -5,6 +5,7 @@
 #include "core/air/purge.h"
 #include "core/layout/layout.h"
 #include "core/running/filling.h"
+#include "core/running/running.h"
 #include "core/sketch/file.h"
 
 #include <algorithm>
@@ -17,7 +18,7 @@
 #include <vector>
 
 /// How long filling takes: loops cut into cells, a fill to its end alone, with 400 frames, and a purge; for
-/// every sample as it is filled, with all valves open from the start, and for some random loops.
+/// every sample as it is filled, with all valves open from the start, and live; and for some random loops.
 namespace {
 
 using namespace siphonwright;
@@ -76,6 +77,22 @@ public:
         line("  400 frames", median_us(50, [&] { seen_ += fill(request).frames.size(); }), reference_us_);
     }
 
+    /// What a drag asks for at every move: the fill to its end, the engine run, the coldest level.
+    void live(const Sketch& sketch)
+    {
+        const Layout layout = resolve(sketch, plumbOf(sketch));
+        const Assumptions assumed(sketch);
+        const Running running = runSteady(sketch, layout, assumed);
+        LevelTables kept;
+        line("  live",
+             median_us(100, [&] { seen_ += fillOf(sketch, layout, &running, assumed).pockets.size(); }),
+             reference_us_);
+        line(
+            "  live, no hose moved",
+            median_us(100, [&] { seen_ += fillOf(sketch, layout, &running, assumed, &kept).pockets.size(); }),
+            reference_us_);
+    }
+
     std::size_t seen() const { return seen_; }
 
 private:
@@ -107,8 +124,10 @@ int main(int count, char** arguments)
             continue;
         const FillPlanOf plan =
             fillRequestOf(*sketch, resolve(*sketch, plumbOf(*sketch)), Assumptions(*sketch));
-        if (plan.request)
+        if (plan.request) {
             timed.all(file.stem().string(), *plan.request);
+            timed.live(*sketch);
+        }
     }
     if (count < 2) {
         timed.all("worked loop, corners", test::workedFill());

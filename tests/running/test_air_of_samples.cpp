@@ -2,6 +2,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/running/narrowing.h"
+#include "core/sketch/edits.h"
 #include "core/sketch/file.h"
 
 #include <QDir>
@@ -73,6 +74,7 @@ private Q_SLOTS:
     }
     void aBrokenSampleIsAirLocked();
     void lessonsGetBetterFromOneToTheNext();
+    void aDragShowsTheSameAirWithTablesKeptAsWithout();
     void theTrapOfAVehicleParkedNoseDownIsFoundWithItsGrade();
     void aBlockThatIsAllButEmptyLeavesTheElementBare();
     void aTeeInTheLowerHoseRunsBackward();
@@ -188,6 +190,32 @@ void TestAirOfSamples::theLossPastANarrowedBoreIsAsWorkedByHand()
     VERIFY_NEAR(narrowingHead_mm(20, 0.5, 0.0314159265, 1000), 1.01972, 1e-4);
     VERIFY_NEAR(narrowingHead_mm(20, 1, 0.0314159265, 1000), 0, 1e-12);
     VERIFY_NEAR(narrowingHead_mm(20, 0.5, 0, 1000), 0, 1e-12);
+}
+
+void TestAirOfSamples::aDragShowsTheSameAirWithTablesKeptAsWithout()
+{
+    const QDir folder(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
+    std::size_t again = 0;
+    for (const QString& file : folder.entryList({QStringLiteral("*.siphon")})) {
+        Sketch sketch = sample(file.chopped(7));
+        LevelTables kept;
+        for (int step = 0; step < 4 && !sketch.heaters.empty(); ++step) {
+            const Assumptions assumed(sketch);
+            const Layout layout = resolve(sketch, plumbOf(sketch));
+            const Filling with = fillOf(sketch, layout, nullptr, assumed, &kept);
+            const Filling without = fillOf(sketch, layout, nullptr, assumed);
+            QCOMPARE(with.pockets.size(), without.pockets.size());
+            for (std::size_t i = 0; i < with.pockets.size(); ++i) {
+                QVERIFY(with.pockets[i].volume_ml == without.pockets[i].volume_ml);
+                QVERIFY(with.pockets[i].height_mm == without.pockets[i].height_mm);
+            }
+            QVERIFY(with.coolant_ml == without.coolant_ml && with.top_up_ml == without.top_up_ml);
+            QVERIFY(with.coldest_level_mm == without.coldest_level_mm);
+            QVERIFY(move(sketch, {PartKind::heater, sketch.heaters.front().id, 0}, {3, 0, -4}));
+        }
+        again += kept.again();
+    }
+    QVERIFY(again > 50);
 }
 
 /// Under vacuum pressures are nine metres of coolant; levels must still be found to the last digit.

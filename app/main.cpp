@@ -1,3 +1,4 @@
+#include "app/document/recovery.h"
 #include "app/document/vector_state.h"
 #include "app/headless/headless.h"
 #include "app/language/language.h"
@@ -46,6 +47,7 @@ int runWindow(QApplication& app, const QStringList& files, const QString& langua
         window.files().open(files.first());
     else
         window.files().startWelcome();
+    window.keepSafe(siphonwright::recoveryFolder());
     return QApplication::exec();
 }
 

@@ -2,30 +2,13 @@
 
 #include "app/document/sketch_command.h"
 #include "app/language/default_names.h"
-#include "app/language/in_words.h"
 
 #include "core/layout/follow_dimensions.h"
 
-#include <QFile>
-#include <QFileInfo>
-#include <QSaveFile>
-
 #include <algorithm>
 #include <utility>
-#include <variant>
 
 namespace siphonwright {
-namespace {
-
-QStringList sentences(const Problems& problems)
-{
-    QStringList out;
-    for (const Problem& problem : problems)
-        out.append(inWords(problem.text()));
-    return out;
-}
-
-} // namespace
 
 Document::Document(QObject* parent) : QObject(parent), level_(analyse(sketch_)), analysis_(level_)
 {
@@ -42,7 +25,7 @@ bool Document::apply(const QString& text, const std::function<void(Sketch&)>& ed
     followDimensions(after, sketch_, level_.layout);
     if (after == sketch_)
         return false;
-    undo_stack_.push(new SketchCommand(*this, text, std::move(after), gesture));
+    undo_stack_.push(new SketchCommand(*this, text, after, gesture));
     return true;
 }
 
@@ -66,59 +49,6 @@ void Document::cancelGesture(int gesture)
     while (gesture_on_top() == gesture)
         undo_stack_.undo();
     cancelled_gesture_ = 0;
-}
-
-void Document::reset(Sketch sketch)
-{
-    path_.clear();
-    undo_stack_.clear();
-    forget();
-    setSketch(sketch);
-    Q_EMIT fileChanged();
-}
-
-QStringList Document::open(const QString& path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return {tr("%1 cannot be opened: %2.").arg(path, file.errorString())};
-    // One byte over the limit is enough to know; the rest of a huge file need not be read.
-    const QByteArray bytes = file.read(static_cast<qint64>(largest_file_bytes) + 1);
-    if (file.error() != QFileDevice::NoError)
-        return {tr("%1 cannot be read: %2.").arg(path, file.errorString())};
-    if (static_cast<std::size_t>(bytes.size()) > largest_file_bytes)
-        return {
-            tr("%1 is larger than %2 MB and cannot be a sketch.").arg(path).arg(largest_file_bytes >> 20)};
-    const auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
-    if (const auto* problems = std::get_if<Problems>(&read))
-        return sentences(*problems);
-    path_ = QFileInfo(path).absoluteFilePath();
-    undo_stack_.clear();
-    forget();
-    setSketch(std::get<Sketch>(read));
-    Q_EMIT fileChanged();
-    return {};
-}
-
-QStringList Document::save(const QString& path)
-{
-    const auto written = writeSketch(sketch_);
-    if (const auto* problems = std::get_if<Problems>(&written))
-        return sentences(*problems);
-    const std::string& text = std::get<std::string>(written);
-    QSaveFile file(path);
-    const auto failed = [&] {
-        return QStringList{tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    };
-    if (!file.open(QIODevice::WriteOnly))
-        return failed();
-    if (file.write(text.data(), static_cast<qint64>(text.size())) != static_cast<qint64>(text.size()) ||
-        !file.commit())
-        return failed();
-    path_ = QFileInfo(path).absoluteFilePath();
-    undo_stack_.setClean();
-    Q_EMIT fileChanged();
-    return {};
 }
 
 /// What was known of another drawing.

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "app/document/disk.h"
 #include "app/document/prover.h"
 
 #include "core/analysis/analysis.h"
 #include "core/sketch/edits.h"
 #include "core/sketch/file.h"
 
+#include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
@@ -51,13 +53,34 @@ public:
     /// Take back what the running gesture did, without leaving a step to redo.
     void cancelGesture(int gesture);
 
+    /// What happens to a version of the file that another program has written meanwhile.
+    enum class Theirs {
+        in_the_way, ///< nothing is written
+        kept_beside ///< it gets a name of its own beside the file
+    };
+    enum class OnDisk { none, same, changed, gone };
+
     QString path() const { return path_; }
     /// Start afresh with a sketch that has no file yet (a new or template drawing).
     void reset(Sketch sketch);
     /// Read a file. On problems the open drawing stays as it was and the sentences come back.
     QStringList open(const QString& path);
-    /// Write to a path, atomically, and make it the document's file. On failure the sentences come back.
+    /// Write to a path, atomically and durably (replaceFile()), and make it the document's file. On failure
+    /// the document stays unsaved and its file is what it was.
+    std::optional<WriteFailure> write(const QString& path, Theirs theirs = Theirs::in_the_way);
+    /// The same, with the sentences of what went wrong.
     QStringList save(const QString& path);
+    /// What the document's file is, beside what was opened or saved last.
+    OnDisk onDisk() const;
+    /// Forget the file: what is on the table is a drawing without one.
+    void leaveFile();
+    /// Put back a drawing whose program ended: unsaved, with the file it had and that file's fingerprint
+    /// then.
+    void recover(Sketch sketch, const QString& path, const QByteArray& fingerprint);
+    /// Fingerprint of the file as opened or saved last; empty without one.
+    const QByteArray& fileFingerprint() const { return file_fingerprint_; }
+    /// Writes go through another disk from now on, which must live as long as this: for tests.
+    void setDisk(const Disk& disk) { disk_ = &disk; }
 
 Q_SIGNALS:
     void changed();     ///< sketch and analysis have new values
@@ -87,6 +110,8 @@ private:
     int last_gesture_ = 0;
     int cancelled_gesture_ = 0; ///< while cancelGesture() runs: the command that must leave the stack
     bool applying_ = false;     ///< a listener of changed() must not edit in turn
+    QByteArray file_fingerprint_;
+    const Disk* disk_ = &Disk::real();
 };
 
 /// What is selected and what is pointed at, by id; shared by canvas and panels.

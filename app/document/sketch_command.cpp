@@ -1,15 +1,9 @@
 #include "app/document/sketch_command.h"
 
-#include <utility>
-
 namespace siphonwright {
 
-SketchCommand::SketchCommand(Document& document, const QString& text, Sketch after, int gesture)
-    : QUndoCommand(text),
-      document_(document),
-      before_(document.sketch()),
-      after_(std::move(after)),
-      gesture_(gesture)
+SketchCommand::SketchCommand(Document& document, const QString& text, const Sketch& after, int gesture)
+    : QUndoCommand(text), document_(document), change_(document.sketch(), after), gesture_(gesture)
 {}
 
 int SketchCommand::id() const
@@ -24,9 +18,13 @@ bool SketchCommand::mergeWith(const QUndoCommand* other)
     const auto* next = dynamic_cast<const SketchCommand*>(other);
     if (!next || next->gesture_ != gesture_)
         return false;
-    after_ = next->after_;
+    // The stack has done the next step already.
+    Sketch before = document_.sketch();
+    next->change_.undo(before);
+    change_.undo(before);
+    change_ = SketchChange(before, document_.sketch());
     // A drag that comes back to where it began is no step.
-    setObsolete(before_ == after_);
+    setObsolete(change_.isNothing());
     return true;
 }
 
@@ -35,12 +33,16 @@ void SketchCommand::undo()
     // The stack deletes a command that turns obsolete while it is undone, so nothing is left to redo.
     if (gesture_ != 0 && document_.cancelled_gesture_ == gesture_)
         setObsolete(true);
-    document_.setSketch(before_);
+    Sketch before = document_.sketch();
+    change_.undo(before);
+    document_.setSketch(before);
 }
 
 void SketchCommand::redo()
 {
-    document_.setSketch(after_);
+    Sketch after = document_.sketch();
+    change_.redo(after);
+    document_.setSketch(after);
 }
 
 } // namespace siphonwright

@@ -1,15 +1,16 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/document/sketch_change.h"
 
 #include <QUndoCommand>
 
 namespace siphonwright {
 
-/// One step of the undo stack: the sketch before and after it. Steps of one gesture become one.
+/// One step of the undo stack: what it changed. Steps of one gesture become one.
 class SketchCommand : public QUndoCommand {
 public:
-    SketchCommand(Document& document, const QString& text, Sketch after, int gesture);
+    SketchCommand(Document& document, const QString& text, const Sketch& after, int gesture);
 
     int gesture() const { return gesture_; }
 
@@ -20,8 +21,7 @@ public:
 
 private:
     Document& document_;
-    Sketch before_;
-    Sketch after_;
+    SketchChange change_;
     int gesture_ = 0;
 };
 

@@ -49,7 +49,9 @@ UnitChoice usualUnits()
 
 FileCommands::FileCommands(Document& document, QWidget& window)
     : QObject(&window), document_(document), window_(window)
-{}
+{
+    connect(&document_, &Document::fileChanged, this, [this] { lock_.take(document_.path()); });
+}
 
 void FileCommands::startNew()
 {
@@ -109,42 +111,13 @@ void FileCommands::choose()
     dialog->open();
 }
 
-void FileCommands::open(const QString& path)
-{
-    whenSafe([this, path] {
-        const QStringList problems = document_.open(path);
-        if (!problems.isEmpty()) {
-            tell(tr("%1 could not be opened. The drawing on the table is as it was.")
-                     .arg(QFileInfo(path).fileName()),
-                 problems);
-            return;
-        }
-        settings::folder.set(QFileInfo(path).absolutePath());
-        rememberFile(document_.path());
-        Q_EMIT opened();
-    });
-}
-
-bool FileCommands::write(const QString& path)
-{
-    const QStringList problems = document_.save(path);
-    if (!problems.isEmpty()) {
-        tell(tr("%1 could not be saved.").arg(QFileInfo(path).fileName()), problems);
-        return false;
-    }
-    settings::folder.set(QFileInfo(path).absolutePath());
-    rememberFile(document_.path());
-    return true;
-}
-
 void FileCommands::save(const std::function<void()>& then)
 {
     if (document_.path().isEmpty()) {
         saveAs(then);
         return;
     }
-    if (write(document_.path()) && then)
-        then();
+    write(document_.path(), Document::Theirs::in_the_way, then);
 }
 
 void FileCommands::saveAs(const std::function<void()>& then)
@@ -155,10 +128,8 @@ void FileCommands::saveAs(const std::function<void()>& then)
     dialog->setDefaultSuffix(QStringLiteral("siphon"));
     if (!document_.path().isEmpty())
         dialog->selectFile(document_.path());
-    connect(dialog, &QFileDialog::fileSelected, this, [this, then](const QString& path) {
-        if (write(path) && then)
-            then();
-    });
+    connect(dialog, &QFileDialog::fileSelected, this,
+            [this, then](const QString& path) { write(path, Document::Theirs::in_the_way, then); });
     dialog->open();
 }
 

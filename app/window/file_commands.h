@@ -1,14 +1,21 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/document/open_lock.h"
 
 #include <QObject>
+#include <QString>
+#include <QStringList>
 
 #include <functional>
+#include <optional>
+#include <string>
 
 class QWidget;
 
 namespace siphonwright {
+
+class Recovery;
 
 /// New, open and save as the user sees them: asks before work is lost, tells what went wrong.
 class FileCommands : public QObject {
@@ -31,6 +38,13 @@ public:
     /// A sample by its name without ending, as a drawing without a file; nothing where there is none.
     void startSample(const QString& name);
 
+    /// Open what another program has made of the document's file. Unsaved work is put aside to be recovered.
+    void openTheirs();
+    /// Put a drawing that can be recovered on the table, after asking for unsaved work.
+    void recover(const QString& recovery_file, const std::function<void()>& then = {});
+    /// Where unsaved work is put aside; none at first. It must live as long as this.
+    void setRecovery(Recovery* recovery) { recovery_ = recovery; }
+
     void tell(const QString& sentence, const QStringList& details);
 
 Q_SIGNALS:
@@ -38,11 +52,16 @@ Q_SIGNALS:
     void welcomed(); ///< it is the sample that greets
 
 private:
-    bool write(const QString& path);
+    void write(const QString& path, Document::Theirs theirs, const std::function<void()>& then);
+    void openHere(const QString& path);
+    void askAboutAnotherWindow(const QString& path, const QString& holder);
+    void askAboutFailure(const WriteFailure& failure, const std::function<void()>& then);
     bool resetToSample(const QString& name, std::optional<UnitChoice> units = std::nullopt);
 
     Document& document_;
     QWidget& window_;
+    OpenLock lock_;
+    Recovery* recovery_ = nullptr;
 };
 
 /// Units that a first drawing has: those chosen last, else those of the locale.

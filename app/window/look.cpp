@@ -74,7 +74,8 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"
                "QPushButton[role=\"link\"]:hover, QPushButton[role=\"link\"]:focus "
                "{ text-decoration: underline; }"
-               "QFrame#first-steps { background: %5; border: 0; border-bottom: 1px solid %1; }"
+               "QFrame#first-steps, QFrame#file-strip { background: %5; border: 0; border-bottom: 1px solid "
+               "%1; }"
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
         .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),

@@ -21,12 +21,14 @@
 #include "app/window/elided_label.h"
 #include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_strip.h"
 #include "app/window/first_steps.h"
 #include "app/window/insertions.h"
 #include "app/window/keys.h"
 #include "app/window/look.h"
 #include "app/window/paper_commands.h"
 #include "app/window/photo_commands.h"
+#include "app/window/safekeeping.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/shelf.h"
@@ -71,6 +73,8 @@ MainWindow::MainWindow(QWidget* parent)
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    file_strip_ = new FileStrip(document_, *files_, centre);
+    column->addWidget(file_strip_);
     column->addWidget(first_steps_);
     column->addWidget(&demonstration_->stage(), 1);
     column->addWidget(grade_);
@@ -111,6 +115,21 @@ MainWindow::MainWindow(QWidget* parent)
 MainWindow::~MainWindow()
 {
     delete paper_;
+    delete safekeeping_; // before the document it keeps
+}
+
+void MainWindow::keepSafe(const QString& folder)
+{
+    if (safekeeping_)
+        return;
+    safekeeping_ = new Safekeeping(document_, *files_, *file_strip_, *this, folder);
+    safekeeping_->offerAtStart();
+}
+
+void MainWindow::offerRecovery()
+{
+    if (safekeeping_)
+        safekeeping_->offer();
 }
 
 QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area,

@@ -41,10 +41,12 @@ class DemonstrationCommands;
 class EditCommands;
 class EndViewCommands;
 class FileCommands;
+class FileStrip;
 class FirstSteps;
 class Keys;
 class PaperCommands;
 class PhotoCommands;
+class Safekeeping;
 class SheetCommands;
 class Shelf;
 class SurveyCommands;
@@ -63,6 +65,8 @@ public:
     ElevationView& view() { return *view_; }
     EndViewCommands& endView() { return *end_view_; }
     FileCommands& files() { return *files_; }
+    /// Keep unsaved work in a folder from now on, write crash reports there, and offer what it holds already.
+    void keepSafe(const QString& folder);
     Actions& actions() { return *actions_; }
     PaperCommands& paper() { return *paper_; }
     SurveyCommands& survey() { return *survey_; }
@@ -99,6 +103,7 @@ private:
     void connectViewActions();
     void connectJobActions();
     void connectInsertActions();
+    void offerRecovery();
     void exportWarmUp();
     void fillRecent(QMenu& menu);
     void connectAppearance();
@@ -150,6 +155,8 @@ private:
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise
     FirstSteps* first_steps_ = nullptr;
+    FileStrip* file_strip_ = nullptr;
+    Safekeeping* safekeeping_ = nullptr; ///< from keepSafe() on
     Keys* keys_ = nullptr;
     QMenu* panels_menu_;
     drawing::Look desktop_look_; ///< what the desktop asked for when the window was made

@@ -88,6 +88,7 @@ void MainWindow::buildFileMenu()
     menu->addAction((*actions_)[QStringLiteral("new-from-template")]);
     menu->addAction((*actions_)[QStringLiteral("open")]);
     QMenu* recent = menu->addMenu(tr("Open &recent"));
+    menu->addAction((*actions_)[QStringLiteral("recover")]);
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
     menu->addSeparator();
     for (const char* id : {"save", "save-as", "export", "preview", "print"})
@@ -243,6 +244,7 @@ void MainWindow::connectFileActions()
     on("open", [this] { files_->choose(); });
     on("save", [this] { files_->save(); });
     on("save-as", [this] { files_->saveAs(); });
+    on("recover", [this] { offerRecovery(); });
     on("export", [this] { sheet_->exportSheet(); });
     on("preview", [this] { sheet_->preview(); });
     on("print", [this] { sheet_->print(); });

@@ -1159,6 +1159,14 @@
         <source>Choose a picture for the title block; chosen again, it comes off</source>
         <translation>Ein Bild für das Schriftfeld wählen; noch einmal gewählt, kommt es weg</translation>
     </message>
+    <message>
+        <source>Recover &amp;drawings…</source>
+        <translation>&amp;Zeichnungen wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
+        <translation>Zeigen, was beim unerwarteten Ende des Programms nicht gespeichert war oder beiseitegelegt wurde</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -1307,6 +1315,29 @@
     <message>
         <source>Teaching air locks</source>
         <translation>Luftsäcke im Unterricht</translation>
+    </message>
+</context>
+<context>
+    <name>WriteFailure</name>
+    <message>
+        <source>Another program has changed %1 since it was opened here. Neither version is lost: choose what is to be done with them.</source>
+        <translation>Ein anderes Programm hat %1 geändert, seit die Datei hier geöffnet wurde. Keine Fassung geht verloren: wählen Sie, was mit ihnen geschehen soll.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk for %1. Make room and try again, or save in another place. (%2)</source>
+        <translation>Für %1 ist kein Platz mehr auf dem Datenträger. Schaffen Sie Platz und versuchen Sie es noch einmal, oder speichern Sie an einem anderen Ort. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 is in a place that may only be read. Save in another place. (%2)</source>
+        <translation>%1 liegt an einem Ort, der nur gelesen werden darf. Speichern Sie an einem anderen Ort. (%2)</translation>
+    </message>
+    <message>
+        <source>The folder of %1 cannot be reached. Connect the drive again and try again, or save in another place. (%2)</source>
+        <translation>Der Ordner von %1 ist nicht zu erreichen. Verbinden Sie das Laufwerk wieder und versuchen Sie es noch einmal, oder speichern Sie an einem anderen Ort. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: the disk reports an error. Try again, or save in another place. (%2)</source>
+        <translation>%1 kann nicht geschrieben werden: der Datenträger meldet einen Fehler. Versuchen Sie es noch einmal, oder speichern Sie an einem anderen Ort. (%2)</translation>
     </message>
 </context>
 <context>
@@ -7648,10 +7679,6 @@
         <source>%1 is larger than %2 MB and cannot be a sketch.</source>
         <translation>%1 ist größer als %2 MB und kann keine Zeichnung sein.</translation>
     </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
 </context>
 <context>
     <name>siphonwright::ElevationView</name>
@@ -7817,6 +7844,77 @@
     <message>
         <source>Siphonwright</source>
         <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window.</source>
+        <translation>%1 ist in einem anderen Fenster geöffnet.</translation>
+    </message>
+    <message>
+        <source>It is open there: %1. A copy has no file until you save it. If both windows save one file, the later one is asked, and neither version is lost.</source>
+        <translation>Geöffnet ist es dort: %1. Eine Kopie hat keine Datei, bis Sie sie speichern. Speichern beide Fenster eine Datei, wird das spätere gefragt, und keine Fassung geht verloren.</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Eine &amp;Kopie öffnen</translation>
+    </message>
+    <message>
+        <source>Open it &amp;here too</source>
+        <translation>Auch &amp;hier öffnen</translation>
+    </message>
+    <message>
+        <source>Save &amp;mine, keep theirs beside it</source>
+        <translation>&amp;Meine speichern, die andere daneben behalten</translation>
+    </message>
+    <message>
+        <source>Open &amp;theirs, put mine aside</source>
+        <translation>Die &amp;andere öffnen, meine beiseitelegen</translation>
+    </message>
+    <message>
+        <source>&amp;Try again</source>
+        <translation>&amp;Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Your drawing could not be put aside; it stays on the table.</source>
+        <translation>Ihre Zeichnung konnte nicht beiseitegelegt werden; sie bleibt auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>The drawing cannot be recovered from %1. The file is as it was.</source>
+        <translation>Die Zeichnung kann nicht aus %1 wiederhergestellt werden. Die Datei ist, wie sie war.</translation>
+    </message>
+    <message>
+        <source>The drawing is in another window now.</source>
+        <translation>Die Zeichnung ist jetzt in einem anderen Fenster.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::FileStrip</name>
+    <message>
+        <source>Open &amp;theirs</source>
+        <translation>Die &amp;andere öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with mine</source>
+        <translation>Mit &amp;meiner weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Unsaved work is put aside and can be recovered from the File menu</source>
+        <translation>Nicht Gespeichertes wird beiseitegelegt und kann über das Menü Datei wiederhergestellt werden</translation>
+    </message>
+    <message>
+        <source>%1 was changed on the disk by another program. Saving here asks first, and loses neither version.</source>
+        <translation>%1 wurde auf dem Datenträger von einem anderen Programm geändert. Beim Speichern wird erst gefragt; keine Fassung geht verloren.</translation>
+    </message>
+    <message>
+        <source>%1 is no longer in its place, or cannot be reached. Saving writes it anew.</source>
+        <translation>%1 ist nicht mehr an seinem Ort oder nicht zu erreichen. Speichern schreibt die Datei neu.</translation>
+    </message>
+    <message>
+        <source>Unsaved work is not kept for recovery just now. %1</source>
+        <translation>Nicht Gespeichertes wird gerade nicht für eine Wiederherstellung aufgehoben. %1</translation>
     </message>
 </context>
 <context>
@@ -8319,6 +8417,77 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Geben Sie die Länge wie gemessen ein.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::RecoveryOffer</name>
+    <message>
+        <source>Recover drawings</source>
+        <translation>Zeichnungen wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Drawings that can be recovered</source>
+        <translation>Zeichnungen, die wiederhergestellt werden können</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+    <message>
+        <source>Last kept</source>
+        <translation>Zuletzt aufgehoben</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>A report of the unexpected end, without names or texts of yours, is in %1</source>
+        <translation>Ein Bericht über das unerwartete Ende, ohne Namen oder Texte von Ihnen, liegt in %1</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>Ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away…</source>
+        <translation>&amp;Wegwerfen…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep for later</source>
+        <translation>Für &amp;später aufheben</translation>
+    </message>
+    <message>
+        <source>untitled</source>
+        <translation>ohne Titel</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>There is no drawing to recover.</source>
+        <translation>Es gibt keine Zeichnung wiederherzustellen.</translation>
+    </message>
+    <message>
+        <source>These drawings have edits that were not saved. Open one to go on with it; its file stays as it is until you save.</source>
+        <translation>Diese Zeichnungen haben Änderungen, die nicht gespeichert wurden. Öffnen Sie eine, um weiterzuarbeiten; ihre Datei bleibt, wie sie ist, bis Sie speichern.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Throw away the unsaved edits of %1?</source>
+        <translation>Die nicht gespeicherten Änderungen an %1 wegwerfen?</translation>
+    </message>
+    <message>
+        <source>They cannot be brought back. The drawing&apos;s own file stays as it is.</source>
+        <translation>Sie können nicht zurückgeholt werden. Die Datei der Zeichnung bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Wegwerfen</translation>
     </message>
 </context>
 <context>

@@ -1159,6 +1159,14 @@
         <source>Choose a picture for the title block; chosen again, it comes off</source>
         <translation>Elegir una imagen para el cajetín; elegido otra vez, se quita</translation>
     </message>
+    <message>
+        <source>Recover &amp;drawings…</source>
+        <translation>Recuperar &amp;dibujos…</translation>
+    </message>
+    <message>
+        <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
+        <translation>Ver lo que no se guardó cuando el programa terminó de forma inesperada, o se apartó</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -1307,6 +1315,29 @@
     <message>
         <source>Teaching air locks</source>
         <translation>Enseñar el bloqueo por aire</translation>
+    </message>
+</context>
+<context>
+    <name>WriteFailure</name>
+    <message>
+        <source>Another program has changed %1 since it was opened here. Neither version is lost: choose what is to be done with them.</source>
+        <translation>Otro programa ha cambiado %1 desde que se abrió aquí. Ninguna versión se pierde: elija qué hacer con ellas.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk for %1. Make room and try again, or save in another place. (%2)</source>
+        <translation>No queda espacio en el disco para %1. Libere espacio e inténtelo de nuevo, o guarde en otro lugar. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 is in a place that may only be read. Save in another place. (%2)</source>
+        <translation>%1 está en un lugar de solo lectura. Guarde en otro lugar. (%2)</translation>
+    </message>
+    <message>
+        <source>The folder of %1 cannot be reached. Connect the drive again and try again, or save in another place. (%2)</source>
+        <translation>No se llega a la carpeta de %1. Conecte otra vez la unidad e inténtelo de nuevo, o guarde en otro lugar. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: the disk reports an error. Try again, or save in another place. (%2)</source>
+        <translation>No se puede escribir %1: el disco da un error. Inténtelo de nuevo, o guarde en otro lugar. (%2)</translation>
     </message>
 </context>
 <context>
@@ -7648,10 +7679,6 @@
         <source>%1 is larger than %2 MB and cannot be a sketch.</source>
         <translation>%1 supera los %2 MB y no puede ser un dibujo.</translation>
     </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
 </context>
 <context>
     <name>siphonwright::ElevationView</name>
@@ -7817,6 +7844,77 @@
     <message>
         <source>Siphonwright</source>
         <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window.</source>
+        <translation>%1 está abierto en otra ventana.</translation>
+    </message>
+    <message>
+        <source>It is open there: %1. A copy has no file until you save it. If both windows save one file, the later one is asked, and neither version is lost.</source>
+        <translation>Está abierto allí: %1. Una copia no tiene archivo hasta que la guarde. Si las dos ventanas guardan un mismo archivo, se pregunta a la que guarda después y ninguna versión se pierde.</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Abrir una &amp;copia</translation>
+    </message>
+    <message>
+        <source>Open it &amp;here too</source>
+        <translation>Abrirlo aquí &amp;también</translation>
+    </message>
+    <message>
+        <source>Save &amp;mine, keep theirs beside it</source>
+        <translation>Guardar el &amp;mío, conservar el otro al lado</translation>
+    </message>
+    <message>
+        <source>Open &amp;theirs, put mine aside</source>
+        <translation>Abrir el &amp;otro, apartar el mío</translation>
+    </message>
+    <message>
+        <source>&amp;Try again</source>
+        <translation>&amp;Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Guardar &amp;como…</translation>
+    </message>
+    <message>
+        <source>Your drawing could not be put aside; it stays on the table.</source>
+        <translation>Su dibujo no se pudo apartar; se queda sobre la mesa.</translation>
+    </message>
+    <message>
+        <source>The drawing cannot be recovered from %1. The file is as it was.</source>
+        <translation>El dibujo no se puede recuperar de %1. El archivo está como estaba.</translation>
+    </message>
+    <message>
+        <source>The drawing is in another window now.</source>
+        <translation>El dibujo está ahora en otra ventana.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::FileStrip</name>
+    <message>
+        <source>Open &amp;theirs</source>
+        <translation>Abrir el &amp;otro</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with mine</source>
+        <translation>&amp;Seguir con el mío</translation>
+    </message>
+    <message>
+        <source>Unsaved work is put aside and can be recovered from the File menu</source>
+        <translation>El trabajo sin guardar se aparta y se puede recuperar desde el menú Archivo</translation>
+    </message>
+    <message>
+        <source>%1 was changed on the disk by another program. Saving here asks first, and loses neither version.</source>
+        <translation>Otro programa ha cambiado %1 en el disco. Al guardar aquí se pregunta antes y ninguna versión se pierde.</translation>
+    </message>
+    <message>
+        <source>%1 is no longer in its place, or cannot be reached. Saving writes it anew.</source>
+        <translation>%1 ya no está en su lugar, o no se llega a él. Al guardar se escribe de nuevo.</translation>
+    </message>
+    <message>
+        <source>Unsaved work is not kept for recovery just now. %1</source>
+        <translation>Ahora mismo el trabajo sin guardar no se conserva para recuperarlo. %1</translation>
     </message>
 </context>
 <context>
@@ -8319,6 +8417,77 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Escriba la longitud medida.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::RecoveryOffer</name>
+    <message>
+        <source>Recover drawings</source>
+        <translation>Recuperar dibujos</translation>
+    </message>
+    <message>
+        <source>Drawings that can be recovered</source>
+        <translation>Dibujos que se pueden recuperar</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Dibujo</translation>
+    </message>
+    <message>
+        <source>Last kept</source>
+        <translation>Conservado por última vez</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Carpeta</translation>
+    </message>
+    <message>
+        <source>A report of the unexpected end, without names or texts of yours, is in %1</source>
+        <translation>Un informe del final inesperado, sin nombres ni textos suyos, está en %1</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Abrir</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away…</source>
+        <translation>&amp;Desechar…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep for later</source>
+        <translation>&amp;Conservar para después</translation>
+    </message>
+    <message>
+        <source>untitled</source>
+        <translation>sin título</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>There is no drawing to recover.</source>
+        <translation>No hay ningún dibujo que recuperar.</translation>
+    </message>
+    <message>
+        <source>These drawings have edits that were not saved. Open one to go on with it; its file stays as it is until you save.</source>
+        <translation>Estos dibujos tienen cambios que no se guardaron. Abra uno para seguir con él; su archivo queda como está hasta que guarde.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Desechar</translation>
+    </message>
+    <message>
+        <source>Throw away the unsaved edits of %1?</source>
+        <translation>¿Desechar los cambios sin guardar de %1?</translation>
+    </message>
+    <message>
+        <source>They cannot be brought back. The drawing&apos;s own file stays as it is.</source>
+        <translation>No se pueden volver a traer. El archivo del dibujo queda como está.</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Desechar</translation>
     </message>
 </context>
 <context>

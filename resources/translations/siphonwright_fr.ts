@@ -1159,6 +1159,14 @@
         <source>Choose a picture for the title block; chosen again, it comes off</source>
         <translation>Choisir une image pour le cartouche ; choisi à nouveau, elle est retirée</translation>
     </message>
+    <message>
+        <source>Recover &amp;drawings…</source>
+        <translation>Récupérer des &amp;dessins…</translation>
+    </message>
+    <message>
+        <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
+        <translation>Voir ce qui n&apos;était pas enregistré quand le programme s&apos;est arrêté de façon inattendue, ou a été mis de côté</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -1307,6 +1315,29 @@
     <message>
         <source>Teaching air locks</source>
         <translation>Enseigner les bouchons d&apos;air</translation>
+    </message>
+</context>
+<context>
+    <name>WriteFailure</name>
+    <message>
+        <source>Another program has changed %1 since it was opened here. Neither version is lost: choose what is to be done with them.</source>
+        <translation>Un autre programme a modifié %1 depuis son ouverture ici. Aucune version n&apos;est perdue : choisissez ce qu&apos;il faut en faire.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk for %1. Make room and try again, or save in another place. (%2)</source>
+        <translation>Il n&apos;y a plus de place sur le disque pour %1. Faites de la place et réessayez, ou enregistrez ailleurs. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 is in a place that may only be read. Save in another place. (%2)</source>
+        <translation>%1 se trouve à un endroit en lecture seule. Enregistrez ailleurs. (%2)</translation>
+    </message>
+    <message>
+        <source>The folder of %1 cannot be reached. Connect the drive again and try again, or save in another place. (%2)</source>
+        <translation>Le dossier de %1 n&apos;est pas accessible. Reconnectez le lecteur et réessayez, ou enregistrez ailleurs. (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: the disk reports an error. Try again, or save in another place. (%2)</source>
+        <translation>%1 ne peut pas être écrit : le disque signale une erreur. Réessayez, ou enregistrez ailleurs. (%2)</translation>
     </message>
 </context>
 <context>
@@ -7648,10 +7679,6 @@
         <source>%1 is larger than %2 MB and cannot be a sketch.</source>
         <translation>%1 dépasse %2 Mo et ne peut pas être un dessin.</translation>
     </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
 </context>
 <context>
     <name>siphonwright::ElevationView</name>
@@ -7817,6 +7844,77 @@
     <message>
         <source>Siphonwright</source>
         <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window.</source>
+        <translation>%1 est ouvert dans une autre fenêtre.</translation>
+    </message>
+    <message>
+        <source>It is open there: %1. A copy has no file until you save it. If both windows save one file, the later one is asked, and neither version is lost.</source>
+        <translation>Il est ouvert là : %1. Une copie n&apos;a pas de fichier avant que vous l&apos;enregistriez. Si les deux fenêtres enregistrent un même fichier, la dernière est interrogée et aucune version n&apos;est perdue.</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Ouvrir une &amp;copie</translation>
+    </message>
+    <message>
+        <source>Open it &amp;here too</source>
+        <translation>L&apos;ouvrir &amp;ici aussi</translation>
+    </message>
+    <message>
+        <source>Save &amp;mine, keep theirs beside it</source>
+        <translation>Enregistrer le &amp;mien, garder l&apos;autre à côté</translation>
+    </message>
+    <message>
+        <source>Open &amp;theirs, put mine aside</source>
+        <translation>Ouvrir l&apos;&amp;autre, mettre le mien de côté</translation>
+    </message>
+    <message>
+        <source>&amp;Try again</source>
+        <translation>&amp;Réessayer</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Enregistrer &amp;sous…</translation>
+    </message>
+    <message>
+        <source>Your drawing could not be put aside; it stays on the table.</source>
+        <translation>Votre dessin n&apos;a pas pu être mis de côté ; il reste sur la table.</translation>
+    </message>
+    <message>
+        <source>The drawing cannot be recovered from %1. The file is as it was.</source>
+        <translation>Le dessin ne peut pas être récupéré depuis %1. Le fichier est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>The drawing is in another window now.</source>
+        <translation>Le dessin est maintenant dans une autre fenêtre.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::FileStrip</name>
+    <message>
+        <source>Open &amp;theirs</source>
+        <translation>Ouvrir l&apos;&amp;autre</translation>
+    </message>
+    <message>
+        <source>&amp;Go on with mine</source>
+        <translation>&amp;Continuer avec le mien</translation>
+    </message>
+    <message>
+        <source>Unsaved work is put aside and can be recovered from the File menu</source>
+        <translation>Le travail non enregistré est mis de côté et peut être récupéré par le menu Fichier</translation>
+    </message>
+    <message>
+        <source>%1 was changed on the disk by another program. Saving here asks first, and loses neither version.</source>
+        <translation>%1 a été modifié sur le disque par un autre programme. L&apos;enregistrement demande d&apos;abord, et aucune version n&apos;est perdue.</translation>
+    </message>
+    <message>
+        <source>%1 is no longer in its place, or cannot be reached. Saving writes it anew.</source>
+        <translation>%1 n&apos;est plus à sa place, ou n&apos;est pas accessible. L&apos;enregistrement l&apos;écrit à nouveau.</translation>
+    </message>
+    <message>
+        <source>Unsaved work is not kept for recovery just now. %1</source>
+        <translation>Le travail non enregistré n&apos;est pas conservé en ce moment pour être récupéré. %1</translation>
     </message>
 </context>
 <context>
@@ -8319,6 +8417,77 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Tapez la longueur mesurée.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::RecoveryOffer</name>
+    <message>
+        <source>Recover drawings</source>
+        <translation>Récupérer des dessins</translation>
+    </message>
+    <message>
+        <source>Drawings that can be recovered</source>
+        <translation>Dessins qui peuvent être récupérés</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Dessin</translation>
+    </message>
+    <message>
+        <source>Last kept</source>
+        <translation>Conservé en dernier</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>A report of the unexpected end, without names or texts of yours, is in %1</source>
+        <translation>Un rapport de l&apos;arrêt inattendu, sans noms ni textes de vous, se trouve dans %1</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Ouvrir</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away…</source>
+        <translation>&amp;Jeter…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep for later</source>
+        <translation>&amp;Garder pour plus tard</translation>
+    </message>
+    <message>
+        <source>untitled</source>
+        <translation>sans titre</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>pas encore enregistré</translation>
+    </message>
+    <message>
+        <source>There is no drawing to recover.</source>
+        <translation>Il n&apos;y a pas de dessin à récupérer.</translation>
+    </message>
+    <message>
+        <source>These drawings have edits that were not saved. Open one to go on with it; its file stays as it is until you save.</source>
+        <translation>Ces dessins ont des modifications qui n&apos;ont pas été enregistrées. Ouvrez-en un pour continuer ; son fichier reste tel quel jusqu&apos;à l&apos;enregistrement.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Jeter</translation>
+    </message>
+    <message>
+        <source>Throw away the unsaved edits of %1?</source>
+        <translation>Jeter les modifications non enregistrées de %1 ?</translation>
+    </message>
+    <message>
+        <source>They cannot be brought back. The drawing&apos;s own file stays as it is.</source>
+        <translation>Elles ne peuvent pas être rétablies. Le fichier du dessin reste tel quel.</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Jeter</translation>
     </message>
 </context>
 <context>
@@ -9969,11 +10138,11 @@ written, or an argument is wrong.
 </source>
         <translation>siphonwright [FICHIER]                    ouvrir la fenêtre
 siphonwright check FICHIER... [--json] [--bands]
-                                          juger des dessins ; --bands : sur tout ce qui est supposé
+                                          juger des dessins&#xa0;; --bands&#xa0;: sur tout ce qui est supposé
 siphonwright warm-up FICHIER [--hours H] [--ambient T] [--csv SORTIE]
                                           comment le moteur chauffe
 siphonwright fill FICHIER [--json] [--frames DOSSIER]
-                                          dire comment il se remplit et quel air reste ; --frames :
+                                          dire comment il se remplit et quel air reste&#xa0;; --frames&#xa0;:
                                           en images numérotées, moment-0001.png et ainsi de suite
 siphonwright parts FICHIER [--prices LISTE.csv] [--csv SORTIE.csv]
                                           lister pièces, coupes et ce qui est sans prix
@@ -9993,7 +10162,7 @@ siphonwright survey-form SORTIE.pdf [--paper A4|Letter] [--inch]
                                           une page vierge pour mesurer près du véhicule
 siphonwright --help | --version
 
-Code de sortie : 0 rien ne bloque le travail ; 1 au moins un arrêt ; 2 un fichier n&apos;a pas pu
+Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#xa0;; 2 un fichier n&apos;a pas pu
 être lu ou écrit, ou un argument est faux.
 </translation>
     </message>

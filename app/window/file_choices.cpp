@@ -1,0 +1,154 @@
+#include "app/document/recovery.h"
+#include "app/window/file_commands.h"
+#include "app/window/settings.h"
+
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+
+#include <utility>
+
+namespace siphonwright {
+namespace {
+
+QMessageBox* boxFor(QWidget& window, const QString& sentence, const QString& more)
+{
+    auto* box = new QMessageBox(QMessageBox::Warning, FileCommands::tr("Siphonwright"), sentence,
+                                QMessageBox::Cancel, &window);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setInformativeText(more);
+    return box;
+}
+
+} // namespace
+
+void FileCommands::open(const QString& path)
+{
+    whenSafe([this, path] {
+        const QString absolute = QFileInfo(path).absoluteFilePath();
+        if (absolute != document_.path()) {
+            OpenLock asked;
+            if (asked.take(absolute) == OpenLock::Taken::by_another) {
+                askAboutAnotherWindow(path, asked.holder());
+                return;
+            }
+        }
+        openHere(path);
+    });
+}
+
+void FileCommands::openHere(const QString& path)
+{
+    const QStringList problems = document_.open(path);
+    if (!problems.isEmpty()) {
+        tell(tr("%1 could not be opened. The drawing on the table is as it was.")
+                 .arg(QFileInfo(path).fileName()),
+             problems);
+        return;
+    }
+    settings::folder.set(QFileInfo(path).absolutePath());
+    rememberFile(document_.path());
+    Q_EMIT opened();
+}
+
+void FileCommands::askAboutAnotherWindow(const QString& path, const QString& holder)
+{
+    QMessageBox* box = boxFor(
+        window_, tr("%1 is open in another window.").arg(QFileInfo(path).fileName()),
+        tr("It is open there: %1. A copy has no file until you save it. If both windows save one file, "
+           "the later one is asked, and neither version is lost.")
+            .arg(holder));
+    auto* copy = box->addButton(tr("Open a &copy"), QMessageBox::AcceptRole);
+    auto* same = box->addButton(tr("Open it &here too"), QMessageBox::ActionRole);
+    box->setDefaultButton(copy);
+    connect(box, &QMessageBox::buttonClicked, this, [this, path, copy, same](QAbstractButton* pressed) {
+        if (pressed != copy && pressed != same)
+            return;
+        openHere(path);
+        if (pressed == copy && document_.path() == QFileInfo(path).absoluteFilePath())
+            document_.leaveFile();
+    });
+    box->open();
+}
+
+void FileCommands::write(const QString& path, Document::Theirs theirs, const std::function<void()>& then)
+{
+    if (const auto failure = document_.write(path, theirs)) {
+        askAboutFailure(*failure, then);
+        return;
+    }
+    settings::folder.set(QFileInfo(path).absolutePath());
+    rememberFile(document_.path());
+    if (then)
+        then();
+}
+
+void FileCommands::askAboutFailure(const WriteFailure& failure, const std::function<void()>& then)
+{
+    using Kind = WriteFailure::Kind;
+    const QString path = failure.path;
+    const QString sentence = tr("%1 could not be saved.").arg(QFileInfo(path).fileName());
+    if (failure.kind == Kind::refused) {
+        tell(sentence, failure.text().split(QLatin1Char('\n')));
+        return;
+    }
+    QMessageBox* box = boxFor(window_, sentence, failure.text());
+    const bool changed = failure.kind == Kind::changed;
+    QPushButton* both =
+        changed ? box->addButton(tr("Save &mine, keep theirs beside it"), QMessageBox::AcceptRole) : nullptr;
+    QPushButton* open =
+        changed ? box->addButton(tr("Open &theirs, put mine aside"), QMessageBox::ActionRole) : nullptr;
+    QPushButton* again = changed || failure.kind == Kind::forbidden
+                             ? nullptr
+                             : box->addButton(tr("&Try again"), QMessageBox::AcceptRole);
+    QPushButton* as = box->addButton(tr("Save &as…"), QMessageBox::ActionRole);
+    box->setDefaultButton(both ? both : again ? again : as);
+    connect(box, &QMessageBox::buttonClicked, this, [=, this](QAbstractButton* pressed) {
+        if (pressed == as)
+            saveAs(then);
+        else if (pressed == open && open)
+            openTheirs();
+        else if ((pressed == both && both) || (pressed == again && again))
+            write(path, both ? Document::Theirs::kept_beside : Document::Theirs::in_the_way, then);
+    });
+    box->open();
+}
+
+void FileCommands::openTheirs()
+{
+    if (document_.isModified()) {
+        if (!recovery_) {
+            saveAs();
+            return;
+        }
+        if (const auto failure = recovery_->setAside()) {
+            tell(tr("Your drawing could not be put aside; it stays on the table."), {failure->text()});
+            return;
+        }
+    }
+    openHere(document_.path());
+}
+
+void FileCommands::recover(const QString& recovery_file, const std::function<void()>& then)
+{
+    whenSafe([this, recovery_file, then] {
+        for (const RecoveryEntry& entry : recoverable(QFileInfo(recovery_file).absolutePath())) {
+            if (entry.file != recovery_file)
+                continue;
+            std::optional<Sketch> sketch = readRecovery(entry);
+            if (!sketch || !recovery_ || !recovery_->takeOver(entry)) {
+                tell(tr("The drawing cannot be recovered from %1. The file is as it was.").arg(entry.file),
+                     {});
+                return;
+            }
+            document_.recover(std::move(*sketch), entry.original, entry.fingerprint);
+            Q_EMIT opened();
+            if (then)
+                then();
+            return;
+        }
+        tell(tr("The drawing is in another window now."), {});
+    });
+}
+
+} // namespace siphonwright

@@ -11,6 +11,7 @@
 #include <QSignalBlocker>
 #include <QToolButton>
 
+#include <algorithm>
 #include <cmath>
 
 namespace siphonwright::panels {
@@ -73,6 +74,22 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
     refresh();
 }
 
+/// Of the row with the sliders, without how the vehicle stands, which wraps.
+int GradeStrip::widthBesideStands() const
+{
+    const QMargins margins = whole_->contentsMargins();
+    return whole_->itemAt(0)->minimumSize().width() - stands_->minimumSizeHint().width() + margins.left() +
+           margins.right();
+}
+
+/// Of the arrangement that is narrowest, whichever stands now: a strip that asked for more while the window
+/// is being narrowed would widen the window instead.
+QSize GradeStrip::minimumSizeHint() const
+{
+    const int word_px = static_cast<int>(60 * drawing::textScale(font()));
+    return {widthBesideStands() + word_px, QWidget::minimumSizeHint().height()};
+}
+
 void GradeStrip::resizeEvent(QResizeEvent* event)
 {
     arrange();
@@ -92,7 +109,8 @@ void GradeStrip::arrange()
     const bool under = width() < 720 * scale; // else the verdict has room beside the sliders
     whole_->setDirection(under ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     whole_->setSpacing(under ? 0 : 8);
-    stands_->setWordWrap(width() < 460 * scale);
+    const int words_px = stands_->fontMetrics().horizontalAdvance(stands_->text());
+    stands_->setWordWrap(width() < widthBesideStands() + words_px);
 }
 
 void GradeStrip::setLook(drawing::Look look)

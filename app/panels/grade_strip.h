@@ -24,12 +24,15 @@ public:
     /// What it says of the sound grades.
     QString verdict() const;
 
+    QSize minimumSizeHint() const override;
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void arrange();
+    int widthBesideStands() const;
     void moved();
     void refresh();
 

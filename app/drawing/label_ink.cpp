@@ -1,3 +1,4 @@
+#include "app/drawing/between.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/text.h"
 
@@ -229,12 +230,16 @@ void Ink::write(const Spot& spot, const QString& text, const QColor& colour, boo
     paintText(painter, style, spot.at, text, spot.anchor, colour, spot.angle_deg);
 }
 
+/// As it is seen there: fills that let what is under them through are laid over each other.
 QColor Ink::groundAt(QPointF at) const
 {
-    const auto last = std::find_if(grounds_.rbegin(), grounds_.rend(), [&](const Ground& ground) {
-        return ground.area.containsPoint(at, Qt::OddEvenFill);
-    });
-    return last == grounds_.rend() || !style.fills || style.photo ? palette.ground : last->colour;
+    QColor seen = palette.ground;
+    if (!style.fills || style.photo)
+        return seen;
+    for (const Ground& ground : grounds_)
+        if (ground.area.containsPoint(at, Qt::OddEvenFill))
+            seen = between(seen, ground.colour, ground.colour.alphaF());
+    return seen;
 }
 
 bool Ink::onHatching(const QRectF& area) const

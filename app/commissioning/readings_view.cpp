@@ -7,8 +7,10 @@
 #include "app/panels/field.h"
 #include "app/panels/wrapped_row.h"
 
+#include <QDateTime>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSignalBlocker>
@@ -49,6 +51,19 @@ QString withoutMark(QString typed)
         if (typed.startsWith(markOf(fit)))
             typed = typed.mid(markOf(fit).size());
     return typed.trimmed();
+}
+
+/// A day and a time of this year, a time alone on the day that the reading has, or ISO 8601.
+QDateTime momentTyped(const QString& typed, const std::string& before)
+{
+    if (const QTime clock = QTime::fromString(typed, QStringLiteral("H:mm")); clock.isValid()) {
+        const QDateTime day =
+            QDateTime::fromString(QString::fromStdString(before), Qt::ISODate).toLocalTime();
+        return {day.isValid() ? day.date() : QDate::currentDate(), clock};
+    }
+    QDateTime moment = QLocale().toDateTime(typed, shownTimeFormat());
+    moment.setDate(QDate(QDate::currentDate().year(), moment.date().month(), moment.date().day()));
+    return moment.isValid() ? moment : QDateTime::fromString(typed, Qt::ISODate);
 }
 
 } // namespace
@@ -296,10 +311,7 @@ void ReadingsView::edited(const QTableWidgetItem* item)
     }
     QDateTime moment;
     if (row == time_row) {
-        moment = QLocale().toDateTime(typed, shownTimeFormat());
-        moment.setDate(QDate(QDate::currentDate().year(), moment.date().month(), moment.date().day()));
-        if (!moment.isValid())
-            moment = QDateTime::fromString(typed, Qt::ISODate);
+        moment = momentTyped(typed, document_.sketch().readings[index].time);
         if (!moment.isValid())
             problem_ = tr("\"%1\" is not a time: 25 Nov 07:30, or 2026-11-25T07:30.").arg(typed);
     }

@@ -41,6 +41,7 @@ private Q_SLOTS:
     void buttonsAreLargeEnoughForGloves();
     void aReadingIsAddedAtTheClocksTimeAndEdited();
     void whatIsNotUnderstoodChangesNothing();
+    void aTimeAloneIsOnTheReadingsDay();
     void turningOnAndOffIsKept();
     void verdictsStandBesideTheReadings();
     void theFaultIsNamedAndShownOnTheDrawing();
@@ -211,6 +212,18 @@ void TestCommissioningPanel::whatIsNotUnderstoodChangesNothing()
     QCOMPARE(document_->sketch(), before);
     QVERIFY(said("reading-words").contains(QStringLiteral("hot")));
     QVERIFY(table()->item(3, 0)->text().isEmpty());
+}
+
+void TestCommissioningPanel::aTimeAloneIsOnTheReadingsDay()
+{
+    panel_->open(CommissioningPanel::Page::readings);
+    press("reading-add");
+    document_->apply(QStringLiteral("Another day"),
+                     [](Sketch& sketch) { sketch.readings.front().time = "2026-02-03T12:00:00Z"; });
+    table()->item(0, 0)->setText(QStringLiteral("7:36"));
+    const QDateTime kept =
+        QDateTime::fromString(QString::fromStdString(document_->sketch().readings.front().time), Qt::ISODate);
+    QCOMPARE(kept.toLocalTime(), QDateTime(QDate(2026, 2, 3), QTime(7, 36)));
 }
 
 void TestCommissioningPanel::turningOnAndOffIsKept()

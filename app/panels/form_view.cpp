@@ -1,5 +1,6 @@
 #include "app/panels/form_view.h"
 
+#include "app/drawing/look.h"
 #include "app/panels/quantity_edit.h"
 
 #include <QComboBox>
@@ -122,6 +123,8 @@ void FormView::addRow(QGridLayout& grid, std::size_t index)
     if (field.source)
         grid.addWidget(sourceEditor(index), line, 2);
     if (auto* quantity = qobject_cast<QuantityEdit*>(editor)) {
+        // "not entered" is read whole; a label beside it wraps.
+        quantity->setMinimumWidth(static_cast<int>(84 * drawing::textScale(font())));
         auto* problem = new QLabel(this);
         problem->setProperty("role", QStringLiteral("problem"));
         problem->setWordWrap(true);

@@ -14,6 +14,8 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace siphonwright::panels {
 
 DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* parent)
@@ -27,7 +29,6 @@ DetailsPanel::DetailsPanel(Document& document, Selection& selection, QWidget* pa
     title_->setObjectName(QStringLiteral("details-title"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 4, 6);
     column->setSpacing(4);
@@ -64,9 +65,12 @@ void DetailsPanel::refresh()
     scroll_->setWidget(pageOf(*fresh));
     showRunning();
     showMargins();
-    // There is no sideways scrolling, so the panel is never narrower than its form.
-    scroll_->setMinimumWidth(fresh->minimumSizeHint().width() +
-                             scroll_->verticalScrollBar()->sizeHint().width());
+    // As wide as its form, so that nobody has to scroll sideways; but with the largest text on a small screen
+    // the drawing and the panels on its other side need room too.
+    constexpr int a_third_of_a_small_screen_px = 426;
+    scroll_->setMinimumWidth(
+        std::min(a_third_of_a_small_screen_px,
+                 fresh->minimumSizeHint().width() + scroll_->verticalScrollBar()->sizeHint().width()));
 }
 
 void DetailsPanel::focusField(bool name)

@@ -21,6 +21,23 @@ namespace {
 constexpr double most_along_percent = 15;
 constexpr double most_across_percent = 8;
 
+constexpr int spacing_px = 8;
+
+/// Of a row, from what stands in it now: the row's own figure comes when it is laid out the next time.
+int leastWidth(const QHBoxLayout& row, const QWidget* without)
+{
+    int out_px = 0;
+    for (int i = 0; i < row.count(); ++i) {
+        const QWidget* const one = row.itemAt(i)->widget();
+        if (one->isHidden())
+            continue;
+        out_px += i > 0 ? spacing_px : 0;
+        if (one != without)
+            out_px += std::max(one->minimumSizeHint().width(), one->minimumWidth());
+    }
+    return out_px;
+}
+
 QString percent(double value)
 {
     return inWords(std::abs(value), Unit::percent, UnitSystem::metric);
@@ -56,15 +73,21 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
     whole_ = new QBoxLayout(QBoxLayout::LeftToRight, this);
     whole_->setContentsMargins(10, 2, 10, 2);
     whole_->setSpacing(8);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(8);
-    whole_->addLayout(row, 5);
-    row->addWidget(new QLabel(tr("Parked"), this));
-    row->addWidget(along_, 2);
-    row->addWidget(new QLabel(tr("across"), this));
-    row->addWidget(across_);
-    row->addWidget(stands_);
-    row->addWidget(level_);
+    sliders_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    sliders_->setSpacing(spacing_px);
+    whole_->addLayout(sliders_, 5);
+    lengthways_ = new QHBoxLayout;
+    lengthways_->addWidget(new QLabel(tr("Parked"), this));
+    lengthways_->addWidget(along_, 2);
+    crossways_ = new QHBoxLayout;
+    crossways_->addWidget(new QLabel(tr("across"), this));
+    crossways_->addWidget(across_);
+    crossways_->addWidget(stands_);
+    crossways_->addWidget(level_);
+    for (QHBoxLayout* row : {lengthways_, crossways_})
+        row->setSpacing(spacing_px);
+    sliders_->addLayout(lengthways_, 1);
+    sliders_->addLayout(crossways_);
     whole_->addWidget(sound_, 3);
     connect(along_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
     connect(across_, &QAbstractSlider::valueChanged, this, &GradeStrip::moved);
@@ -74,20 +97,15 @@ GradeStrip::GradeStrip(Document& document, QWidget* parent)
     refresh();
 }
 
-/// Of the row with the sliders, without how the vehicle stands, which wraps.
-int GradeStrip::widthBesideStands() const
-{
-    const QMargins margins = whole_->contentsMargins();
-    return whole_->itemAt(0)->minimumSize().width() - stands_->minimumSizeHint().width() + margins.left() +
-           margins.right();
-}
-
 /// Of the arrangement that is narrowest, whichever stands now: a strip that asked for more while the window
 /// is being narrowed would widen the window instead.
 QSize GradeStrip::minimumSizeHint() const
 {
+    const QMargins margins = whole_->contentsMargins();
     const int word_px = static_cast<int>(60 * drawing::textScale(font()));
-    return {widthBesideStands() + word_px, QWidget::minimumSizeHint().height()};
+    const int widest_px =
+        std::max(leastWidth(*lengthways_, nullptr), leastWidth(*crossways_, stands_) + word_px);
+    return {widest_px + margins.left() + margins.right(), QWidget::minimumSizeHint().height()};
 }
 
 void GradeStrip::resizeEvent(QResizeEvent* event)
@@ -109,8 +127,14 @@ void GradeStrip::arrange()
     const bool under = width() < 720 * scale; // else the verdict has room beside the sliders
     whole_->setDirection(under ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     whole_->setSpacing(under ? 0 : 8);
-    const int words_px = stands_->fontMetrics().horizontalAdvance(stands_->text());
-    stands_->setWordWrap(width() < widthBesideStands() + words_px);
+    const QMargins margins = whole_->contentsMargins();
+    const int room_px = width() - margins.left() - margins.right();
+    const int across_px =
+        leastWidth(*crossways_, stands_) + stands_->fontMetrics().horizontalAdvance(stands_->text()) + 4;
+    const bool two_rows = leastWidth(*lengthways_, nullptr) + spacing_px + across_px > room_px;
+    sliders_->setDirection(two_rows ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    sliders_->setSpacing(two_rows ? 0 : spacing_px);
+    stands_->setWordWrap(across_px > room_px);
 }
 
 void GradeStrip::setLook(drawing::Look look)
@@ -147,6 +171,7 @@ void GradeStrip::refresh()
                       .arg(percent(grade.across_percent));
     stands_->setText(stands.isEmpty() ? tr("on the level") : stands.join(QStringLiteral(", ")));
     level_->setVisible(!stands.isEmpty());
+    arrange();
     const std::optional<Proof>& proof = document_.proof();
     const bool drawn =
         proof && proof->graded && !document_.sketch().hoses.empty() && document_.analysis().connected();

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 class QBoxLayout;
+class QHBoxLayout;
 class QLabel;
 class QToolButton;
 
@@ -32,7 +33,6 @@ protected:
 
 private:
     void arrange();
-    int widthBesideStands() const;
     void moved();
     void refresh();
 
@@ -43,6 +43,9 @@ private:
     QToolButton* level_;
     QLabel* sound_;
     QBoxLayout* whole_ = nullptr;
+    QBoxLayout* sliders_ = nullptr; ///< both rows, beside or under each other
+    QHBoxLayout* lengthways_ = nullptr;
+    QHBoxLayout* crossways_ = nullptr; ///< with how the vehicle stands
 };
 
 } // namespace siphonwright::panels

@@ -47,7 +47,7 @@ void paintCylinders(Ink& ink, const Engine& engine)
     ink.painter.setPen(ink.chainPen(ink.palette.faint, hairline_mm));
     for (int i = 0; i < count; ++i) {
         const double x = box.left() + box.width() * (i + 0.5) / count;
-        const QPolygonF axis({{x, box.top() - ink.paper(2)}, {x, box.bottom() + ink.paper(2)}});
+        const QPolygonF axis({QPointF(x, box.top() - ink.paper(2)), QPointF(x, box.bottom() + ink.paper(2))});
         ink.painter.drawPolyline(axis);
         ink.avoid(axis, ink.paper(0.2));
     }

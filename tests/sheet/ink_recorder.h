@@ -1,5 +1,7 @@
 #pragma once
 
+#include "tests/sheet/recording_device.h"
+
 #include <QFontMetricsF>
 #include <QPaintDevice>
 #include <QPaintEngine>
@@ -27,32 +29,12 @@ struct Inked {
 
 /// Takes down texts, strokes and opaque fills with the places that they take. Dashes count as lines; of a
 /// clip its box is regarded.
-class InkRecorder : public QPaintDevice {
+class InkRecorder : public RecordingDevice {
 public:
-    explicit InkRecorder(QSize size) : engine_(inked_), size_(size) {}
+    explicit InkRecorder(QSize size) : RecordingDevice(size), engine_(inked_) {}
 
     QPaintEngine* paintEngine() const override { return &engine_; }
     const std::vector<Inked>& inked() const { return inked_; }
-
-protected:
-    int metric(PaintDeviceMetric metric) const override
-    {
-        switch (metric) {
-        case PdmWidth:
-            return size_.width();
-        case PdmHeight:
-            return size_.height();
-        case PdmDpiX:
-        case PdmDpiY:
-        case PdmPhysicalDpiX:
-        case PdmPhysicalDpiY:
-            return 96;
-        case PdmDevicePixelRatio:
-            return 1;
-        default:
-            return QPaintDevice::metric(metric);
-        }
-    }
 
 private:
     class Engine : public QPaintEngine {
@@ -140,7 +122,6 @@ private:
 
     std::vector<Inked> inked_;
     mutable Engine engine_;
-    QSize size_;
 };
 
 } // namespace siphonwright::test

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "tests/sheet/recording_device.h"
+
 #include <QFontMetricsF>
 #include <QPaintDevice>
 #include <QPaintEngine>
@@ -20,32 +22,12 @@ struct WrittenText {
 };
 
 /// Takes down every text with the box of its ink; everything else is let go.
-class TextRecorder : public QPaintDevice {
+class TextRecorder : public RecordingDevice {
 public:
-    explicit TextRecorder(QSize size) : engine_(texts_), size_(size) {}
+    explicit TextRecorder(QSize size) : RecordingDevice(size), engine_(texts_) {}
 
     QPaintEngine* paintEngine() const override { return &engine_; }
     const std::vector<WrittenText>& texts() const { return texts_; }
-
-protected:
-    int metric(PaintDeviceMetric metric) const override
-    {
-        switch (metric) {
-        case PdmWidth:
-            return size_.width();
-        case PdmHeight:
-            return size_.height();
-        case PdmDpiX:
-        case PdmDpiY:
-        case PdmPhysicalDpiX:
-        case PdmPhysicalDpiY:
-            return 96;
-        case PdmDevicePixelRatio:
-            return 1;
-        default:
-            return QPaintDevice::metric(metric);
-        }
-    }
 
 private:
     class Engine : public QPaintEngine {
@@ -76,7 +58,6 @@ private:
 
     std::vector<WrittenText> texts_;
     mutable Engine engine_;
-    QSize size_;
 };
 
 } // namespace siphonwright::test

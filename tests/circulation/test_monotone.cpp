@@ -187,16 +187,20 @@ double TestCirculationMonotone::mostLost(const std::function<double(const SoundL
 void TestCirculationMonotone::a_larger_hose_on_the_same_hose_ends_can_lower_the_flow_a_little()
 {
     // A hose end has 0.70 to 0.82 of its hose's bore (common practice, no published source): the same one
-    // fits hoses of two sizes only as far as it stays within that with both.
+    // fits hoses of two sizes only as far as it stays within that with both. Up to 1 1/4 in the flow falls by
+    // less than 3 %, up to 1 1/2 in, the largest in stock, by 3.2 %.
     constexpr double tightest = 0.70;
     constexpr double widest = 0.82;
-    constexpr double largest_m = 0.03175;
-    const double most = mostLost([](const SoundLoop& s, Dice& dice) {
-        const double most = std::min(s.end_share / tightest, largest_m / s.hose_bore_m);
-        return s.end_share > widest || most < 1 ? 1 : dice.between(0.9, 1) * (most - 1) + 1;
-    });
-    QVERIFY(most > 0.005);
-    QVERIFY(most < 0.03);
+    const auto mostUpTo = [this](double largest_m) {
+        return mostLost([largest_m](const SoundLoop& s, Dice& dice) {
+            const double most = std::min(s.end_share / tightest, largest_m / s.hose_bore_m);
+            return s.end_share > widest || most < 1 ? 1 : dice.between(0.9, 1) * (most - 1) + 1;
+        });
+    };
+    const double usual = mostUpTo(0.03175);
+    QVERIFY(usual > 0.005);
+    QVERIFY(usual < 0.03);
+    QVERIFY(mostUpTo(0.0381) < 0.035);
 }
 
 void TestCirculationMonotone::hose_ends_far_too_small_for_their_hose_lower_it_by_more()

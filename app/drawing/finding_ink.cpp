@@ -61,7 +61,7 @@ QPointF balloonPlace(const Analysis& analysis, const Projection& view, QPointF p
 
 double balloonRadius(const Style& style)
 {
-    return 1.15 * style.lettering_mm / style.scale;
+    return balloon_of_lettering * style.lettering_mm / style.scale;
 }
 
 std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)

@@ -109,12 +109,13 @@ void paintProjectionSymbol(const Page& page, const QRectF& cell)
     const QPointF side = cell.center() + QPointF(frustum, 0);
     const QPointF end = cell.center() - QPointF(frustum, 0);
     page.painter.setBrush(Qt::NoBrush);
-    page.painter.setPen(QPen(page.palette.ink, 0.25, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    page.painter.setPen(
+        QPen(page.palette.ink, drawing::medium_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     page.painter.drawPolygon(QPolygonF({side + QPointF(-large, -small), side + QPointF(large, -large),
                                         side + QPointF(large, large), side + QPointF(-large, small)}));
     page.painter.drawEllipse(end, large, large);
     page.painter.drawEllipse(end, small, small);
-    QPen chain(page.palette.ink, 0.13);
+    QPen chain(page.palette.ink, drawing::hairline_mm);
     chain.setDashPattern({8, 2, 1, 2});
     page.painter.setPen(chain);
     const double past = large + 0.7 * unit;

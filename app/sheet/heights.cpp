@@ -200,10 +200,10 @@ void paintSpacing(const Page& page, const Plan& plan)
     const double a = plan.origin.x() + std::min(ports->first.x(), ports->second.x()) / n;
     const double b = plan.origin.x() + std::max(ports->first.x(), ports->second.x()) / n;
     const double y = plan.spacing.bottom() - 1.6;
-    page.painter.setPen(QPen(page.palette.faint, 0.13));
+    page.painter.setPen(QPen(page.palette.faint, drawing::hairline_mm));
     for (const double x : {a, b})
         page.painter.drawLine(QPointF(x, y - 0.8), QPointF(x, plan.spacing.bottom()));
-    page.painter.setPen(QPen(page.palette.ink, 0.18));
+    page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
     page.painter.drawLine(QPointF(a, y), QPointF(b, y));
     page.painter.setBrush(page.palette.ink);
     page.painter.setPen(Qt::NoPen);
@@ -228,7 +228,7 @@ void paintHeights(const Page& page, const Plan& plan)
         const double y = of.y[i];
         const double row = of.rows[i];
         page.painter.setBrush(Qt::NoBrush);
-        page.painter.setPen(QPen(page.palette.ink, 0.13));
+        page.painter.setPen(QPen(page.palette.ink, drawing::hairline_mm));
         page.painter.drawPolyline(QPolygonF({{edge - 6.5, row}, {edge - 5, row}, {edge - 2, y}, {edge, y}}));
         QString text = of.heights[i].text;
         const double width = plan.heights.width() - 9;
@@ -243,10 +243,10 @@ void paintHeights(const Page& page, const Plan& plan)
 void paintDrops(const Page& page, const Plan& plan)
 {
     for (const Drop& drop : dropsOf(page.sketch, page.analysis, plan)) {
-        page.painter.setPen(QPen(page.palette.faint, 0.13));
+        page.painter.setPen(QPen(page.palette.faint, drawing::hairline_mm));
         for (const double y : {drop.top.y(), drop.low})
             page.painter.drawLine(QPointF(plan.drops.left(), y), QPointF(drop.x + 1, y));
-        page.painter.setPen(QPen(page.palette.ink, 0.18));
+        page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
         page.painter.drawLine(QPointF(drop.x, drop.low), QPointF(drop.x, drop.top.y()));
         const double way = drop.top.y() > drop.low ? 1 : -1;
         arrowhead(page, {drop.x, drop.top.y()}, way);

@@ -128,16 +128,16 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double width_m
 {
     double baseline = at.y() + 1.25 * lettering_mm;
     if (block.ruled) {
-        page.painter.setPen(QPen(page.palette.faint, 0.18));
+        page.painter.setPen(QPen(page.palette.faint, drawing::thin_mm));
         page.painter.drawLine(QPointF(at.x(), baseline), QPointF(at.x() + width_mm, baseline));
         return;
     }
     if (block.severity)
-        drawing::paintBalloon(page.painter, page.palette,
-                              {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
-                              1.05 * lettering_mm, *block.severity, block.number, 0.25);
+        drawing::paintBalloon(
+            page.painter, page.palette, {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
+            drawing::balloon_of_lettering * lettering_mm, *block.severity, block.number, drawing::medium_mm);
     else if (block.indent_mm > 0) {
-        page.painter.setPen(QPen(page.palette.ink, 0.25));
+        page.painter.setPen(QPen(page.palette.ink, drawing::medium_mm));
         page.painter.drawLine(QPointF(at.x(), baseline - lettering_mm / 2),
                               QPointF(at.x() + 0.8 * lettering_mm, baseline - lettering_mm / 2));
     }
@@ -159,6 +159,8 @@ std::vector<Section> sectionsOf(const Page& page)
             choicesSection(page.sketch),
             assumptionsSection(page.sketch),
             partsSection(page.sketch, page.analysis),
+            supplySection(page.sketch, page.analysis),
+            behindSection(page.options.behind),
             viewsSection(page),
             cautionsSection()};
 }
@@ -167,7 +169,7 @@ std::vector<Section> sectionsOf(const Page& page)
 
 void paintNotes(const Page& page, const QRectF& box, int columns)
 {
-    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
     const std::vector<Section> sections = sectionsOf(page);

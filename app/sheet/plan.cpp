@@ -13,8 +13,8 @@ namespace siphonwright::sheet {
 namespace {
 
 constexpr double title_width_mm = 180; // ISO 7200
-constexpr double title_height_mm = 32;
-constexpr double foot_height_mm = 14;
+constexpr double title_height_mm = 40;
+constexpr double foot_height_mm = 28;
 constexpr double caption_height_mm = 7;
 constexpr double spacing_height_mm = 7;
 constexpr double drop_column_mm = 8;

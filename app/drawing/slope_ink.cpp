@@ -33,8 +33,11 @@ std::vector<Spot> spotsAlong(const Ink& ink, const Piece& piece, double half)
     std::vector<Spot> spots;
     for (const double share : {0.5, 0.35, 0.65, 0.22, 0.78}) {
         const QPointF at = ink.page(piece.at(piece.length_mm * share));
-        spots.push_back({at - down * (half + ink.paper(1.2)), Anchor::centre, angle});
-        spots.push_back({at + down * (half + ink.paper(1 + ink.style.lettering_mm)), Anchor::centre, angle});
+        for (const double away_mm : {1.0, 1.9, 2.8}) {
+            spots.push_back({at - down * (half + ink.paper(away_mm)), Anchor::centre, angle});
+            spots.push_back(
+                {at + down * (half + ink.paper(away_mm + ink.style.lettering_mm)), Anchor::centre, angle});
+        }
     }
     return spots;
 }
@@ -60,7 +63,9 @@ QString slopeWords(Vec3 along, const Plumb& plumb)
         steep = numberInWords(std::atan2(std::abs(rise), run) * to_degrees, 0) + QChar(0xb0);
     } else {
         constexpr double in_whole_numbers = 9.95;
-        steep = QStringLiteral("1:") + numberInWords(n, n < in_whole_numbers ? 1 : 0);
+        const double tenths = std::round(n * 10);
+        const bool whole = n >= in_whole_numbers || std::fmod(tenths, 10) == 0;
+        steep = QStringLiteral("1:") + numberInWords(n, whole ? 0 : 1);
     }
     return up ? tr("%1 up").arg(steep) : tr("%1 down").arg(steep);
 }

@@ -74,8 +74,9 @@ void layTag(Flow& flow, const Job& job)
 {
     constexpr double wide = 110;
     constexpr double high = 42;
+    constexpr double heading_with_it = 12;
+    flow.need(high + heading_with_it);
     flow.heading(tr("Tag to cut out and tie to the switch"));
-    flow.need(high + 2);
     const QRectF tag(flow.left(), flow.y(), wide, high);
     const QString unit =
         words(job.sketch.sheet.vehicle.empty() ? job.sketch.sheet.title : job.sketch.sheet.vehicle);

@@ -85,10 +85,10 @@ void layEnds(Flow& flow, const Job& job)
 {
     flow.heading(tr("Ports and hose ends"));
     FlowTable table(flow, {{tr("Where"), 0, Anchor::left},
-                           {tr("Thread"), 24, Anchor::left},
-                           {tr("Screwed in"), 52, Anchor::left},
-                           {tr("Hose end"), 34, Anchor::left},
-                           {tr("Sealant"), 26, Anchor::left}});
+                           {tr("Thread"), 22, Anchor::left},
+                           {tr("Screwed in"), 42, Anchor::left},
+                           {tr("Hose end"), 40, Anchor::left},
+                           {tr("Sealant"), 36, Anchor::left}});
     table.head();
     for (const Shared<Hose>& hose : job.sketch.hoses) {
         for (const HoseEnd* end : {&hose->from, &hose->to}) {

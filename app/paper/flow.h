@@ -22,7 +22,7 @@ constexpr double small_mm = drawing::small_text_mm;
 constexpr double body_mm = drawing::text_mm;
 constexpr double heading_mm = drawing::heading_text_mm;
 constexpr double title_mm = drawing::title_text_mm;
-constexpr double line_share = 1.9; ///< from line to line, of the capitals' height
+constexpr double line_share = 1.7; ///< from line to line, of the capitals' height
 
 class Flow {
 public:

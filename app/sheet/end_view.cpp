@@ -61,7 +61,7 @@ void paintEndView(const Page& page, const Plan& plan)
     style.view = endOf(page.options);
     style.palette = page.palette;
     style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = small_mm;
+    style.lettering_mm = plan.lettering_mm;
     style.units = page.units;
     const bool tells = !page.options.student;
     style.running = false; // said once, in the elevation; so are the findings
@@ -124,10 +124,10 @@ void paintProjectionSymbol(const Page& page, const QRectF& cell)
     page.painter.drawLine(end - QPointF(0, past), end + QPointF(0, past));
 }
 
-Section viewsSection(const Page& page)
+Section viewsSection(bool end_left_out)
 {
     Section section{tr("Views"), {}, tr("and %1 more"), 1};
-    if (page.end_left_out)
+    if (end_left_out)
         section.items.push_back(
             {tr("No end view: beside it the elevation would be too small on this paper. What lies across the "
                 "engine is drawn in the program and counted in every length."),

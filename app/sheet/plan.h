@@ -45,6 +45,7 @@ struct Plan {
     QRectF drops;   ///< dimensions right of the view
     QRectF notes;   ///< findings, parts, cautions
     int columns = 1;
+    double lettering_mm = drawing::small_text_mm; ///< of what is written in and beside the views
     int denominator = 10;
     QPointF origin; ///< of the elevation's axes, on the page
     QRectF end;     ///< the end view; null where there is none
@@ -82,5 +83,8 @@ void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);
+/// Is there room for all that the notes say, in this lettering?
+bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
+              double lettering_mm);
 
 } // namespace siphonwright::sheet

@@ -67,7 +67,7 @@ void paintView(const Page& page, const Plan& plan)
     drawing::Style style;
     style.palette = page.palette;
     style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = plan.view.width() > 220 ? normal_mm : small_mm;
+    style.lettering_mm = plan.lettering_mm;
     style.units = page.units;
     const bool tells = !page.options.student;
     style.running = page.options.running && tells;

@@ -110,9 +110,10 @@ void paintMeasureMe(const Page& page, const QRectF& square)
     page.painter.setBrush(Qt::NoBrush);
     page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     page.painter.drawRect(square);
-    const QString text = page.units == UnitSystem::inch ? tr("Measure me: 1 in either way at 100 %")
-                                                        : tr("Measure me: 25 mm either way at 100 %");
-    const QStringList lines = drawing::wrapped(text, square.width() - 2.4, small_mm, Weight::strong);
+    QStringList lines;
+    for (const QString& text : {tr("Measure me:"), page.units == UnitSystem::inch ? tr("1 in") : tr("25 mm"),
+                                tr("each way when printed at 100 %")})
+        lines += drawing::wrapped(text, square.width() - 2.4, small_mm, Weight::strong);
     const double step = 1.7 * small_mm;
     double baseline = square.center().y() - step * double(lines.size()) / 2 + 1.25 * small_mm;
     for (const QString& line : lines) {
@@ -162,24 +163,24 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(135, 8, 45, 8), tr("Document type"), type},
         {at(135, 16, 45, 8), tr("Identification number"), q(s.identification_number), normal_mm,
          Weight::strong},
-        {at(0, 24, 40, 8), tr("Vehicle"), q(s.vehicle)},
-        {at(40, 24, 37, 8), tr("Customer"), q(s.customer)},
-        {at(77, 24, 13, 8), QString(), QString()},
-        {at(90, 24, 18, 8), tr("Scale"), scale, normal_mm, Weight::strong},
-        {at(108, 24, 14, 8), tr("Rev."), q(s.revision)},
-        {at(122, 24, 28, 8), tr("Date of issue"), q(s.date_of_issue)},
-        {at(150, 24, 14, 8), tr("Lang."), language::inUse()},
-        {at(164, 24, 16, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
-        {at(0, 32, 40, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
-        {at(40, 32, 37, 8), tr("Engine's serial number"),
+        {at(0, 24, 47, 8), tr("Vehicle"), q(s.vehicle)},
+        {at(47, 24, 43, 8), tr("Customer"), q(s.customer)},
+        {at(90, 24, 13, 8), QString(), QString()},
+        {at(103, 24, 15, 8), tr("Scale"), scale, normal_mm, Weight::strong},
+        {at(118, 24, 12, 8), tr("Rev."), q(s.revision)},
+        {at(130, 24, 24, 8), tr("Date of issue"), q(s.date_of_issue)},
+        {at(154, 24, 12, 8), tr("Lang."), language::inUse()},
+        {at(166, 24, 14, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
+        {at(0, 32, 47, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
+        {at(47, 32, 43, 8), tr("Engine's serial number"),
          page.sketch.engine ? q(page.sketch.engine->serial_number) : QString()},
-        {at(77, 32, 45, 8), tr("Heater's serial number"), heaterSerials(page.sketch)},
-        {at(122, 32, 58, 8), tr("Changed in this revision"), q(s.revision_change)},
+        {at(90, 32, 40, 8), tr("Heater's serial number"), heaterSerials(page.sketch)},
+        {at(130, 32, 50, 8), tr("Changed in this revision"), q(s.revision_change)},
     };
     for (const Cell& cell : cells)
         paintCell(page, cell);
     paintLogo(page, at(0, 8, 52, 16));
-    paintProjectionSymbol(page, at(77, 24, 13, 8));
+    paintProjectionSymbol(page, at(90, 24, 13, 8));
     page.painter.setPen(QPen(page.palette.ink, drawing::border_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);

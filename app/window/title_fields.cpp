@@ -4,6 +4,7 @@
 
 #include <QSettings>
 #include <QString>
+#include <QUndoStack>
 
 #include <array>
 
@@ -27,9 +28,13 @@ constexpr std::array remembered = {
 } // namespace
 
 TitleFields::TitleFields(Document& document, QObject* parent)
-    : QObject(parent), document_(document), seen_(document.sketch().sheet)
+    : QObject(parent), document_(document), before_(document.sketch().sheet), now_(before_)
 {
-    connect(&document_, &Document::changed, this, &TitleFields::look);
+    connect(&document_, &Document::changed, this, [this] {
+        before_ = now_;
+        now_ = document_.sketch().sheet;
+    });
+    connect(&document_.undoStack(), &QUndoStack::indexChanged, this, &TitleFields::remember);
 }
 
 SheetDetails TitleFields::offered()
@@ -41,17 +46,16 @@ SheetDetails TitleFields::offered()
     return sheet;
 }
 
-/// Another drawing on the table has nothing to undo: what stands in it was not entered here.
-void TitleFields::look()
+/// A drawing that is put on the table changes no step of the undo stack: what stands in it was not entered
+/// here.
+void TitleFields::remember()
 {
-    const SheetDetails& now = document_.sketch().sheet;
-    if (now == seen_)
+    if (document_.undoStack().count() == 0)
         return;
-    if (document_.undoStack().count() > 0)
-        for (const Remembered& one : remembered)
-            if (now.*one.field != seen_.*one.field)
-                QSettings().setValue(QLatin1String(one.key), QString::fromStdString(now.*one.field));
-    seen_ = now;
+    for (const Remembered& one : remembered)
+        if (now_.*one.field != before_.*one.field)
+            QSettings().setValue(QLatin1String(one.key), QString::fromStdString(now_.*one.field));
+    before_ = now_;
 }
 
 } // namespace siphonwright

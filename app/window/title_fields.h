@@ -20,10 +20,11 @@ public:
     static SheetDetails offered();
 
 private:
-    void look();
+    void remember();
 
     Document& document_;
-    SheetDetails seen_;
+    SheetDetails before_; ///< the last change
+    SheetDetails now_;
 };
 
 } // namespace siphonwright

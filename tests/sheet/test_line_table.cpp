@@ -63,16 +63,21 @@ TrueWidths trueWidths(const Sketch& sketch, int denominator)
         found.least_mm = std::min(found.least_mm, bore_mm / denominator);
         found.most_mm = std::max(found.most_mm, (bore_mm + 2 * wall_mm) / denominator + 2);
     };
+    // Of a metal tube the inside, too: at least half of what is drawn round it, which is 5 mm over its bore.
+    const auto tube = [&](double bore_mm) {
+        bore(bore_mm, 4);
+        found.least_mm = std::min(found.least_mm, (bore_mm + 5) / 2 / denominator);
+    };
     for (const Shared<Hose>& hose : sketch.hoses) {
         bore(hose->bore_mm.value.value_or(19.05), hose->wall_mm + hose->insulation_mm);
-        bore(hose->from.bore_mm, 4);
-        bore(hose->to.bore_mm, 4);
+        tube(hose->from.bore_mm);
+        tube(hose->to.bore_mm);
     }
     for (const Port& port : sketch.ports)
-        bore(port.bore_mm.value.value_or(15), 4);
+        tube(port.bore_mm.value.value_or(15));
     for (const Heater& heater : sketch.heaters)
         for (const Nozzle* nozzle : {&heater.inlet, &heater.outlet})
-            bore(nozzle->bore_mm.value.value_or(15), 4);
+            tube(nozzle->bore_mm.value.value_or(15));
     return found;
 }
 

@@ -107,7 +107,8 @@ private Q_SLOTS:
         QVERIFY(pdf.contains("/OutputIntents"));
         QVERIFY(pdf.contains("/FontFile"));
         QVERIFY(pdf.contains("/ToUnicode"));
-        for (const char* forbidden : {"/SMask", "/Encrypt", "/JavaScript", "/EmbeddedFile", "/LZWDecode"})
+        QCOMPARE(pdf.count("/SMask"), pdf.count("/SMask /None"));
+        for (const char* forbidden : {"/Encrypt", "/JavaScript", "/EmbeddedFile", "/LZWDecode"})
             QVERIFY2(!pdf.contains(forbidden), forbidden);
     }
 

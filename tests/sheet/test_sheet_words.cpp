@@ -48,7 +48,7 @@ Sketch numbered()
 {
     Sketch sketch = test::yardBus();
     sketch.sheet.vehicle_serial = "YNL-14-0077";
-    sketch.sheet.revision = "B";
+    sketch.sheet.revision = "B2";
     sketch.sheet.revision_change = "Return hose straightened";
     sketch.engine->serial_number = "E9-55120";
     sketch.heaters[0].serial_number = "H-0471";

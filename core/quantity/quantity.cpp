@@ -160,4 +160,9 @@ std::string exactText(double value)
     return {buffer.data(), end.ptr};
 }
 
+std::string toAMillionth(double value)
+{
+    return exactText(std::round(value * 1e6) / 1e6 + 0.0); // adding makes -0 a plain 0
+}
+
 } // namespace siphonwright

@@ -80,5 +80,7 @@ std::string format(const Message& message, UnitSystem system);
 
 /// Shortest text that reads back to the same double ("19.05"); never locale-dependent.
 std::string exactText(double value);
+/// Likewise of the value to a millionth: for columns of results, whose last digits are rounding.
+std::string toAMillionth(double value);
 
 } // namespace siphonwright

@@ -34,6 +34,7 @@ private Q_SLOTS:
     void printedQuantitiesReadBackWithinTheirRounding_data();
     void printedQuantitiesReadBackWithinTheirRounding();
     void exactTextReadsBackToTheSameDouble();
+    void columnsOfResultsLeaveRoundingOut();
     void messagesFillInQuantitiesAndWords();
     void aRangeIsOneFigureWhereBothEndsReadAlike();
     void namesAreStableAndDifferent();
@@ -339,6 +340,14 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()
         // What was printed once prints the same again.
         QCOMPARE(text(format(*read, unit, system)), text(printed));
     }
+}
+
+void TestQuantity::columnsOfResultsLeaveRoundingOut()
+{
+    QCOMPARE(text(toAMillionth(-6.9e-17)), QStringLiteral("0"));
+    QCOMPARE(text(toAMillionth(0.1 + 0.2)), QStringLiteral("0.3"));
+    QCOMPARE(text(toAMillionth(-11.9999998)), QStringLiteral("-12"));
+    QCOMPARE(text(toAMillionth(0.00948459)), QStringLiteral("0.009485"));
 }
 
 void TestQuantity::exactTextReadsBackToTheSameDouble()

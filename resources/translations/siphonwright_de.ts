@@ -13240,6 +13240,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <source>The list has to be renewed first</source>
         <translation>Die Liste muss zuerst erneuert werden</translation>
     </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Keine Anordnung hält auf jeder beurteilten Neigung. Diese verletzen in der Ebene keine Regel:</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::rules</name>

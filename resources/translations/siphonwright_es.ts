@@ -13240,6 +13240,10 @@ Clic para seleccionarlo en el dibujo.</translation>
         <source>The list has to be renewed first</source>
         <translation>Antes hay que renovar la lista</translation>
     </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Ninguna disposición se sostiene en todas las pendientes que se juzgan. Estas no infringen ninguna regla en llano:</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::rules</name>

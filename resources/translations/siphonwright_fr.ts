@@ -13240,6 +13240,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <source>The list has to be renewed first</source>
         <translation>La liste doit d&apos;abord être renouvelée</translation>
     </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Aucun tracé ne tient sur toutes les pentes jugées. Ceux-ci n'enfreignent aucune règle à plat :</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::rules</name>

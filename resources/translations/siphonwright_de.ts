@@ -10377,6 +10377,10 @@ lesen oder schreiben, oder ein Argument ist falsch.
         <source>Nothing found that stops the job</source>
         <translation>Nichts gefunden, was den Auftrag stoppt</translation>
     </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>gemessen %1 (%2), Grenzwert %3 (%4)</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>

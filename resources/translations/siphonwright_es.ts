@@ -10377,6 +10377,10 @@ pudo leer o escribir, o un argumento es incorrecto.
         <source>Nothing found that stops the job</source>
         <translation>No se halló nada que detenga el trabajo</translation>
     </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>medido %1 (%2), límite %3 (%4)</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>

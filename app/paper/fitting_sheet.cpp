@@ -229,6 +229,7 @@ void layFitting(Flow& flow, const Job& job)
                    small_mm);
     for (const ResolvedHose& hose : layout.hoses)
         layHose(flow, job, hose, layout.plumb);
+    layCautions(flow, job);
     layEnds(flow, job);
     flow.heading(tr("Hang the heater"));
     for (std::size_t i = 0; i < job.sketch.heaters.size() && i < layout.heaters.size(); ++i)

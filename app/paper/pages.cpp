@@ -135,7 +135,8 @@ Pages::Pages(const Sketch& sketch, Kind kind, sheet::Paper paper)
         layMissing(flow_, job);
         layAlternates(flow_, job);
     }
-    if (kind != Kind::assumptions)
+    // Among what is fitted they stand before it.
+    if (kind != Kind::assumptions && kind != Kind::fitting)
         layCautions(flow_, job);
     flow_.onNewPage({});
 }

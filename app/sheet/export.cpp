@@ -1,6 +1,7 @@
 #include "app/language/tr.h"
 #include "app/sheet/pdf_metadata.h"
 #include "app/sheet/sheet.h"
+#include "app/sheet/svg_fonts.h"
 
 #include <QBuffer>
 #include <QDir>
@@ -86,8 +87,9 @@ QSizeF sizeOf(const FurtherPage& page)
 bool writeSvg(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double /*no pixels*/)
 {
     const QSizeF page = sizeOf(one);
+    QBuffer buffer;
     QSvgGenerator generator;
-    generator.setOutputDevice(&file);
+    generator.setOutputDevice(&buffer);
     generator.setTitle(titleOf(sketch));
     generator.setDescription(subjectOf(sketch));
     // 254 dots per inch are 10 per millimetre; the view box counts hundredths of one.
@@ -99,7 +101,10 @@ bool writeSvg(QIODevice& file, const FurtherPage& one, const Sketch& sketch, dou
         return false;
     painter.scale(100, 100);
     one.paint(painter);
-    return painter.end();
+    if (!painter.end())
+        return false;
+    const QByteArray svg = withFonts(buffer.data());
+    return file.write(svg) == svg.size();
 }
 
 bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double dpi)

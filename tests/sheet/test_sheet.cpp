@@ -186,6 +186,9 @@ void TestSheet::aThousandMillimetresAreAHundredOnTheSvg()
     QVERIFY(file.open(QIODevice::ReadOnly));
     const QByteArray head = file.read(600);
     QVERIFY2(head.contains("width=\"420mm\"") && head.contains("height=\"297mm\""), head.constData());
+    const QByteArray all = head + file.readAll();
+    QCOMPARE(all.count("@font-face"), 2);
+    QCOMPARE(all.count("textLength="), all.count("<text "));
     QSvgRenderer renderer(svg);
     QImage image(int(420 * per_mm), int(297 * per_mm), QImage::Format_RGB32);
     image.fill(Qt::white);

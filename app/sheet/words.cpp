@@ -110,7 +110,7 @@ double chamberVolume(const Heater& heater)
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 {
-    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 3, true};
+    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 6, true};
     for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
         const Finding& finding = analysis.findings[i];
         const QString text = inWords(finding.text, unitsOf(sketch));

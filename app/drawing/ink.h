@@ -1,11 +1,14 @@
 #pragma once
 
+#include "app/drawing/crossings.h"
 #include "app/drawing/elevation.h"
+#include "app/drawing/line_field.h"
 
 #include <QPainter>
 #include <QPen>
 #include <QPolygonF>
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -47,7 +50,17 @@ public:
     const Style& style;
     const Palette& palette;
     const QRectF visible; ///< what of the drawing the device shows
+    const double pixel;   ///< of the device, in drawing millimetres
     bool ghost = false;   ///< what is not there yet: outlines are dashed
+
+    /// Whether a hose is drawn here; if not, it is in a picture kept from before (hose_layer.h).
+    bool draws(const ResolvedHose& hose) const;
+    std::vector<bool> left_out; ///< by the hose's place in the layout; empty: none
+    /// Crossings of the hoses that are drawn here; over a picture also those with hoses in it.
+    std::vector<Crossing> crossings(double gap_mm) const;
+    SeenRuns* runs = nullptr; ///< kept from one frame to the next; null: none are
+    /// A line with as many points as the device can show.
+    QPolygonF shown(const QPolygonF& line) const;
 
     /// A point or direction of space in painter axes.
     QPointF page(Vec3 p) const { return toPage(p, style.view); }
@@ -78,6 +91,28 @@ public:
     bool isFree(const QRectF& area, bool of_lines) const;
     /// How much of an area lines and hoses take, mm2 of the device.
     double covered_mm2(const QRectF& area) const;
+    struct Ground {
+        QPolygonF area;
+        QColor colour;
+        bool hatched = false;
+    };
+    /// What labels keep off and stand on.
+    struct Room {
+        LineField taken;
+        LineField texts; ///< among those taken
+        LineField lines;
+        std::vector<Ground> grounds;
+        bool same(const Room& other) const;
+    };
+    Room room() const { return {taken_, texts_, lines_, grounds_}; }
+    /// Keep off what another has drawn and written, too; before anything is drawn here.
+    void keepOff(const Room& room);
+    /// The same for a picture kept from before, over which all else is drawn.
+    void standOver(std::shared_ptr<const LineField> lines, const std::vector<QRectF>& taken,
+                   const std::vector<QRectF>& texts);
+    const LineField& lines() const { return lines_; }
+    const LineField& taken() const { return taken_; }
+    const LineField& texts() const { return texts_; } ///< among those taken
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
     /// A label of something that it may come to stand far from is led to it by a thin line.
@@ -95,15 +130,6 @@ public:
     QString numbered(const QString& name, const PartRef& part) const;
 
 private:
-    struct Line {
-        QRectF area;
-        bool broad = false;
-    };
-    struct Ground {
-        QPolygonF area;
-        QColor colour;
-        bool hatched = false;
-    };
     struct Waiting {
         std::vector<Spot> spots;
         QString text;
@@ -116,11 +142,20 @@ private:
     bool onHatching(const QRectF& area) const;
     /// Pieces of a line whose boxes are not much larger than it is.
     std::vector<QRectF> piecesOf(const QPolygonF& line, double half_width) const;
+    /// Show every line that may touch an area, those of a picture kept from before too, until `look` says
+    /// that it has seen enough. @return whether it did.
+    template <class Look>
+    bool onLines(const QRectF& area, Look look) const
+    {
+        return lines_.near(area, look) || (kept_lines_ && kept_lines_->near(area, look));
+    }
     friend class LabelRoom;
 
-    std::vector<QRectF> taken_;
-    std::vector<QRectF> texts_; ///< among those taken
-    std::vector<Line> lines_;
+    LineField taken_;
+    LineField texts_;
+    LineField lines_;
+    std::shared_ptr<const LineField> kept_lines_; ///< of another; null: none
+    bool over_picture_ = false;
     std::vector<Ground> grounds_;
     std::vector<Waiting> waiting_;
 };
@@ -145,6 +180,8 @@ void paintHeaters(Ink& ink);
 void paintPorts(Ink& ink);
 void paintHoses(Ink& ink);
 void paintPockets(Ink& ink);
+/// Whether filling was computed to leave air somewhere: it may be another with every analysis.
+bool leavesAir(const Ink& ink);
 void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
 /// The item number of an in-line part; what it is its symbol says.
@@ -160,8 +197,9 @@ void paintTankContents(Ink& ink, const QRectF& body);
 void paintChamberContents(Ink& ink, const Heater& heater);
 void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
-void paintBalloons(Ink& ink);
-void reserveBalloonLines(Ink& ink);
+struct Balloons;
+void paintBalloons(Ink& ink, const Balloons& balloons);
+void reserveBalloonLines(Ink& ink, const Balloons& balloons);
 /// Dimensions come last as well, and their text is never written over.
 void reserveDimensions(Ink& ink);
 void paintDimensions(Ink& ink);

@@ -78,17 +78,19 @@ public:
         const QRectF outer = around(box);
         if (!ink_.visible.contains(outer))
             return std::nullopt;
-        const auto hides = [&](const QRectF& area) {
-            return area.intersects(outer) && overlap(boxOf(area), box);
+        const auto hides = [&](const LineField::Area& one) {
+            return one.area.intersects(outer) && overlap(boxOf(one.area), box);
         };
-        if (std::any_of(ink_.taken_.begin(), ink_.taken_.end(), hides))
+        if (ink_.taken_.near(outer, hides))
             return std::nullopt;
         LabelPlace place{box, std::nullopt, cost};
         bool thin = false;
         bool broad = false;
-        for (const Ink::Line& line : ink_.lines_)
-            if (hides(line.area))
+        ink_.onLines(outer, [&](const LineField::Area& line) {
+            if (!(line.broad ? broad : thin) && hides(line))
                 (line.broad ? broad : thin) = true;
+            return thin && broad;
+        });
         if (broad && ink_.style.page)
             return std::nullopt;
         place.cost +=
@@ -101,10 +103,9 @@ public:
     bool hidesLines(const LabelBox& box) const
     {
         const QRectF outer = around(box);
-        return ink_.onHatching(outer) ||
-               std::any_of(ink_.lines_.begin(), ink_.lines_.end(), [&](const Ink::Line& line) {
-                   return line.area.intersects(outer) && overlap(boxOf(line.area), box);
-               });
+        return ink_.onHatching(outer) || ink_.onLines(outer, [&](const LineField::Area& line) {
+            return line.area.intersects(outer) && overlap(boxOf(line.area), box);
+        });
     }
 
     /// Places round what a label is of, on a leader line.
@@ -132,12 +133,17 @@ private:
         if (far <= led.beside)
             return true;
         const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
-        if (std::any_of(ink_.texts_.begin(), ink_.texts_.end(),
-                        [&](const QRectF& text) { return crosses(leader, boxOf(text)); }))
+        const QRectF along = QRectF(from, led.to).normalized();
+        if (ink_.texts_.near(along,
+                             [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
             return false;
-        for (const Ink::Line& line : ink_.lines_)
-            if (line.broad && crosses(leader, boxOf(line.area)))
-                place.cost += leader_over_hose;
+        int over = 0;
+        ink_.onLines(along, [&](const LineField::Area& line) {
+            over += line.broad && crosses(leader, boxOf(line.area)) ? 1 : 0;
+            return false;
+        });
+        for (; over > 0; --over) // one by one, so that the sum is the same however they are looked up
+            place.cost += leader_over_hose;
         place.cost += led_there + per_led_mm * (far - led.beside) * ink_.style.scale;
         place.leader = leader;
         return true;

@@ -135,8 +135,7 @@ void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
         for (const double side : {-1.0, 1.0}) {
             QPolygonF edge_line;
             const double off = side * (outside / 2 + hose->hose->insulation_mm);
-            const double step = std::max(5.0, (to_mm - from_mm) / 20'000);
-            for (double s = from_mm; s < to_mm; s += step) {
+            for (double s = from_mm; s < to_mm; s += 5) {
                 const Station here = station(ink, *hose, s);
                 edge_line << here.at + here.across * off;
             }

@@ -11,7 +11,7 @@ namespace {
 /// More hoses than this do not change by one drag; the picture is made anew for them.
 constexpr std::size_t most_changed = 8;
 
-/// But which hoses are left out.
+/// But which hoses are left out, and what is round them.
 HosePictureKey keyOf(const Ink& ink)
 {
     HosePictureKey key;
@@ -31,7 +31,6 @@ HosePictureKey keyOf(const Ink& ink)
         const LoopRun* run = runOf(ink, hose);
         key.hoses.push_back({hose.route, run ? std::optional(run->circulation.flow_kg_per_s) : std::nullopt});
     }
-    key.round_it = ink.room();
     return key;
 }
 
@@ -39,6 +38,7 @@ HosePictureOrder orderFor(HosePictureKey key, const Ink& ink, const SeenRuns& ru
 {
     HosePictureOrder order;
     order.key = std::move(key);
+    order.key.round_it = std::make_shared<const Ink::Room>(ink.room());
     order.sketch = ink.sketch;
     order.analysis.layout = ink.analysis.layout;
     order.analysis.running = ink.analysis.running;
@@ -69,9 +69,9 @@ bool HoseLayer::wanted(const Ink& ink) const
     return pieces >= from_pieces_;
 }
 
-bool HoseLayer::holds(const HosePictureKey& now) const
+bool HoseLayer::holds(const HosePictureKey& now, const Ink& ink) const
 {
-    return picture_ && picture_->key.serves(now) && picture_->key.left_out == left_out_;
+    return picture_ && picture_->key.serves(now, ink.room()) && picture_->key.left_out == left_out_;
 }
 
 /// Whether the picture of before can stand a moment longer.
@@ -114,16 +114,17 @@ void HoseLayer::follow(const HosePictureKey& now)
 
 void HoseLayer::order(HosePictureKey key, const Ink& ink)
 {
-    if (ordered_ && ordered_->left_out == key.left_out && ordered_->serves(key))
+    if (ordered_ && ordered_->left_out == key.left_out && ordered_->serves(key, ink.room()))
         return;
-    ordered_ = key;
-    order_(orderFor(std::move(key), ink, runs_));
+    HosePictureOrder wanted = orderFor(std::move(key), ink, runs_);
+    ordered_ = wanted.key;
+    order_(std::move(wanted));
 }
 
 void HoseLayer::renew(HosePictureKey now, const Ink& ink)
 {
     follow(now);
-    if (ready_ && ready_->key.serves(now) && among(left_out_, ready_->key.left_out)) {
+    if (ready_ && ready_->key.serves(now, ink.room()) && among(left_out_, ready_->key.left_out)) {
         picture_ = std::exchange(ready_, nullptr);
         left_out_ = picture_->key.left_out;
         ordered_.reset();
@@ -150,7 +151,7 @@ void HoseLayer::prepare(const HosePictureKey& now, const Ink& ink)
         return;
     HosePictureKey key = now;
     key.left_out = std::move(left_out);
-    if (!ready_ || ready_->key.left_out != key.left_out || !ready_->key.serves(key))
+    if (!ready_ || ready_->key.left_out != key.left_out || !ready_->key.serves(key, ink.room()))
         order(std::move(key), ink);
 }
 
@@ -164,7 +165,7 @@ void HoseLayer::paint(Ink& ink)
         return;
     }
     const HosePictureKey now = keyOf(ink);
-    if (holds(now))
+    if (holds(now, ink))
         prepare(now, ink);
     else
         renew(now, ink);
@@ -181,7 +182,7 @@ void HoseLayer::putDown(Ink& ink, const std::vector<DrawnHose>& now) const
     ink.left_out.assign(now.size(), false);
     for (std::size_t i = 0; i < now.size(); ++i)
         ink.left_out[i] = picture_->key.shows(i, now);
-    ink.standOver(picture_->lines, picture_->taken, picture_->texts);
+    ink.standOver(picture_->room);
 }
 
 } // namespace siphonwright::drawing

@@ -43,7 +43,7 @@ public:
 
 private:
     bool wanted(const Ink& ink) const;
-    bool holds(const HosePictureKey& now) const;
+    bool holds(const HosePictureKey& now, const Ink& ink) const;
     bool canWait(const HosePictureKey& now) const;
     void follow(const HosePictureKey& now);
     void renew(HosePictureKey now, const Ink& ink);

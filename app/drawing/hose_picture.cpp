@@ -20,15 +20,6 @@ bool sameStyle(const Style& a, const Style& b)
            a.findings == b.findings;
 }
 
-/// What has been added to a field since it had so many.
-std::vector<QRectF> addedTo(const LineField& field, std::size_t before)
-{
-    std::vector<QRectF> out;
-    for (std::size_t i = before; i < field.areas().size(); ++i)
-        out.push_back(field.areas()[i].area);
-    return out;
-}
-
 } // namespace
 
 bool HoseLook::same(const HoseLook& other) const
@@ -48,14 +39,14 @@ bool HosePictureKey::shows(std::size_t hose, const std::vector<DrawnHose>& now) 
     return !left_out[hose] && hoses[hose] == now[hose];
 }
 
-bool HosePictureKey::serves(const HosePictureKey& now) const
+bool HosePictureKey::serves(const HosePictureKey& now, const Ink::Room& round_it_now) const
 {
     if (hoses.size() != now.hoses.size() || !look.same(now.look))
         return false;
     for (std::size_t i = 0; i < hoses.size(); ++i)
         if (!left_out[i] && !shows(i, now.hoses))
             return false;
-    return leavesOut() || round_it.same(now.round_it);
+    return leavesOut() || round_it->same(round_it_now);
 }
 
 std::shared_ptr<const HosePicture> pictureOf(HosePictureOrder order)
@@ -80,9 +71,7 @@ std::shared_ptr<const HosePicture> pictureOf(HosePictureOrder order)
         paintPockets(ink);
     paintHoseParts(ink);
     ink.writeLabels();
-    out->lines = std::make_shared<const LineField>(ink.lines());
-    out->taken = addedTo(ink.taken(), out->key.round_it.taken.areas().size());
-    out->texts = addedTo(ink.texts(), out->key.round_it.texts.areas().size());
+    out->room = std::make_shared<const Ink::Room>(ink.room());
     return out;
 }
 

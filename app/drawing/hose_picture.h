@@ -3,7 +3,6 @@
 #include "app/drawing/crossings.h"
 #include "app/drawing/elevation.h"
 #include "app/drawing/ink.h"
-#include "app/drawing/line_field.h"
 
 #include <QImage>
 #include <QPainter>
@@ -44,15 +43,15 @@ struct DrawnHose {
 struct HosePictureKey {
     HoseLook look;
     std::vector<DrawnHose> hoses;
-    std::vector<bool> left_out; ///< not in the picture; as many as hoses
-    Ink::Room round_it;         ///< what its labels keep off
+    std::vector<bool> left_out;                ///< not in the picture; as many as hoses
+    std::shared_ptr<const Ink::Room> round_it; ///< what its labels keep off; null until it is ordered
 
     bool leavesOut() const;
     /// Whether it shows a hose as it is now.
     bool shows(std::size_t hose, const std::vector<DrawnHose>& now) const;
     /// Whether it shows these hoses, but those that it leaves out. Its labels stay while a hose is dragged;
     /// when all are in it they have to keep off what is round it now.
-    bool serves(const HosePictureKey& now) const;
+    bool serves(const HosePictureKey& now, const Ink::Room& round_it_now) const;
 };
 
 struct HosePictureOrder {
@@ -65,9 +64,7 @@ struct HosePictureOrder {
 struct HosePicture {
     HosePictureKey key;
     QImage image;
-    std::shared_ptr<const LineField> lines;
-    std::vector<QRectF> taken; ///< by its labels and parts
-    std::vector<QRectF> texts; ///< among those taken
+    std::shared_ptr<const Ink::Room> room; ///< that its hoses, labels and parts take
 };
 
 std::shared_ptr<const HosePicture> pictureOf(HosePictureOrder order);

@@ -43,9 +43,7 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
       palette(how.palette),
       visible(how.page ? how.page->visible : visibleArea(to, what, judged, how.view)),
       pixel(pixelOf(to)),
-      taken_(paper(12)),
-      texts_(paper(12)),
-      lines_(paper(8))
+      room_{LineField(paper(12)), LineField(paper(12)), LineField(paper(8)), {}}
 {}
 
 bool Ink::draws(const ResolvedHose& hose) const
@@ -137,24 +135,24 @@ void Ink::hatch(const QPolygonF& area, double spacing_mm, double angle_deg, cons
 
 void Ink::reserve(const QRectF& area)
 {
-    taken_.add(area);
+    room_.taken.add(area);
 }
 
 void Ink::reserveText(const QRectF& area)
 {
     reserve(area);
-    texts_.add(area);
+    room_.texts.add(area);
 }
 
 void Ink::reserveLine(const QPolygonF& line)
 {
     for (const QRectF& piece : piecesOf(line, paper(0.25)))
-        taken_.add(piece);
+        room_.taken.add(piece);
 }
 
 void Ink::groundOf(const QPolygonF& area, const QColor& colour, bool hatched)
 {
-    grounds_.push_back({area, colour, hatched});
+    room_.grounds.push_back({area, colour, hatched});
 }
 
 void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour,
@@ -193,18 +191,22 @@ void Ink::avoid(const QPolygonF& line, double half_width)
     const bool long_line = line.size() > many_points;
     for (const QRectF& piece : piecesOf(line, half_width))
         if (!long_line || piece.intersects(visible))
-            lines_.add(piece, broad);
+            room_.lines.add(piece, broad);
+}
+
+bool Ink::hits(LineField Room::*field, const QRectF& area) const
+{
+    return (room_.*field).hits(area) || (under_ && ((*under_).*field).hits(area));
 }
 
 bool Ink::isFree(const QRectF& area, bool of_lines) const
 {
-    return visible.contains(area) && !taken_.hits(area) &&
-           !(of_lines && (lines_.hits(area) || (kept_lines_ && kept_lines_->hits(area))));
+    return visible.contains(area) && !hits(&Room::taken, area) && !(of_lines && hits(&Room::lines, area));
 }
 
 double Ink::covered_mm2(const QRectF& area) const
 {
-    const double covered = lines_.covered(area) + (kept_lines_ ? kept_lines_->covered(area) : 0);
+    const double covered = room_.lines.covered(area) + (under_ ? under_->lines.covered(area) : 0);
     return covered * style.scale * style.scale;
 }
 
@@ -219,23 +221,10 @@ bool Ink::Room::same(const Room& other) const
                       same_ground);
 }
 
-void Ink::keepOff(const Room& room)
-{
-    taken_ = room.taken;
-    texts_ = room.texts;
-    grounds_ = room.grounds;
-    kept_lines_ = std::make_shared<const LineField>(room.lines);
-}
-
-void Ink::standOver(std::shared_ptr<const LineField> lines, const std::vector<QRectF>& taken,
-                    const std::vector<QRectF>& texts)
+void Ink::standOver(std::shared_ptr<const Room> room)
 {
     over_picture_ = true;
-    kept_lines_ = std::move(lines);
-    for (const QRectF& area : taken)
-        taken_.add(area);
-    for (const QRectF& text : texts)
-        texts_.add(text);
+    keepOff(std::move(room));
 }
 
 /// A leader line from the text's nearest edge, ending with a dot in what it is of (ISO 128).

@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 /// What the parts of the elevation's painter share: pens in millimetres of paper, hatching, labels that keep
@@ -104,15 +105,12 @@ public:
         std::vector<Ground> grounds;
         bool same(const Room& other) const;
     };
-    Room room() const { return {taken_, texts_, lines_, grounds_}; }
-    /// Keep off what another has drawn and written, too; before anything is drawn here.
-    void keepOff(const Room& room);
+    /// Of what was drawn here.
+    const Room& room() const { return room_; }
+    /// Keep off what another has drawn and written, too.
+    void keepOff(std::shared_ptr<const Room> room) { under_ = std::move(room); }
     /// The same for a picture kept from before, over which all else is drawn.
-    void standOver(std::shared_ptr<const LineField> lines, const std::vector<QRectF>& taken,
-                   const std::vector<QRectF>& texts);
-    const LineField& lines() const { return lines_; }
-    const LineField& taken() const { return taken_; }
-    const LineField& texts() const { return texts_; } ///< among those taken
+    void standOver(std::shared_ptr<const Room> room);
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
     /// A label of something that it may come to stand far from is led to it by a thin line.
@@ -142,21 +140,19 @@ private:
     bool onHatching(const QRectF& area) const;
     /// Pieces of a line whose boxes are not much larger than it is.
     std::vector<QRectF> piecesOf(const QPolygonF& line, double half_width) const;
-    /// Show every line that may touch an area, those of a picture kept from before too, until `look` says
-    /// that it has seen enough. @return whether it did.
+    /// Show every one of a field's areas that may touch this one, another's that is kept off too, until
+    /// `look` says that it has seen enough. @return whether it did.
     template <class Look>
-    bool onLines(const QRectF& area, Look look) const
+    bool near(LineField Room::*field, const QRectF& area, Look look) const
     {
-        return lines_.near(area, look) || (kept_lines_ && kept_lines_->near(area, look));
+        return (room_.*field).near(area, look) || (under_ && ((*under_).*field).near(area, look));
     }
+    bool hits(LineField Room::*field, const QRectF& area) const;
     friend class LabelRoom;
 
-    LineField taken_;
-    LineField texts_;
-    LineField lines_;
-    std::shared_ptr<const LineField> kept_lines_; ///< of another; null: none
+    Room room_;
+    std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
-    std::vector<Ground> grounds_;
     std::vector<Waiting> waiting_;
 };
 

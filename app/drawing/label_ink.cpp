@@ -81,12 +81,12 @@ public:
         const auto hides = [&](const LineField::Area& one) {
             return one.area.intersects(outer) && overlap(boxOf(one.area), box);
         };
-        if (ink_.taken_.near(outer, hides))
+        if (ink_.near(&Ink::Room::taken, outer, hides))
             return std::nullopt;
         LabelPlace place{box, std::nullopt, cost};
         bool thin = false;
         bool broad = false;
-        ink_.onLines(outer, [&](const LineField::Area& line) {
+        ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
             if (!(line.broad ? broad : thin) && hides(line))
                 (line.broad ? broad : thin) = true;
             return thin && broad;
@@ -103,9 +103,10 @@ public:
     bool hidesLines(const LabelBox& box) const
     {
         const QRectF outer = around(box);
-        return ink_.onHatching(outer) || ink_.onLines(outer, [&](const LineField::Area& line) {
-            return line.area.intersects(outer) && overlap(boxOf(line.area), box);
-        });
+        return ink_.onHatching(outer) ||
+               ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
+                   return line.area.intersects(outer) && overlap(boxOf(line.area), box);
+               });
     }
 
     /// Places round what a label is of, on a leader line.
@@ -134,11 +135,11 @@ private:
             return true;
         const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
         const QRectF along = QRectF(from, led.to).normalized();
-        if (ink_.texts_.near(along,
-                             [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
+        if (ink_.near(&Ink::Room::texts, along,
+                      [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
             return false;
         int over = 0;
-        ink_.onLines(along, [&](const LineField::Area& line) {
+        ink_.near(&Ink::Room::lines, along, [&](const LineField::Area& line) {
             over += line.broad && crosses(leader, boxOf(line.area)) ? 1 : 0;
             return false;
         });
@@ -242,18 +243,23 @@ QColor Ink::groundAt(QPointF at) const
     QColor seen = palette.ground;
     if (!style.fills || style.photo)
         return seen;
-    for (const Ground& ground : grounds_)
-        if (ground.area.containsPoint(at, Qt::OddEvenFill))
-            seen = between(seen, ground.colour, ground.colour.alphaF());
+    for (const Room* room : {under_.get(), &room_})
+        for (std::size_t i = 0; room && i < room->grounds.size(); ++i)
+            if (const Ground& ground = room->grounds[i]; ground.area.containsPoint(at, Qt::OddEvenFill))
+                seen = between(seen, ground.colour, ground.colour.alphaF());
     return seen;
 }
 
 bool Ink::onHatching(const QRectF& area) const
 {
-    return std::any_of(grounds_.begin(), grounds_.end(), [&](const Ground& ground) {
+    const auto hatched = [&](const Ground& ground) {
         return ground.hatched && ground.area.boundingRect().intersects(area) &&
                ground.area.intersects(QPolygonF(area));
-    });
+    };
+    const auto any = [&](const Room& room) {
+        return std::any_of(room.grounds.begin(), room.grounds.end(), hatched);
+    };
+    return any(room_) || (under_ && any(*under_));
 }
 
 QString Ink::numbered(const QString& name, const PartRef& part) const

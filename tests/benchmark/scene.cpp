@@ -83,6 +83,7 @@ public:
         view_.resize(frame_width_px, frame_height_px);
         view_.installEventFilter(&painted_);
         document_.reset(std::move(sketch));
+        document_.startProving();
         view_.show();
         view_.zoomToFit();
         settle();
@@ -167,9 +168,9 @@ void say(const char* what, const std::vector<double>& frames_us, double referenc
                      timing::quantile(frames_us, share), reference_us);
 }
 
-void measure(const char* what, int hoses, int points, int frames, double reference_us)
+void measure(int hoses, int points, int frames, double reference_us)
 {
-    std::printf("%s\n", what);
+    std::printf("%d hoses with %d points\n", hoses, points);
     std::fflush(stdout);
     Sketch sketch = large(hoses, points);
     const Vec3 point = sketch.hoses[std::size_t(hoses) / 2]->points[std::size_t(points) / 2].at;
@@ -194,10 +195,11 @@ int main(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
     const QApplication application(argc, argv);
     const double reference_us = timing::reference_us();
-    const int hoses = argc > 1 ? std::atoi(argv[1]) : 200;
-    const int frames = argc > 2 ? std::atoi(argv[2]) : 300;
-    measure((std::to_string(hoses) + " hoses with 2,000 points").c_str(), hoses, 2000, frames, reference_us);
-    measure("20 hoses with 200 points", 20, 200, std::min(frames, 60), reference_us);
-    measure("10 hoses with 50 points", 10, 50, std::min(frames, 60), reference_us);
+    const auto number = [&](int i, int usual) { return argc > i ? std::atoi(argv[i]) : usual; };
+    const int frames = number(3, 300);
+    measure(number(1, 200), number(2, 2000), frames, reference_us);
+    if (argc == 1)
+        for (const auto& [hoses, points] : {std::pair(20, 200), std::pair(10, 50)})
+            measure(hoses, points, 60, reference_us);
     return 0;
 }

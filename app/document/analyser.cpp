@@ -59,7 +59,7 @@ Analyser::Analyser(QObject* parent)
               Answer answer;
               answer.revision = job.revision;
               answer.level = analyse(job.sketch, &job.before);
-              answer.shown = shownOf(job.sketch, answer.level, *job.proof, false, job.grade, tables);
+              answer.shown = shownOf(job.sketch, answer.level, *job.proof, job.proven, job.grade, tables);
               answer.proof = std::move(job.proof);
               answer.grade = job.grade;
               tell(std::move(answer));

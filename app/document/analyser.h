@@ -38,6 +38,7 @@ public:
         Sketch sketch;
         Analysis before; ///< layout, circulation and what was judged: only saves time
         std::shared_ptr<const std::optional<Proof>> proof;
+        bool proven = false; ///< the proof is of this sketch
         Grade grade;
         std::vector<Analysis> done_with; ///< thousands of findings are freed here, not in the window's time
     };

@@ -93,6 +93,12 @@ void Document::takeProof()
     }
     proof_ = std::make_shared<const std::optional<Proof>>(std::move(proof));
     proof_revision_ = answer->revision;
+    if (analyser_ && isLarge(sketch_)) {
+        proof_shown_ = false;
+        if (analyser_->isIdle())
+            askAnalyser();
+        return;
+    }
     if (grade_ == Grade{})
         merge();
     Q_EMIT analysed();
@@ -101,6 +107,7 @@ void Document::takeProof()
 void Document::merge()
 {
     shown_ = shownOf(sketch_, level_, *proof_, proof_revision_ == revision_, grade_, level_tables_);
+    proof_shown_ = true;
 }
 
 void Document::askProver()
@@ -145,7 +152,8 @@ void Document::askAnalyser()
     before.layout = level_.layout;
     before.running = level_.running;
     before.judged = level_.judged;
-    analyser_->ask({revision_, sketch_, std::move(before), proof_, grade_, std::move(done_with_)});
+    analyser_->ask({revision_, sketch_, std::move(before), proof_, proof_revision_ == revision_, grade_,
+                    std::move(done_with_)});
     done_with_.clear();
 }
 
@@ -154,24 +162,26 @@ void Document::takeAnalysis()
     std::optional<Analyser::Answer> answer = analyser_->take();
     if (!answer)
         return;
-    if (answer->revision > judged_revision_) {
+    const bool newer = answer->revision > judged_revision_;
+    if (answer->revision >= judged_revision_) {
         judged_revision_ = answer->revision;
         std::swap(level_, answer->level);
         if (!analysisIsCurrent())
             level_.layout = std::move(answer->level.layout); // the newest, put aside by the swap
-        if (answer->proof == proof_ && answer->grade == grade_)
+        proof_shown_ = answer->proof == proof_;
+        if (answer->grade == grade_)
             std::swap(shown_, answer->shown);
         else
             merge();
-        if (analysisIsCurrent())
-            askProver();
-        else
+        if (!analysisIsCurrent())
             layOutShown();
+        else if (newer)
+            askProver();
     }
     done_with_.push_back(std::move(answer->level));
     if (answer->shown)
         done_with_.push_back(std::move(*answer->shown));
-    if (!analysisIsCurrent())
+    if (!analysisIsCurrent() || !proof_shown_)
         askAnalyser();
     Q_EMIT analysed();
 }

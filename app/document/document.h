@@ -40,7 +40,7 @@ public:
     /// Whether findings and figures in analysis() are of the sketch as it is now; its layout always is.
     bool analysisIsCurrent() const { return judged_revision_ == revision_; }
     /// Whether the proof in analysis() is of the sketch as it is now, not of one before.
-    bool proofIsCurrent() const { return *proof_ && proof_revision_ == revision_; }
+    bool proofIsCurrent() const { return *proof_ && proof_revision_ == revision_ && proof_shown_; }
     const std::optional<Proof>& proof() const { return *proof_; }
 
     /// Prove every new sketch beside the window; analysed() says when it is done.
@@ -117,6 +117,7 @@ private:
     std::uint64_t revision_ = 0;                        ///< of the sketch
     std::uint64_t judged_revision_ = 0;
     std::uint64_t proof_revision_ = 0;
+    bool proof_shown_ = true;          ///< no newer one than the one in shown_
     std::uint64_t first_revision_ = 0; ///< of this drawing: a proof of the one before comes too late
     Prover* prover_ = nullptr;
     Analyser* analyser_ = nullptr;    ///< from the first drag that needs one

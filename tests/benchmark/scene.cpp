@@ -145,19 +145,28 @@ Frames drag(Window& window, Vec2 point, int frames)
     return out;
 }
 
-/// The longest that the window does not answer while a drawing that was let go is judged and drawn anew.
-double settling_us(const Window& window)
+/// What the window is held up by while a drawing that was let go is judged, drawn anew and proven.
+Frames settling(const Window& window)
 {
     constexpr double patience_us = 5e6;
-    double longest_us = 0;
+    Frames out;
     const double start_us = wall_us();
     while (wall_us() - start_us < patience_us) {
         const double from_us = wall_us();
+        const double cpu_us = cpuOf(CLOCK_THREAD_CPUTIME_ID);
         window.settle();
-        longest_us = std::max(longest_us, wall_us() - from_us);
+        out.cpu_us.push_back(cpuOf(CLOCK_THREAD_CPUTIME_ID) - cpu_us);
+        out.wall_us.push_back(wall_us() - from_us);
         QThread::usleep(2000);
     }
-    return longest_us;
+    return out;
+}
+
+void sayWorst(const char* what, const Frames& frames, double reference_us)
+{
+    for (const auto& [name, took_us] :
+         {std::pair(", wall", &frames.wall_us), std::pair(", CPU", &frames.cpu_us)})
+        timing::line((what + std::string(name)).c_str(), timing::quantile(*took_us, 1), reference_us);
 }
 
 void say(const char* what, const std::vector<double>& frames_us, double reference_us)
@@ -176,8 +185,8 @@ void measure(int hoses, int points, int frames, double reference_us)
     const Vec3 point = sketch.hoses[std::size_t(hoses) / 2]->points[std::size_t(points) / 2].at;
     Window window(std::move(sketch));
     const Frames first = drag(window, {point.x, point.z}, 8); // makes the picture that is kept
-    timing::line("  frame that begins the first drag", timing::quantile(first.wall_us, 1), reference_us);
-    timing::line("  longest hold-up after it", settling_us(window), reference_us);
+    sayWorst("  worst of the first frames", first, reference_us);
+    sayWorst("  longest hold-up after them", settling(window), reference_us);
     const Frames all = drag(window, {point.x, point.z}, frames);
     say("wall", all.wall_us, reference_us);
     say("CPU", all.cpu_us, reference_us);

@@ -28,6 +28,7 @@ private Q_SLOTS:
     void stepsOfADragAreLaidOutAtOnceAndJudgedSoon();
     void aDragThatIsTakenBackIsJudgedAtOnce();
     void figuresComeWhileThePointerNeverRests();
+    void theProofAfterADragIsThatOfTheSameSketchOpenedAnew();
     void balloonsThatAreKeptStandWhereTheyWouldBePlaced();
     void pointsOutOfReachMakeNoDifferenceToSnapping();
 };
@@ -257,6 +258,29 @@ void TestLargeDrag::figuresComeWhileThePointerNeverRests()
     };
     // Each look is another step: none ever finds the pointer at rest.
     QTRY_VERIFY_WITH_TIMEOUT(stepAndLook(), patience_ms);
+}
+
+void TestLargeDrag::theProofAfterADragIsThatOfTheSameSketchOpenedAnew()
+{
+    Document document;
+    document.reset(large());
+    document.startProving();
+    const int gesture = document.beginGesture();
+    for (int i = 0; i < 3; ++i)
+        step(document, gesture, 20);
+    QVERIFY(!document.proofIsCurrent());
+    QTRY_VERIFY_WITH_TIMEOUT(document.proofIsCurrent(), patience_ms);
+    QTRY_VERIFY_WITH_TIMEOUT(document.proof()->graded, patience_ms);
+    QTRY_VERIFY_WITH_TIMEOUT(document.proofIsCurrent(), patience_ms);
+    Document anew;
+    anew.reset(document.sketch());
+    anew.startProving();
+    QTRY_VERIFY_WITH_TIMEOUT(anew.proofIsCurrent() && anew.proof()->graded, patience_ms);
+    QVERIFY(!anew.analysis().findings.empty());
+    QVERIFY(document.analysis().findings == anew.analysis().findings);
+    QVERIFY(document.analysis().not_judged == anew.analysis().not_judged);
+    QVERIFY(document.analysis().margins == anew.analysis().margins);
+    QVERIFY(document.analysis().unconfirmed == anew.analysis().unconfirmed);
 }
 
 void TestLargeDrag::balloonsThatAreKeptStandWhereTheyWouldBePlaced()

@@ -45,7 +45,7 @@ enum class Unit {
 enum class UnitSystem { metric, inch };
 
 /// What is being measured decides the rounding: 0.1 mm or 1/16 in (exact stock fractions such as 5/8 in
-/// print as such), whole ml, 0.1 K, ... Lengths from 24 in up print as feet and inches. Negative zero prints
+/// print as such), whole ml (less of it finer), 0.1 K, ... Lengths from 24 in up print as feet and inches. Negative zero prints
 /// as zero. Not finite prints as "–".
 std::string format(double value, Unit unit, UnitSystem system);
 

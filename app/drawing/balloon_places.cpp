@@ -3,6 +3,8 @@
 #include "app/drawing/balloon.h"
 #include "app/drawing/hoses_near.h"
 
+#include <QPolygonF>
+
 #include <algorithm>
 #include <cmath>
 #include <cstdint>

@@ -1,6 +1,9 @@
 #include "app/drawing/balloon_places.h"
 
+#include "app/drawing/balloon.h"
 #include "app/drawing/hoses_near.h"
+
+#include <QPolygonF>
 
 #include <algorithm>
 #include <cmath>
@@ -167,7 +170,7 @@ Leaders leadersOf(const Analysis& analysis, const Style& style, const QRectF& vi
 
 double balloonRadius(const Style& style)
 {
-    return 1.15 * style.lettering_mm / style.scale;
+    return balloon_of_lettering * style.lettering_mm / style.scale;
 }
 
 Balloons balloonsOf(const Analysis& analysis, const Style& style, const QRectF& visible)

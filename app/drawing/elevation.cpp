@@ -96,6 +96,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     if (!style.contents) // at a moment of a demonstration the steady figures would be another story
         paintRunningFigures(ink);
     labelEngine(ink);
+    if (style.page)
+        labelSlopes(ink);
     ink.writeLabels();
     paintDimensions(ink);
     paintBalloons(ink, balloons);

@@ -48,6 +48,8 @@ struct OnPage {
     QRectF visible; ///< what of the drawing the page shows, painter axes
     /// Item numbers of the parts list, written behind names: "[3]".
     std::vector<std::pair<PartRef, std::size_t>> items;
+    /// An end view stands beside it, which says what runs across the engine.
+    bool end_beside = false;
 };
 
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity

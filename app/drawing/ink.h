@@ -3,6 +3,7 @@
 #include "app/drawing/crossings.h"
 #include "app/drawing/elevation.h"
 #include "app/drawing/line_field.h"
+#include "app/drawing/line_table.h"
 
 #include <QPainter>
 #include <QPen>
@@ -16,13 +17,6 @@
 /// What the parts of the elevation's painter share: pens in millimetres of paper, hatching, labels that keep
 /// out of each other's way.
 namespace siphonwright::drawing {
-
-/// Line widths on the device, mm (the series of ISO 128).
-constexpr double hairline_mm = 0.13;
-constexpr double thin_mm = 0.18;
-constexpr double medium_mm = 0.25;
-constexpr double edge_mm = 0.35;
-constexpr double thick_mm = 0.5;
 
 /// Dashes of what is not there yet, mm on the device.
 constexpr double ghost_dash_mm = 1.6;
@@ -180,6 +174,8 @@ void paintPockets(Ink& ink);
 bool leavesAir(const Ink& ink);
 void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
+/// On a page: the slope of each straight that is long enough to be written along.
+void labelSlopes(Ink& ink);
 /// The item number of an in-line part; what it is its symbol says.
 void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index);
 void paintSagMargins(Ink& ink);

@@ -24,6 +24,8 @@ constexpr double over_and_under_mm = 0.25;
 // What a place costs: own choice. The order in which places are wished for counts least.
 constexpr double per_choice = 0.02;
 constexpr double over_line = 2;
+constexpr double over_more_of_it =
+    0.5; ///< for each further piece: worst is a line that strikes a word through
 constexpr double over_hatching = 0.6;
 constexpr double over_hose = 40;
 constexpr double led_there = 3;
@@ -84,15 +86,20 @@ public:
         if (std::any_of(ink_.taken_.begin(), ink_.taken_.end(), hides))
             return std::nullopt;
         LabelPlace place{box, std::nullopt, cost};
-        bool thin = false;
+        int thin = 0;
         bool broad = false;
-        for (const Ink::Line& line : ink_.lines_)
-            if (hides(line.area))
-                (line.broad ? broad : thin) = true;
+        for (const Ink::Line& line : ink_.lines_) {
+            if (!hides(line.area))
+                continue;
+            thin += line.broad ? 0 : 1;
+            broad = broad || line.broad;
+        }
         if (broad && ink_.style.page)
             return std::nullopt;
-        place.cost +=
-            (thin ? over_line : 0) + (broad ? over_hose : 0) + (ink_.onHatching(outer) ? over_hatching : 0);
+        // On paper text takes the ground with it, so that it is never struck through.
+        const int more = ink_.style.page ? 0 : std::max(0, thin - 1);
+        place.cost += (thin > 0 ? over_line : 0) + over_more_of_it * more + (broad ? over_hose : 0) +
+                      (ink_.onHatching(outer) ? over_hatching : 0);
         if (led && !addLeader(place, *led, outer))
             return std::nullopt;
         return place;
@@ -212,9 +219,12 @@ void Ink::writeLabels()
 }
 
 /// Where there is no place beside the lines, the text takes the ground with it to stay readable; on the
-/// screen one along a hose does not, since it would hide the hose. Over a photograph it always does.
+/// screen one along a hose takes no more than its letters need, since it would hide the hose. Over a
+/// photograph it always does.
 void Ink::write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const
 {
+    if (hides && spot.angle_deg != 0 && !style.page)
+        paintHalo(painter, style, spot.at, text, spot.anchor, groundAt(spot.at), spot.angle_deg);
     if ((hides || style.photo) && (spot.angle_deg == 0 || style.page)) {
         const LabelBox box = LabelRoom(*this).boxFor(spot, paper(textWidth(text, style.lettering_mm)));
         QColor ground = groundAt({box.centre.x, box.centre.z});

@@ -1,5 +1,7 @@
 #include "app/window/look.h"
 
+#include "app/panels/text_size.h"
+
 #include <QApplication>
 #include <QFile>
 #include <QGuiApplication>
@@ -22,7 +24,7 @@ namespace {
 /// draws them like ink.
 QColor frameOf(const drawing::Palette& ink, drawing::Look look)
 {
-    return look == drawing::Look::contrast ? ink.faint : ink.grid_strong;
+    return drawing::isContrast(look) ? ink.faint : ink.grid_strong;
 }
 
 QPalette paletteFor(const drawing::Palette& ink, drawing::Look look)
@@ -46,6 +48,17 @@ QPalette paletteFor(const drawing::Palette& ink, drawing::Look look)
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
         palette.setColor(QPalette::Disabled, role, ink.faint);
     return palette;
+}
+
+/// Text of another size than the usual.
+QString textSizes(double text_scale)
+{
+    QString out;
+    for (const int px : panels::text_sizes_px)
+        out += QStringLiteral("*[text_px=\"%1\"] { font-size: %2px; }")
+                   .arg(px)
+                   .arg(std::lround(px * text_scale));
+    return out + QStringLiteral("*[strong=\"true\"] { font-weight: 600; }");
 }
 
 /// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 lettering, %7 its size, %8 of titles. The
@@ -78,10 +91,11 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "%1; }"
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
-        .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
-             ink.ground.name(), drawing::lettering().family())
-        .arg(std::lround(drawing::usual_text_px * text_scale))
-        .arg(std::lround(18 * text_scale));
+               .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
+                    ink.ground.name(), drawing::lettering().family())
+               .arg(std::lround(drawing::usual_text_px * text_scale))
+               .arg(std::lround(18 * text_scale)) +
+           textSizes(text_scale);
 }
 
 /// Drawn anew at each size that is asked for, so that it is sharp on every screen.
@@ -139,13 +153,14 @@ drawing::Look ofDesktop()
     const QPalette palette = QGuiApplication::palette();
     const QColor ground = palette.color(QPalette::Window);
     const QColor text = palette.color(QPalette::WindowText);
+    const bool dark = luminance(ground) < luminance(text);
     if (contrastRatio(ground, text) > nothing_between)
-        return drawing::Look::contrast;
+        return dark ? drawing::Look::contrast_dark : drawing::Look::contrast;
 #if QT_VERSION >= QT_VERSION_CHECK(6, 5, 0)
     if (QGuiApplication::styleHints()->colorScheme() == Qt::ColorScheme::Dark)
         return drawing::Look::dark;
 #endif
-    return luminance(ground) < luminance(text) ? drawing::Look::dark : drawing::Look::light;
+    return dark ? drawing::Look::dark : drawing::Look::light;
 }
 
 void apply(drawing::Look look, double text_scale)

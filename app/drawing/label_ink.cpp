@@ -24,8 +24,6 @@ constexpr double over_and_under_mm = 0.25;
 // What a place costs: own choice. The order in which places are wished for counts least.
 constexpr double per_choice = 0.02;
 constexpr double over_line = 2;
-constexpr double over_more_of_it =
-    0.5; ///< for each further piece: worst is a line that strikes a word through
 constexpr double over_hatching = 0.6;
 constexpr double over_hose = 40;
 constexpr double led_there = 3;
@@ -86,20 +84,15 @@ public:
         if (std::any_of(ink_.taken_.begin(), ink_.taken_.end(), hides))
             return std::nullopt;
         LabelPlace place{box, std::nullopt, cost};
-        int thin = 0;
+        bool thin = false;
         bool broad = false;
-        for (const Ink::Line& line : ink_.lines_) {
-            if (!hides(line.area))
-                continue;
-            thin += line.broad ? 0 : 1;
-            broad = broad || line.broad;
-        }
+        for (const Ink::Line& line : ink_.lines_)
+            if (hides(line.area))
+                (line.broad ? broad : thin) = true;
         if (broad && ink_.style.page)
             return std::nullopt;
-        // On paper text takes the ground with it, so that it is never struck through.
-        const int more = ink_.style.page ? 0 : std::max(0, thin - 1);
-        place.cost += (thin > 0 ? over_line : 0) + over_more_of_it * more + (broad ? over_hose : 0) +
-                      (ink_.onHatching(outer) ? over_hatching : 0);
+        place.cost +=
+            (thin ? over_line : 0) + (broad ? over_hose : 0) + (ink_.onHatching(outer) ? over_hatching : 0);
         if (led && !addLeader(place, *led, outer))
             return std::nullopt;
         return place;

@@ -128,7 +128,8 @@ void ProfilePanel::arrangeNames()
     constexpr double apart = 14;
     const QFontMetricsF metrics(font());
     const auto limit = [this](int row) {
-        return row == 0 ? width() - times_->sizeHint().width() - 10.0 : width() - right_margin;
+        const QSize box = times_->sizeHint(); // at the top, on the right
+        return row * rowHeight() < box.height() ? width() - box.width() - 10.0 : width() - right_margin;
     };
     names_.clear();
     std::vector<double> ends = {0};

@@ -173,7 +173,8 @@ QVariant FindingsModel::unconfirmedData(const Unconfirmed& fact, int role) const
     case Qt::AccessibleTextRole: {
         QString text = inWords(textOf(fact));
         text[0] = text[0].toUpper();
-        return text;
+        // What is read aloud has no mark before it that says so.
+        return role == Qt::DisplayRole ? text : tr("Not confirmed: %1.").arg(text);
     }
     case severity_role:
         return -1;

@@ -259,6 +259,8 @@ QWidget* FormView::sourceEditor(std::size_t index)
     choice->addItems(sourceWords());
     choice->setToolTip(tr("Where this comes from"));
     choice->setAccessibleName(tr("Source of %1").arg(form_[index].label));
+    // Some platforms have a list's choice for its name.
+    choice->setAccessibleDescription(choice->accessibleName());
     connect(choice, &QComboBox::activated, this, [this, index](int chosen) {
         document_.apply(tr("Change source of %1").arg(form_[index].label),
                         [this, index, chosen](Sketch& sketch) {

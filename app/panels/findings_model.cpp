@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/finding_row.h"
 
 #include "core/analysis/margin_text.h"
 
@@ -157,8 +158,10 @@ QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
 {
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::AccessibleTextRole:
         return tr("%1: %2").arg(titleOf(missing.rule), inWords(missing.missing));
+    case Qt::AccessibleTextRole:
+        return QStringLiteral("%1 %2").arg(FindingRow::tr("Not judged."),
+                                           missingData(missing, Qt::DisplayRole).toString());
     case severity_role:
         return -1;
     default:

@@ -13,6 +13,8 @@
 
 #include <algorithm>
 #include <map>
+#include <memory>
+#include <set>
 
 using namespace siphonwright;
 
@@ -28,21 +30,30 @@ QString placeOf(const QWidget& widget)
     return out;
 }
 
-/// The text sizes of widgets of a window, and how high the rows of tables and lists are.
-std::map<QString, QStringList> textsOf(const QWidget& window)
+/// The text sizes of widgets of a window, and how high the rows of tables are.
+std::map<QString, std::set<int>> textsOf(const QWidget& window)
 {
-    std::map<QString, QStringList> out;
+    std::map<QString, std::set<int>> out;
     for (const QWidget* one : window.findChildren<QWidget*>()) {
-        if (one->inherits("QMenu") || one->isHidden())
+        if (one->inherits("QMenu") || one->isHidden() || one->objectName().startsWith(QLatin1String("qt_")))
             continue;
-        QString says = QString::number(one->font().pixelSize());
-        if (const auto* view = qobject_cast<const QTableView*>(one); view && view->model())
-            for (int column = 0; column < view->model()->columnCount(); ++column)
-                if (const QModelIndex index = view->model()->index(0, column); index.isValid())
-                    says += QStringLiteral(", row %1").arg(view->sizeHintForIndex(index).height());
-        out[placeOf(*one)] << says;
+        out[placeOf(*one)].insert(one->font().pixelSize());
+        const auto* table = qobject_cast<const QTableView*>(one);
+        if (!table || !table->model())
+            continue;
+        for (int column = 0; column < table->model()->columnCount(); ++column)
+            if (const QModelIndex index = table->model()->index(0, column); index.isValid())
+                out[placeOf(*one) + QStringLiteral(" row")].insert(table->sizeHintForIndex(index).height());
     }
     return out;
+}
+
+QString listOf(const std::set<int>& sizes)
+{
+    QStringList out;
+    for (const int size : sizes)
+        out << QString::number(size);
+    return out.join(u';');
 }
 
 /// A panel's title as it is painted: what is over its contents.
@@ -101,9 +112,6 @@ void TestTextSize::openAll()
     trigger(QStringLiteral("commissioning"));
     trigger(QStringLiteral("shelf"));
     window_->selection().select({PartKind::hose, window_->document().sketch().hoses.front()->id, 0});
-    constexpr int proved_ms = 20'000;
-    QTRY_VERIFY_WITH_TIMEOUT(
-        window_->document().analysis().proof && window_->document().analysis().proof->graded, proved_ms);
 }
 
 void TestTextSize::everything_follows_at_once_data()
@@ -140,9 +148,10 @@ void TestTextSize::everything_follows_at_once()
     for (const auto& [place, texts] : made) {
         const auto same = changed.find(place);
         if (same != changed.end())
-            QVERIFY2(same->second == texts,
-                     qPrintable(QStringLiteral("%1: %2 instead of %3")
-                                    .arg(place, same->second.join(u';'), texts.join(u';'))));
+            QVERIFY2(
+                same->second == texts,
+                qPrintable(
+                    QStringLiteral("%1: %2 instead of %3").arg(place, listOf(same->second), listOf(texts))));
     }
     for (const auto& [name, title] : titles()) {
         const QImage& seen = changed_titles.at(name);

@@ -1,6 +1,7 @@
 #include "app/assumptions/assumption_form.h"
 
 #include "app/assumptions/assumption_choices.h"
+#include "app/drawing/look.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
@@ -100,7 +101,7 @@ void AssumptionForm::addEditor(QGridLayout& grid)
 {
     value_->setObjectName(QStringLiteral("assumption-value"));
     value_->setAccessibleName(words(assumption_.title));
-    value_->setMaximumWidth(130);
+    value_->setMaximumWidth(static_cast<int>(130 * drawing::textScale(font())));
     const auto [least, most] = accepted(assumption_);
     value_->setRange(least, most);
     book_->setProperty("role", QStringLiteral("faint"));

@@ -7,6 +7,7 @@
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/text_size.h"
 #include "app/panels/wrapped_row.h"
 
 #include "core/layout/wording.h"
@@ -84,7 +85,8 @@ void CommissioningPanel::layOut()
         tab->setCheckable(true);
         tab->setMinimumHeight(44);
         tab->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-        tab->setStyleSheet(QStringLiteral("QToolButton { font-size: 15px; border: 1px solid palette(mid); }"
+        panels::setTextSize(*tab, 15);
+        tab->setStyleSheet(QStringLiteral("QToolButton { border: 1px solid palette(mid); }"
                                           "QToolButton:checked { font-weight: 600; border: 2px solid "
                                           "palette(highlight); }"));
         group->addButton(tab);

@@ -3,6 +3,7 @@
 #include "app/commissioning/targets.h"
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
+#include "app/panels/text_size.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -40,12 +41,12 @@ DiagnosisView::DiagnosisView(Document& document, Selection& selection, QWidget* 
     for (QLabel* one : {limits_, state_, next_}) {
         one->setWordWrap(true);
         one->setTextFormat(Qt::PlainText);
-        one->setStyleSheet(QStringLiteral("font-size: 15px;"));
+        panels::setTextSize(*one, 15);
     }
-    for (QLabel* one : {limits_, next_})
-        one->setStyleSheet(
-            QStringLiteral("font-size: 16px; font-weight: 600; border: 2px solid palette(text); "
-                           "padding: 8px;"));
+    for (QLabel* one : {limits_, next_}) {
+        panels::setTextSize(*one, 16, true);
+        one->setStyleSheet(QStringLiteral("border: 2px solid palette(text); padding: 8px;"));
+    }
     auto* inside = new QWidget(this);
     auto* stack = new QVBoxLayout(inside);
     stack->setContentsMargins(8, 6, 8, 6);
@@ -66,12 +67,12 @@ DiagnosisView::DiagnosisView(Document& document, Selection& selection, QWidget* 
     show(nullptr, false, UnitSystem::metric);
 }
 
-QLabel* DiagnosisView::label(const QString& words, const QString& style)
+QLabel* DiagnosisView::label(const QString& words, int text_px, bool strong)
 {
     auto* out = new QLabel(words, this);
     out->setWordWrap(true);
     out->setTextFormat(Qt::PlainText);
-    out->setStyleSheet(style);
+    panels::setTextSize(*out, text_px, strong);
     return out;
 }
 
@@ -119,7 +120,7 @@ void DiagnosisView::show(const Outcome* outcome, bool computing, UnitSystem unit
         next_->setVisible(true);
     }
     if (found.nothing_fits)
-        groups_->addWidget(label(tr("The nearest of those listed:"), QStringLiteral("font-size: 15px;")));
+        groups_->addWidget(label(tr("The nearest of those listed:"), 15));
     constexpr double worth_showing = 0.01;
     for (const SuspectGroup& group : found.groups)
         if (group.probability >= worth_showing)
@@ -132,10 +133,7 @@ QWidget* DiagnosisView::lineFor(const Suspect& suspect, bool first, UnitSystem u
     auto* row = new QHBoxLayout(line);
     row->setContentsMargins(0, 0, 0, 0);
     const QString title = text(suspect.fault.title, units);
-    row->addWidget(label(first ? title : tr("or: %1").arg(title),
-                         first ? QStringLiteral("font-size: 17px; font-weight: 600;")
-                               : QStringLiteral("font-size: 14px;")),
-                   1);
+    row->addWidget(first ? label(title, 17, true) : label(tr("or: %1").arg(title), 14), 1);
     if (suspect.fault.part.kind == PartKind::nothing)
         return line;
     auto* button = new QPushButton(first ? tr("Show on the\ndrawing") : tr("Show"), line);
@@ -160,7 +158,7 @@ QLayout* DiagnosisView::chanceOf(double share)
     bar->setTextVisible(false);
     bar->setFixedHeight(14);
     bar->setAccessibleName(tr("Probability %1").arg(percent(share)));
-    auto* figure = label(percent(share), QStringLiteral("font-size: 20px; font-weight: 600;"));
+    auto* figure = label(percent(share), 20, true);
     figure->setObjectName(QStringLiteral("share"));
     figure->setMinimumWidth(64);
     figure->setWordWrap(false);
@@ -179,12 +177,12 @@ void DiagnosisView::addGroup(const SuspectGroup& group, std::optional<double> sh
         stack->addLayout(chanceOf(*share));
     const Suspect& first = group.members.front();
     stack->addWidget(lineFor(first, true, units));
-    const QString words = QStringLiteral("font-size: 14px;");
-    stack->addWidget(label(tr("Why: %1").arg(text(first.why, units)), words));
-    stack->addWidget(label(tr("Make sure: %1").arg(text(first.check, units)), words));
-    stack->addWidget(label(tr("Then: %1").arg(text(first.fix, units)), words));
+    constexpr int words_px = 14;
+    stack->addWidget(label(tr("Why: %1").arg(text(first.why, units)), words_px));
+    stack->addWidget(label(tr("Make sure: %1").arg(text(first.check, units)), words_px));
+    stack->addWidget(label(tr("Then: %1").arg(text(first.fix, units)), words_px));
     if (group.members.size() > 1)
-        stack->addWidget(label(tr("These readings cannot tell it from:"), words));
+        stack->addWidget(label(tr("These readings cannot tell it from:"), words_px));
     for (std::size_t i = 1; i < group.members.size(); ++i)
         stack->addWidget(lineFor(group.members[i], false, units));
     groups_->addWidget(frame);

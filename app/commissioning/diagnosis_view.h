@@ -36,7 +36,7 @@ private:
     void addGroup(const SuspectGroup& group, std::optional<double> share, UnitSystem units);
     QLayout* chanceOf(double share);
     QWidget* lineFor(const Suspect& suspect, bool first, UnitSystem units);
-    QLabel* label(const QString& words, const QString& style);
+    QLabel* label(const QString& words, int text_px, bool strong = false);
 
     Document& document_;
     Selection& selection_;

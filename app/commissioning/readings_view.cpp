@@ -5,6 +5,7 @@
 #include "app/commissioning/words.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/text_size.h"
 #include "app/panels/wrapped_row.h"
 
 #include <QDateTime>
@@ -104,7 +105,7 @@ void ReadingsView::layOut()
     words_->setObjectName(QStringLiteral("reading-words"));
     words_->setWordWrap(true);
     words_->setTextFormat(Qt::PlainText);
-    words_->setStyleSheet(QStringLiteral("font-size: 14px;"));
+    panels::setTextSize(*words_, 14);
 
     auto* add = new QPushButton(tr("＋ Add a reading now"), this);
     add->setObjectName(QStringLiteral("reading-add"));
@@ -115,7 +116,7 @@ void ReadingsView::layOut()
     remove_->setObjectName(QStringLiteral("reading-remove"));
     for (QPushButton* one : {add, on, off, remove_}) {
         one->setMinimumHeight(least_target_px);
-        one->setStyleSheet(QStringLiteral("font-size: 15px;"));
+        panels::setTextSize(*one, 15);
     }
     connect(add, &QPushButton::clicked, this, &ReadingsView::addReading);
     connect(on, &QPushButton::clicked, this, [this] { noteSwitching(true); });

@@ -1,7 +1,7 @@
 #include "app/commissioning/step_list.h"
 
 #include "app/commissioning/words.h"
-#include "app/drawing/look.h"
+#include "app/panels/text_size.h"
 #include "app/panels/wrapped_row.h"
 
 #include <QLabel>
@@ -15,12 +15,13 @@ StepList::StepList(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), progress_(new QLabel(this)), list_(new QListWidget(this))
 {
     progress_->setObjectName(QStringLiteral("list-progress"));
-    progress_->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
+    panels::setTextSize(*progress_, 16, true);
     list_->setObjectName(QStringLiteral("step-list"));
     list_->setAccessibleName(tr("Steps of the work"));
     list_->setWordWrap(true);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setStyleSheet(QStringLiteral("QListWidget::item { min-height: 44px; padding: 0 6px; }"));
+    panels::setTextSize(*list_, 14);
     auto* print = new QPushButton(tr("Print…"), this);
     print->setObjectName(QStringLiteral("checklist-print"));
     auto* save = new QPushButton(tr("Save as PDF…"), this);
@@ -69,8 +70,7 @@ void StepList::refresh()
             words += tr("\n      waits for steps before it");
         auto* item = new QListWidgetItem(words, list_);
         item->setData(Qt::UserRole, text(step.id));
-        QFont font = list_->font();
-        font.setPixelSize(static_cast<int>(14 * drawing::textScale(list_->font())));
+        QFont font; // as large as the list's own
         font.setBold(progress.next == &step);
         item->setFont(font);
     }

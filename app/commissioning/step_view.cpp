@@ -2,6 +2,7 @@
 
 #include "app/commissioning/words.h"
 #include "app/panels/field.h"
+#include "app/panels/text_size.h"
 #include "app/panels/wrapped_row.h"
 
 #include "core/commissioning/checklist_text.h"
@@ -68,31 +69,31 @@ QPushButton* StepView::button(const QString& name, const QString& words)
     auto* out = new QPushButton(words, this);
     out->setObjectName(name);
     out->setMinimumHeight(gloved_px);
-    out->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
+    panels::setTextSize(*out, 16, true);
     return out;
 }
 
 void StepView::layOut()
 {
-    const auto words = [](QLabel* label, const char* name, const char* style) {
+    const auto words = [](QLabel* label, const char* name, int px, bool strong = false) {
         label->setObjectName(QString::fromLatin1(name));
         label->setWordWrap(true);
         label->setTextFormat(Qt::PlainText);
-        label->setStyleSheet(QString::fromLatin1(style));
+        panels::setTextSize(*label, px, strong);
     };
-    words(place_, "step-place", "font-size: 14px;");
-    words(title_, "step-title", "font-size: 24px; font-weight: 600;");
-    words(caution_, "step-caution",
-          "font-size: 16px; font-weight: 600; border: 2px solid palette(text); padding: 8px;");
-    words(numbers_, "step-numbers", "font-size: 16px;");
-    words(state_, "step-state", "font-size: 15px;");
+    words(place_, "step-place", 14);
+    words(title_, "step-title", 24, true);
+    words(caution_, "step-caution", 16, true);
+    caution_->setStyleSheet(QStringLiteral("border: 2px solid palette(text); padding: 8px;"));
+    words(numbers_, "step-numbers", 16);
+    words(state_, "step-state", 15);
     progress_->setObjectName(QStringLiteral("step-progress"));
     progress_->setAccessibleName(tr("Steps done"));
     progress_->setTextVisible(false);
     progress_->setFixedHeight(8);
     for (QLineEdit* line : {by_, reason_}) {
         line->setMinimumHeight(gloved_px - 4);
-        line->setStyleSheet(QStringLiteral("font-size: 15px;"));
+        panels::setTextSize(*line, 15);
     }
     by_->setObjectName(QStringLiteral("step-by"));
     by_->setPlaceholderText(tr("Done by"));

@@ -2,6 +2,7 @@
 
 #include "app/demonstration/scrub_bar.h"
 #include "app/demonstration/votes.h"
+#include "app/drawing/look.h"
 #include "app/language/in_words.h"
 #include "app/panels/wrapped_row.h"
 
@@ -13,6 +14,9 @@
 #include <QSignalBlocker>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
 
 namespace siphonwright::demonstration {
 
@@ -156,17 +160,37 @@ void DemonstrationBar::ask(bool on)
 
 void DemonstrationBar::setLarge(bool on)
 {
-    setStyleSheet(
-        on ? QStringLiteral("QLabel#demonstration-words { font-size: 30px; font-weight: 600; }"
-                            "QLabel#demonstration-clock { font-size: 30px; }"
-                            "QToolButton, QComboBox, QAbstractSlider { font-size: 17px; }"
-                            "QFrame#votes QLabel { font-size: 24px; }"
-                            "QFrame#votes QToolButton, QFrame#votes QPushButton { font-size: 24px; }")
-           : QStringLiteral("QLabel#demonstration-words { font-size: 17px; font-weight: 600; }"
-                            "QLabel#demonstration-clock { font-size: 17px; }"));
+    large_ = on;
+    setSizes();
+}
+
+/// Large is to be read from the back of a room; larger still where all text is.
+void DemonstrationBar::setSizes()
+{
+    const double scale = drawing::textScale(font());
+    const auto px = [&](int usual, int large) {
+        return static_cast<int>(std::lround(std::max(usual * scale, large_ ? double(large) : 0.0)));
+    };
+    setStyleSheet(QStringLiteral("QLabel#demonstration-words { font-size: %1px; font-weight: 600; }"
+                                 "QLabel#demonstration-clock { font-size: %1px; }"
+                                 "QToolButton, QComboBox, QAbstractSlider { font-size: %2px; }"
+                                 "QFrame#votes QLabel, QFrame#votes QToolButton, QFrame#votes QPushButton "
+                                 "{ font-size: %3px; }")
+                      .arg(px(17, 30))
+                      .arg(px(drawing::usual_text_px, 17))
+                      .arg(px(drawing::usual_text_px, 24)));
     // Lines stay free, so that the drawing does not jump with the words, under a pointer that drags it.
     words_->ensurePolished();
-    words_->setMinimumHeight((on ? 3 : 2) * QFontMetrics(words_->font()).lineSpacing());
+    words_->setMinimumHeight((large_ ? 3 : 2) * QFontMetrics(words_->font()).lineSpacing());
+}
+
+void DemonstrationBar::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange && sized_for_px_ != font().pixelSize()) {
+        sized_for_px_ = font().pixelSize();
+        setSizes();
+    }
 }
 
 QString DemonstrationBar::words() const

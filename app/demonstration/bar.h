@@ -38,9 +38,11 @@ Q_SIGNALS:
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     QToolButton* addButton(QLayout& row, const QString& text, const char* id, const QString& tip);
+    void setSizes();
     void buildControls();
     void buildLine();
     bool isOurs(const QKeyEvent& event) const;
@@ -58,6 +60,8 @@ private:
     QLabel* clock_;
     QLabel* words_;
     Votes* votes_;
+    bool large_ = false;
+    int sized_for_px_ = 0; ///< the height of the usual text that sizes were last set for
 };
 
 } // namespace siphonwright::demonstration

@@ -219,9 +219,12 @@ void Ink::writeLabels()
 }
 
 /// Where there is no place beside the lines, the text takes the ground with it to stay readable; on the
-/// screen one along a hose does not, since it would hide the hose. Over a photograph it always does.
+/// screen one along a hose takes no more than its letters need, since it would hide the hose. Over a
+/// photograph it always does.
 void Ink::write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const
 {
+    if (hides && spot.angle_deg != 0 && !style.page)
+        paintHalo(painter, style, spot.at, text, spot.anchor, groundAt(spot.at), spot.angle_deg);
     if ((hides || style.photo) && (spot.angle_deg == 0 || style.page)) {
         const LabelBox box = LabelRoom(*this).boxFor(spot, paper(textWidth(text, style.lettering_mm)));
         QColor ground = groundAt({box.centre.x, box.centre.z});

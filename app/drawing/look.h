@@ -5,7 +5,13 @@
 namespace siphonwright::drawing {
 
 /// How everything on the screen looks; paper has a palette of its own.
-enum class Look { light, dark, contrast };
+enum class Look { light, dark, contrast, contrast_dark };
+
+/// Whether it is one of the two of high contrast: black on white, white on black.
+inline bool isContrast(Look look)
+{
+    return look == Look::contrast || look == Look::contrast_dark;
+}
 
 /// Text stands off every ground it is written on by at least 4.5:1, in high contrast by 7:1 (WCAG 2.1,
 /// success criteria 1.4.3 and 1.4.6). In high contrast lines that say something stand off by 4.5:1 as well;

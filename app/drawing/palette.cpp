@@ -132,6 +132,36 @@ static Palette contrastPalette()
     return p;
 }
 
+/// White on black, every ink pale, every fill dark: for eyes that a bright ground blinds. What is selected is
+/// yellow, which no part is.
+static Palette darkContrastPalette()
+{
+    Palette p;
+    p.ground = rgb(0x000000);
+    p.grid = rgb(0x1e1e1e);
+    p.grid_strong = rgb(0x3a3a3a);
+    p.ink = rgb(0xffffff);
+    p.faint = rgb(0xcccccc);
+    p.engine_fill = rgb(0x161616);
+    p.jacket_fill = rgba(0x4f8fb5, 70);
+    p.heater_fill = rgb(0x2b2010);
+    p.supply = rgb(0x8fd0ff);
+    p.return_ = rgb(0xffb870);
+    p.air = rgb(0xffffff);
+    p.held = rgb(0xd0b8ff);
+    p.level = rgb(0x6fe0ff);
+    p.stop = rgb(0xff9aa2);
+    p.caution = rgb(0xffd060);
+    p.advice = rgb(0xa8d8ff);
+    p.accent = rgb(0xffff00);
+    p.text = rgb(0xffffff);
+    p.keep_clear = rgb(0xffb890);
+    p.cold = rgb(0x1d4a70);
+    p.tepid = rgb(0xc08080);
+    p.hot = rgb(0xffe8b8);
+    return p;
+}
+
 Palette paletteOf(Look look)
 {
     switch (look) {
@@ -141,6 +171,8 @@ Palette paletteOf(Look look)
         return Palette::dark();
     case Look::contrast:
         return contrastPalette();
+    case Look::contrast_dark:
+        return darkContrastPalette();
     }
     return Palette::light();
 }

@@ -3,6 +3,8 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QPainterPath>
+#include <QPen>
 
 namespace siphonwright::drawing {
 
@@ -79,6 +81,29 @@ void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Ancho
     painter.setFont(fontOf(weight));
     painter.setPen(colour);
     painter.drawText(QPointF(shift, 0), text);
+    painter.restore();
+}
+
+void paintHalo(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
+               const QColor& ground, double angle_deg)
+{
+    constexpr double beyond_mm = 0.3; // of the letters, on the device
+    const QFont& font = fontOf(Weight::regular);
+    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    const double k = style.lettering_mm / style.scale / capitalHeight(Weight::regular);
+    const double shift = anchor == Anchor::left ? 0 : anchor == Anchor::centre ? -width / 2 : -width;
+    QPainterPath letters;
+    letters.addText(QPointF(shift, 0), font, text);
+    // Between words too, where a rest of a line would read as a dash.
+    letters.addRect(shift, -capitalHeight(Weight::regular), width, capitalHeight(Weight::regular));
+    letters.setFillRule(Qt::WindingFill);
+    painter.save();
+    painter.translate(at);
+    painter.rotate(angle_deg);
+    painter.scale(k, k);
+    painter.setPen(QPen(ground, 2 * beyond_mm / style.scale / k, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.setBrush(ground);
+    painter.drawPath(letters);
     painter.restore();
 }
 

@@ -20,6 +20,11 @@ constexpr double ascent_share = 1.25;
 void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Anchor anchor,
                        const QColor& colour, double lettering, Weight weight, double angle_deg = 0);
 
+/// A rim of ground colour round letters that are then written over it, so that lines beneath do not strike
+/// them through.
+void paintHalo(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
+               const QColor& ground, double angle_deg);
+
 /// Break at spaces (and within words longer than a line) so that no line is wider than `width_mm`.
 QStringList wrapped(const QString& text, double width_mm, double lettering_mm,
                     Weight weight = Weight::regular);

@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
+#include "app/panels/finding_row.h"
 
 #include "core/analysis/margin_text.h"
 
@@ -157,8 +158,10 @@ QVariant FindingsModel::missingData(const NotJudged& missing, int role) const
 {
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::AccessibleTextRole:
         return tr("%1: %2").arg(titleOf(missing.rule), inWords(missing.missing));
+    case Qt::AccessibleTextRole:
+        return QStringLiteral("%1 %2").arg(FindingRow::tr("Not judged."),
+                                           missingData(missing, Qt::DisplayRole).toString());
     case severity_role:
         return -1;
     default:
@@ -173,7 +176,8 @@ QVariant FindingsModel::unconfirmedData(const Unconfirmed& fact, int role) const
     case Qt::AccessibleTextRole: {
         QString text = inWords(textOf(fact));
         text[0] = text[0].toUpper();
-        return text;
+        // What is read aloud has no mark before it that says so.
+        return role == Qt::DisplayRole ? text : tr("Not confirmed: %1.").arg(text);
     }
     case severity_role:
         return -1;

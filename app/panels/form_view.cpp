@@ -106,7 +106,8 @@ void FormView::addRow(QGridLayout& grid, std::size_t index)
     }
     QWidget* editor = editorFor(index);
     editor->setToolTip(field.tip);
-    editor->setAccessibleName(field.label);
+    // A paragraph has no label of its own: it is named by the heading that it stands under.
+    editor->setAccessibleName(field.label.isEmpty() && index > 0 ? form_[index - 1].label : field.label);
     editor->setObjectName(field.label);
     const bool wide = field.kind == Field::Kind::link || field.kind == Field::Kind::paragraph ||
                       field.kind == Field::Kind::remark;
@@ -258,6 +259,8 @@ QWidget* FormView::sourceEditor(std::size_t index)
     choice->addItems(sourceWords());
     choice->setToolTip(tr("Where this comes from"));
     choice->setAccessibleName(tr("Source of %1").arg(form_[index].label));
+    // Some platforms have a list's choice for its name.
+    choice->setAccessibleDescription(choice->accessibleName());
     connect(choice, &QComboBox::activated, this, [this, index](int chosen) {
         document_.apply(tr("Change source of %1").arg(form_[index].label),
                         [this, index, chosen](Sketch& sketch) {

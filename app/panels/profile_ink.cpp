@@ -54,39 +54,42 @@ void ProfilePanel::paintEvent(QPaintEvent*)
     paintNames(painter);
 }
 
-/// The hoses' names over their strips, and what heights are stretched by.
+/// The hoses' names, led to their strips where they stand in several rows, and what heights are stretched
+/// by.
 void ProfilePanel::paintNames(QPainter& painter) const
 {
     const drawing::Palette ink = inkFor(look_);
-    const QFontMetrics metrics = painter.fontMetrics();
-    const auto nameOf = [this](const Strip& strip) {
-        const Hose* hose = document_.sketch().hose(strip.hose);
-        return hose && !hose->name.empty()      ? inWords(hose->name)
-               : strip.role == HoseRole::supply ? tr("Supply hose")
-                                                : tr("Return hose");
+    const auto colourOf = [&ink](const Name& name) {
+        return name.role == HoseRole::supply ? ink.supply : ink.return_;
     };
+    double first_row_ends = 0;
+    for (const Name& name : names_) {
+        if (name.area.top() < rowHeight())
+            first_row_ends = std::max(first_row_ends, name.area.right());
+        if (name_rows_ == 1)
+            continue;
+        painter.setPen(QPen(colourOf(name), 1));
+        painter.drawLine(QPointF(name.strip_left, name.area.center().y()),
+                         QPointF(name.strip_left, topMargin() - 2));
+        if (name.area.left() > name.strip_left)
+            painter.drawLine(QPointF(name.strip_left, name.area.center().y()),
+                             QPointF(name.area.left() - 1, name.area.center().y()));
+    }
+    for (const Name& name : names_) {
+        if (name_rows_ > 1) // a name is led past another behind it
+            painter.fillRect(name.area.adjusted(-1, 1, 1, -1), ink.ground);
+        painter.setPen(colourOf(name));
+        painter.drawText(name.area.adjusted(0, 0, 4, 0), Qt::AlignLeft | Qt::AlignVCenter, name.text);
+    }
     // The stretch is said in its own list too: it gives way to a name.
-    QString scale = scaleWords();
-    double scale_left = times_->x() - 8 - metrics.horizontalAdvance(scale);
-    if (!strips_.empty() &&
-        strips_.back().left + 4 + metrics.horizontalAdvance(nameOf(strips_.back())) > scale_left - 8) {
-        scale.clear();
-        scale_left = times_->x() - 8;
-    }
-    for (const Strip& strip : strips_) {
-        const bool supply = strip.role == HoseRole::supply;
-        const QString name = nameOf(strip);
-        const double room = std::min(strip.left + strip.width, scale_left - 8) - strip.left - 4;
-        painter.setPen(supply ? ink.supply : ink.return_);
-        painter.drawText(QRectF(strip.left + 4, 2, std::max(0.0, room), 18 * this->scale()),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         metrics.elidedText(name, Qt::ElideRight, int(room)));
-    }
-    if (scale.isEmpty())
+    const QString scale = scaleWords();
+    const double right = times_->x() - 8;
+    const double left = right - painter.fontMetrics().horizontalAdvance(scale);
+    if (left < first_row_ends + 8)
         return;
     painter.setPen(ink.faint);
-    painter.drawText(QRectF(scale_left, 2, times_->x() - 8 - scale_left, 18 * this->scale()),
-                     Qt::AlignRight | Qt::AlignVCenter, scale);
+    painter.drawText(QRectF(left, 2, right - left, 18 * this->scale()), Qt::AlignRight | Qt::AlignVCenter,
+                     scale);
 }
 
 void ProfilePanel::paintScale(QPainter& painter) const

@@ -119,8 +119,53 @@ void ProfilePanel::arrange()
         strip.width = room * strip.length_mm / total;
         left += strip.width + gap;
     }
+    arrangeNames();
     arrangeHeights();
     update();
+}
+
+QString ProfilePanel::nameOf(const Strip& strip) const
+{
+    const Hose* hose = document_.sketch().hose(strip.hose);
+    return hose && !hose->name.empty()      ? inWords(hose->name)
+           : strip.role == HoseRole::supply ? tr("Supply hose")
+                                            : tr("Return hose");
+}
+
+/// Each name starts over its strip in the first row that has room for it, or is moved to the left as far as
+/// it must; a row more costs the profile less than a name that cannot be read.
+void ProfilePanel::arrangeNames()
+{
+    constexpr int most_rows = 3;
+    constexpr double apart = 14;
+    const QFontMetricsF metrics(font());
+    const auto limit = [this](int row) {
+        const QSize box = times_->sizeHint(); // at the top, on the right
+        return row * rowHeight() < box.height() ? width() - box.width() - 10.0 : width() - right_margin;
+    };
+    names_.clear();
+    std::vector<double> ends = {0};
+    const int rows_before = name_rows_;
+    for (const Strip& strip : strips_) {
+        Name name{nameOf(strip), {}, strip.left, strip.role};
+        const double needed = metrics.horizontalAdvance(name.text) + 2;
+        const auto leftIn = [&](int row) { return std::min(strip.left + 4, limit(row) - needed); };
+        int row = 0;
+        while (row + 1 < most_rows && leftIn(row) < ends.at(static_cast<std::size_t>(row)) &&
+               ends.at(static_cast<std::size_t>(row)) > 0)
+            if (++row == static_cast<int>(ends.size()))
+                ends.push_back(0);
+        double& end = ends.at(static_cast<std::size_t>(row));
+        const double left = std::max(end, leftIn(row));
+        const double room = std::max(0.0, limit(row) - left);
+        name.text = metrics.elidedText(name.text, Qt::ElideRight, room);
+        name.area = QRectF(left, 2 + row * rowHeight(), std::min(needed, room), 18 * scale());
+        end = name.area.right() + apart;
+        names_.push_back(name);
+    }
+    name_rows_ = static_cast<int>(ends.size());
+    if (name_rows_ != rows_before)
+        updateGeometry();
 }
 
 double ProfilePanel::roomForHeights() const
@@ -220,6 +265,15 @@ void ProfilePanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     arrange();
+}
+
+void ProfilePanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        updateGeometry();
+        arrange();
+    }
 }
 
 double ProfilePanel::y(double height_mm) const

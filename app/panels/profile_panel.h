@@ -32,7 +32,8 @@ public:
     /// Heights drawn larger need room to be seen in.
     QSize minimumSizeHint() const override
     {
-        return {240, exaggeration_ > 1 ? 200 : static_cast<int>(60 + 30 * scale())};
+        const int names = static_cast<int>((name_rows_ - 1) * rowHeight());
+        return {240, names + (exaggeration_ > 1 ? 200 : static_cast<int>(60 + 30 * scale()))};
     }
 
     /// Widget position of a place along a hose's path, at its centreline; and back. Nothing: not shown.
@@ -42,6 +43,15 @@ public:
         double along_mm = 0;
     };
     std::optional<Place> placeAt(const QPointF& at) const;
+
+    /// What stands over the strips: the hoses' names, each in a row where it has room.
+    struct Name {
+        QString text; ///< shortened where even an own row is too short for it
+        QRectF area;
+        double strip_left = 0;
+        HoseRole role = HoseRole::supply;
+    };
+    const std::vector<Name>& names() const { return names_; }
 
 Q_SIGNALS:
     void exaggerationChanged(int times);
@@ -53,12 +63,15 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     double scale() const { return drawing::textScale(font()); }
     double leftMargin() const { return 62 * scale(); }
-    static constexpr double right_margin = 22;            ///< with the scroll bar
-    double topMargin() const { return 4 + 20 * scale(); } ///< under the hoses' names and the scale
+    static constexpr double right_margin = 22;        ///< with the scroll bar
+    double rowHeight() const { return 16 * scale(); } ///< of names
+    /// Under the hoses' names and the scale.
+    double topMargin() const { return 4 + 20 * scale() + (name_rows_ - 1) * rowHeight(); }
     double bottomMargin() const { return 4 + 16 * scale(); }
     static constexpr double gap = 26;
 
@@ -81,6 +94,8 @@ private:
 
     void sample();
     void arrange();
+    void arrangeNames();
+    QString nameOf(const Strip& strip) const;
     void arrangeHeights();
     void follow();
     void lookAt(double height_mm);
@@ -100,6 +115,8 @@ private:
     Selection& selection_;
     drawing::Look look_ = drawing::Look::light;
     std::vector<Strip> strips_;
+    std::vector<Name> names_; ///< one per strip
+    int name_rows_ = 1;
     double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;
     Vec3 sampled_up_; ///< plumb of the samples

@@ -49,7 +49,7 @@ void EditTable::put(int row, int column, const QString& text, Kind kind, Qt::Ali
 void EditTable::embolden(int row, int column, bool bold)
 {
     const QSignalBlocker quiet(this);
-    QFont bolder = font();
+    QFont bolder; // as large as the table's own
     bolder.setBold(bold);
     item(row, column)->setFont(bolder);
 }

@@ -111,7 +111,7 @@ void PartsPage::fill(int row, const PartRow& part)
                                            : tr("%1\nClick to select it on the drawing.").arg(cells[column]));
         if (column == PartColumn::number || column == PartColumn::quantity)
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        QFont font = table_->font();
+        QFont font; // as large as the table's own
         font.setBold(!part.missing.empty() && (column == PartColumn::part || column == PartColumn::remark));
         item->setFont(font);
     }

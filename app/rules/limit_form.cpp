@@ -1,5 +1,6 @@
 #include "app/rules/limit_form.h"
 
+#include "app/drawing/look.h"
 #include "app/language/in_words.h"
 #include "app/panels/field.h"
 #include "app/panels/quantity_edit.h"
@@ -57,7 +58,7 @@ void LimitForm::addRow(Row& row, const QString& label, QGridLayout& grid)
     row.edit = new QuantityEdit(rule_.unit, this);
     row.edit->setAccessibleName(label);
     row.edit->setObjectName(label);
-    row.edit->setMaximumWidth(130);
+    row.edit->setMaximumWidth(static_cast<int>(130 * drawing::textScale(font())));
     row.own = new QLabel(this);
     row.own->setProperty("role", QStringLiteral("faint"));
     auto* problem = new QLabel(this);

@@ -71,7 +71,7 @@ QWidget* RuleBrowser::makeLeft()
     tree_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     tree_->expandAll();
     auto* left = new QWidget(this);
-    left->setMinimumWidth(230);
+    left->setMinimumWidth(static_cast<int>(230 * drawing::textScale(font())));
     auto* column = new QVBoxLayout(left);
     column->setContentsMargins(8, 8, 4, 4);
     column->addWidget(sought_);

@@ -60,7 +60,7 @@ void FigureTable::show(const Figures& figures)
         for (int column = 0; column < columnCount(); ++column) {
             const QString text = column == 0 ? figure.label : figure.values.value(column - 1);
             auto* cell = new QTableWidgetItem(text);
-            QFont own = font();
+            QFont own; // as large as the table's own
             own.setBold(figure.wrong || text.startsWith(QStringLiteral("▲")));
             if (column == 0 && linked) {
                 own.setUnderline(true);

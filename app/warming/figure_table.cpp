@@ -52,7 +52,7 @@ void showRow(QTableWidget& table, int row, const QStringList& cells, bool stands
 {
     for (int column = 0; column < table.columnCount(); ++column) {
         auto* item = new QTableWidgetItem(cells[column]);
-        QFont font = table.font();
+        QFont font; // as large as the table's own
         font.setBold(stands_out || cells[column].startsWith(QStringLiteral("▲")));
         item->setFont(font);
         item->setToolTip(tip);

@@ -34,6 +34,7 @@ constexpr LookAction look_actions[] = {
     {"light", drawing::Look::light},
     {"dark", drawing::Look::dark},
     {"high-contrast", drawing::Look::contrast},
+    {"high-contrast-dark", drawing::Look::contrast_dark},
 };
 
 constexpr int text_percents[] = {100, 125, 150, 175, 200};

@@ -60,8 +60,9 @@ CommandSearch::CommandSearch(const Actions& actions, const QMenuBar& menus, QWid
     found_->setRootIsDecorated(false);
     found_->setUniformRowHeights(true);
     found_->setFocusPolicy(Qt::NoFocus); // the arrow keys go to it from the line
-    found_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    found_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+    // The command itself comes first: what is beside it may be shortened, and is told whole by its tip.
+    found_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+    found_->header()->setSectionResizeMode(1, QHeaderView::Stretch);
     found_->header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
     found_->header()->setStretchLastSection(false);
     note_->setProperty("role", QStringLiteral("faint"));
@@ -132,6 +133,7 @@ void CommandSearch::list()
             found_, {command.words, place, command.action->shortcut().toString(QKeySequence::NativeText)});
         item->setData(0, Qt::UserRole, static_cast<qulonglong>(i));
         item->setToolTip(0, command.action->statusTip());
+        item->setToolTip(1, place);
         for (int column = 0; column < 3; ++column)
             if (column > 0 || !can)
                 item->setForeground(column, palette().color(QPalette::PlaceholderText));

@@ -1,5 +1,7 @@
 #include "app/window/look.h"
 
+#include "app/panels/text_size.h"
+
 #include <QApplication>
 #include <QFile>
 #include <QGuiApplication>
@@ -22,7 +24,7 @@ namespace {
 /// draws them like ink.
 QColor frameOf(const drawing::Palette& ink, drawing::Look look)
 {
-    return look == drawing::Look::contrast ? ink.faint : ink.grid_strong;
+    return drawing::isContrast(look) ? ink.faint : ink.grid_strong;
 }
 
 QPalette paletteFor(const drawing::Palette& ink, drawing::Look look)
@@ -48,9 +50,33 @@ QPalette paletteFor(const drawing::Palette& ink, drawing::Look look)
     return palette;
 }
 
+/// Text of another size than the usual.
+QString textSizes(double text_scale)
+{
+    QString out;
+    for (const int px : panels::text_sizes_px)
+        out += QStringLiteral("*[text_px=\"%1\"] { font-size: %2px; }")
+                   .arg(px)
+                   .arg(std::lround(px * text_scale));
+    return out + QStringLiteral("*[strong=\"true\"] { font-weight: 600; }");
+}
+
+/// Buttons and lists stand off by their edge alone, which their usual style leaves too faint for high
+/// contrast.
+QString strongEdges(const drawing::Palette& ink)
+{
+    return QStringLiteral("QPushButton { border: 1px solid %1; border-radius: 2px; padding: 3px 10px; }"
+                          "QComboBox { border: 1px solid %1; border-radius: 2px; padding: 2px 4px; }"
+                          "QPushButton:focus, QComboBox:focus { border: 2px solid %2; }"
+                          "QPushButton:disabled, QComboBox:disabled { border-style: dotted; }"
+                          "QPushButton:pressed, QPushButton:checked { background: %2; color: %3; }")
+        .arg(ink.faint.name(), ink.accent.name(), ink.ground.name());
+}
+
 /// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 lettering, %7 its size, %8 of titles. The
 /// lettering stands here too, since a desktop's own fonts for single kinds of widgets win over the
-/// application's.
+/// application's. A panel's title is a special case: while its panel has the application's very font, Qt
+/// writes it in the desktop's font for titles; a weight that no one sees makes it another.
 QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_scale)
 {
     return QStringLiteral(
@@ -60,7 +86,7 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QToolButton:hover { border-color: %1; }"
                "QToolButton:checked { border-color: %2; color: %2; }"
                "QToolButton:focus { border-color: %2; }"
-               "QDockWidget { font-family: \"%6\"; font-size: %7px; }"
+               "QDockWidget { font-family: \"%6\"; font-size: %7px; font-weight: 401; }"
                "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %7px; }"
                "QStatusBar { border-top: 1px solid %1; }"
                // A style's own pictures on them are not of the program's family.
@@ -80,10 +106,11 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "%1; }"
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
-        .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
-             ink.ground.name(), drawing::lettering().family())
-        .arg(std::lround(drawing::usual_text_px * text_scale))
-        .arg(std::lround(18 * text_scale));
+               .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
+                    ink.ground.name(), drawing::lettering().family())
+               .arg(std::lround(drawing::usual_text_px * text_scale))
+               .arg(std::lround(18 * text_scale)) +
+           textSizes(text_scale) + (drawing::isContrast(look) ? strongEdges(ink) : QString());
 }
 
 /// Drawn anew at each size that is asked for, so that it is sharp on every screen.
@@ -141,13 +168,14 @@ drawing::Look ofDesktop()
     const QPalette palette = QGuiApplication::palette();
     const QColor ground = palette.color(QPalette::Window);
     const QColor text = palette.color(QPalette::WindowText);
+    const bool dark = luminance(ground) < luminance(text);
     if (contrastRatio(ground, text) > nothing_between)
-        return drawing::Look::contrast;
+        return dark ? drawing::Look::contrast_dark : drawing::Look::contrast;
 #if QT_VERSION >= QT_VERSION_CHECK(6, 5, 0)
     if (QGuiApplication::styleHints()->colorScheme() == Qt::ColorScheme::Dark)
         return drawing::Look::dark;
 #endif
-    return luminance(ground) < luminance(text) ? drawing::Look::dark : drawing::Look::light;
+    return dark ? drawing::Look::dark : drawing::Look::light;
 }
 
 void apply(drawing::Look look, double text_scale)
@@ -158,8 +186,8 @@ void apply(drawing::Look look, double text_scale)
     QFont font = drawing::lettering();
     font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
     QApplication::setFont(font);
-    QApplication::setFont(font, "QDockWidgetTitle"); // a desktop has one of its own for it
     qApp->setStyleSheet(styleSheet(ink, look, text_scale));
+    QApplication::setFont(font, "QDockWidgetTitle"); // a desktop has one of its own for it
 }
 
 QIcon icon(const QString& name, drawing::Look look)

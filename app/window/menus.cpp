@@ -154,7 +154,7 @@ void MainWindow::buildViewMenu()
                  QStringLiteral("metric"), QStringLiteral("inch"), QString(), QStringLiteral("rules"),
                  QStringLiteral("assumptions"), QString()});
     QMenu* look = menu->addMenu(tr("&Look"));
-    for (const char* id : {"look-of-desktop", "light", "dark", "high-contrast"})
+    for (const char* id : {"look-of-desktop", "light", "dark", "high-contrast", "high-contrast-dark"})
         look->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* text = menu->addMenu(tr("Te&xt size"));
     for (const char* id : {"text-100", "text-125", "text-150", "text-175", "text-200"})

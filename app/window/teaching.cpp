@@ -50,6 +50,7 @@ void showTeaching(QWidget& window, const std::function<void(const QString&)>& op
     text->setMarkdown(QString::fromUtf8(page.readAll()));
     spaceOut(*text->document());
     text->setOpenLinks(false);
+    text->setAccessibleName(dialog->windowTitle());
     QObject::connect(text, &QTextBrowser::anchorClicked, &window, [open_sample](const QUrl& link) {
         if (link.scheme() == QLatin1String("sample"))
             open_sample(link.path());

@@ -1167,6 +1167,14 @@
         <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
         <translation>Zeigen, was beim unerwarteten Ende des Programms nicht gespeichert war oder beiseitegelegt wurde</translation>
     </message>
+    <message>
+        <source>High contrast, &amp;white on black</source>
+        <translation>Hoher Kontrast, &amp;weiß auf schwarz</translation>
+    </message>
+    <message>
+        <source>White on black, for eyes that a bright ground blinds</source>
+        <translation>Weiß auf Schwarz, für Augen, die ein heller Grund blendet</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

@@ -1167,6 +1167,14 @@
         <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
         <translation>Ver lo que no se guardó cuando el programa terminó de forma inesperada, o se apartó</translation>
     </message>
+    <message>
+        <source>High contrast, &amp;white on black</source>
+        <translation>Alto contraste, &amp;blanco sobre negro</translation>
+    </message>
+    <message>
+        <source>White on black, for eyes that a bright ground blinds</source>
+        <translation>Blanco sobre negro, para ojos que un fondo claro deslumbra</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

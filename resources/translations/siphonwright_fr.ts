@@ -1167,6 +1167,14 @@
         <source>See what was not saved when the program ended unexpectedly, or was put aside</source>
         <translation>Voir ce qui n&apos;était pas enregistré quand le programme s&apos;est arrêté de façon inattendue, ou a été mis de côté</translation>
     </message>
+    <message>
+        <source>High contrast, &amp;white on black</source>
+        <translation>Fort contraste, blanc sur &amp;noir</translation>
+    </message>
+    <message>
+        <source>White on black, for eyes that a bright ground blinds</source>
+        <translation>Blanc sur noir, pour les yeux qu’un fond clair éblouit</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>

@@ -53,7 +53,8 @@ QColor over(const QColor& film, const QColor& ground)
                             mix(film.blueF(), ground.blueF()));
 }
 
-constexpr drawing::Look all_looks[] = {drawing::Look::light, drawing::Look::dark, drawing::Look::contrast};
+constexpr drawing::Look all_looks[] = {drawing::Look::light, drawing::Look::dark, drawing::Look::contrast,
+                                       drawing::Look::contrast_dark};
 
 } // namespace
 
@@ -66,6 +67,7 @@ private Q_SLOTS:
     void the_contrast_ratio_is_that_of_wcag();
     void words_stand_off_their_ground_data();
     void words_stand_off_their_ground();
+    void lines_of_high_contrast_stand_off_too_data();
     void lines_of_high_contrast_stand_off_too();
     void every_icon_is_drawn_at_16_px_in_each_look();
     void every_tool_and_main_action_has_an_icon();
@@ -125,6 +127,7 @@ void TestLooks::words_stand_off_their_ground_data()
     QTest::newRow("light") << drawing::Look::light << 4.5;
     QTest::newRow("dark") << drawing::Look::dark << 4.5;
     QTest::newRow("high contrast") << drawing::Look::contrast << 7.0;
+    QTest::newRow("high contrast, dark") << drawing::Look::contrast_dark << 7.0;
 }
 
 void TestLooks::words_stand_off_their_ground()
@@ -161,11 +164,19 @@ void TestLooks::words_stand_off_their_ground()
         judge("role", widgets.color(ink), "its ground", widgets.color(ground));
 }
 
+void TestLooks::lines_of_high_contrast_stand_off_too_data()
+{
+    QTest::addColumn<drawing::Look>("look");
+    QTest::newRow("black on white") << drawing::Look::contrast;
+    QTest::newRow("white on black") << drawing::Look::contrast_dark;
+}
+
 void TestLooks::lines_of_high_contrast_stand_off_too()
 {
+    QFETCH(drawing::Look, look);
     constexpr double least = 4.5;
-    look::apply(drawing::Look::contrast, 1);
-    const drawing::Palette p = drawing::paletteOf(drawing::Look::contrast);
+    look::apply(look, 1);
+    const drawing::Palette p = drawing::paletteOf(look);
     for (const Named& ink : inksOf(p))
         for (const QColor& ground :
              {p.ground, p.engine_fill, p.heater_fill, over(p.jacket_fill, p.engine_fill)})
@@ -201,12 +212,15 @@ void TestLooks::every_tool_and_main_action_has_an_icon()
 {
     for (const QAction* action : window_->findChild<QToolBar*>(QStringLiteral("tools"))->actions())
         QVERIFY2(action->isSeparator() || !action->icon().isNull(), qPrintable(action->text()));
-    for (const char* id :
-         {"new",           "open",         "save",        "save-as",  "export",        "preview",
-          "print",         "delete",       "zoom-in",     "zoom-out", "rules",         "assumptions",
-          "warm-up",       "survey",       "parts",       "estimate", "commissioning", "demonstrate",
-          "find-command",  "shortcuts",    "first-steps", "cautions", "about",         "insert-engine",
-          "insert-heater", "high-contrast"})
+    for (const char* id : {"new",           "open",          "save",
+                           "save-as",       "export",        "preview",
+                           "print",         "delete",        "zoom-in",
+                           "zoom-out",      "rules",         "assumptions",
+                           "warm-up",       "survey",        "parts",
+                           "estimate",      "commissioning", "demonstrate",
+                           "find-command",  "shortcuts",     "first-steps",
+                           "cautions",      "about",         "insert-engine",
+                           "insert-heater", "high-contrast", "high-contrast-dark"})
         QVERIFY2(!window_->actions()[QLatin1String(id)]->icon().isNull(), id);
 }
 
@@ -219,6 +233,10 @@ void TestLooks::a_look_is_chosen_kept_and_left_by_its_key()
     QCOMPARE(QApplication::palette().color(QPalette::WindowText), QColor(Qt::black));
     again();
     QCOMPARE(window_->look(), drawing::Look::contrast);
+    trigger("high-contrast-dark");
+    QCOMPARE(window_->look(), drawing::Look::contrast_dark);
+    QCOMPARE(QApplication::palette().color(QPalette::WindowText), QColor(Qt::white));
+    QCOMPARE(QApplication::palette().color(QPalette::Window), QColor(Qt::black));
     trigger("dark");
     QCOMPARE(window_->look(), drawing::Look::dark);
     trigger("dark");

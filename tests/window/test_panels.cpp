@@ -33,6 +33,8 @@ private Q_SLOTS:
     void a_chosen_row_leads_to_its_rule();
     void pointing_at_the_profile_points_along_the_hose();
     void heights_in_the_profile_are_exaggerated_as_chosen();
+    void names_over_the_profile_stay_readable_data();
+    void names_over_the_profile_stay_readable();
 
 private:
     panels::QuantityEdit* line(const QWidget& panel, const QString& label) const
@@ -262,6 +264,40 @@ void TestPanels::heights_in_the_profile_are_exaggerated_as_chosen()
     QCOMPARE(panel.exaggeration(), 10);
     panel.setExaggeration(0);
     QVERIFY(!panel.findChild<QScrollBar*>()->isVisible());
+}
+
+void TestPanels::names_over_the_profile_stay_readable_data()
+{
+    QTest::addColumn<QString>("sample");
+    QTest::addColumn<int>("width_px"); // of the panel in a window of 1280 by 720: 920
+    QTest::addColumn<int>("text_px");
+    QTest::newRow("four hoses") << "generator-two-heaters" << 880 << 13;
+    QTest::newRow("four hoses, twice the text") << "generator-two-heaters" << 880 << 26;
+    QTest::newRow("a long hose and a short one") << "vee-crossing" << 880 << 13;
+    QTest::newRow("a narrow panel") << "vee-crossing" << 500 << 13;
+}
+
+void TestPanels::names_over_the_profile_stay_readable()
+{
+    QFETCH(QString, sample);
+    QFETCH(int, width_px);
+    QFETCH(int, text_px);
+    openSample(sample.toLatin1());
+    panels::ProfilePanel panel(*document_, *selection_);
+    QFont font = drawing::lettering();
+    font.setPixelSize(text_px);
+    panel.setFont(font);
+    panel.resize(width_px, 160);
+    panel.show();
+    const auto& names = panel.names();
+    QCOMPARE(names.size(), document_->sketch().hoses.size());
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        QVERIFY2(!names[i].text.contains(QChar(0x2026)), qPrintable(names[i].text)); // …
+        QVERIFY(panel.rect().contains(names[i].area.toRect()));
+        for (std::size_t k = 0; k < i; ++k)
+            QVERIFY2(!names[i].area.adjusted(0, 4, 0, -4).intersects(names[k].area),
+                     qPrintable(names[i].text));
+    }
 }
 
 QTEST_MAIN(TestPanels)

@@ -5,6 +5,7 @@
 #include "app/drawing/balloon_places.h"
 #include "app/drawing/hose_layer.h"
 
+#include <QColor>
 #include <QEvent>
 #include <QImage>
 #include <QPainter>
@@ -12,6 +13,7 @@
 #include <QtTest>
 
 #include <cmath>
+#include <cstdlib>
 #include <random>
 
 using namespace siphonwright;
@@ -93,6 +95,24 @@ QImage shown(ElevationView& view)
     QEvent leave(QEvent::Leave);
     QApplication::sendEvent(&view, &leave);
     return view.grab().toImage();
+}
+
+/// The rim of a letter laid over a picture is rounded once more than over what is drawn: by a step of a
+/// colour.
+bool sameToAStep(const QImage& a, const QImage& b)
+{
+    const auto near = [](int one, int other) { return std::abs(one - other) <= 1; };
+    if (a.size() != b.size())
+        return false;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) {
+            const QColor one = a.pixelColor(x, y);
+            const QColor other = b.pixelColor(x, y);
+            if (!near(one.red(), other.red()) || !near(one.green(), other.green()) ||
+                !near(one.blue(), other.blue()))
+                return false;
+        }
+    return true;
 }
 
 } // namespace
@@ -203,7 +223,7 @@ void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives()
     bench.view.zoomToFit();
     const QImage anew = shown(other);
     QVERIFY(anew != before);
-    QTRY_COMPARE_WITH_TIMEOUT(shown(bench.view), anew, patience_ms);
+    QTRY_VERIFY_WITH_TIMEOUT(sameToAStep(shown(bench.view), anew), patience_ms);
 }
 
 void TestLargeDrag::stepsOfADragAreLaidOutAtOnceAndJudgedSoon()

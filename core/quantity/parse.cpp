@@ -95,9 +95,12 @@ private:
             meaning = *found;
         }
         const double value = (sign * *number + meaning.offset) * meaning.size;
-        if (unit_ == Unit::degC && value < -zero_degC_in_K)
+        if (unit_ != Unit::degC || value >= -zero_degC_in_K)
+            return value;
+        constexpr double rounded_away_K = 0.051; // absolute zero itself prints as -273.2 degC or -459.7 degF
+        if (value < -zero_degC_in_K - rounded_away_K)
             return refuse("That is colder than absolute zero.");
-        return value;
+        return -zero_degC_in_K;
     }
 
     /// A bare number as a share: 0.7 is 70 %, but 70 could be meant as either.

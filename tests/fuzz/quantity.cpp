@@ -4,6 +4,7 @@
 #include "tests/fuzz/require.h"
 
 #include "core/quantity/constants.h"
+#include "core/quantity/number.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/units.h"
 
@@ -20,7 +21,6 @@ namespace {
 
 constexpr unsigned unit_count = static_cast<unsigned>(Unit::W_per_K) + 1;
 constexpr double printed_to_the_last_digit = 1e12; ///< larger ones have digits that a double does not hold
-constexpr std::size_t longest_typed = 80;
 
 /// Half of the last step that is printed.
 double roundedAway(Unit unit, UnitSystem system)
@@ -35,7 +35,7 @@ void judgeReadBack(double value, Unit unit, UnitSystem system)
 {
     const std::string printed = format(value, unit, system);
     require(!printed.empty(), "something is printed");
-    if (printed.size() > longest_typed || !(std::abs(value) < printed_to_the_last_digit))
+    if (printed.size() > longest_typed_bytes || !(std::abs(value) < printed_to_the_last_digit))
         return;
     const auto again = parse(printed, unit, system);
     if (unit == Unit::slope) { // in words where it is steep, and one in n is rounded in n

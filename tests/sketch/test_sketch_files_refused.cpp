@@ -57,8 +57,14 @@ std::string hoseWith(const std::string& members)
 std::string withItems(const std::string& before, const std::string& item, std::size_t count,
                       std::size_t number)
 {
-    return (number == 0 ? "" : ",") + std::string("{\"id\": \"i") + std::to_string(number) + "\", " + before +
-           listOf(item, count) + "}";
+    std::string text = number == 0 ? "" : ",";
+    text += R"({"id": "i)";
+    text += std::to_string(number);
+    text += R"(", )";
+    text += before;
+    text += listOf(item, count);
+    text += "}";
+    return text;
 }
 
 std::string manyCorners(const std::vector<std::size_t>& hoses)

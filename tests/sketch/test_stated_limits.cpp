@@ -1,5 +1,6 @@
 #include "core/paperwork/price_list.h"
 #include "core/quantity/number.h"
+#include "core/quantity/quantity.h"
 #include "core/sketch/file.h"
 #include "core/sketch/format/describe_sketch.h"
 #include "core/sketch/format/json_tree.h"

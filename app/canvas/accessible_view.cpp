@@ -160,7 +160,7 @@ public:
 
     int childCount() const override
     {
-        return static_cast<int>(view_.things().size()) + QAccessibleWidget::childCount();
+        return static_cast<int>(view_.thingCount()) + QAccessibleWidget::childCount();
     }
     QAccessibleInterface* child(int index) const override;
     int indexOfChild(const QAccessibleInterface* child) const override;

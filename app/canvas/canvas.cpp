@@ -27,11 +27,11 @@ bool Canvas::apply(const QString& text, const std::function<void(Sketch&)>& edit
 
 Snapped Canvas::snap(Vec2 raw, const SnapScene& scene, const Pointer& pointer) const
 {
-    constexpr double reach_px = 7;
     if (pointer.keyboard || !snapping || pointer.modifiers.testFlag(Qt::AltModifier))
         return {raw, {}};
     const double zoom = viewport.zoom();
-    return siphonwright::snap(raw, scene, snap_settings.choice, snapSpacing(zoom, units()), reach_px / zoom);
+    return siphonwright::snap(raw, scene, snap_settings.choice, snapSpacing(zoom, units()),
+                              snap_reach_px / zoom);
 }
 
 double Canvas::nudgeStep(bool fine) const
@@ -62,6 +62,11 @@ drawing::Style Canvas::style() const
     out.findings = findings_shown;
     out.balloons = findings_shown;
     return out;
+}
+
+const drawing::Balloons& Canvas::balloons() const
+{
+    return kept_balloons.of(document.analysis(), style(), viewport.transform().inverted().mapRect(area));
 }
 
 } // namespace siphonwright

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "app/canvas/hose_places.h"
 #include "app/canvas/snap_scene.h"
 #include "app/canvas/viewport.h"
 #include "app/document/document.h"
+#include "app/drawing/balloon_places.h"
 #include "app/drawing/elevation.h"
 #include "app/photo/picture_cache.h"
 
@@ -29,6 +31,8 @@ struct Canvas {
         : document(document_lent), selection(selection_lent)
     {}
 
+    static constexpr double snap_reach_px = 7;
+
     Document& document;
     Selection& selection;
     Viewport viewport;
@@ -49,6 +53,8 @@ struct Canvas {
     /// Points of the photograph were pointed at, for what a tool of the photograph needs a figure for.
     std::function<void(const std::vector<Vec2>& points)> photo_points;
     mutable photo::PictureCache pictures;
+    mutable drawing::KeptBalloons kept_balloons;
+    mutable HosePlaces hose_places;
 
     const Sketch& sketch() const { return document.sketch(); }
     const Projection& view() const { return viewport.view(); }
@@ -62,6 +68,8 @@ struct Canvas {
     /// One nudge: coarse or fine, mm.
     double nudgeStep(bool fine) const;
     drawing::Style style() const;
+    /// Where the findings' balloons stand now.
+    const drawing::Balloons& balloons() const;
     /// The photograph, decoded; null without one.
     const drawing::Picture* picture() const { return pictures.of(sketch()); }
 };

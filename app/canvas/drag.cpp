@@ -68,6 +68,7 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
     if (!turns && canvas.selection.parts().size() > 1 && canvas.selection.contains(part))
         drag.parts = canvas.selection.parts();
     drag.start = canvas.sketch();
+    drag.hose_boxes = boxesOf(drag.start);
     drag.grabbed = grabbed;
     drag.anchor = placeOf(canvas, part).value_or(grabbed);
     if (turns)
@@ -127,12 +128,13 @@ std::vector<Guide> dragTo(Canvas& canvas, const Drag& drag, const Pointer& point
     } else {
         const Vec2 raw = {drag.anchor.x + pointer.at.x - drag.grabbed.x,
                           drag.anchor.z + pointer.at.z - drag.grabbed.z};
-        snapped =
-            canvas.snap(raw,
-                        canvas.view().isEnd()
-                            ? endSceneFor(drag.start, canvas.layout(), drag.part, canvas.view())
-                            : sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope),
-                        pointer);
+        const SnapNear near_by{raw, Canvas::snap_reach_px / canvas.viewport.zoom(), drag.hose_boxes};
+        snapped = canvas.snap(
+            raw,
+            canvas.view().isEnd()
+                ? endSceneFor(drag.start, canvas.layout(), drag.part, canvas.view())
+                : sceneFor(drag.start, canvas.layout(), drag.part, canvas.snap_settings.slope, &near_by),
+            pointer);
         const Vec3 delta = canvas.view().move({snapped.at.x - drag.anchor.x, snapped.at.z - drag.anchor.z});
         if (drag.part.kind == PartKind::hose_end) {
             const std::optional<Socket> socket = socketAt(drag.start, canvas.viewport, pointer.screen);

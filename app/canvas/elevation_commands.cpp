@@ -102,6 +102,14 @@ std::vector<PartRef> ElevationView::things() const
     return out;
 }
 
+std::size_t ElevationView::thingCount() const
+{
+    const PartRef& part = state_->canvas.selection.part();
+    const std::vector<Vec2>* corners =
+        ownerOf(part).kind != part.kind ? outlineOf(state_->canvas.sketch(), part) : nullptr;
+    return walkLength(state_->canvas.sketch()) + (corners ? corners->size() : 0);
+}
+
 Document& ElevationView::document() const
 {
     return state_->canvas.document;

@@ -185,10 +185,20 @@ void ElevationView::fingersLifted(QPointF at)
         act([](Tool& tool) { tool.left(); });
 }
 
-/// A finger held still opens the menu.
+/// A finger held still opens the menu; what was drawn over the rest step by step goes back to it.
 void ElevationView::timerEvent(QTimerEvent* event)
 {
     Fingers& fingers = state_->fingers;
+    if (event->timerId() == state_->rest.timerId()) {
+        if (state_->tool->dragging() || !state_->canvas.document.analysisIsCurrent())
+            return; // and again after as long
+        state_->rest.stop();
+        if (state_->hoses.leavesOut()) {
+            state_->hoses.settle();
+            update();
+        }
+        return;
+    }
     if (event->timerId() != fingers.hold.timerId()) {
         QWidget::timerEvent(event);
         return;

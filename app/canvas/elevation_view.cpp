@@ -49,6 +49,7 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     : QWidget(parent), state_(std::make_unique<State>(document, selection))
 {
     state_->canvas.viewport.setView(view);
+    state_->pictures = std::make_unique<HosePictures>(state_->hoses, [this] { update(); });
     state_->tool = makeTool(state_->canvas, ToolKind::select);
     makeElevationAccessible();
     state_->canvas.photo_points = [this](const std::vector<Vec2>& points) {
@@ -68,6 +69,7 @@ ElevationView::ElevationView(Document& document, Selection& selection, QWidget* 
     connect(&document, &Document::changed, this, &ElevationView::documentChanged);
     connect(&document, &Document::analysed, this, &ElevationView::refresh);
     connect(&selection, &Selection::partChanged, this, [this] {
+        state_->hoses.expect(hosesMovedBy(state_->canvas.sketch(), state_->canvas.selection.parts()));
         refresh();
         announceSelection(*this);
     });
@@ -271,10 +273,11 @@ void ElevationView::documentChanged()
         state_->tool->documentChanged();
         refresh();
     }
-    if (const std::size_t parts = things().size(); parts != state_->announced) {
+    if (const std::size_t parts = thingCount(); parts != state_->announced) {
         state_->announced = parts;
         announceParts(*this);
     }
+    state_->rest.start(State::rest_ms, this);
     update();
 }
 
@@ -296,7 +299,8 @@ void ElevationView::paintEvent(QPaintEvent*)
     }
     painter.save();
     painter.setTransform(canvas.viewport.transform(), true);
-    drawing::paintElevation(painter, canvas.sketch(), canvas.document.analysis(), canvas.style());
+    drawing::paintElevation(painter, canvas.sketch(), canvas.document.analysis(), canvas.style(),
+                            &state_->hoses, &canvas.balloons());
     painter.restore();
     paintGhost(painter);
     if (const ResolvedHose* hose = canvas.layout().hose(canvas.selection.hoverHose());

@@ -87,6 +87,7 @@ public:
     PartRef partAt(QPointF screen) const;
     /// In the order that the keyboard goes through them.
     std::vector<PartRef> things() const;
+    std::size_t thingCount() const;
     Document& document() const;
     Selection& selection() const;
     /// Lay what is not there yet over the drawing, and bring it into sight; null: no more.

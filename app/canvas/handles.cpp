@@ -45,40 +45,38 @@ void addTurningRing(const Canvas& canvas, std::vector<Handle>& out)
     }
 }
 
-void addHoseHandles(const ResolvedHose& hose, const Projection& view, std::vector<Handle>& out)
+void addHoseHandles(const ResolvedHose& hose, const Projection& view, const HandleWish& wish,
+                    std::vector<Handle>& out)
 {
     const Hose& drawn = *hose->hose;
+    if (wish.hose && !wish.hose(drawn))
+        return;
+    const auto add = [&](PartKind kind, std::size_t index, Vec3 at, HandleShape shape) {
+        const Vec2 seen = view.flat(at);
+        if (!wish.place || wish.place(seen))
+            out.push_back({{kind, drawn.id, index}, seen, shape, false});
+    };
     for (std::size_t i = 0; i < drawn.points.size(); ++i)
-        out.push_back(
-            {{PartKind::hose_point, drawn.id, i}, view.flat(drawn.points[i].at), HandleShape::square, false});
-    for (const std::size_t end : {std::size_t{0}, std::size_t{1}})
-        out.push_back({{PartKind::hose_end, drawn.id, end},
-                       view.flat(end == 0 ? hose->from.stop : hose->to.stop),
-                       HandleShape::round,
-                       false});
+        add(PartKind::hose_point, i, drawn.points[i].at, HandleShape::square);
+    add(PartKind::hose_end, 0, hose->from.stop, HandleShape::round);
+    add(PartKind::hose_end, 1, hose->to.stop, HandleShape::round);
     if (hose->path.line.empty())
         return;
     for (std::size_t i = 0; i < drawn.parts.size(); ++i)
-        out.push_back({{PartKind::inline_part, drawn.id, i},
-                       view.flat(alongHose(*hose, drawn.parts[i].along_mm)),
-                       HandleShape::diamond,
-                       false});
+        add(PartKind::inline_part, i, alongHose(*hose, drawn.parts[i].along_mm), HandleShape::diamond);
     for (std::size_t i = 0; i < drawn.clips_mm.size(); ++i)
-        out.push_back({{PartKind::clip, drawn.id, i},
-                       view.flat(alongHose(*hose, drawn.clips_mm[i])),
-                       HandleShape::diamond,
-                       false});
+        add(PartKind::clip, i, alongHose(*hose, drawn.clips_mm[i]), HandleShape::diamond);
 }
 
 } // namespace
 
-std::vector<Handle> handlesOf(const Canvas& canvas)
+std::vector<Handle> handlesOf(const Canvas& canvas, const HandleWish& wish)
 {
     const Sketch& sketch = canvas.sketch();
     std::vector<Handle> out;
     addTurningRing(canvas, out);
     for (const ResolvedHose& hose : canvas.layout().hoses)
-        addHoseHandles(hose, canvas.view(), out);
+        addHoseHandles(hose, canvas.view(), wish, out);
     for (const Port& port : sketch.ports)
         out.push_back(
             {{PartKind::port, port.id, 0}, canvas.view().flat(port.position), HandleShape::round, false});

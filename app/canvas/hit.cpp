@@ -3,6 +3,7 @@
 #include "app/canvas/dimension_ends.h"
 #include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
+#include "app/drawing/balloon_places.h"
 
 #include "core/sketch/edits.h"
 
@@ -20,7 +21,7 @@ std::optional<int> balloonAt(const Canvas& canvas, QPointF screen)
     const drawing::Style style = canvas.style();
     if (!style.balloons)
         return std::nullopt;
-    const std::vector<QPointF> places = drawing::balloonPlaces(canvas.document.analysis(), style);
+    const std::vector<QPointF>& places = canvas.balloons().places;
     const double radius_px =
         std::max(handle_reach_px * canvas.reach, drawing::balloonRadius(style) * canvas.viewport.zoom());
     for (std::size_t i = 0; i < places.size(); ++i)
@@ -34,7 +35,13 @@ std::optional<Hit> handleAt(const Canvas& canvas, QPointF screen)
     std::optional<Hit> best;
     double best_px = handle_reach_px * canvas.reach;
     const PartRef& selected = canvas.selection.part();
-    for (const Handle& handle : handlesOf(canvas)) {
+    const Vec2 at = canvas.viewport.toDrawing(screen);
+    const double near_mm = 2 * handle_reach_px * canvas.reach / canvas.viewport.zoom();
+    HandleWish near_by;
+    near_by.place = [&](Vec2 place) {
+        return std::abs(place.x - at.x) <= near_mm && std::abs(place.z - at.z) <= near_mm;
+    };
+    for (const Handle& handle : handlesOf(canvas, near_by)) {
         // What is selected is taken rather than what lies just as near to it.
         const double favour_px = belongTogether(handle.part, selected) ? 2 : 0;
         const double px = distanceBetween(canvas.viewport.toScreen(handle.at), screen) - favour_px;
@@ -46,16 +53,27 @@ std::optional<Hit> handleAt(const Canvas& canvas, QPointF screen)
     return best;
 }
 
+/// Whether a line may pass within reach of a point: quicker to say than how near it does.
+bool mayReach(const Projection& view, const Centreline& line, Vec2 at, double reach_mm)
+{
+    return std::any_of(line.pieces().begin(), line.pieces().end(), [&](const Piece& piece) {
+        const double far_mm = piece.length_mm + reach_mm;
+        const Vec2 start = view.flat(piece.start);
+        return std::abs(start.x - at.x) <= far_mm && std::abs(start.z - at.z) <= far_mm;
+    });
+}
+
 std::optional<Hit> hoseAt(const Canvas& canvas, QPointF screen)
 {
     std::optional<Hit> best;
     double best_mm = 0;
     const double zoom = canvas.viewport.zoom();
     for (const ResolvedHose& hose : canvas.layout().hoses) {
-        if (hose->path.line.empty())
-            continue;
-        const auto nearest = nearestSeen(canvas.view(), hose->path.line, canvas.viewport.toDrawing(screen));
+        const Vec2 at = canvas.viewport.toDrawing(screen);
         const double reach_mm = std::max(hose->outsideDiameter() / 2, edge_reach_px * canvas.reach / zoom);
+        if (!mayReach(canvas.view(), hose->path.line, at, reach_mm))
+            continue;
+        const auto nearest = nearestSeen(canvas.view(), hose->path.line, at);
         if (nearest.distance_mm > reach_mm || (best && nearest.distance_mm >= best_mm))
             continue;
         best = Hit{{PartKind::hose, hose.id(), 0}, false, -1, nearest.s};
@@ -136,7 +154,9 @@ Hit hitTest(const Canvas& canvas, QPointF screen)
 
 std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part)
 {
-    for (const Handle& handle : handlesOf(canvas))
+    HandleWish own;
+    own.hose = [owner = ownerOf(part)](const Hose& hose) { return hose.id == owner.id; };
+    for (const Handle& handle : handlesOf(canvas, own))
         if (handle.part == part && !handle.turns)
             return handle.at;
     if (part.kind == PartKind::hose) {
@@ -188,6 +208,18 @@ std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected)
         out.push_back({PartKind::dimension, dimension.id, 0});
     if (sketch.photo)
         out.push_back({PartKind::photo, {}, 0});
+    return out;
+}
+
+std::size_t walkLength(const Sketch& sketch)
+{
+    std::size_t out = sketch.ports.size() + sketch.heaters.size() + sketch.areas.size() +
+                      sketch.dimensions.size() + (sketch.tank ? 1 : 0) + (sketch.ground_z_mm ? 1 : 0) +
+                      (sketch.photo ? 1 : 0);
+    if (sketch.engine)
+        out += sketch.engine->thermostat ? 3 : 2; // with its jacket
+    for (const Shared<Hose>& hose : sketch.hoses)
+        out += 3 + hose->points.size() + hose->parts.size() + hose->clips_mm.size(); // itself and its ends
     return out;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/canvas/canvas.h"
 
+#include <functional>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -30,9 +31,15 @@ struct Hit {
     std::optional<double> along_mm; ///< on a hose: along its path, stub included
 };
 
+/// Which handles of hoses are asked for, where not all of them are: a large drawing has some hundred
+/// thousand.
+struct HandleWish {
+    std::function<bool(const Hose&)> hose; ///< null: of every hose
+    std::function<bool(Vec2)> place;       ///< null: everywhere
+};
 /// The handles there are now: hose points and small parts always, an outline's corners and the turning ring
 /// only for what is selected.
-std::vector<Handle> handlesOf(const Canvas& canvas);
+std::vector<Handle> handlesOf(const Canvas& canvas, const HandleWish& wish = {});
 /// Whether two parts are shown together: a hose and its points, the engine and its outlines, an area and its
 /// corners.
 bool belongTogether(const PartRef& a, const PartRef& b);
@@ -48,6 +55,8 @@ std::optional<Vec2> placeOf(const Canvas& canvas, const PartRef& part);
 
 /// Parts in the order that Tab goes through them; corners only among the corners of one outline.
 std::vector<PartRef> walkOrder(const Sketch& sketch, const PartRef& selected);
+/// How many they are with nothing selected, without naming them: a large drawing has some hundred thousand.
+std::size_t walkLength(const Sketch& sketch);
 
 /// The outline that a corner belongs to, or that the part itself is; null for others.
 const std::vector<Vec2>* outlineOf(const Sketch& sketch, const PartRef& part);

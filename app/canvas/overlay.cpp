@@ -3,6 +3,7 @@
 #include "app/canvas/dimension_ends.h"
 #include "app/canvas/photo_frame.h"
 #include "app/canvas/plane.h"
+#include "app/drawing/thin_line.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -27,6 +28,8 @@ QPolygonF polygonOf(const Viewport& viewport, const std::vector<Vec2>& outline)
     return out;
 }
 
+constexpr double unseen_px = 0.2;
+
 /// Corner of a box beside a place: within the area, where it hides least of the hoses.
 QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
 {
@@ -36,6 +39,9 @@ QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
     const double left = beside.x() - away - size.width();
     const double under = beside.y() + away;
     const double over = beside.y() - away - size.height();
+    const QRectF corners(QPointF(left, over), QPointF(right + size.width(), under + size.height()));
+    const std::vector<QPointF> on_hoses =
+        canvas.hose_places.within(corners & area, canvas.layout(), canvas.viewport, area);
     QPointF best;
     double least_px = HUGE_VAL;
     for (const QPointF corner :
@@ -45,14 +51,9 @@ QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
             std::clamp(corner.y(), area.top(), std::max(area.top(), area.bottom() - size.height())));
         // Being pushed back from the edge of the area would bring the box over the pointer.
         double hidden_px = 10 * distanceBetween(corner, inside);
-        for (const ResolvedHose& hose : canvas.layout().hoses) {
-            constexpr double step_px = 6;
-            const Centreline& line = hose->path.line;
-            const double step_mm = std::max(step_px / canvas.viewport.zoom(), line.length() / 1000);
-            for (double s = 0; !line.empty() && s <= line.length(); s += step_mm)
-                if (QRectF(inside, size).contains(canvas.viewport.toScreen(line.at(s))))
-                    hidden_px += step_px;
-        }
+        for (const QPointF& place : on_hoses)
+            if (QRectF(inside, size).contains(place))
+                hidden_px += HosePlaces::step_px;
         if (hidden_px < least_px) {
             best = inside;
             least_px = hidden_px;
@@ -60,6 +61,39 @@ QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
     }
     return best;
 }
+
+/// A line without the points that nobody can see, if it has very many; those left hardly turn.
+void paintLine(QPainter& painter, const QPolygonF& line)
+{
+    constexpr qsizetype many = 2000;
+    if (line.size() <= many) {
+        painter.drawPolyline(line);
+        return;
+    }
+    QPen flat = painter.pen();
+    flat.setJoinStyle(Qt::BevelJoin);
+    painter.setPen(flat);
+    painter.drawPolyline(drawing::thinned(line, unseen_px));
+}
+
+/// Handles that stand over each other hide the hose: of very many, some of those are left out.
+class Spacing {
+public:
+    explicit Spacing(std::size_t handles) : crowded_(handles > 200) {}
+
+    bool hasRoom(QPointF at)
+    {
+        constexpr double apart_px = 12;
+        if (crowded_ && distanceBetween(last_, at) < apart_px)
+            return false;
+        last_ = at;
+        return true;
+    }
+
+private:
+    bool crowded_;
+    QPointF last_{-1e9, -1e9}; ///< off the widget
+};
 
 /// The straights that a selected hose is drawn through: they tie each handle to its bend.
 void paintStraights(QPainter& painter, const Canvas& canvas, const ResolvedHose& hose)
@@ -71,7 +105,7 @@ void paintStraights(QPainter& painter, const Canvas& canvas, const ResolvedHose&
     QColor thin = canvas.palette.accent;
     thin.setAlphaF(0.55F);
     painter.setPen(pen(thin, 1, Qt::DotLine));
-    painter.drawPolyline(line);
+    paintLine(painter, line);
 }
 
 /// The contour of a part: what shows that it is selected or pointed at.
@@ -83,7 +117,7 @@ void paintContour(QPainter& painter, const Canvas& canvas, const PartRef& part, 
     painter.setBrush(Qt::NoBrush);
     const PartRef owner = ownerOf(part);
     if (const ResolvedHose* hose = owner.kind == PartKind::hose ? canvas.layout().hose(owner.id) : nullptr) {
-        painter.drawPolyline(traceOf(canvas.viewport, (*hose)->path.line));
+        paintLine(painter, traceOf(canvas.viewport, (*hose)->path.line));
     } else if (const std::vector<Vec2> outline = outlineSeen(canvas, part); !outline.empty()) {
         painter.drawPolygon(polygonOf(canvas.viewport, outline));
     } else if (const Heater* heater = part.kind == PartKind::heater ? sketch.heater(part.id) : nullptr) {
@@ -138,10 +172,11 @@ void paintGuideWord(QPainter& painter, const Canvas& canvas, const Guide& guide,
 QPolygonF traceOf(const Viewport& viewport, const Centreline& line)
 {
     constexpr double step_px = 3;
+    constexpr double least_px = 0.5; // nobody sees that a shorter arc is drawn straight
     QPolygonF out;
     for (const Piece& piece : line.pieces()) {
-        const double steps =
-            piece.radius_mm > 0 ? std::clamp(piece.length_mm * viewport.zoom() / step_px, 4.0, 64.0) : 1;
+        const double px = piece.length_mm * viewport.zoom();
+        const double steps = piece.radius_mm > 0 && px > least_px ? std::clamp(px / step_px, 4.0, 64.0) : 1;
         const int count = static_cast<int>(steps);
         for (int i = out.isEmpty() ? 0 : 1; i <= count; ++i)
             out.append(viewport.toScreen(piece.at(piece.length_mm * i / count)));
@@ -189,19 +224,33 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
         paintContour(painter, canvas, hovered, soft, 5);
     }
     const std::vector<PartRef>& all = canvas.selection.parts();
-    const auto shown = [&](const PartRef& part) {
-        return std::any_of(all.begin(), all.end(),
-                           [&](const PartRef& one) { return belongTogether(part, one); });
-    };
+    std::vector<PartRef> owners; // of many points of one hose, once
     for (const PartRef& part : all)
-        paintContour(painter, canvas, part, canvas.palette.accent, 2);
+        if (const PartRef owner = ownerOf(part);
+            std::find(owners.begin(), owners.end(), owner) == owners.end())
+            owners.push_back(owner);
+    const auto shown = [&](const PartRef& part) {
+        return part.kind != PartKind::nothing &&
+               std::find(owners.begin(), owners.end(), ownerOf(part)) != owners.end();
+    };
+    for (const PartRef& owner : owners)
+        paintContour(painter, canvas, owner, canvas.palette.accent, 2);
     for (const ResolvedHose& hose : canvas.layout().hoses)
         if (shown({PartKind::hose, hose.id(), 0}))
             paintStraights(painter, canvas, hose);
-    for (const Handle& handle : handlesOf(canvas)) {
+    HandleWish wish;
+    wish.hose = [&](const Hose& hose) {
+        const PartRef whole{PartKind::hose, hose.id, 0};
+        return shown(whole) || belongTogether(whole, hovered);
+    };
+    const std::vector<Handle> handles = handlesOf(canvas, wish);
+    Spacing spacing(handles.size());
+    for (const Handle& handle : handles) {
         const bool is_selected = canvas.selection.contains(handle.part) && !handle.turns;
         const bool is_hovered = handle.part == hovered;
-        if (is_selected || is_hovered || shown(handle.part) || belongTogether(handle.part, hovered))
+        if (is_selected || is_hovered ||
+            ((shown(handle.part) || belongTogether(handle.part, hovered)) &&
+             spacing.hasRoom(canvas.viewport.toScreen(handle.at))))
             paintHandle(painter, canvas, handle, is_selected, is_hovered);
     }
     for (const PartRef& part : all) {

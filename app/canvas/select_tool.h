@@ -36,7 +36,7 @@ public:
     void insertPointByKey(); ///< half-way to the next
     void enterOutline();     ///< to the first corner of what is selected
     int keepSelected();      ///< while Tab goes on; again: no longer. @return how many are kept
-    bool dragging() const { return drag_ || band_; }
+    bool dragging() const override { return drag_ || band_; }
 
 private:
     bool nudge(const QKeyEvent& event);

@@ -8,6 +8,9 @@
 
 #include "core/sketch/edits.h"
 
+#include <algorithm>
+#include <cstddef>
+
 /// What a moved part, or the next point of a hose, lines up with.
 namespace siphonwright {
 namespace {
@@ -24,8 +27,31 @@ void addCorners(SnapScene& scene, const std::vector<Vec2>& outline, const QStrin
         scene.points.emplace_back(corner, word);
 }
 
+bool inReach(const SnapNear& near_by, const QRectF& box)
+{
+    return near_by.at.x >= box.left() - near_by.reach_mm && near_by.at.x <= box.right() + near_by.reach_mm &&
+           near_by.at.z >= box.top() - near_by.reach_mm && near_by.at.z <= box.bottom() + near_by.reach_mm;
+}
+
+void addHosePoints(SnapScene& scene, const Hose& hose, const SnapNear* near_by, const HoseBoxes* boxes)
+{
+    if (near_by && !inReach(*near_by, boxes->whole))
+        return;
+    const QString name = inWords(hose.name);
+    for (std::size_t i = 0; i < hose.points.size(); ++i) {
+        if (near_by && i % HoseBoxes::points_each == 0)
+            while (i < hose.points.size() && !inReach(*near_by, boxes->stretches[i / HoseBoxes::points_each]))
+                i += HoseBoxes::points_each;
+        if (i >= hose.points.size())
+            return;
+        const Vec3& at = hose.points[i].at;
+        if (!near_by || inReach(*near_by, QRectF(QPointF(at.x, at.z), QPointF(at.x, at.z))))
+            scene.points.emplace_back(flatInElevation(at), name);
+    }
+}
+
 /// Everything that is a point, but for what moves with the part.
-void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
+void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part, const SnapNear* near_by = nullptr)
 {
     const PartRef owner = ownerOf(part);
     const bool with_engine = owner.kind == PartKind::engine;
@@ -40,10 +66,11 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part)
         scene.points.emplace_back(flatInElevation(socket.stop), socket.name);
         scene.points.emplace_back(flatInElevation(socket.opening), socket.name);
     }
-    for (const Shared<Hose>& hose : sketch.hoses)
-        if (owner.kind != PartKind::hose || hose->id != part.id)
-            for (const RoutePoint& point : hose->points)
-                scene.points.emplace_back(flatInElevation(point.at), inWords(hose->name));
+    for (std::size_t i = 0; i < sketch.hoses.size(); ++i) {
+        const Hose& hose = *sketch.hoses[i];
+        if (owner.kind != PartKind::hose || hose.id != part.id)
+            addHosePoints(scene, hose, near_by, near_by ? &near_by->hoses[i] : nullptr);
+    }
     if (sketch.engine && owner.kind != PartKind::engine)
         addCorners(scene, sketch.engine->outline, tr("corner of the engine"));
     if (sketch.engine && owner.kind != PartKind::engine && owner.kind != PartKind::jacket)
@@ -162,7 +189,32 @@ void addHoseScene(SnapScene& scene, const Sketch& sketch, const Layout& layout, 
 
 } // namespace
 
-SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope)
+std::vector<HoseBoxes> boxesOf(const Sketch& sketch)
+{
+    const auto take = [](QRectF& box, bool first, QPointF at) {
+        if (first)
+            box = {at, at};
+        box.setCoords(std::min(box.left(), at.x()), std::min(box.top(), at.y()),
+                      std::max(box.right(), at.x()), std::max(box.bottom(), at.y()));
+    };
+    std::vector<HoseBoxes> out;
+    out.reserve(sketch.hoses.size());
+    for (const Shared<Hose>& hose : sketch.hoses) {
+        HoseBoxes& boxes = out.emplace_back();
+        for (std::size_t i = 0; i < hose->points.size(); ++i) {
+            const QPointF at(hose->points[i].at.x, hose->points[i].at.z);
+            const bool first = i % HoseBoxes::points_each == 0;
+            if (first)
+                boxes.stretches.emplace_back();
+            take(boxes.whole, i == 0, at);
+            take(boxes.stretches.back(), first, at);
+        }
+    }
+    return out;
+}
+
+SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope,
+                   const SnapNear* near_by)
 {
     SnapScene scene;
     const bool on_hose = part.kind == PartKind::hose_point || part.kind == PartKind::hose_end;
@@ -172,7 +224,7 @@ SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& pa
     if (part.kind == PartKind::heater)
         addHeaterLimits(scene, sketch, layout, part.id);
     addSockets(scene, sketch, layout.plumb, part, depth_mm);
-    addPoints(scene, sketch, part);
+    addPoints(scene, sketch, part, near_by);
     return scene;
 }
 

@@ -7,6 +7,12 @@
 #include "core/layout/layout.h"
 #include "core/sketch/part.h"
 
+#include <QRectF>
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
 /// What there is to snap to in a sketch.
 namespace siphonwright {
 
@@ -16,8 +22,24 @@ struct SnapSettings {
     double slope = 0.02; ///< constant rise, over length
 };
 
-/// For a part that is moved: the sketch as it was when the drag began.
-SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope);
+/// What a hose's points take of the elevation (x, z): all of them, and so many each.
+struct HoseBoxes {
+    static constexpr std::size_t points_each = 32;
+    QRectF whole;
+    std::vector<QRectF> stretches;
+};
+/// In the sketch's order.
+std::vector<HoseBoxes> boxesOf(const Sketch& sketch);
+/// Where hoses' points are looked for: of a large drawing's hundreds of thousands few are in reach.
+struct SnapNear {
+    Vec2 at;
+    double reach_mm = 0;
+    const std::vector<HoseBoxes>& hoses; ///< boxesOf() the sketch
+};
+/// For a part that is moved: the sketch as it was when the drag began. `near_by` leaves out points of hoses
+/// that are not in reach.
+SnapScene sceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part, double slope,
+                   const SnapNear* near_by = nullptr);
 /// The same in an end view: level and plumb with the neighbours on its hose, ports and nozzles.
 SnapScene endSceneFor(const Sketch& sketch, const Layout& layout, const PartRef& part,
                       const Projection& view);

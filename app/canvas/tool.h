@@ -28,6 +28,8 @@ public:
     virtual bool walk(bool forward) = 0;
     /// Stop what is in progress. @return false if nothing was.
     virtual bool cancel() = 0;
+    /// Whether the pointer is moving something now.
+    virtual bool dragging() const { return false; }
     /// Another tool is taken up: leave nothing half done.
     virtual void putAway() { cancel(); }
     /// The document changed by another hand, undo included.

@@ -3,9 +3,11 @@
 #include "app/canvas/canvas.h"
 #include "app/canvas/elevation_view.h"
 #include "app/canvas/hit.h"
+#include "app/canvas/hose_pictures.h"
 #include "app/canvas/shelf_part.h"
 #include "app/canvas/tool.h"
 #include "app/drawing/ghost.h"
+#include "app/drawing/hose_layer.h"
 
 #include <QBasicTimer>
 #include <QElapsedTimer>
@@ -36,6 +38,7 @@ struct Fingers {
 struct ElevationView::State {
     State(Document& document, Selection& selection) : canvas(document, selection) {}
 
+    static constexpr int rest_ms = 300;       ///< then all is drawn anew, what changed with the rest
     static constexpr double zoom_step = 1.25; ///< by one press or one notch of the wheel
 
     Canvas canvas;
@@ -46,7 +49,10 @@ struct ElevationView::State {
     QPointer<ElevationView> partner; ///< the other view of the same drawing
     bool follows = false;            ///< is told by the partner what to show
     bool levelled = false;
-    QTransform shown;                ///< where the paper was when it was painted last
+    QTransform shown;                       ///< where the paper was when it was painted last
+    drawing::HoseLayer hoses;               ///< those that did not change since the last frame
+    std::unique_ptr<HosePictures> pictures; ///< of those
+    QBasicTimer rest;                       ///< since something changed in a very large drawing
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places

@@ -1,5 +1,6 @@
 #include "app/commissioning/expected_ink.h"
 
+#include "app/drawing/line_table.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
@@ -22,7 +23,7 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
-constexpr double chart_lettering_mm = 1.8;
+constexpr double chart_lettering_mm = drawing::small_text_mm;
 
 std::optional<double> stopOf(const Sketch& sketch, const char* id)
 {
@@ -136,7 +137,7 @@ void paintExpected(QPainter& painter, const Sketch& sketch, const Analysis& anal
         painter.setPen(QPen(Qt::black, width, style, Qt::FlatCap));
     };
     painter.setBrush(Qt::NoBrush);
-    pen(0.25);
+    pen(drawing::medium_mm);
     painter.drawRect(axes.plot);
     const auto degrees = [&](double degC) { return inWords(degC, Unit::degC, units); };
     write(axes.plot.topLeft() + QPointF(-1, chart_lettering_mm), degrees(axes.high_degC), Anchor::right);
@@ -155,15 +156,16 @@ void paintExpected(QPainter& painter, const Sketch& sketch, const Analysis& anal
         pen(width, style);
         painter.drawPolyline(line);
     };
-    curve([loop](const WarmUpSample& sample) { return sample.loops[loop].outlet_degC; }, 0.25, Qt::SolidLine);
-    curve([](const WarmUpSample& sample) { return sample.block_degC; }, 0.35, Qt::DashLine);
+    curve([loop](const WarmUpSample& sample) { return sample.loops[loop].outlet_degC; }, drawing::medium_mm,
+          Qt::SolidLine);
+    curve([](const WarmUpSample& sample) { return sample.block_degC; }, drawing::edge_mm, Qt::DashLine);
     if (const auto limit = stopOf(sketch, "outlet-over-limit")) {
-        pen(0.25, Qt::DotLine);
+        pen(drawing::medium_mm, Qt::DotLine);
         painter.drawLine(axes.at(0, *limit), axes.at(axes.hours, *limit));
     }
     if (const ResultBand* band = peakBand(analysis, heater)) {
         const double x = axes.plot.right() + 2.5;
-        pen(0.25);
+        pen(drawing::medium_mm);
         painter.setBrush(QColor(0xd0, 0xd0, 0xd0));
         painter.drawRect(
             QRectF(QPointF(x - 1, axes.at(0, band->high).y()), QPointF(x + 1, axes.at(0, band->low).y())));

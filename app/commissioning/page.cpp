@@ -2,6 +2,7 @@
 
 #include "app/commissioning/expected_ink.h"
 #include "app/commissioning/words.h"
+#include "app/drawing/line_table.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
@@ -25,8 +26,8 @@ using drawing::Weight;
 constexpr double margin_mm = 12;
 constexpr double head_mm = 16;
 constexpr double foot_mm = 9;
-constexpr double title_lettering_mm = 2.4;
-constexpr double lettering_mm = 1.9;
+constexpr double title_lettering_mm = drawing::text_mm;
+constexpr double lettering_mm = drawing::small_text_mm;
 constexpr double leading = 1.75; ///< line to line, as a multiple of the lettering
 constexpr double box_mm = 5;
 constexpr double gap_mm = 2.6;
@@ -141,7 +142,8 @@ private:
     void paintHead(QPainter& painter, int page) const
     {
         const double right = size_.width() - margin_mm;
-        write(painter, {margin_mm, margin_mm + 4}, tr("Commissioning checklist"), 3.5, Weight::strong);
+        write(painter, {margin_mm, margin_mm + 4}, tr("Commissioning checklist"), drawing::heading_text_mm,
+              Weight::strong);
         QStringList of;
         for (const std::string& one :
              {sketch_.sheet.title, sketch_.sheet.vehicle, sketch_.sheet.identification_number})
@@ -152,10 +154,10 @@ private:
         if (!fitted.isEmpty())
             write(painter, {margin_mm, margin_mm + 9.5}, fitted.first(), title_lettering_mm);
         write(painter, {right - 47, margin_mm + 9.5}, tr("done by, time"), lettering_mm);
-        painter.setPen(QPen(Qt::black, 0.35));
+        painter.setPen(QPen(Qt::black, drawing::edge_mm));
         painter.drawLine(QPointF(margin_mm, margin_mm + 12), QPointF(right, margin_mm + 12));
         const double foot = size_.height() - margin_mm;
-        painter.setPen(QPen(Qt::black, 0.18));
+        painter.setPen(QPen(Qt::black, drawing::thin_mm));
         painter.drawLine(QPointF(margin_mm, foot - 5), QPointF(right, foot - 5));
         write(painter, {margin_mm, foot - 1},
               tr("Estimates from stated assumptions. The heater's and the engine's own manuals rule."),
@@ -169,14 +171,14 @@ private:
         const double left = margin_mm + box_mm + 4;
         const double right = size_.width() - margin_mm;
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(Qt::black, 0.35));
+        painter.setPen(QPen(Qt::black, drawing::edge_mm));
         painter.drawRect(QRectF(margin_mm, top, box_mm, box_mm));
         if (!block.done.isEmpty()) {
-            painter.setPen(QPen(Qt::black, 0.5));
+            painter.setPen(QPen(Qt::black, drawing::thick_mm));
             painter.drawPolyline(QPolygonF{
                 {margin_mm + 1, top + 2.6}, {margin_mm + 2.2, top + 4}, {margin_mm + 4.2, top + 0.9}});
         }
-        painter.setPen(QPen(Qt::black, 0.18));
+        painter.setPen(QPen(Qt::black, drawing::thin_mm));
         painter.drawLine(QPointF(right - 48, top + 4), QPointF(right, top + 4));
         if (!block.done.isEmpty())
             write(painter, {right - 47, top + 3.2}, block.done, lettering_mm);
@@ -218,7 +220,7 @@ private:
         paintExpected(painter, sketch_, analysis_, block.heater,
                       QRectF(margin_mm, under + 2, width() * 0.7, expected_mm - 2));
         const double column = width() / double(heads.size());
-        painter.setPen(QPen(Qt::black, 0.25));
+        painter.setPen(QPen(Qt::black, drawing::medium_mm));
         for (int row = 0; row <= rowCount() + 1; ++row)
             painter.drawLine(QPointF(margin_mm, from + row * table_row_mm),
                              QPointF(margin_mm + width(), from + row * table_row_mm));
@@ -272,6 +274,16 @@ sheet::Options pageOptions(sheet::Paper paper)
                                                                                 : sheet::Paper::a4;
     out.orientation = QPageLayout::Portrait;
     return out;
+}
+
+QString pageTitle()
+{
+    return tr("Commissioning checklist");
+}
+
+QString pageHolds()
+{
+    return tr("steps with their cautions, readings with limits and what is expected");
 }
 
 int pageCount(const Sketch& sketch, const Analysis& analysis, const sheet::Options& options)

@@ -14,6 +14,10 @@ namespace siphonwright::commissioning {
 /// Upright pages of the paper chosen; the rest of the options does not bear on them.
 sheet::Options pageOptions(sheet::Paper paper);
 
+QString pageTitle();
+/// What it tells, for the drawing that refers to it.
+QString pageHolds();
+
 /// How many pages the checklist takes.
 int pageCount(const Sketch& sketch, const Analysis& analysis, const sheet::Options& options);
 

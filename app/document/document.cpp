@@ -10,7 +10,8 @@
 
 namespace siphonwright {
 
-Document::Document(QObject* parent) : QObject(parent), level_(analyse(sketch_)), analysis_(level_)
+Document::Document(QObject* parent)
+    : QObject(parent), level_(analyse(sketch_)), proof_(std::make_shared<const std::optional<Proof>>())
 {
     connect(&undo_stack_, &QUndoStack::cleanChanged, this, &Document::fileChanged);
 }
@@ -54,7 +55,7 @@ void Document::cancelGesture(int gesture)
 /// What was known of another drawing.
 void Document::forget()
 {
-    proof_.reset();
+    proof_ = std::make_shared<const std::optional<Proof>>();
     grade_ = {};
     first_revision_ = revision_ + 1;
 }
@@ -65,7 +66,7 @@ void Document::startProving()
         return;
     prover_ = new Prover(this);
     connect(prover_, &Prover::ready, this, &Document::takeProof, Qt::QueuedConnection);
-    prover_->ask({revision_, sketch_, level_});
+    askProver();
 }
 
 void Document::setGrade(Grade grade)
@@ -83,15 +84,21 @@ void Document::takeProof()
     if (!answer || answer->revision < first_revision_)
         return;
     Proof proof = std::move(answer->proof);
-    if (!proof.graded && proof_) {
+    if (const std::optional<Proof>& before = *proof_; !proof.graded && before) {
         // Grades and margins take longer: until they come, those of the drawing before stand.
-        proof.graded = proof_->graded;
-        proof.on_grade = std::move(proof_->on_grade);
-        proof.sound = proof_->sound;
-        proof.sag = std::move(proof_->sag);
+        proof.graded = before->graded;
+        proof.on_grade = before->on_grade;
+        proof.sound = before->sound;
+        proof.sag = before->sag;
     }
-    proof_ = std::move(proof);
+    proof_ = std::make_shared<const std::optional<Proof>>(std::move(proof));
     proof_revision_ = answer->revision;
+    if (analyser_ && isLarge(sketch_)) {
+        proof_shown_ = false;
+        if (analyser_->isIdle())
+            askAnalyser();
+        return;
+    }
     if (grade_ == Grade{})
         merge();
     Q_EMIT analysed();
@@ -99,44 +106,95 @@ void Document::takeProof()
 
 void Document::merge()
 {
-    if (grade_ != Grade{}) {
-        analysis_ = analyse(sketch_, &level_, grade_);
-        return;
-    }
-    if (!proof_) {
-        analysis_ = level_;
-        return;
-    }
-    // A proof from before may speak of what has been deleted since.
-    Proof proof = *proof_;
-    // Where air stays is seen while a hose is dragged: some hundred microseconds.
-    if (proof_revision_ != revision_) {
-        proof.filling = fillOf(sketch_, level_.layout, &level_.running, Assumptions(sketch_), &level_tables_);
-        proof.running = level_.running;
-        passAir(proof.running, sketch_, level_.layout, proof.filling);
-    }
-    const auto gone = [this](const Finding& finding) {
-        return (!finding.hose.empty() && !sketch_.hose(finding.hose)) ||
-               (finding.part.kind == PartKind::heater && !sketch_.heater(finding.part.id));
-    };
-    proof.on_grade.erase(std::remove_if(proof.on_grade.begin(), proof.on_grade.end(), gone),
-                         proof.on_grade.end());
-    analysis_ = withProof(level_, std::move(proof));
+    shown_ = shownOf(sketch_, level_, *proof_, proof_revision_ == revision_, grade_, level_tables_);
+    proof_shown_ = true;
+}
+
+void Document::askProver()
+{
+    if (prover_)
+        prover_->ask({revision_, sketch_, level_});
 }
 
 void Document::analyseAgain()
 {
     level_ = analyse(sketch_, &level_);
-    ++revision_;
+    judged_revision_ = revision_;
     merge();
-    if (prover_)
-        prover_->ask({revision_, sketch_, level_});
+    askProver();
 }
 
-void Document::setSketch(const Sketch& sketch)
+/// What is drawn and dragged on; the rest follows.
+void Document::layOutAgain()
 {
+    level_.layout = resolve(sketch_, plumbOf(sketch_), &level_.layout);
+    layOutShown();
+    if (prover_)
+        prover_->halt();
+    if (!analyser_) {
+        analyser_ = new Analyser(this);
+        connect(analyser_, &Analyser::ready, this, &Document::takeAnalysis, Qt::QueuedConnection);
+    }
+    if (analyser_->isIdle())
+        askAnalyser();
+}
+
+void Document::layOutShown()
+{
+    if (shown_)
+        shown_->layout =
+            grade_ == Grade{} ? level_.layout : resolve(sketch_, plumbOf(sketch_, grade_), &shown_->layout);
+}
+
+void Document::askAnalyser()
+{
+    Analysis before;
+    before.layout = level_.layout;
+    before.running = level_.running;
+    before.judged = level_.judged;
+    analyser_->ask({revision_, sketch_, std::move(before), proof_, proof_revision_ == revision_, grade_,
+                    std::move(done_with_)});
+    done_with_.clear();
+}
+
+void Document::takeAnalysis()
+{
+    std::optional<Analyser::Answer> answer = analyser_->take();
+    if (!answer)
+        return;
+    const bool newer = answer->revision > judged_revision_;
+    if (answer->revision >= judged_revision_) {
+        judged_revision_ = answer->revision;
+        std::swap(level_, answer->level);
+        if (!analysisIsCurrent())
+            level_.layout = std::move(answer->level.layout); // the newest, put aside by the swap
+        proof_shown_ = answer->proof == proof_;
+        if (answer->grade == grade_)
+            std::swap(shown_, answer->shown);
+        else
+            merge();
+        if (!analysisIsCurrent())
+            layOutShown();
+        else if (newer)
+            askProver();
+    }
+    done_with_.push_back(std::move(answer->level));
+    if (answer->shown)
+        done_with_.push_back(std::move(*answer->shown));
+    if (!analysisIsCurrent() || !proof_shown_)
+        askAnalyser();
+    Q_EMIT analysed();
+}
+
+void Document::setSketch(const Sketch& sketch, Judged when)
+{
+    const bool soon = when == Judged::soon && isLarge(sketch) && sameParts(sketch_, sketch);
     sketch_ = sketch;
-    analyseAgain();
+    ++revision_;
+    if (soon)
+        layOutAgain();
+    else
+        analyseAgain();
     applying_ = true;
     Q_EMIT changed();
     applying_ = false;

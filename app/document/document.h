@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/analyser.h"
 #include "app/document/disk.h"
 #include "app/document/prover.h"
 
@@ -14,6 +15,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -24,6 +26,9 @@ namespace siphonwright {
 /// An edit is a function on a sketch. It is wrapped in one undo command that keeps the value before and
 /// after. Steps that share a gesture number (one drag, one burst of nudges) merge into one command; undo or
 /// cancelGesture() during a drag puts back what was there before it.
+///
+/// In a large drawing the steps of a gesture are laid out at once and judged beside the window; until that
+/// comes, findings and figures are those of a step before.
 class Document : public QObject {
     Q_OBJECT
 public:
@@ -31,10 +36,12 @@ public:
 
     const Sketch& sketch() const { return sketch_; }
     /// On the level with its proof, as soon as there is one; or as seen with the vehicle on grade().
-    const Analysis& analysis() const { return analysis_; }
+    const Analysis& analysis() const { return shown_ ? *shown_ : level_; }
+    /// Whether findings and figures in analysis() are of the sketch as it is now; its layout always is.
+    bool analysisIsCurrent() const { return judged_revision_ == revision_; }
     /// Whether the proof in analysis() is of the sketch as it is now, not of one before.
-    bool proofIsCurrent() const { return proof_ && proof_revision_ == revision_; }
-    const std::optional<Proof>& proof() const { return proof_; }
+    bool proofIsCurrent() const { return *proof_ && proof_revision_ == revision_ && proof_shown_; }
+    const std::optional<Proof>& proof() const { return *proof_; }
 
     /// Prove every new sketch beside the window; analysed() says when it is done.
     void startProving();
@@ -84,27 +91,37 @@ public:
 
 Q_SIGNALS:
     void changed();     ///< sketch and analysis have new values
-    void analysed();    ///< the analysis alone has: its proof has come, or another grade is looked at
+    void analysed();    ///< the analysis alone has: it or its proof has come, or another grade is looked at
     void fileChanged(); ///< path or unsaved mark
 
 private:
     friend class SketchCommand;
-    void setSketch(const Sketch& sketch);
+    enum class Judged { at_once, soon };
+    void setSketch(const Sketch& sketch, Judged when = Judged::at_once);
     void forget();
     void analyseAgain();
+    void layOutAgain();
+    void layOutShown();
+    void askAnalyser();
+    void takeAnalysis();
+    void askProver();
     void takeProof();
     void merge();
 
     Sketch sketch_;
-    Analysis level_;           ///< without proof, on the level
-    LevelTables level_tables_; ///< of its hoses, from one fill to the next
-    Analysis analysis_;        ///< what is shown
+    Analysis level_;                ///< without proof, on the level
+    LevelTables level_tables_;      ///< of its hoses, from one fill to the next
+    std::optional<Analysis> shown_; ///< what is shown; nothing: level_
     Grade grade_;
-    std::optional<Proof> proof_;
-    std::uint64_t revision_ = 0; ///< of the sketch
+    std::shared_ptr<const std::optional<Proof>> proof_; ///< never null
+    std::uint64_t revision_ = 0;                        ///< of the sketch
+    std::uint64_t judged_revision_ = 0;
     std::uint64_t proof_revision_ = 0;
+    bool proof_shown_ = true;          ///< no newer one than the one in shown_
     std::uint64_t first_revision_ = 0; ///< of this drawing: a proof of the one before comes too late
     Prover* prover_ = nullptr;
+    Analyser* analyser_ = nullptr;    ///< from the first drag that needs one
+    std::vector<Analysis> done_with_; ///< to be freed by the analyser
     QUndoStack undo_stack_;
     QString path_;
     int last_gesture_ = 0;

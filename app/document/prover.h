@@ -28,6 +28,8 @@ public:
         Proof proof;
     };
     void ask(Job job) { worker_.ask(std::move(job)); }
+    /// Let the other threads have the processor: what is proven now will not be wanted.
+    void halt() { worker_.halt(); }
     /// The newest answer that was not taken yet.
     std::optional<Answer> take() { return worker_.take(); }
 

@@ -42,7 +42,7 @@ void SketchCommand::redo()
 {
     Sketch after = document_.sketch();
     change_.redo(after);
-    document_.setSketch(after);
+    document_.setSketch(after, gesture_ == 0 ? Document::Judged::at_once : Document::Judged::soon);
 }
 
 } // namespace siphonwright

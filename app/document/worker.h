@@ -46,6 +46,14 @@ public:
         }
         wake_.notify_one();
     }
+    /// Stop, and forget what was asked and answered.
+    void halt()
+    {
+        const std::lock_guard lock(mutex_);
+        waiting_.reset();
+        answer_.reset();
+        running_.request_stop();
+    }
     /// The newest answer that was not taken yet.
     std::optional<Answer> take()
     {

@@ -47,8 +47,7 @@ void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, dou
 {
     paintMark(painter, palette, centre, radius, severity, line_width);
     const bool solid = severity == Severity::stop;
-    const double share = severity == Severity::caution ? 0.62 : 0.78;
-    const double height = radius * (number < 10 ? share : share * 0.8);
+    const double height = radius / balloon_of_lettering;
     paintWeightedText(painter, centre + QPointF(0, height * 0.5), QString::number(number), Anchor::centre,
                       solid ? palette.ground : palette.ink, height, Weight::strong);
 }

@@ -11,6 +11,9 @@ QColor severityColour(const Palette& palette, Severity severity);
 void paintMark(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
                double line_width);
 
+/// A balloon's radius, of the height of the number in it.
+constexpr double balloon_of_lettering = 1.15;
+
 /// Severity by shape: octagon for a stop, triangle for a caution, circle for an advice. Sizes in painter
 /// units.
 void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,

@@ -1,6 +1,8 @@
 #include "app/drawing/elevation.h"
 
+#include "app/drawing/balloon_places.h"
 #include "app/drawing/dimension_shape.h"
+#include "app/drawing/hose_layer.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
 
@@ -26,14 +28,14 @@ void include(QRectF& box, const std::vector<Vec2>& outline)
 }
 
 /// Balloons come last but keep their places free of text from the start.
-void reserveBalloons(Ink& ink)
+void reserveBalloons(Ink& ink, const Balloons& balloons)
 {
     const double reach = 1.5 * balloonRadius(ink.style);
-    for (const QPointF& at : balloonPlaces(ink.analysis, ink.style)) {
+    for (const QPointF& at : balloons.places) {
         if (!std::isnan(at.x()))
             ink.reserveText(QRectF(at - QPointF(reach, reach), at + QPointF(reach, reach)));
     }
-    reserveBalloonLines(ink);
+    reserveBalloonLines(ink, balloons);
 }
 
 void paintGuides(Ink& ink)
@@ -49,7 +51,8 @@ void paintGuides(Ink& ink)
 
 } // namespace
 
-void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style)
+void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
+                    HoseLayer* layer, const Balloons* placed)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -58,8 +61,10 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     own.running = own.running && own.findings && !own.contents;
     own.tint = own.tint && own.findings && !own.contents;
     Ink ink(painter, sketch, analysis, own);
+    Balloons balloons;
     if (style.balloons)
-        reserveBalloons(ink);
+        balloons = placed ? *placed : balloonsOf(analysis, own, ink.visible);
+    reserveBalloons(ink, balloons);
     reserveDimensions(ink);
     if (!ink.style.view.isEnd())
         paintPhoto(ink);
@@ -71,6 +76,8 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintTank(ink);
     paintHeaters(ink);
     paintPorts(ink);
+    if (layer)
+        layer->paint(ink);
     paintHoses(ink);
     if (style.contents)
         paintBoreContents(ink);
@@ -89,10 +96,11 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     if (!style.contents) // at a moment of a demonstration the steady figures would be another story
         paintRunningFigures(ink);
     labelEngine(ink);
+    if (style.page)
+        labelSlopes(ink);
     ink.writeLabels();
     paintDimensions(ink);
-    if (style.balloons)
-        paintBalloons(ink);
+    paintBalloons(ink, balloons);
     painter.restore();
 }
 

@@ -36,7 +36,9 @@ inline Vec2 fromPage(QPointF p)
     return {p.x(), -p.y()};
 }
 
+struct Balloons;
 struct Contents;
+class HoseLayer;
 struct Picture;
 
 /// What a page that the view stands on adds to it.
@@ -46,6 +48,8 @@ struct OnPage {
     QRectF visible; ///< what of the drawing the page shows, painter axes
     /// Item numbers of the parts list, written behind names: "[3]".
     std::vector<std::pair<PartRef, std::size_t>> items;
+    /// An end view stands beside it, which says what runs across the engine.
+    bool end_beside = false;
 };
 
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
@@ -90,7 +94,10 @@ struct Style {
 /// Everything, back to front: photograph, keep-clear areas, ground, engine, jacket, levels, thermostat, tank,
 /// heaters, ports, hoses with flow arrows and sizes, trapped air and held coolant to scale, undersized
 /// stretches, running figures, balloons. Draws nothing for what the sketch does not have.
-void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style);
+/// `layer` is a view's: hoses that did not change are taken from it in a very large drawing; null: all are
+/// drawn. `balloons` as they have been placed (balloon_places.h); null: they are placed now.
+void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
+                    HoseLayer* layer = nullptr, const Balloons* balloons = nullptr);
 
 /// Colour of a temperature on the way from coldest (0) to hottest (1).
 QColor temperatureColour(const Palette& palette, double share);
@@ -99,7 +106,8 @@ QColor temperatureColour(const Palette& palette, double share);
 QRectF boundsOf(const Sketch& sketch, const Analysis& analysis, const Projection& view = {});
 
 /// Where each finding's balloon stands (its centre, painter axes), in the order of analysis.findings; placed
-/// beside their points without lying on each other. NaN for a finding that has no place on the drawing.
+/// beside their points without lying on each other. NaN for a finding that has no place on the drawing, and
+/// for one that shares another's where hundreds crowd (balloon_places.h).
 /// Radius: balloonRadius(style).
 std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style);
 double balloonRadius(const Style& style);

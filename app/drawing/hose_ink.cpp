@@ -1,5 +1,4 @@
 #include "app/drawing/contents.h"
-#include "app/drawing/crossings.h"
 #include "app/drawing/ink.h"
 #include "app/drawing/running_words.h"
 #include "app/language/in_words.h"
@@ -121,7 +120,7 @@ void paintCutEnd(Ink& ink, const ResolvedHose& hose, double s, const QColor& col
 /// between two places along the path; with its cut ends, if they are in it.
 void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
 {
-    const QPolygonF line = trace(hose->path.line, from_mm, to_mm, ink.style.view);
+    const QPolygonF line = ink.shown(trace(hose->path.line, from_mm, to_mm, ink.style.view));
     if (line.size() < 2)
         return;
     const QColor colour = colourOf(ink, hose.role());
@@ -141,7 +140,7 @@ void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
                 edge_line << here.at + here.across * off;
             }
             ink.painter.setPen(sleeve);
-            ink.painter.drawPolyline(edge_line);
+            ink.painter.drawPolyline(ink.shown(edge_line));
         }
     }
     strokeEdge(ink, line, outside, colour);
@@ -166,12 +165,13 @@ void paintTube(Ink& ink, const ResolvedHose& hose, double from_mm, double to_mm)
 void paintCrossings(Ink& ink)
 {
     constexpr double gap_mm = 0.6;
-    const Layout& layout = ink.analysis.layout;
-    for (const Crossing& crossing : crossingsOf(layout, ink.style.view, ink.paper(gap_mm))) {
-        const ResolvedHose& over = layout.hoses[crossing.near_hose];
+    for (const Crossing& crossing : ink.crossings(ink.paper(gap_mm))) {
+        const ResolvedHose& over = ink.analysis.layout.hoses[crossing.near_hose];
         const double width = over->outsideDiameter() + 2 * over->hose->insulation_mm + 2 * ink.paper(gap_mm);
-        stroke(ink, trace(over->path.line, crossing.from_mm, crossing.to_mm, ink.style.view), width,
-               ink.palette.ground);
+        const QPolygonF line = trace(over->path.line, crossing.from_mm, crossing.to_mm, ink.style.view);
+        if (!line.boundingRect().adjusted(-width, -width, width, width).intersects(ink.visible))
+            continue;
+        stroke(ink, line, width, ink.palette.ground);
         paintTube(ink, over, crossing.from_mm, crossing.to_mm);
     }
 }
@@ -345,6 +345,7 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     };
     std::stable_sort(straights.begin(), straights.end(),
                      [&](const Piece& a, const Piece& b) { return seen(a) > seen(b); });
+    straights.resize(std::min(straights.size(), std::size_t(40))); // shorter ones hardly have more room
     std::vector<Spot> spots;
     const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
     for (const Piece& piece : straights) {
@@ -369,13 +370,13 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
 void paintHoses(Ink& ink)
 {
     const std::vector<ResolvedHose>& hoses = ink.analysis.layout.hoses;
-    for (const std::size_t i : farToNear(ink.analysis.layout, ink.style.view))
+    for (const std::size_t i : farToNear(ink.analysis.layout, ink.style.view, ink.left_out))
         paintTube(ink, hoses[i], hoses[i]->hose_from_mm, hoses[i]->hose_to_mm);
     paintCrossings(ink);
     for (const ResolvedHose& hose : hoses) {
-        if (hose->path.line.empty())
+        if (hose->path.line.empty() || !ink.draws(hose))
             continue;
-        ink.avoid(trace(hose->path.line, 0, hose->path.line.length(), ink.style.view),
+        ink.avoid(ink.shown(trace(hose->path.line, 0, hose->path.line.length(), ink.style.view)),
                   hose->outsideDiameter() / 2 + hose->hose->insulation_mm);
         labelSize(ink, hose);
     }
@@ -384,7 +385,7 @@ void paintHoses(Ink& ink)
 void paintHoseParts(Ink& ink)
 {
     for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
-        if (hose->path.line.empty())
+        if (hose->path.line.empty() || !ink.draws(hose))
             continue;
         paintFlow(ink, hose);
         paintClampsAndClips(ink, hose);

@@ -1,6 +1,7 @@
 #include "app/drawing/ink.h"
 
 #include "app/drawing/text.h"
+#include "app/drawing/thin_line.h"
 
 #include <QTransform>
 
@@ -12,14 +13,24 @@ namespace siphonwright::drawing {
 namespace {
 
 /// A device without a size (a recording) shows everything; so does a view that cannot be inverted.
-QRectF visibleArea(const QPainter& painter, const QRectF& drawn)
+QRectF visibleArea(const QPainter& painter, const Sketch& sketch, const Analysis& analysis,
+                   const Projection& view)
 {
     if (painter.hasClipping())
         return painter.clipBoundingRect();
     bool invertible = false;
     const QTransform back = painter.combinedTransform().inverted(&invertible);
     const QRectF seen = back.mapRect(QRectF(painter.viewport()));
-    return invertible && !seen.isEmpty() ? seen : drawn;
+    return invertible && !seen.isEmpty() ? seen : boundsOf(sketch, analysis, view);
+}
+
+/// A line with more points than people put into one.
+constexpr qsizetype many_points = 200;
+
+double pixelOf(const QPainter& painter)
+{
+    const double scale = std::sqrt(std::abs(painter.combinedTransform().determinant()));
+    return scale > 0 ? 1 / scale : 0;
 }
 
 } // namespace
@@ -30,8 +41,33 @@ Ink::Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& 
       analysis(judged),
       style(how),
       palette(how.palette),
-      visible(how.page ? how.page->visible : visibleArea(to, boundsOf(what, judged, how.view)))
+      visible(how.page ? how.page->visible : visibleArea(to, what, judged, how.view)),
+      pixel(pixelOf(to)),
+      room_{LineField(paper(12)), LineField(paper(12)), LineField(paper(8)), {}}
 {}
+
+bool Ink::draws(const ResolvedHose& hose) const
+{
+    return left_out.empty() || !left_out[static_cast<std::size_t>(&hose - analysis.layout.hoses.data())];
+}
+
+std::vector<Crossing> Ink::crossings(double gap_mm) const
+{
+    const auto wanted = [this](std::size_t i, std::size_t k) {
+        const bool one = draws(analysis.layout.hoses[i]);
+        const bool other = draws(analysis.layout.hoses[k]);
+        return over_picture_ ? one || other : one && other;
+    };
+    SeenRuns own;
+    return crossingsOf(analysis.layout, style.view, gap_mm, runs ? *runs : own, wanted);
+}
+
+QPolygonF Ink::shown(const QPolygonF& line) const
+{
+    // Points of a line as people draw it all stay.
+    constexpr double unseen_mm = 0.03;
+    return line.size() > many_points ? thinned(line, std::min(pixel / 4, paper(unseen_mm))) : line;
+}
 
 QPen Ink::pen(const QColor& colour, double width_mm, Qt::PenStyle line) const
 {
@@ -99,24 +135,24 @@ void Ink::hatch(const QPolygonF& area, double spacing_mm, double angle_deg, cons
 
 void Ink::reserve(const QRectF& area)
 {
-    taken_.push_back(area);
+    room_.taken.add(area);
 }
 
 void Ink::reserveText(const QRectF& area)
 {
     reserve(area);
-    texts_.push_back(area);
+    room_.texts.add(area);
 }
 
 void Ink::reserveLine(const QPolygonF& line)
 {
-    const std::vector<QRectF> pieces = piecesOf(line, paper(0.25));
-    taken_.insert(taken_.end(), pieces.begin(), pieces.end());
+    for (const QRectF& piece : piecesOf(line, paper(0.25)))
+        room_.taken.add(piece);
 }
 
 void Ink::groundOf(const QPolygonF& area, const QColor& colour, bool hatched)
 {
-    grounds_.push_back({area, colour, hatched});
+    room_.grounds.push_back({area, colour, hatched});
 }
 
 void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colour,
@@ -151,26 +187,44 @@ std::vector<QRectF> Ink::piecesOf(const QPolygonF& line, double half_width) cons
 void Ink::avoid(const QPolygonF& line, double half_width)
 {
     const bool broad = half_width > paper(0.3);
+    // Of a very long line only what is in sight is kept: nothing is written elsewhere.
+    const bool long_line = line.size() > many_points;
     for (const QRectF& piece : piecesOf(line, half_width))
-        lines_.push_back({piece, broad});
+        if (!long_line || piece.intersects(visible))
+            room_.lines.add(piece, broad);
+}
+
+bool Ink::hits(LineField Room::*field, const QRectF& area) const
+{
+    return (room_.*field).hits(area) || (under_ && ((*under_).*field).hits(area));
 }
 
 bool Ink::isFree(const QRectF& area, bool of_lines) const
 {
-    const auto hits = [&area](const QRectF& other) { return other.intersects(area); };
-    const auto on_line = [&area](const Line& line) { return line.area.intersects(area); };
-    return visible.contains(area) && std::none_of(taken_.begin(), taken_.end(), hits) &&
-           !(of_lines && std::any_of(lines_.begin(), lines_.end(), on_line));
+    return visible.contains(area) && !hits(&Room::taken, area) && !(of_lines && hits(&Room::lines, area));
 }
 
 double Ink::covered_mm2(const QRectF& area) const
 {
-    double sum = 0;
-    for (const Line& line : lines_) {
-        const QRectF both = line.area.intersected(area);
-        sum += both.width() * both.height();
-    }
-    return sum * style.scale * style.scale;
+    const double covered = room_.lines.covered(area) + (under_ ? under_->lines.covered(area) : 0);
+    return covered * style.scale * style.scale;
+}
+
+bool Ink::Room::same(const Room& other) const
+{
+    const auto same_ground = [](const Ground& a, const Ground& b) {
+        return a.area == b.area && a.colour == b.colour && a.hatched == b.hatched;
+    };
+    return taken.areas() == other.taken.areas() && texts.areas() == other.texts.areas() &&
+           lines.areas() == other.lines.areas() &&
+           std::equal(grounds.begin(), grounds.end(), other.grounds.begin(), other.grounds.end(),
+                      same_ground);
+}
+
+void Ink::standOver(std::shared_ptr<const Room> room)
+{
+    over_picture_ = true;
+    keepOff(std::move(room));
 }
 
 /// A leader line from the text's nearest edge, ending with a dot in what it is of (ISO 128).
@@ -240,7 +294,10 @@ QPolygonF trace(const Centreline& line, double from_mm, double to_mm, const Proj
     if (line.empty() || !(to_mm > from_mm))
         return points;
     points << toPage(line.at(from_mm), view);
-    for (const Piece& piece : line.pieces()) {
+    for (std::size_t k = line.pieceAt(from_mm); k < line.pieces().size(); ++k) {
+        const Piece& piece = line.pieces()[k];
+        if (piece.s >= to_mm)
+            break;
         const double first = std::max(from_mm, piece.s);
         const double last = std::min(to_mm, piece.s + piece.length_mm);
         if (!(last > first))

@@ -1,24 +1,22 @@
 #pragma once
 
+#include "app/drawing/crossings.h"
 #include "app/drawing/elevation.h"
+#include "app/drawing/line_field.h"
+#include "app/drawing/line_table.h"
 
 #include <QPainter>
 #include <QPen>
 #include <QPolygonF>
 
+#include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 /// What the parts of the elevation's painter share: pens in millimetres of paper, hatching, labels that keep
 /// out of each other's way.
 namespace siphonwright::drawing {
-
-/// Line widths on the device, mm (the series of ISO 128).
-constexpr double hairline_mm = 0.13;
-constexpr double thin_mm = 0.18;
-constexpr double medium_mm = 0.25;
-constexpr double edge_mm = 0.35;
-constexpr double thick_mm = 0.5;
 
 /// Dashes of what is not there yet, mm on the device.
 constexpr double ghost_dash_mm = 1.6;
@@ -47,7 +45,17 @@ public:
     const Style& style;
     const Palette& palette;
     const QRectF visible; ///< what of the drawing the device shows
+    const double pixel;   ///< of the device, in drawing millimetres
     bool ghost = false;   ///< what is not there yet: outlines are dashed
+
+    /// Whether a hose is drawn here; if not, it is in a picture kept from before (hose_layer.h).
+    bool draws(const ResolvedHose& hose) const;
+    std::vector<bool> left_out; ///< by the hose's place in the layout; empty: none
+    /// Crossings of the hoses that are drawn here; over a picture also those with hoses in it.
+    std::vector<Crossing> crossings(double gap_mm) const;
+    SeenRuns* runs = nullptr; ///< kept from one frame to the next; null: none are
+    /// A line with as many points as the device can show.
+    QPolygonF shown(const QPolygonF& line) const;
 
     /// A point or direction of space in painter axes.
     QPointF page(Vec3 p) const { return toPage(p, style.view); }
@@ -78,6 +86,25 @@ public:
     bool isFree(const QRectF& area, bool of_lines) const;
     /// How much of an area lines and hoses take, mm2 of the device.
     double covered_mm2(const QRectF& area) const;
+    struct Ground {
+        QPolygonF area;
+        QColor colour;
+        bool hatched = false;
+    };
+    /// What labels keep off and stand on.
+    struct Room {
+        LineField taken;
+        LineField texts; ///< among those taken
+        LineField lines;
+        std::vector<Ground> grounds;
+        bool same(const Room& other) const;
+    };
+    /// Of what was drawn here.
+    const Room& room() const { return room_; }
+    /// Keep off what another has drawn and written, too.
+    void keepOff(std::shared_ptr<const Room> room) { under_ = std::move(room); }
+    /// The same for a picture kept from before, over which all else is drawn.
+    void standOver(std::shared_ptr<const Room> room);
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
     /// A label of something that it may come to stand far from is led to it by a thin line.
@@ -95,15 +122,6 @@ public:
     QString numbered(const QString& name, const PartRef& part) const;
 
 private:
-    struct Line {
-        QRectF area;
-        bool broad = false;
-    };
-    struct Ground {
-        QPolygonF area;
-        QColor colour;
-        bool hatched = false;
-    };
     struct Waiting {
         std::vector<Spot> spots;
         QString text;
@@ -116,12 +134,19 @@ private:
     bool onHatching(const QRectF& area) const;
     /// Pieces of a line whose boxes are not much larger than it is.
     std::vector<QRectF> piecesOf(const QPolygonF& line, double half_width) const;
+    /// Show every one of a field's areas that may touch this one, another's that is kept off too, until
+    /// `look` says that it has seen enough. @return whether it did.
+    template <class Look>
+    bool near(LineField Room::*field, const QRectF& area, Look look) const
+    {
+        return (room_.*field).near(area, look) || (under_ && ((*under_).*field).near(area, look));
+    }
+    bool hits(LineField Room::*field, const QRectF& area) const;
     friend class LabelRoom;
 
-    std::vector<QRectF> taken_;
-    std::vector<QRectF> texts_; ///< among those taken
-    std::vector<Line> lines_;
-    std::vector<Ground> grounds_;
+    Room room_;
+    std::shared_ptr<const Room> under_; ///< of another; null: none
+    bool over_picture_ = false;
     std::vector<Waiting> waiting_;
 };
 
@@ -145,8 +170,12 @@ void paintHeaters(Ink& ink);
 void paintPorts(Ink& ink);
 void paintHoses(Ink& ink);
 void paintPockets(Ink& ink);
+/// Whether filling was computed to leave air somewhere: it may be another with every analysis.
+bool leavesAir(const Ink& ink);
 void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
+/// On a page: the slope of each straight that is long enough to be written along.
+void labelSlopes(Ink& ink);
 /// The item number of an in-line part; what it is its symbol says.
 void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index);
 void paintSagMargins(Ink& ink);
@@ -160,8 +189,9 @@ void paintTankContents(Ink& ink, const QRectF& body);
 void paintChamberContents(Ink& ink, const Heater& heater);
 void paintBoreContents(Ink& ink);
 void labelTemperatures(Ink& ink);
-void paintBalloons(Ink& ink);
-void reserveBalloonLines(Ink& ink);
+struct Balloons;
+void paintBalloons(Ink& ink, const Balloons& balloons);
+void reserveBalloonLines(Ink& ink, const Balloons& balloons);
 /// Dimensions come last as well, and their text is never written over.
 void reserveDimensions(Ink& ink);
 void paintDimensions(Ink& ink);

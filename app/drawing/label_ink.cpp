@@ -78,17 +78,19 @@ public:
         const QRectF outer = around(box);
         if (!ink_.visible.contains(outer))
             return std::nullopt;
-        const auto hides = [&](const QRectF& area) {
-            return area.intersects(outer) && overlap(boxOf(area), box);
+        const auto hides = [&](const LineField::Area& one) {
+            return one.area.intersects(outer) && overlap(boxOf(one.area), box);
         };
-        if (std::any_of(ink_.taken_.begin(), ink_.taken_.end(), hides))
+        if (ink_.near(&Ink::Room::taken, outer, hides))
             return std::nullopt;
         LabelPlace place{box, std::nullopt, cost};
         bool thin = false;
         bool broad = false;
-        for (const Ink::Line& line : ink_.lines_)
-            if (hides(line.area))
+        ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
+            if (!(line.broad ? broad : thin) && hides(line))
                 (line.broad ? broad : thin) = true;
+            return thin && broad;
+        });
         if (broad && ink_.style.page)
             return std::nullopt;
         place.cost +=
@@ -102,7 +104,7 @@ public:
     {
         const QRectF outer = around(box);
         return ink_.onHatching(outer) ||
-               std::any_of(ink_.lines_.begin(), ink_.lines_.end(), [&](const Ink::Line& line) {
+               ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
                    return line.area.intersects(outer) && overlap(boxOf(line.area), box);
                });
     }
@@ -132,12 +134,17 @@ private:
         if (far <= led.beside)
             return true;
         const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
-        if (std::any_of(ink_.texts_.begin(), ink_.texts_.end(),
-                        [&](const QRectF& text) { return crosses(leader, boxOf(text)); }))
+        const QRectF along = QRectF(from, led.to).normalized();
+        if (ink_.near(&Ink::Room::texts, along,
+                      [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
             return false;
-        for (const Ink::Line& line : ink_.lines_)
-            if (line.broad && crosses(leader, boxOf(line.area)))
-                place.cost += leader_over_hose;
+        int over = 0;
+        ink_.near(&Ink::Room::lines, along, [&](const LineField::Area& line) {
+            over += line.broad && crosses(leader, boxOf(line.area)) ? 1 : 0;
+            return false;
+        });
+        for (; over > 0; --over) // one by one, so that the sum is the same however they are looked up
+            place.cost += leader_over_hose;
         place.cost += led_there + per_led_mm * (far - led.beside) * ink_.style.scale;
         place.leader = leader;
         return true;
@@ -236,18 +243,23 @@ QColor Ink::groundAt(QPointF at) const
     QColor seen = palette.ground;
     if (!style.fills || style.photo)
         return seen;
-    for (const Ground& ground : grounds_)
-        if (ground.area.containsPoint(at, Qt::OddEvenFill))
-            seen = between(seen, ground.colour, ground.colour.alphaF());
+    for (const Room* room : {under_.get(), &room_})
+        for (std::size_t i = 0; room && i < room->grounds.size(); ++i)
+            if (const Ground& ground = room->grounds[i]; ground.area.containsPoint(at, Qt::OddEvenFill))
+                seen = between(seen, ground.colour, ground.colour.alphaF());
     return seen;
 }
 
 bool Ink::onHatching(const QRectF& area) const
 {
-    return std::any_of(grounds_.begin(), grounds_.end(), [&](const Ground& ground) {
+    const auto hatched = [&](const Ground& ground) {
         return ground.hatched && ground.area.boundingRect().intersects(area) &&
                ground.area.intersects(QPolygonF(area));
-    });
+    };
+    const auto any = [&](const Room& room) {
+        return std::any_of(room.grounds.begin(), room.grounds.end(), hatched);
+    };
+    return any(room_) || (under_ && any(*under_));
 }
 
 QString Ink::numbered(const QString& name, const PartRef& part) const

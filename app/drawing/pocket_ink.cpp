@@ -103,11 +103,18 @@ void paintFound(Ink& ink, const PocketFound& pocket)
 
 } // namespace
 
+bool leavesAir(const Ink& ink)
+{
+    const Filling* filling = fillingOf(ink);
+    return filling && !filling->pockets.empty();
+}
+
 void paintPockets(Ink& ink)
 {
     const Filling* filling = fillingOf(ink);
+    const bool kept = !leavesAir(ink); // with the hoses that are (hose_layer.h)
     for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
-        if (hose->path.line.empty())
+        if (hose->path.line.empty() || (kept && !ink.draws(hose)))
             continue;
         paintHeld(ink, hose);
         for (const HighPoint& high : hose.profile.high_points) {

@@ -5,6 +5,7 @@
 #include <QString>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 
 namespace siphonwright::language {
@@ -49,13 +50,22 @@ std::string notInUse(const List& list, const std::string& stem)
     return name;
 }
 
+template <class Part>
+bool isNamedAlike(const Part& a, const Part& b)
+{
+    return partOf(a).id == partOf(b).id && partOf(a).name == partOf(b).name;
+}
+
 template <class List>
 void nameNew(List& list, const List& before)
 {
-    for (auto& one : list) {
-        const std::string name = partOf(one).name;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        auto& one = list[i];
+        const std::string& name = partOf(one).name;
+        if (name.empty() || (i < before.size() && isNamedAlike(one, before[i])))
+            continue;
         const auto was = withId(before, partOf(one).id);
-        if (name.empty() || (was != before.end() && partOf(*was).name == name))
+        if (was != before.end() && partOf(*was).name == name)
             continue;
         const std::string said = inWords(name).toStdString();
         if (said == name)

@@ -34,6 +34,8 @@ FindingsPanel::FindingsPanel(Document& document, Selection& selection, QWidget* 
     list_->setItemDelegate(row_);
     list_->setFrameShape(QFrame::NoFrame);
     list_->setResizeMode(QListView::Adjust);
+    // A large drawing has thousands of findings: rows out of sight are laid out when there is time.
+    list_->setLayoutMode(QListView::Batched);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     // Rows are set for one width; a bar that comes and goes would change it.
     list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);

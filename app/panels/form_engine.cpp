@@ -79,6 +79,8 @@ Form engineForm(const Sketch& sketch)
     Fields<Engine> fields(engineAccess());
     fields.text(
         FormText::tr("Name"), [](auto& e) -> auto& { return e.name; });
+    fields.text(
+        FormText::tr("Serial number"), [](auto& e) -> auto& { return e.serial_number; });
     fields.choice(
         FormText::tr("Arrangement"),
         {FormText::tr("in-line 3"), FormText::tr("in-line 4"), FormText::tr("in-line 5"),

@@ -9,6 +9,8 @@ void addBody(Fields<Heater>& fields)
 {
     fields.text(
         FormText::tr("Name"), [](auto& h) -> auto& { return h.name; });
+    fields.text(
+        FormText::tr("Serial number"), [](auto& h) -> auto& { return h.serial_number; });
     fields.quantity(
         positionLabels().value(0), Unit::mm, [](auto& h) -> auto& { return h.position.x; });
     fields.addSource(

@@ -14,25 +14,35 @@ void addSheet(Fields<Sketch>& fields)
     fields.text(
         FormText::tr("Vehicle or set"), [](auto& s) -> auto& { return s.sheet.vehicle; });
     fields.text(
+        FormText::tr("Its serial number"), [](auto& s) -> auto& { return s.sheet.vehicle_serial; });
+    fields.text(
         FormText::tr("Customer"), [](auto& s) -> auto& { return s.sheet.customer; });
     fields.text(
         FormText::tr("Number"), [](auto& s) -> auto& { return s.sheet.identification_number; });
     fields.text(
         FormText::tr("Revision"), [](auto& s) -> auto& { return s.sheet.revision; });
     fields.text(
+        FormText::tr("Changed in it"), [](auto& s) -> auto& { return s.sheet.revision_change; });
+    fields.text(
         FormText::tr("Date of issue"), [](auto& s) -> auto& { return s.sheet.date_of_issue; });
     fields.text(
         FormText::tr("Drawn by"), [](auto& s) -> auto& { return s.sheet.creator; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
     fields.text(
         FormText::tr("Approved by"), [](auto& s) -> auto& { return s.sheet.approver; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
     fields.text(
         FormText::tr("Owner"), [](auto& s) -> auto& { return s.sheet.legal_owner; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
     fields.text(
         FormText::tr("Department"), [](auto& s) -> auto& { return s.sheet.department; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
     fields.text(
         FormText::tr("Reference"), [](auto& s) -> auto& { return s.sheet.technical_reference; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
     fields.text(
         FormText::tr("Document type"), [](auto& s) -> auto& { return s.sheet.document_type; });
+    fields.last().tip = FormText::tr("Remembered for the next new drawing");
 }
 
 void addCoolant(Fields<Sketch>& fields)

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <unordered_map>
 
 namespace siphonwright::panels {
 
@@ -58,9 +59,15 @@ void ProfilePanel::setLook(drawing::Look look)
 
 void ProfilePanel::sample()
 {
-    const std::vector<Strip> before = std::move(strips_);
+    std::vector<Strip> before = std::move(strips_);
     strips_.clear();
     const Layout& layout = document_.analysis().layout;
+    // An unchanged hose keeps its samples: a large drawing has hundreds.
+    std::unordered_map<const Route*, Strip*> sampled;
+    if (sampled_up_ == layout.plumb.up())
+        for (Strip& strip : before)
+            sampled.emplace(strip.route.get(), &strip);
+    sampled_up_ = layout.plumb.up();
     lowest_mm_ = 1e300;
     highest_mm_ = -1e300;
     for (const ResolvedHose& hose : layout.hoses) {
@@ -69,13 +76,18 @@ void ProfilePanel::sample()
         Strip strip;
         strip.hose = hose.id();
         strip.role = hose.role();
+        strip.route = hose.route;
         strip.length_mm = hose->path.line.length();
-        for (int i = 0; i <= samples_per_hose; ++i) {
+        if (const auto held = sampled.find(hose.route.get()); held != sampled.end())
+            strip.samples = std::move(held->second->samples);
+        for (int i = 0; i <= samples_per_hose && strip.samples.size() <= samples_per_hose; ++i) {
             Sample at{strip.length_mm * i / samples_per_hose, {}};
             at.heights = heightsAt(hose->path, layout.plumb, at.along_mm);
+            strip.samples.push_back(at);
+        }
+        for (const Sample& at : strip.samples) {
             lowest_mm_ = std::min(lowest_mm_, at.heights.invert_mm);
             highest_mm_ = std::max(highest_mm_, at.heights.crown_mm);
-            strip.samples.push_back(at);
         }
         strips_.push_back(std::move(strip));
     }

@@ -6,6 +6,8 @@
 #include <QPainterPath>
 #include <QWidget>
 
+#include <memory>
+
 class QComboBox;
 class QScrollBar;
 
@@ -68,6 +70,7 @@ private:
     struct Strip {
         Id hose;
         HoseRole role = HoseRole::supply;
+        std::shared_ptr<const Route> route; ///< that the samples are of
         double length_mm = 0;
         double left = 0;
         double width = 0;
@@ -99,6 +102,7 @@ private:
     std::vector<Strip> strips_;
     double lowest_mm_ = 0; ///< of all that is shown
     double highest_mm_ = 1;
+    Vec3 sampled_up_; ///< plumb of the samples
     int exaggeration_ = 0;
     double px_per_mm_ = 1;    ///< of heights
     double looked_at_mm_ = 0; ///< height in the middle where not all fit

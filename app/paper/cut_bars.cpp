@@ -44,6 +44,7 @@ CutInk CutBars::ink(double width) const
     ink.faint = palette().color(QPalette::PlaceholderText);
     ink.fill = palette().color(QPalette::Mid);
     ink.lettering = lettering_px;
+    ink.line = lettering_px / 14;
     ink.label_width = label_px;
     ink.bar_width = std::max(50.0, width - label_px - 4);
     ink.bar_height = bar_px;

@@ -67,13 +67,12 @@ void paintRoll(QPainter& painter, QPointF top_left, const RollsAlike& alike, con
                                tr("%1 × %2").arg(alike.rolls).arg(lengthText(alike.roll.length, units)),
                                Anchor::left, ink.ink, ink.lettering, Weight::strong);
     const double per_length = ink.bar_width / static_cast<double>(std::max<std::int64_t>(longest, 1));
-    const double line = ink.lettering / 14;
     double x = top_left.x() + ink.label_width;
-    painter.setPen(QPen(ink.ink, line));
+    painter.setPen(QPen(ink.ink, ink.line));
     for (const std::size_t cut : alike.roll.cuts) {
         const std::int64_t length = hundredthsOf(bore.cuts[cut].length_mm);
         const QRectF box(x, top_left.y(), static_cast<double>(length) * per_length, ink.bar_height);
-        painter.setPen(QPen(ink.ink, line));
+        painter.setPen(QPen(ink.ink, ink.line));
         painter.setBrush(ink.fill);
         painter.drawRect(box);
         const QString text = lengthText(length, units);
@@ -84,7 +83,7 @@ void paintRoll(QPainter& painter, QPointF top_left, const RollsAlike& alike, con
     const QRectF left(x, top_left.y(), static_cast<double>(alike.roll.left) * per_length, ink.bar_height);
     if (alike.roll.left <= 0)
         return;
-    painter.setPen(QPen(ink.faint, line, Qt::DashLine));
+    painter.setPen(QPen(ink.faint, ink.line, Qt::DashLine));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(left);
     const QString rest = lengthText(alike.roll.left, units);

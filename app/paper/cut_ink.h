@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/drawing/line_table.h"
+
 #include "core/paperwork/estimate.h"
 
 #include <QColor>
@@ -28,6 +30,7 @@ struct CutInk {
     double label_width = 30;
     double bar_width = 120;
     double bar_height = 6;
+    double line = drawing::thin_mm;
 };
 
 /// One bar with its label to the left, the cuts in it and what is left over; `longest` is the length that a

@@ -101,15 +101,15 @@ void laySums(Flow& flow, const Job& job)
     sum(tr("Materials"), Sum::materials);
     sum(tr("Labour"), Sum::labour);
     sum(tr("Travel, consumables, disposal"), Sum::other);
-    flow.line(flow.right() - 90, flow.right(), flow.y(), 0.18);
+    flow.line(flow.right() - 90, flow.right(), flow.y(), drawing::thin_mm);
     flow.down(0.8);
     sum(tr("Subtotal"), Sum::subtotal);
     sum(tr("Tax, %1").arg(percentText(job.quote.tax_thousandths)), Sum::tax);
-    flow.line(flow.right() - 90, flow.right(), flow.y(), 0.35);
+    flow.line(flow.right() - 90, flow.right(), flow.y(), drawing::edge_mm);
     flow.down(0.8);
     const bool complete = estimate.status == EstimateStatus::complete;
     sum(complete ? tr("Total") : tr("Total of what is priced, incomplete"), Sum::total, Weight::strong);
-    flow.line(flow.right() - 90, flow.right(), flow.y(), 0.5);
+    flow.line(flow.right() - 90, flow.right(), flow.y(), drawing::thick_mm);
 }
 
 QString alternatePower(const Alternate& other, UnitSystem units)

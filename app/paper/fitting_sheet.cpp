@@ -52,7 +52,7 @@ void layHose(Flow& flow, const Job& job, const ResolvedHose& hose, const Plumb& 
     StripInk ink{flow.left() + beside, flow.width() - 2 * beside, 0, small_mm, job.units};
     auto labels =
         std::make_shared<const std::vector<StripLabel>>(labelsUnder(*strip, ink.left, ink.width, small_mm));
-    const double room = strip_bar_mm + heightOf(*labels, small_mm) + strip_profile_mm + 24;
+    const double room = strip_slopes_mm + strip_bar_mm + heightOf(*labels, small_mm) + strip_profile_mm + 24;
     flow.need(std::min(room, 200.0));
     flow.down(2);
     const QString bore = own.bore_mm.known() ? lengthIn(job, *own.bore_mm.value) : tr("not entered");
@@ -72,7 +72,7 @@ void layHose(Flow& flow, const Job& job, const ResolvedHose& hose, const Plumb& 
                             endName(job.sketch, own.to), lengthIn(job, strip->on_at_b_mm)));
     flow.paragraph(hose.rise_mm >= 0 ? tr("B is %1 higher than A.").arg(lengthIn(job, hose.rise_mm))
                                      : tr("B is %1 lower than A.").arg(lengthIn(job, -hose.rise_mm)));
-    flow.down(2.5);
+    flow.down(2.5 + strip_slopes_mm);
     ink.top = flow.y();
     flow.draw([strip, labels, ink](QPainter& painter) { paintStrip(painter, *strip, *labels, ink); });
     flow.down(strip_bar_mm + heightOf(*labels, small_mm) + 2);
@@ -85,10 +85,10 @@ void layEnds(Flow& flow, const Job& job)
 {
     flow.heading(tr("Ports and hose ends"));
     FlowTable table(flow, {{tr("Where"), 0, Anchor::left},
-                           {tr("Thread"), 24, Anchor::left},
-                           {tr("Screwed in"), 52, Anchor::left},
-                           {tr("Hose end"), 34, Anchor::left},
-                           {tr("Sealant"), 26, Anchor::left}});
+                           {tr("Thread"), 22, Anchor::left},
+                           {tr("Screwed in"), 42, Anchor::left},
+                           {tr("Hose end"), 40, Anchor::left},
+                           {tr("Sealant"), 36, Anchor::left}});
     table.head();
     for (const Shared<Hose>& hose : job.sketch.hoses) {
         for (const HoseEnd* end : {&hose->from, &hose->to}) {
@@ -149,12 +149,26 @@ QString acrossFrom(const Job& job, double away_mm)
                : tr("%1 towards the engine's right side").arg(lengthIn(job, std::abs(away_mm)));
 }
 
+/// "1500 W, 120 V, 1 phase; on at 38 degC, off at 49 degC. Serial number H-0471."
+QString ratingOf(const Job& job, const Heater& heater)
+{
+    const auto figure = [&](const Fact<double>& fact, Unit unit) {
+        return fact.known() ? inWords(*fact.value, unit, job.units) : tr("not entered");
+    };
+    const QString phases = heater.phases == 3 ? tr("three phases") : tr("one phase");
+    const QString serial = heater.serial_number.empty() ? tr("not entered") : words(heater.serial_number);
+    return tr("Power %1, voltage %2, %3; its thermostat on at %4, off at %5. Serial number %6.")
+        .arg(figure(heater.power_W, Unit::watt), figure(heater.rated_V, Unit::volt), phases,
+             figure(heater.on_degC, Unit::degC), figure(heater.off_degC, Unit::degC), serial);
+}
+
 void layHeater(Flow& flow, const Job& job, const Layout& layout, std::size_t index)
 {
     const Heater& heater = job.sketch.heaters[index];
     const HeaterHeights& heights = layout.heaters[index];
     flow.paragraph(inWords(nameOfHeater(heater)) + itemOf(job, refOf(heater), {ItemKind::heater}), body_mm,
                    Weight::strong);
+    flow.paragraph(ratingOf(job, heater));
     QString high = tr("Top %1 and bottom %2 over the datum")
                        .arg(lengthIn(job, heights.body_top_mm), lengthIn(job, heights.body_bottom_mm));
     if (layout.jacket)
@@ -207,13 +221,15 @@ void layFitting(Flow& flow, const Job& job)
     const Layout layout = resolve(job.sketch, plumbOf(job.sketch));
     const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
     flow.paragraph(tr("Distances along a hose are from its cut end at A, in %1; R is the radius of a bend's "
-                      "middle. Under each hose its run: height of the top (line) and bottom (dashes) of its "
+                      "middle; over a straight its slope from A to B, rise over run. Under each hose its "
+                      "run: height of the top (line) and bottom (dashes) of its "
                       "bore over the datum. Numbers in brackets are items of the parts list. Measure on the "
                       "vehicle before you cut.")
                        .arg(unit),
                    small_mm);
     for (const ResolvedHose& hose : layout.hoses)
         layHose(flow, job, hose, layout.plumb);
+    layCautions(flow, job);
     layEnds(flow, job);
     flow.heading(tr("Hang the heater"));
     for (std::size_t i = 0; i < job.sketch.heaters.size() && i < layout.heaters.size(); ++i)

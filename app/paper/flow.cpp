@@ -7,8 +7,6 @@ namespace siphonwright::paper {
 namespace {
 
 constexpr double cell_gap_mm = 2;
-constexpr double thin_mm = 0.13;
-constexpr double edge_mm = 0.35;
 
 QColor inkOf(bool faint)
 {
@@ -119,11 +117,11 @@ void FlowTable::cell(std::size_t column, double top, const QStringList& lines, W
 
 void FlowTable::head()
 {
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), edge_mm);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), drawing::edge_mm);
     for (std::size_t i = 0; i < columns_.size(); ++i)
         cell(i, flow_.y(), {columns_[i].title}, Weight::strong);
     flow_.down(body_mm * 2.6);
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), edge_mm);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), drawing::edge_mm);
     flow_.down(0.3);
 }
 
@@ -145,7 +143,7 @@ void FlowTable::row(const QStringList& cells, Weight weight)
     for (std::size_t i = 0; i < columns_.size(); ++i)
         cell(i, flow_.y(), lines[i], weight);
     flow_.down(height);
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm, true);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), drawing::hairline_mm, true);
 }
 
 void FlowTable::group(const QString& title)
@@ -157,7 +155,7 @@ void FlowTable::group(const QString& title)
     flow_.text(flow_.left() + cell_gap_mm / 2, flow_.y() + body_mm * 1.5, title, Anchor::left, body_mm,
                Weight::strong);
     flow_.down(body_mm * 2.3);
-    flow_.line(flow_.left(), flow_.right(), flow_.y(), thin_mm, true);
+    flow_.line(flow_.left(), flow_.right(), flow_.y(), drawing::hairline_mm, true);
 }
 
 } // namespace siphonwright::paper

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/line_table.h"
 #include "app/drawing/text.h"
 
 #include <QPainter>
@@ -16,12 +17,12 @@ namespace siphonwright::paper {
 using drawing::Anchor;
 using drawing::Weight;
 
-/// Heights of capitals, mm, of the series of ISO 3098 where it has them.
-constexpr double small_mm = 1.8;
-constexpr double body_mm = 2.0;
-constexpr double heading_mm = 2.5;
-constexpr double title_mm = 5;
-constexpr double line_share = 1.9; ///< from line to line, of the capitals' height
+/// Heights of capitals, mm.
+constexpr double small_mm = drawing::small_text_mm;
+constexpr double body_mm = drawing::text_mm;
+constexpr double heading_mm = drawing::heading_text_mm;
+constexpr double title_mm = drawing::title_text_mm;
+constexpr double line_share = 1.7; ///< from line to line, of the capitals' height
 
 class Flow {
 public:

@@ -1,6 +1,7 @@
 #include "app/paper/hose_strip.h"
 
 #include "app/drawing/elevation.h"
+#include "app/drawing/slope_words.h"
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
@@ -73,6 +74,18 @@ void addMarks(HoseStrip& strip, const Route& route, UnitSystem units)
     });
 }
 
+void addSlopes(HoseStrip& strip, const Route& route, const Plumb& plumb)
+{
+    for (const Piece& piece : route.path.line.pieces()) {
+        const double from = std::max(piece.s, route.hose_from_mm);
+        const double to = std::min(piece.s + piece.length_mm, route.hose_to_mm);
+        if (piece.radius_mm <= 0 && to > from)
+            strip.slopes.push_back({from - route.hose_from_mm + strip.on_at_a_mm,
+                                    to - route.hose_from_mm + strip.on_at_a_mm,
+                                    drawing::slopeWords(piece.u, plumb)});
+    }
+}
+
 double xOf(const HoseStrip& strip, double left, double width, double along_mm)
 {
     return left + width * std::clamp(along_mm / strip.length_mm, 0.0, 1.0);
@@ -84,7 +97,7 @@ void paintMark(QPainter& painter, const HoseStrip& strip, const StripMark& mark,
     const double from = xOf(strip, ink.left, ink.width, mark.from_mm);
     const double to = xOf(strip, ink.left, ink.width, mark.to_mm);
     const double middle = ink.top + strip_bar_mm / 2;
-    painter.setPen(QPen(palette.ink, 0.25));
+    painter.setPen(QPen(palette.ink, drawing::medium_mm));
     switch (mark.what) {
     case StripMark::What::bend:
         painter.setBrush(palette.jacket_fill);
@@ -116,6 +129,7 @@ HoseStrip stripOf(const ResolvedHose& hose, const Plumb& plumb, UnitSystem units
     if (hose->path.line.empty() || !(strip.length_mm > 0))
         return strip;
     addMarks(strip, *hose, units);
+    addSlopes(strip, *hose, plumb);
     constexpr int samples = 120;
     for (int i = 0; i <= samples; ++i) {
         const double along = hose->length_mm * i / samples;
@@ -158,12 +172,34 @@ double heightOf(const std::vector<StripLabel>& labels, double lettering)
     return labels.empty() ? 0 : longest + led_mm + 1;
 }
 
+namespace {
+
+/// Over the straights that they are of, in a row; one that would be pushed off its straight is left out.
+void paintSlopes(QPainter& painter, const HoseStrip& strip, const StripInk& ink)
+{
+    constexpr double apart_mm = 1.5;
+    double taken_to = ink.left - apart_mm;
+    for (const StripSlope& slope : strip.slopes) {
+        const double from = xOf(strip, ink.left, ink.width, slope.from_mm);
+        const double to = xOf(strip, ink.left, ink.width, slope.to_mm);
+        const double half = drawing::textWidth(slope.text, ink.lettering) / 2;
+        const double middle = std::max((from + to) / 2, taken_to + apart_mm + half);
+        if (middle > to || middle + half > ink.left + ink.width + apart_mm)
+            continue;
+        drawing::paintWeightedText(painter, {middle, ink.top - 1.2}, slope.text, Anchor::centre,
+                                   drawing::Palette::paper().ink, ink.lettering, Weight::regular);
+        taken_to = middle + half;
+    }
+}
+
+} // namespace
+
 void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<StripLabel>& labels,
                 const StripInk& ink)
 {
     const drawing::Palette palette = drawing::Palette::paper();
     const double bottom = ink.top + strip_bar_mm;
-    painter.setPen(QPen(palette.ink, 0.5, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.setPen(QPen(palette.ink, drawing::thick_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     painter.setBrush(palette.ground);
     painter.drawRect(QRectF(ink.left, ink.top, ink.width, strip_bar_mm));
     for (const bool bends : {true, false})
@@ -171,7 +207,7 @@ void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<Str
             if ((mark.what == StripMark::What::bend) == bends)
                 paintMark(painter, strip, mark, ink, palette);
     // What is pushed on at either end.
-    QPen dashed(palette.ink, 0.25, Qt::DashLine);
+    QPen dashed(palette.ink, drawing::medium_mm, Qt::DashLine);
     painter.setPen(dashed);
     for (const double on : {strip.on_at_a_mm, strip.length_mm - strip.on_at_b_mm}) {
         const double x = xOf(strip, ink.left, ink.width, on);
@@ -179,11 +215,12 @@ void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<Str
     }
     const double middle = ink.top + strip_bar_mm / 2 + ink.lettering / 2;
     drawing::paintWeightedText(painter, {ink.left - 1.5, middle}, QStringLiteral("A"), Anchor::right,
-                               palette.ink, 2.5, Weight::strong);
+                               palette.ink, drawing::text_mm, Weight::strong);
     drawing::paintWeightedText(painter, {ink.left + ink.width + 1.5, middle}, QStringLiteral("B"),
-                               Anchor::left, palette.ink, 2.5, Weight::strong);
+                               Anchor::left, palette.ink, drawing::text_mm, Weight::strong);
+    paintSlopes(painter, strip, ink);
     for (const StripLabel& label : labels) {
-        painter.setPen(QPen(palette.ink, 0.13));
+        painter.setPen(QPen(palette.ink, drawing::hairline_mm));
         painter.setBrush(Qt::NoBrush);
         painter.drawPolyline(QPolygonF({{label.at, bottom},
                                         {label.at, bottom + 1},
@@ -213,7 +250,8 @@ void paintRunProfile(QPainter& painter, const HoseStrip& strip, const StripInk& 
         const std::vector<double>& heights = crown ? strip.crown_mm : strip.invert_mm;
         for (std::size_t i = 0; i < heights.size(); ++i)
             line << place(i, heights[i]);
-        painter.setPen(QPen(palette.ink, crown ? 0.35 : 0.18, crown ? Qt::SolidLine : Qt::DashLine));
+        painter.setPen(QPen(palette.ink, crown ? drawing::edge_mm : drawing::thin_mm,
+                            crown ? Qt::SolidLine : Qt::DashLine));
         painter.drawPolyline(line);
     }
     const auto name = [&](std::size_t i, double height, double dy) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/drawing/line_table.h"
+
 #include "core/layout/layout.h"
 #include "core/quantity/quantity.h"
 
@@ -22,13 +24,21 @@ struct StripMark {
     QString text;
 };
 
+/// How a straight rises or falls from A to B: "1:12 up".
+struct StripSlope {
+    double from_mm = 0;
+    double to_mm = 0;
+    QString text;
+};
+
 struct HoseStrip {
     double length_mm = 0;  ///< as drawn: with what is pushed on at both ends, without allowance
     double on_at_a_mm = 0; ///< pushed on
     double on_at_b_mm = 0;
-    std::vector<StripMark> marks; ///< in order
-    std::vector<double> along_mm; ///< of the heights
-    std::vector<double> crown_mm; ///< top of the bore over the datum, along plumb
+    std::vector<StripMark> marks;   ///< in order
+    std::vector<StripSlope> slopes; ///< in order
+    std::vector<double> along_mm;   ///< of the heights
+    std::vector<double> crown_mm;   ///< top of the bore over the datum, along plumb
     std::vector<double> invert_mm;
 };
 
@@ -46,14 +56,15 @@ std::vector<StripLabel> labelsUnder(const HoseStrip& strip, double left, double 
 /// What they take under the bar.
 double heightOf(const std::vector<StripLabel>& labels, double lettering);
 
-/// The strip over its labels, and the height of its bore over the datum along it.
+/// The slopes over the strip, the strip over its labels, and the height of its bore over the datum along it.
 struct StripInk {
     double left = 0;
     double width = 0;
     double top = 0;
-    double lettering = 1.8;
+    double lettering = drawing::small_text_mm;
     UnitSystem units = UnitSystem::metric;
 };
+constexpr double strip_slopes_mm = 3.2; ///< row over the bar
 constexpr double strip_bar_mm = 5;
 constexpr double strip_profile_mm = 22;
 void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<StripLabel>& labels,

@@ -89,6 +89,23 @@ QString titleOf(Kind kind)
     return {};
 }
 
+QString holdsOf(Kind kind)
+{
+    switch (kind) {
+    case Kind::parts_list:
+        return tr("parts, cuts");
+    case Kind::for_customer:
+    case Kind::internal:
+        return tr("prices");
+    case Kind::fitting:
+        return tr("hoses with clips and bends, run profiles, ports, threads, heaters, electrical load, "
+                  "coolant, tag");
+    case Kind::assumptions:
+        return tr("what the figures rest on");
+    }
+    return {};
+}
+
 Pages::Pages(const Sketch& sketch, Kind kind, sheet::Paper paper)
     : title_(titleOf(kind)), paper_(paper), flow_(sheet::pageSize(pageOf(paper)))
 {
@@ -118,7 +135,8 @@ Pages::Pages(const Sketch& sketch, Kind kind, sheet::Paper paper)
         layMissing(flow_, job);
         layAlternates(flow_, job);
     }
-    if (kind != Kind::assumptions)
+    // Among what is fitted they stand before it.
+    if (kind != Kind::assumptions && kind != Kind::fitting)
         layCautions(flow_, job);
     flow_.onNewPage({});
 }
@@ -136,7 +154,7 @@ void Pages::paint(QPainter& painter, int page) const
     const QSizeF size = flow_.pageSize();
     const double baseline = size.height() - 10;
     const drawing::Palette ink = drawing::Palette::paper();
-    painter.setPen(QPen(ink.ink, 0.13));
+    painter.setPen(QPen(ink.ink, drawing::hairline_mm));
     painter.drawLine(QPointF(Flow::left_mm, baseline - 4),
                      QPointF(size.width() - Flow::right_mm, baseline - 4));
     drawing::paintWeightedText(
@@ -158,10 +176,10 @@ void layHead(Flow& flow, const Job& job)
     // The drawing's owner may be the customer, so an estimate does not take him for who makes it.
     const bool by_owner = job.quote.company.empty() && !priced(job.kind);
     const std::string& company = by_owner ? job.sketch.sheet.legal_owner : job.quote.company;
-    const double left = layBlock(flow, company, flow.left(), top + 3.5, half, 3.5);
+    const double left = layBlock(flow, company, flow.left(), top + heading_mm, half, heading_mm);
     const double references = layReferences(flow, job, top + title_mm + 7);
     flow.down(std::max(left + 4, references + title_mm + 7));
-    flow.line(flow.left(), flow.right(), flow.y(), 0.5);
+    flow.line(flow.left(), flow.right(), flow.y(), drawing::thick_mm);
     flow.down(6);
     const double under = flow.y();
     double customer = 0;
@@ -220,7 +238,8 @@ std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, she
     const auto pages = std::make_shared<const Pages>(sketch, kind, paper);
     std::vector<sheet::FurtherPage> out;
     for (int i = 0; i < pages->count(); ++i)
-        out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); }});
+        out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); },
+                       titleOf(kind), holdsOf(kind)});
     return out;
 }
 

@@ -35,6 +35,8 @@ private:
 };
 
 QString titleOf(Kind kind);
+/// What a document tells, for the drawing that refers to it.
+QString holdsOf(Kind kind);
 
 /// A document as pages behind a layout sheet.
 std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, sheet::Paper paper);

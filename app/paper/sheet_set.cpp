@@ -64,9 +64,11 @@ std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, const Analysis
         const auto job = std::make_shared<const std::pair<Sketch, Analysis>>(sketch, analysis);
         const int count = commissioning::pageCount(sketch, analysis, options);
         for (int page = 0; page < count; ++page)
-            pages.push_back({sheet::pageLayout(options), [job, options, page](QPainter& painter) {
+            pages.push_back({sheet::pageLayout(options),
+                             [job, options, page](QPainter& painter) {
                                  commissioning::paintPage(painter, job->first, job->second, options, page);
-                             }});
+                             },
+                             commissioning::pageTitle(), commissioning::pageHolds()});
     }
     add(set.parts && drawn, Kind::parts_list);
     add(set.estimate && isPriced(sketch), Kind::for_customer);

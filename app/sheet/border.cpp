@@ -67,7 +67,7 @@ void paintBorder(const Page& page, const Plan& plan)
     const QRectF& in = plan.frame;
     const QRectF& out = plan.border;
     const auto tick = [&](QPointF a, QPointF b) {
-        page.painter.setPen(QPen(page.palette.ink, 0.35, Qt::SolidLine, Qt::FlatCap));
+        page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm, Qt::SolidLine, Qt::FlatCap));
         page.painter.drawLine(a, b);
     };
     const auto name = [&](QPointF middle, const QString& text) {
@@ -89,7 +89,7 @@ void paintBorder(const Page& page, const Plan& plan)
             name({(from + to) / 2, (rows[i] + rows[i + 1]) / 2}, letterOf(i));
         }
     page.painter.setBrush(Qt::NoBrush);
-    page.painter.setPen(QPen(page.palette.ink, 0.18));
+    page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
     page.painter.drawRect(out);
     paintTrimMarks(page, pageSize(page.options));
 }

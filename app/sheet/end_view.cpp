@@ -61,7 +61,7 @@ void paintEndView(const Page& page, const Plan& plan)
     style.view = endOf(page.options);
     style.palette = page.palette;
     style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = small_mm;
+    style.lettering_mm = plan.lettering_mm;
     style.units = page.units;
     const bool tells = !page.options.student;
     style.running = false; // said once, in the elevation; so are the findings
@@ -109,12 +109,13 @@ void paintProjectionSymbol(const Page& page, const QRectF& cell)
     const QPointF side = cell.center() + QPointF(frustum, 0);
     const QPointF end = cell.center() - QPointF(frustum, 0);
     page.painter.setBrush(Qt::NoBrush);
-    page.painter.setPen(QPen(page.palette.ink, 0.25, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    page.painter.setPen(
+        QPen(page.palette.ink, drawing::medium_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     page.painter.drawPolygon(QPolygonF({side + QPointF(-large, -small), side + QPointF(large, -large),
                                         side + QPointF(large, large), side + QPointF(-large, small)}));
     page.painter.drawEllipse(end, large, large);
     page.painter.drawEllipse(end, small, small);
-    QPen chain(page.palette.ink, 0.13);
+    QPen chain(page.palette.ink, drawing::hairline_mm);
     chain.setDashPattern({8, 2, 1, 2});
     page.painter.setPen(chain);
     const double past = large + 0.7 * unit;
@@ -123,10 +124,10 @@ void paintProjectionSymbol(const Page& page, const QRectF& cell)
     page.painter.drawLine(end - QPointF(0, past), end + QPointF(0, past));
 }
 
-Section viewsSection(const Page& page)
+Section viewsSection(bool end_left_out)
 {
     Section section{tr("Views"), {}, tr("and %1 more"), 1};
-    if (page.end_left_out)
+    if (end_left_out)
         section.items.push_back(
             {tr("No end view: beside it the elevation would be too small on this paper. What lies across the "
                 "engine is drawn in the program and counted in every length."),

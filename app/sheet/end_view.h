@@ -23,6 +23,6 @@ void paintEndCaption(const Page& page, const Plan& plan, double taken_to_mm);
 void paintProjectionSymbol(const Page& page, const QRectF& cell);
 
 /// Says that the end view was left out, and why.
-Section viewsSection(const Page& page);
+Section viewsSection(bool end_left_out);
 
 } // namespace siphonwright::sheet

@@ -1,6 +1,9 @@
 #include "app/language/tr.h"
+#include "app/sheet/pdf_metadata.h"
 #include "app/sheet/sheet.h"
+#include "app/sheet/svg_fonts.h"
 
+#include <QBuffer>
 #include <QDir>
 #include <QFileInfo>
 #include <QImage>
@@ -23,7 +26,22 @@ QString titleOf(const Sketch& sketch)
     return title.isEmpty() ? tr("Layout sheet") : title;
 }
 
-bool writePdf(QIODevice& file, const std::vector<FurtherPage>& pages, const Sketch& sketch)
+/// "Heater layout QM-H-014: Low-floor bus; 1.5 kW tank heater on the right frame rail".
+QString subjectOf(const Sketch& sketch)
+{
+    const SheetDetails& s = sketch.sheet;
+    QStringList kind{s.document_type.empty() ? tr("Layout sheet") : QString::fromStdString(s.document_type)};
+    if (!s.identification_number.empty())
+        kind << QString::fromStdString(s.identification_number);
+    QStringList of;
+    for (const std::string& one : {s.vehicle, s.supplementary_title})
+        if (!one.empty())
+            of << QString::fromStdString(one);
+    const QString what = kind.join(QLatin1Char(' '));
+    return of.isEmpty() ? what : QStringLiteral("%1: %2").arg(what, of.join(QStringLiteral("; ")));
+}
+
+bool paintPdf(QIODevice& file, const std::vector<FurtherPage>& pages, const Sketch& sketch)
 {
     QPdfWriter writer(&file);
     // Archival PDF as far as Qt can: fonts embedded, colours by a profile, what it is as XMP metadata.
@@ -48,6 +66,19 @@ bool writePdf(QIODevice& file, const std::vector<FurtherPage>& pages, const Sket
     return painter.end();
 }
 
+bool writePdf(QIODevice& file, const std::vector<FurtherPage>& pages, const Sketch& sketch)
+{
+    QBuffer buffer;
+    if (!buffer.open(QIODevice::WriteOnly) || !paintPdf(buffer, pages, sketch))
+        return false;
+    // Who drew it, or else whose drawing it is.
+    const SheetDetails& s = sketch.sheet;
+    const QByteArray pdf =
+        withMetadata(buffer.data(), {QString::fromStdString(s.creator.empty() ? s.legal_owner : s.creator),
+                                     subjectOf(sketch)});
+    return file.write(pdf) == pdf.size();
+}
+
 QSizeF sizeOf(const FurtherPage& page)
 {
     return page.layout.fullRect(QPageLayout::Millimeter).size();
@@ -56,9 +87,11 @@ QSizeF sizeOf(const FurtherPage& page)
 bool writeSvg(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double /*no pixels*/)
 {
     const QSizeF page = sizeOf(one);
+    QBuffer buffer;
     QSvgGenerator generator;
-    generator.setOutputDevice(&file);
+    generator.setOutputDevice(&buffer);
     generator.setTitle(titleOf(sketch));
+    generator.setDescription(subjectOf(sketch));
     // 254 dots per inch are 10 per millimetre; the view box counts hundredths of one.
     generator.setResolution(254);
     generator.setSize(QSize(int(std::lround(page.width() * 10)), int(std::lround(page.height() * 10))));
@@ -68,7 +101,10 @@ bool writeSvg(QIODevice& file, const FurtherPage& one, const Sketch& sketch, dou
         return false;
     painter.scale(100, 100);
     one.paint(painter);
-    return painter.end();
+    if (!painter.end())
+        return false;
+    const QByteArray svg = withFonts(buffer.data());
+    return file.write(svg) == svg.size();
 }
 
 bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, double dpi)
@@ -82,6 +118,8 @@ bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, dou
     image.setDotsPerMeterX(int(std::lround(per_mm * 1000)));
     image.setDotsPerMeterY(int(std::lround(per_mm * 1000)));
     image.setText(QStringLiteral("Title"), titleOf(sketch));
+    image.setText(QStringLiteral("Author"), QString::fromStdString(sketch.sheet.creator));
+    image.setText(QStringLiteral("Description"), subjectOf(sketch));
     image.fill(Qt::white);
     QPainter painter(&image);
     painter.scale(per_mm, per_mm);
@@ -136,11 +174,23 @@ QStringList write(const QString& path, const std::vector<FurtherPage>& pages, co
     return problems;
 }
 
+Options followedBy(Options options, const std::vector<FurtherPage>& behind)
+{
+    options.behind.clear();
+    options.sheets = 1;
+    for (const FurtherPage& page : behind) {
+        ++options.sheets;
+        if (options.behind.empty() || options.behind.back().title != page.title)
+            options.behind.push_back({page.title, page.holds, options.sheets, options.sheets});
+        options.behind.back().last_sheet = options.sheets;
+    }
+    return options;
+}
+
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
                      const Options& options, const std::vector<FurtherPage>& further)
 {
-    Options counted = tiled(options, sketch, analysis);
-    counted.sheets = int(further.size()) + 1;
+    const Options counted = followedBy(tiled(options, sketch, analysis), further);
     std::vector<FurtherPage> pages = drawingPages(sketch, analysis, counted);
     pages.insert(pages.end(), further.begin(), further.end());
     return write(path, pages, sketch, options.png_dpi);

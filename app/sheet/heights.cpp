@@ -105,7 +105,7 @@ struct HeightRows {
 HeightRows rowsOf(const Sketch& sketch, const Analysis& analysis, const Plan& plan)
 {
     HeightRows out{heightsOf(sketch, analysis), {}, {}};
-    const double step = 1.65 * small_mm;
+    const double step = 1.65 * plan.lettering_mm;
     const double top = plan.heights.top() + step;
     const double bottom = plan.heights.bottom() - 2;
     const auto room = std::size_t(std::max(1.0, (bottom - top) / step));
@@ -200,10 +200,10 @@ void paintSpacing(const Page& page, const Plan& plan)
     const double a = plan.origin.x() + std::min(ports->first.x(), ports->second.x()) / n;
     const double b = plan.origin.x() + std::max(ports->first.x(), ports->second.x()) / n;
     const double y = plan.spacing.bottom() - 1.6;
-    page.painter.setPen(QPen(page.palette.faint, 0.13));
+    page.painter.setPen(QPen(page.palette.faint, drawing::hairline_mm));
     for (const double x : {a, b})
         page.painter.drawLine(QPointF(x, y - 0.8), QPointF(x, plan.spacing.bottom()));
-    page.painter.setPen(QPen(page.palette.ink, 0.18));
+    page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
     page.painter.drawLine(QPointF(a, y), QPointF(b, y));
     page.painter.setBrush(page.palette.ink);
     page.painter.setPen(Qt::NoPen);
@@ -213,11 +213,11 @@ void paintSpacing(const Page& page, const Plan& plan)
         page.painter.drawPolygon(QPolygonF({{b, y}, {b - arrow_mm, y - 0.35}, {b - arrow_mm, y + 0.35}}));
     }
     const QString text = tr("Ports %1 apart").arg(inWords((b - a) * n, Unit::mm, page.units));
-    const double half = drawing::textWidth(text, small_mm) / 2;
+    const double half = drawing::textWidth(text, plan.lettering_mm) / 2;
     const double middle =
         std::clamp((a + b) / 2, plan.spacing.left() + half + 1, plan.spacing.right() - half - 1);
     drawing::paintWeightedText(page.painter, {middle, y - 2}, text, Anchor::centre, page.palette.ink,
-                               small_mm, Weight::regular);
+                               plan.lettering_mm, Weight::regular);
 }
 
 void paintHeights(const Page& page, const Plan& plan)
@@ -228,38 +228,38 @@ void paintHeights(const Page& page, const Plan& plan)
         const double y = of.y[i];
         const double row = of.rows[i];
         page.painter.setBrush(Qt::NoBrush);
-        page.painter.setPen(QPen(page.palette.ink, 0.13));
+        page.painter.setPen(QPen(page.palette.ink, drawing::hairline_mm));
         page.painter.drawPolyline(QPolygonF({{edge - 6.5, row}, {edge - 5, row}, {edge - 2, y}, {edge, y}}));
         QString text = of.heights[i].text;
         const double width = plan.heights.width() - 9;
         // The value stands at the end, so a name that is too long gives way in its middle.
-        while (text.size() > 12 && drawing::textWidth(text, small_mm) > width)
+        while (text.size() > 12 && drawing::textWidth(text, plan.lettering_mm) > width)
             text = text.left(text.size() / 3) + QChar(0x2026) + text.mid(text.size() / 3 + 2);
-        drawing::paintWeightedText(page.painter, {edge - 7, row + small_mm / 2}, text, Anchor::right,
-                                   page.palette.ink, small_mm, Weight::regular);
+        drawing::paintWeightedText(page.painter, {edge - 7, row + plan.lettering_mm / 2}, text, Anchor::right,
+                                   page.palette.ink, plan.lettering_mm, Weight::regular);
     }
 }
 
 void paintDrops(const Page& page, const Plan& plan)
 {
     for (const Drop& drop : dropsOf(page.sketch, page.analysis, plan)) {
-        page.painter.setPen(QPen(page.palette.faint, 0.13));
+        page.painter.setPen(QPen(page.palette.faint, drawing::hairline_mm));
         for (const double y : {drop.top.y(), drop.low})
             page.painter.drawLine(QPointF(plan.drops.left(), y), QPointF(drop.x + 1, y));
-        page.painter.setPen(QPen(page.palette.ink, 0.18));
+        page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
         page.painter.drawLine(QPointF(drop.x, drop.low), QPointF(drop.x, drop.top.y()));
         const double way = drop.top.y() > drop.low ? 1 : -1;
         arrowhead(page, {drop.x, drop.top.y()}, way);
         arrowhead(page, {drop.x, drop.low}, -way);
         const QString text = tr("Drop %1").arg(inWords(drop.drop_mm, Unit::mm, page.units));
-        const double half = drawing::textWidth(text, small_mm) / 2 + 1;
+        const double half = drawing::textWidth(text, plan.lettering_mm) / 2 + 1;
         const double high = std::min(drop.low, drop.top.y());
         const double low = std::max(drop.low, drop.top.y());
         // Over its line where that is too short for it, as beside it the extension lines are in the way.
         const double wanted = low - high > 2 * half ? (low + high) / 2 : high - half;
         const double middle = std::max(wanted, plan.drops.top() + half);
         drawing::paintWeightedText(page.painter, {drop.x - 1.2, middle}, text, Anchor::centre,
-                                   page.palette.ink, small_mm, Weight::regular, -90);
+                                   page.palette.ink, plan.lettering_mm, Weight::regular, -90);
     }
 }
 

@@ -128,16 +128,16 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double width_m
 {
     double baseline = at.y() + 1.25 * lettering_mm;
     if (block.ruled) {
-        page.painter.setPen(QPen(page.palette.faint, 0.18));
+        page.painter.setPen(QPen(page.palette.faint, drawing::thin_mm));
         page.painter.drawLine(QPointF(at.x(), baseline), QPointF(at.x() + width_mm, baseline));
         return;
     }
     if (block.severity)
-        drawing::paintBalloon(page.painter, page.palette,
-                              {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
-                              1.05 * lettering_mm, *block.severity, block.number, 0.25);
+        drawing::paintBalloon(
+            page.painter, page.palette, {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
+            drawing::balloon_of_lettering * lettering_mm, *block.severity, block.number, drawing::medium_mm);
     else if (block.indent_mm > 0) {
-        page.painter.setPen(QPen(page.palette.ink, 0.25));
+        page.painter.setPen(QPen(page.palette.ink, drawing::medium_mm));
         page.painter.drawLine(QPointF(at.x(), baseline - lettering_mm / 2),
                               QPointF(at.x() + 0.8 * lettering_mm, baseline - lettering_mm / 2));
     }
@@ -148,33 +148,57 @@ void paintBlock(const Page& page, const Block& block, QPointF at, double width_m
     }
 }
 
-std::vector<Section> sectionsOf(const Page& page)
+std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, const Options& options,
+                                bool end_left_out)
 {
-    if (page.options.student)
-        return {complaintSection(page.sketch), questionsSection(), viewsSection(page), cautionsSection()};
-    return {findingsSection(page.sketch, page.analysis),
-            notJudgedSection(page.analysis),
-            resultsSection(page.sketch, page.analysis),
-            marginsSection(page.sketch, page.analysis),
-            choicesSection(page.sketch),
-            assumptionsSection(page.sketch),
-            partsSection(page.sketch, page.analysis),
-            viewsSection(page),
+    if (options.student)
+        return {complaintSection(sketch), questionsSection(), viewsSection(end_left_out), cautionsSection()};
+    return {findingsSection(sketch, analysis),
+            notJudgedSection(analysis),
+            resultsSection(sketch, analysis),
+            marginsSection(sketch, analysis),
+            choicesSection(sketch),
+            assumptionsSection(sketch),
+            partsSection(sketch, analysis),
+            supplySection(sketch, analysis),
+            behindSection(options.behind),
+            viewsSection(end_left_out),
             cautionsSection()};
+}
+
+std::vector<std::size_t> wholeOf(const std::vector<Section>& sections)
+{
+    std::vector<std::size_t> shown;
+    for (const Section& section : sections)
+        shown.push_back(section.items.size());
+    return shown;
+}
+
+double columnWidth(const QRectF& box, int columns)
+{
+    return box.width() / columns - 2 * inset_mm;
 }
 
 } // namespace
 
+bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
+              double lettering_mm)
+{
+    const std::vector<Section> sections = sectionsOf(sketch, analysis, options, plan.end_left_out);
+    const double column_mm = columnWidth(plan.notes, plan.columns);
+    const std::vector<Block> blocks = setIn(sections, wholeOf(sections), column_mm, lettering_mm);
+    return !flow(blocks, plan.notes, plan.columns, column_mm, lettering_mm).empty();
+}
+
 void paintNotes(const Page& page, const QRectF& box, int columns)
 {
-    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
-    const std::vector<Section> sections = sectionsOf(page);
-    std::vector<std::size_t> shown;
-    for (const Section& section : sections)
-        shown.push_back(section.items.size());
-    const double column_mm = box.width() / columns - 2 * inset_mm;
+    const std::vector<Section> sections =
+        sectionsOf(page.sketch, page.analysis, page.options, page.end_left_out);
+    std::vector<std::size_t> shown = wholeOf(sections);
+    const double column_mm = columnWidth(box, columns);
     double lettering_mm = normal_mm;
     std::vector<Block> blocks = setIn(sections, shown, column_mm, lettering_mm);
     std::vector<QPointF> places = flow(blocks, box, columns, column_mm, lettering_mm);

@@ -13,8 +13,8 @@ namespace siphonwright::sheet {
 namespace {
 
 constexpr double title_width_mm = 180; // ISO 7200
-constexpr double title_height_mm = 32;
-constexpr double foot_height_mm = 14;
+constexpr double title_height_mm = 40;
+constexpr double foot_height_mm = 28;
 constexpr double caption_height_mm = 7;
 constexpr double spacing_height_mm = 7;
 constexpr double drop_column_mm = 8;
@@ -43,12 +43,19 @@ QPageSize paperOf(Paper paper)
     return QPageSize(QPageSize::A4);
 }
 
-double heightColumnWidth(const Sketch& sketch, const Analysis& analysis)
+/// Large paper has larger lettering.
+double letteringOn(const QSizeF& page)
+{
+    constexpr double large_paper_mm = 350;
+    return page.width() > large_paper_mm ? normal_mm : small_mm;
+}
+
+double heightColumnWidth(const Sketch& sketch, const Analysis& analysis, double lettering_mm)
 {
     double width = 0;
     for (const Height& height : heightsOf(sketch, analysis))
-        width = std::max(width, drawing::textWidth(height.text, small_mm));
-    return width > 0 ? std::min(width, 56.0) + 9 : 0;
+        width = std::max(width, drawing::textWidth(height.text, lettering_mm));
+    return width > 0 ? std::min(width, 31 * lettering_mm) + 9 : 0;
 }
 
 /// Frame, title block and foot: the same on every sheet of a paper.
@@ -197,26 +204,27 @@ void placeViews(Plan& plan, QRectF area, const Drawn& drawn, bool with_spacing)
     plan.end_origin = {plan.end.center().x() - drawn.end.center().x() / n, plan.origin.y()};
 }
 
-} // namespace
+/// Notes beside the views: how wide, in how many columns.
+struct Beside {
+    double width_mm = 0;
+    int columns = 1;
+};
 
-Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
+/// The page with its notes beside the views, or under them.
+Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
+              const std::optional<Beside>& beside)
 {
     Plan plan = frameOf(pageSize(options));
-    const bool beside = pageSize(options).width() > pageSize(options).height();
+    plan.lettering_mm = letteringOn(pageSize(options));
+    Drawn drawn = all;
     const bool with_spacing = portsOfLoop(sketch).has_value();
     const double floor = std::min(plan.title.top(), plan.foot.top());
     QRectF area(plan.frame.topLeft(), QPointF(plan.frame.right(), floor));
     if (beside) {
-        const double notes = std::clamp(plan.frame.width() * 0.25, 76.0, 110.0);
-        plan.notes = QRectF(area.right() - notes, area.top(), notes, area.height());
+        plan.notes = QRectF(area.right() - beside->width_mm, area.top(), beside->width_mm, area.height());
+        plan.columns = beside->columns;
         area.setRight(plan.notes.left());
     }
-    Drawn drawn{drawing::boundsOf(sketch, analysis),
-                depthMatters(sketch, analysis) ? drawing::boundsOf(sketch, analysis, endOf(options))
-                                               : QRectF(),
-                heightColumnWidth(sketch, analysis),
-                drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3)),
-                caption_height_mm + (with_spacing ? spacing_height_mm : 0)};
     scaleViews(plan, drawn, {area.width(), area.height() - (beside ? 0 : least_notes_mm)}, options);
     if (!beside) {
         const double room = drawn.box.height() / plan.denominator + drawn.over_view_mm + 2 * air_along_mm;
@@ -229,6 +237,39 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     area.setTop(plan.caption.bottom());
     placeViews(plan, area, drawn, with_spacing);
     return plan;
+}
+
+} // namespace
+
+Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    const QSizeF page = pageSize(options);
+    const Drawn drawn{drawing::boundsOf(sketch, analysis),
+                      depthMatters(sketch, analysis) ? drawing::boundsOf(sketch, analysis, endOf(options))
+                                                     : QRectF(),
+                      heightColumnWidth(sketch, analysis, letteringOn(page)),
+                      drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3)),
+                      caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0)};
+    if (page.width() <= page.height())
+        return planWith(sketch, options, drawn, std::nullopt);
+    const double narrow = std::clamp(frameOf(page).frame.width() * 0.25, 76.0, 110.0);
+    const Plan first = planWith(sketch, options, drawn, Beside{narrow, 1});
+    // As wide as all that is to be said takes, if the views stay as large as they are.
+    std::vector<Plan> plans = {first};
+    constexpr double widest_share = 0.6;
+    constexpr double step_mm = 12;
+    constexpr double widest_column = 115;
+    for (double wide = narrow + step_mm; wide < widest_share * first.frame.width(); wide += step_mm) {
+        const Plan wider = planWith(sketch, options, drawn, Beside{wide, wide > widest_column ? 2 : 1});
+        if (wider.denominator != first.denominator || wider.end_left_out != first.end_left_out)
+            break;
+        plans.push_back(wider);
+    }
+    for (const double lettering_mm : {normal_mm, small_mm})
+        for (const Plan& plan : plans)
+            if (notesFit(sketch, analysis, options, plan, lettering_mm))
+                return plan;
+    return plans.back();
 }
 
 int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)

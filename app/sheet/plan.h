@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/drawing/elevation.h"
+#include "app/drawing/line_table.h"
 #include "app/sheet/sheet.h"
 
 #include <QLineF>
@@ -44,6 +45,7 @@ struct Plan {
     QRectF drops;   ///< dimensions right of the view
     QRectF notes;   ///< findings, parts, cautions
     int columns = 1;
+    double lettering_mm = drawing::small_text_mm; ///< of what is written in and beside the views
     int denominator = 10;
     QPointF origin; ///< of the elevation's axes, on the page
     QRectF end;     ///< the end view; null where there is none
@@ -52,14 +54,17 @@ struct Plan {
 };
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
 
-constexpr double small_mm = 1.8; ///< lettering, of the series of ISO 3098
-constexpr double normal_mm = 2.5;
-constexpr double large_mm = 3.5;
+constexpr double small_mm = drawing::small_text_mm;
+constexpr double normal_mm = drawing::text_mm;
+constexpr double large_mm = drawing::heading_text_mm;
 
 UnitSystem unitsOf(const Sketch& sketch);
 
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
+/// Scale bar, what marks mean, and at the right a square to measure a print by.
 void paintFoot(const Page& page, const QRectF& box, int denominator);
+/// Of that square, mm on paper whatever the scale.
+double measureMeSide(UnitSystem units);
 /// What a view's box on the page shows of the drawing, painter axes.
 inline QRectF seenOn(const QRectF& box, QPointF origin, int denominator)
 {
@@ -78,5 +83,8 @@ void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);
+/// Is there room for all that the notes say, in this lettering?
+bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
+              double lettering_mm);
 
 } // namespace siphonwright::sheet

@@ -20,7 +20,8 @@ using drawing::Weight;
 void paintFrame(const Page& page, const QRectF& frame)
 {
     page.painter.setBrush(Qt::NoBrush);
-    page.painter.setPen(QPen(page.palette.ink, 0.7, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    page.painter.setPen(
+        QPen(page.palette.ink, drawing::border_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     page.painter.drawRect(frame);
     const QPointF c = frame.center();
     page.painter.drawLine(QPointF(c.x(), frame.top() - 5), QPointF(c.x(), frame.top()));
@@ -49,7 +50,7 @@ double paintCaption(const Page& page, const QRectF& box, int denominator)
                                Weight::regular);
     x += drawing::textWidth(side, small_mm) + 6;
     const double y = baseline - normal_mm / 2;
-    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.drawLine(QPointF(x, y), QPointF(x + 9, y));
     const double tip = left ? x : x + 9;
     const double way = left ? 1 : -1;
@@ -66,7 +67,7 @@ void paintView(const Page& page, const Plan& plan)
     drawing::Style style;
     style.palette = page.palette;
     style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = plan.view.width() > 220 ? normal_mm : small_mm;
+    style.lettering_mm = plan.lettering_mm;
     style.units = page.units;
     const bool tells = !page.options.student;
     style.running = page.options.running && tells;
@@ -99,7 +100,7 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
                     options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
                     plan.end_left_out,
                     {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
-                     itemNumbers(sketch, analysis)}};
+                     itemNumbers(sketch, analysis), !plan.end.isNull()}};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {

@@ -19,6 +19,15 @@ class QPainter;
 namespace siphonwright::sheet {
 
 enum class Paper { a4, a3, letter, tabloid };
+
+/// A document on the sheets behind the drawing.
+struct Behind {
+    QString title;
+    QString holds; ///< what is found in it
+    int first_sheet = 2;
+    int last_sheet = 2;
+};
+
 struct Options {
     Paper paper = Paper::a4;
     QPageLayout::Orientation orientation = QPageLayout::Landscape;
@@ -35,9 +44,10 @@ struct Options {
     std::optional<int> scale;
     int across = 1;
     int down = 1;
-    int sheets = 1;       ///< of the whole set, for the title block
-    double png_dpi = 200; ///< of a PNG, 20 to 1200
-    QImage logo;          ///< of the legal owner; null: none
+    int sheets = 1;             ///< of the whole set, for the title block
+    std::vector<Behind> behind; ///< what the drawing refers to
+    double png_dpi = 200;       ///< of a PNG, 20 to 1200
+    QImage logo;                ///< of the legal owner; null: none
 };
 
 /// With the pages that its scale takes; at most `most_tiles` either way.
@@ -60,7 +70,12 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 struct FurtherPage {
     QPageLayout layout;
     std::function<void(QPainter&)> paint;
+    QString title; ///< of the document that it belongs to; empty: the drawing
+    QString holds; ///< in short, what that document tells
 };
+
+/// With the count of sheets and the list of what stands behind the drawing.
+Options followedBy(Options options, const std::vector<FurtherPage>& behind);
 
 /// The drawing as the pages that it takes: one, or several to be joined. They refer to what is given.
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options);

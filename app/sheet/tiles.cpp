@@ -1,4 +1,5 @@
 #include "app/drawing/elevation.h"
+#include "app/drawing/line_table.h"
 #include "app/drawing/text.h"
 #include "app/language/tr.h"
 #include "app/sheet/sheet.h"
@@ -15,7 +16,7 @@ void paintTrimMarks(QPainter& painter, const QRectF& printed)
 {
     constexpr double gap_mm = 1.5;
     constexpr double mark_mm = 6;
-    painter.setPen(QPen(drawing::Palette::paper().ink, 0.25, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(QPen(drawing::Palette::paper().ink, drawing::medium_mm, Qt::SolidLine, Qt::FlatCap));
     for (const double x : {printed.left(), printed.right()}) {
         for (const double y : {printed.top(), printed.bottom()}) {
             const double out_x = x == printed.left() ? -1 : 1;
@@ -39,7 +40,7 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
     painter.restore();
     painter.save();
     paintTrimMarks(painter, printed);
-    constexpr double lettering_mm = 2.5;
+    constexpr double lettering_mm = drawing::text_mm;
     drawing::paintWeightedText(painter, {printed.left() + 12, printed.bottom() + 2 + 2 * lettering_mm},
                                tr("Row %1 of %2, column %3 of %4. Trim at the marks and join.")
                                    .arg(row + 1)
@@ -56,16 +57,21 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     if (options.across <= 1 && options.down <= 1)
-        return {{pageLayout(options), [&sketch, &analysis, options](QPainter& painter) {
+        return {{pageLayout(options),
+                 [&sketch, &analysis, options](QPainter& painter) {
                      paintPage(painter, sketch, analysis, options);
-                 }}};
+                 },
+                 {},
+                 {}}};
     std::vector<FurtherPage> pages;
     for (int row = 0; row < options.down; ++row)
         for (int column = 0; column < options.across; ++column)
-            pages.push_back(
-                {pageLayout(options), [&sketch, &analysis, options, column, row](QPainter& painter) {
-                     paintTile(painter, sketch, analysis, options, column, row);
-                 }});
+            pages.push_back({pageLayout(options),
+                             [&sketch, &analysis, options, column, row](QPainter& painter) {
+                                 paintTile(painter, sketch, analysis, options, column, row);
+                             },
+                             {},
+                             {}});
     return pages;
 }
 

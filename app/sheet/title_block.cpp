@@ -18,14 +18,14 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
-/// The largest lettering of the series in which a text fits; below it, exactly what fits.
+/// The largest lettering of the series in which a text fits; the smallest where none does.
 double fittingLettering(const QString& text, double width_mm, double largest_mm, Weight weight)
 {
-    for (const double size : {large_mm, normal_mm, small_mm}) {
+    for (const double size : {large_mm, normal_mm}) {
         if (size <= largest_mm && drawing::textWidth(text, size, weight) <= width_mm)
             return size;
     }
-    return std::max(1.3, small_mm * width_mm / drawing::textWidth(text, small_mm, weight));
+    return small_mm;
 }
 
 /// What of a text too long for the smallest lettering can be read, with a sign that there is more.
@@ -49,20 +49,30 @@ struct Cell {
 
 void paintCell(const Page& page, const Cell& cell)
 {
-    page.painter.setPen(QPen(page.palette.ink, 0.25));
+    page.painter.setPen(QPen(page.palette.ink, drawing::medium_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(cell.box);
     const double inside = cell.box.width() - 2.4;
     const double left = cell.box.left() + 1.2;
-    const double caption = fittingLettering(cell.name, inside, small_mm, Weight::regular);
-    drawing::paintWeightedText(page.painter, {left, cell.box.top() + 2.6}, cell.name, Anchor::left,
-                               page.palette.faint, caption, Weight::regular);
+    drawing::paintWeightedText(page.painter, {left, cell.box.top() + 2.6},
+                               shortened(cell.name, inside, small_mm, Weight::regular), Anchor::left,
+                               page.palette.faint, small_mm, Weight::regular);
     if (cell.value.isEmpty())
         return;
     const double size = fittingLettering(cell.value, inside, cell.lettering_mm, cell.weight);
     const QString text = shortened(cell.value, inside, size, cell.weight);
     drawing::paintWeightedText(page.painter, {left, cell.box.bottom() - 1.2}, text, Anchor::left,
                                page.palette.ink, size, cell.weight);
+}
+
+/// What is not entered is written into the cell by hand.
+QString heaterSerials(const Sketch& sketch)
+{
+    QStringList serials;
+    for (const Heater& heater : sketch.heaters)
+        if (!heater.serial_number.empty())
+            serials << QString::fromStdString(heater.serial_number);
+    return serials.join(QStringLiteral(", "));
 }
 
 /// The owner's sign over his name, as large as its cell takes; grey where nothing is in colour.
@@ -83,7 +93,7 @@ void paintLogo(const Page& page, const QRectF& cell)
 /// A bar in alternating black and white fields with figures at its ends.
 void paintBar(const Page& page, QPointF at, double length_mm, int fields, const QString& far_end)
 {
-    page.painter.setPen(QPen(page.palette.ink, 0.18));
+    page.painter.setPen(QPen(page.palette.ink, drawing::thin_mm));
     for (int i = 0; i < fields; ++i) {
         page.painter.setBrush(i % 2 ? page.palette.ground : page.palette.ink);
         page.painter.drawRect(QRectF(at.x() + length_mm * i / fields, at.y(), length_mm / fields, 1.6));
@@ -94,6 +104,25 @@ void paintBar(const Page& page, QPointF at, double length_mm, int fields, const 
                                page.palette.ink, small_mm, Weight::regular);
 }
 
+/// A square that tells a print to scale from one that was fitted to its paper, along and across.
+void paintMeasureMe(const Page& page, const QRectF& square)
+{
+    page.painter.setBrush(Qt::NoBrush);
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    page.painter.drawRect(square);
+    QStringList lines;
+    for (const QString& text : {tr("Measure me:"), page.units == UnitSystem::inch ? tr("1 in") : tr("25 mm"),
+                                tr("each way when printed at 100 %")})
+        lines += drawing::wrapped(text, square.width() - 2.4, small_mm, Weight::strong);
+    const double step = 1.7 * small_mm;
+    double baseline = square.center().y() - step * double(lines.size()) / 2 + 1.25 * small_mm;
+    for (const QString& line : lines) {
+        drawing::paintWeightedText(page.painter, {square.center().x(), baseline}, line, Anchor::centre,
+                                   page.palette.ink, small_mm, Weight::strong);
+        baseline += step;
+    }
+}
+
 /// The longest round length whose bar is at most this long on paper.
 double roundLength(double at_most)
 {
@@ -101,7 +130,14 @@ double roundLength(double at_most)
     return at_most >= 5 * ten ? 5 * ten : at_most >= 2 * ten ? 2 * ten : ten;
 }
 
+constexpr double inch_mm = 25.4;
+
 } // namespace
+
+double measureMeSide(UnitSystem units)
+{
+    return units == UnitSystem::inch ? inch_mm : 25;
+}
 
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
 {
@@ -127,52 +163,58 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(135, 8, 45, 8), tr("Document type"), type},
         {at(135, 16, 45, 8), tr("Identification number"), q(s.identification_number), normal_mm,
          Weight::strong},
-        {at(0, 24, 40, 8), tr("Vehicle"), q(s.vehicle)},
-        {at(40, 24, 37, 8), tr("Customer"), q(s.customer)},
-        {at(77, 24, 13, 8), QString(), QString()},
-        {at(90, 24, 18, 8), tr("Scale"), scale, normal_mm, Weight::strong},
-        {at(108, 24, 14, 8), tr("Rev."), q(s.revision)},
-        {at(122, 24, 28, 8), tr("Date of issue"), q(s.date_of_issue)},
-        {at(150, 24, 14, 8), tr("Lang."), language::inUse()},
-        {at(164, 24, 16, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
+        {at(0, 24, 47, 8), tr("Vehicle"), q(s.vehicle)},
+        {at(47, 24, 43, 8), tr("Customer"), q(s.customer)},
+        {at(90, 24, 13, 8), QString(), QString()},
+        {at(103, 24, 15, 8), tr("Scale"), scale, normal_mm, Weight::strong},
+        {at(118, 24, 12, 8), tr("Rev."), q(s.revision)},
+        {at(130, 24, 24, 8), tr("Date of issue"), q(s.date_of_issue)},
+        {at(154, 24, 12, 8), tr("Lang."), language::inUse()},
+        {at(166, 24, 14, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
+        {at(0, 32, 47, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
+        {at(47, 32, 43, 8), tr("Engine's serial number"),
+         page.sketch.engine ? q(page.sketch.engine->serial_number) : QString()},
+        {at(90, 32, 40, 8), tr("Heater's serial number"), heaterSerials(page.sketch)},
+        {at(130, 32, 50, 8), tr("Changed in this revision"), q(s.revision_change)},
     };
     for (const Cell& cell : cells)
         paintCell(page, cell);
     paintLogo(page, at(0, 8, 52, 16));
-    paintProjectionSymbol(page, at(77, 24, 13, 8));
-    page.painter.setPen(QPen(page.palette.ink, 0.7));
+    paintProjectionSymbol(page, at(90, 24, 13, 8));
+    page.painter.setPen(QPen(page.palette.ink, drawing::border_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
 }
 
 void paintFoot(const Page& page, const QRectF& box, int denominator)
 {
-    page.painter.setPen(QPen(page.palette.ink, 0.35));
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
-    const bool side_by_side = box.height() < 20;
-    const double left = box.left() + 4;
-    const double inch_mm = 25.4;
+    constexpr double inset = 4;
     const bool inches = page.units == UnitSystem::inch;
+    const double side = measureMeSide(page.units);
+    paintMeasureMe(page, QRectF(box.right() - inset - side, box.center().y() - side / 2, side, side));
+    const double left = box.left() + inset;
+    const double room = box.width() - side - 3 * inset;
     const double unit_mm = inches ? inch_mm : 1;
-    const double length = roundLength(60.0 * denominator / unit_mm) * unit_mm;
+    const double length = roundLength(std::min(60.0, room) * denominator / unit_mm) * unit_mm;
     const QString end = inches ? tr("%1 in").arg(length / inch_mm) : tr("%1 mm").arg(length);
-    paintBar(page, {left, box.top() + 6}, length / denominator, 5, end);
-    drawing::paintWeightedText(page.painter, {left, box.top() + 4}, tr("Scale 1:%1").arg(denominator),
+    paintBar(page, {left, box.top() + 7}, length / denominator, 5, end);
+    drawing::paintWeightedText(page.painter, {left, box.top() + 4.6}, tr("Scale 1:%1").arg(denominator),
                                Anchor::left, page.palette.ink, small_mm, Weight::strong);
-    const QPointF second = side_by_side ? QPointF(left + 84, box.top() + 6) : QPointF(left, box.top() + 21);
-    drawing::paintWeightedText(page.painter, second - QPointF(0, 2),
-                               tr("Measure me: 50 mm when printed at 100 %"), Anchor::left, page.palette.ink,
-                               small_mm, Weight::strong);
-    paintBar(page, second, 50, 5, tr("50 mm"));
-    const QPointF third =
-        side_by_side ? QPointF(left + 138, box.top() + 4) : QPointF(left, box.bottom() - 1.6);
-    if (anyUnmeasured(page.sketch, page.analysis)) {
-        const QString star = tr("* not measured");
-        const double size = fittingLettering(star, box.right() - third.x() - 1, small_mm, Weight::regular);
-        drawing::paintWeightedText(page.painter, third, star, Anchor::left, page.palette.ink, size,
-                                   Weight::regular);
-    }
+    QStringList notes{tr("Slopes are rise over run, on the way that coolant flows.")};
+    if (anyUnmeasured(page.sketch, page.analysis))
+        notes << tr("* not measured");
+    double baseline = box.top() + 17;
+    for (const QString& note : notes)
+        for (const QString& line : drawing::wrapped(note, room, small_mm)) {
+            if (baseline > box.bottom() - 1)
+                return;
+            drawing::paintWeightedText(page.painter, {left, baseline}, line, Anchor::left, page.palette.ink,
+                                       small_mm, Weight::regular);
+            baseline += 1.7 * small_mm;
+        }
 }
 
 } // namespace siphonwright::sheet

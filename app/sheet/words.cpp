@@ -5,6 +5,7 @@
 
 #include "core/analysis/margin_text.h"
 #include "core/layout/wording.h"
+#include "core/paperwork/electrical_load.h"
 #include "core/paperwork/parts.h"
 
 #include <algorithm>
@@ -79,6 +80,23 @@ QString choiceRow(const LimitChange& change, UnitSystem units)
                             : tr("%1: %2 (%3).").arg(title, limits.join(QStringLiteral(", ")), reason);
 }
 
+/// "ethylene glycol 50 %".
+QString coolantWords(const Sketch& sketch)
+{
+    const Coolant& coolant = sketch.coolant;
+    QString kind = tr("kind not known");
+    if (coolant.glycol == Glycol::none)
+        return tr("plain water");
+    if (coolant.glycol == Glycol::ethylene)
+        kind = tr("ethylene glycol");
+    else if (coolant.glycol == Glycol::propylene)
+        kind = tr("propylene glycol");
+    return coolant.volume_percent.known()
+               ? QStringLiteral("%1 %2").arg(
+                     kind, inWords(*coolant.volume_percent.value, Unit::percent, unitsOf(sketch)))
+               : tr("%1, strength not entered").arg(kind);
+}
+
 /// A chamber's volume is its manual's; where that is not entered, its cylinder's.
 double chamberVolume(const Heater& heater)
 {
@@ -92,7 +110,7 @@ double chamberVolume(const Heater& heater)
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 {
-    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 3};
+    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 6, true};
     for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
         const Finding& finding = analysis.findings[i];
         const QString text = inWords(finding.text, unitsOf(sketch));
@@ -160,10 +178,8 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     };
     for (const Heater& heater : sketch.heaters)
         add(numbered(refOf(heater), ItemKind::heater, heaterRow(heater, units)));
-    double volume_ml = 0;
     for (const ResolvedHose& hose : analysis.layout.hoses) {
         add(numbered(refOf(*hose->hose), ItemKind::hose, hoseRow(sketch, hose, units)));
-        volume_ml += hose->volume_ml;
     }
     for (const PartRow& part : parts.rows) {
         const bool said = part.kind == ItemKind::heater || part.kind == ItemKind::hose;
@@ -176,11 +192,48 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
                 .arg(part.number)
                 .arg(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name)));
     }
+    return section;
+}
+
+Section supplySection(const Sketch& sketch, const Analysis& analysis)
+{
+    const UnitSystem units = unitsOf(sketch);
+    Section section{tr("Electrical load and coolant"), {}, tr("and %1 more"), 2};
+    const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    const auto figure = [&](const std::optional<double>& value, Unit unit) {
+        return value ? inWords(*value, unit, units) : tr("not known");
+    };
+    if (!sketch.heaters.empty()) {
+        const ElectricalLoad load = electricalLoadOf(sketch);
+        add(tr("All heaters %1, current %2, continuous load (125 %) %3.")
+                .arg(figure(load.power_W, Unit::watt), figure(load.current_A, Unit::ampere),
+                     figure(load.continuous_A, Unit::ampere)));
+    }
+    double volume_ml = 0;
+    for (const ResolvedHose& hose : analysis.layout.hoses)
+        volume_ml += hose->volume_ml;
     for (const Heater& heater : sketch.heaters)
         volume_ml += chamberVolume(heater);
     if (volume_ml > 0)
-        add(tr("Coolant to fill hoses and heater: about %1")
-                .arg(inWords(volume_ml / 1000, Unit::litre, units)));
+        add(tr("New hoses and heaters take about %1 of coolant: %2.")
+                .arg(inWords(volume_ml / 1000, Unit::litre, units), coolantWords(sketch)));
+    return section;
+}
+
+Section behindSection(const std::vector<Behind>& behind)
+{
+    Section section{tr("Further sheets"), {}, tr("and %1 more"), 2};
+    const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
+    for (const Behind& one : behind) {
+        const QString where = one.first_sheet == one.last_sheet
+                                  ? tr("Sheet %1").arg(one.first_sheet)
+                                  : tr("Sheets %1 to %2").arg(one.first_sheet).arg(one.last_sheet);
+        add(QStringLiteral("%1: %2 (%3).").arg(where, one.title, one.holds));
+    }
+    if (behind.empty())
+        add(tr(
+            "None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on "
+            "the pages \"Cutting and fitting\"."));
     return section;
 }
 

@@ -35,6 +35,10 @@ Section assumptionsSection(const Sketch& sketch);
 Section choicesSection(const Sketch& sketch);
 Section partsSection(const Sketch& sketch, const Analysis& analysis);
 Section cautionsSection();
+/// Electrical load, and what coolant it takes.
+Section supplySection(const Sketch& sketch, const Analysis& analysis);
+/// What is told on the sheets behind, or is not printed with this one.
+Section behindSection(const std::vector<Behind>& behind);
 /// The drawing's own notes: for a class, the complaint.
 Section complaintSection(const Sketch& sketch);
 /// What a class is asked, with lines to write on.

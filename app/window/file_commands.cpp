@@ -1,6 +1,7 @@
 #include "app/window/file_commands.h"
 
 #include "app/window/settings.h"
+#include "app/window/title_fields.h"
 
 #include "core/sketch/templates.h"
 
@@ -23,6 +24,7 @@ Sketch emptySketch(UnitChoice units)
 {
     Sketch sketch;
     sketch.units = units;
+    sketch.sheet = TitleFields::offered();
     return sketch;
 }
 
@@ -50,6 +52,7 @@ UnitChoice usualUnits()
 FileCommands::FileCommands(Document& document, QWidget& window)
     : QObject(&window), document_(document), window_(window)
 {
+    new TitleFields(document_, this);
     connect(&document_, &Document::fileChanged, this, [this] { lock_.take(document_.path()); });
 }
 

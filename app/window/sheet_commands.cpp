@@ -71,8 +71,7 @@ std::vector<sheet::FurtherPage> SheetCommands::further(const Analysis& analysis)
 std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) const
 {
     const std::vector<sheet::FurtherPage> behind = further(analysis);
-    sheet::Options drawn = options();
-    drawn.sheets = int(behind.size()) + 1;
+    const sheet::Options drawn = sheet::followedBy(options(), behind);
     std::vector<sheet::FurtherPage> all = sheet::drawingPages(document_.sketch(), analysis, drawn);
     all.insert(all.end(), behind.begin(), behind.end());
     return all;

@@ -1,6 +1,7 @@
 #include "core/analysis/analysis.h"
 
 #include "core/checks/faults.h"
+#include "core/checks/judged_hoses.h"
 #include "core/layout/route.h"
 
 #include <algorithm>
@@ -82,14 +83,24 @@ Analysis analyse(const Sketch& sketch, const Analysis* previous, Grade grade)
     out.running = runSteady(sketch, out.layout, assumed, previous ? &previous->running : nullptr);
     Judgement judgement;
     Results results;
+    const auto remembering = [&](const Layout& layout) {
+        // A drawing that is judged once need not be remembered.
+        if (!previous)
+            return std::shared_ptr<JudgedHoses>();
+        return std::make_shared<JudgedHoses>(sketch, layout, previous->judged.get());
+    };
     if (grade == Grade{}) {
         results.running = &out.running;
-        judgement = judge(sketch, out.layout, results);
+        const std::shared_ptr<JudgedHoses> judged = remembering(out.layout);
+        judgement = judge(sketch, out.layout, results, RuleSet::live, judged.get());
+        out.judged = judged;
     } else {
         const Layout level = resolve(sketch, plumbOf(sketch), &out.layout);
         const Running on_level = runSteady(sketch, level, assumed, &out.running);
         results.running = &on_level;
-        judgement = judge(sketch, level, results);
+        const std::shared_ptr<JudgedHoses> judged = remembering(level);
+        judgement = judge(sketch, level, results, RuleSet::live, judged.get());
+        out.judged = judged;
         append(judgement.findings, findingsOn(sketch, grade, level, &on_level));
     }
     out.findings = faultsOf(std::move(judgement.findings));

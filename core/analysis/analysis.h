@@ -9,6 +9,7 @@
 #include "core/sketch/sketch.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <stop_token>
 #include <string>
@@ -57,6 +58,8 @@ struct Analysis {
     std::vector<Margin> margins;          ///< what is left, rule by rule
     std::vector<Unconfirmed> unconfirmed; ///< what the verdicts hang on and nobody has confirmed
     std::optional<Proof> proof;           ///< once there is one
+    /// What was said of each hose by itself, for the next analysis; null where nobody looks again.
+    std::shared_ptr<const JudgedHoses> judged;
 
     bool stopped() const;                       ///< at least one stop
     bool connected() const;                     ///< every hose and heater is part of a loop

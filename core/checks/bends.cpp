@@ -87,7 +87,7 @@ bool isTight(const Bend& bend)
 
 void bendTooTight(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (!route.bore_known)
             judge.notJudged(refOf(*route.hose), "the bore of " + nameOfHose(*route.hose) + " is not entered");
@@ -100,12 +100,12 @@ void bendTooTight(Judge& judge)
             else if (route.bore_known && !isTight(bends[i])) // one that does not fit is another rule's
                 judgeRadius(judge, route, i);
         }
-    }
+    });
 }
 
 void bendDoesNotFit(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         const std::vector<Bend>& bends = route.bends;
         for (std::size_t i = 0; i < bends.size(); ++i) {
@@ -123,7 +123,7 @@ void bendDoesNotFit(Judge& judge)
             finding.measured = bends[i].radius_mm;
             finding.limit = bends[i].asked_mm;
         }
-    }
+    });
 }
 
 } // namespace siphonwright::judges

@@ -113,11 +113,11 @@ void boreUnderManual(Judge& judge)
 
 void boreRestriction(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (!route.bore_known) {
             judge.notJudged(refOf(*route.hose), "the bore of " + nameOfHose(*route.hose) + " is not entered");
-            continue;
+            return;
         }
         judge.about(refOf(*route.hose));
         restsOnBore(judge, *route.hose);
@@ -126,10 +126,10 @@ void boreRestriction(Judge& judge)
             route.constrictions.begin(), route.constrictions.end(),
             [](const Constriction& a, const Constriction& b) { return a.bore_mm < b.bore_mm; });
         if (narrowest == route.constrictions.end())
-            continue;
+            return;
         const std::optional<Verdict> found = judge.verdictOn(narrowest->bore_mm / route.bore_mm);
         if (!found)
-            continue;
+            return;
         Finding& finding = judge.report(found->severity, narrowest->part,
                                         {"{a} narrows from {0} to {1} at {b}.",
                                          {{route.bore_mm, Unit::mm}, {narrowest->bore_mm, Unit::mm}},
@@ -144,7 +144,7 @@ void boreRestriction(Judge& judge)
         finding.fix = {"Use a part with a bore of {0} or more.",
                        {{judge.limits.advice.value_or(found->limit) * route.bore_mm, Unit::mm}},
                        {}};
-    }
+    });
 }
 
 } // namespace siphonwright::judges

@@ -176,21 +176,21 @@ void groundClearance(Judge& judge)
     }
     const Plumb& plumb = judge.layout.plumb;
     const double ground_mm = plumb.height({0, 0, *judge.sketch.ground_z_mm});
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Lowest lowest = lowestOutside(*hose, plumb);
         if (!std::isfinite(lowest.height_mm))
-            continue;
+            return;
         judge.about(refOf(*hose->hose));
         restsOnEnds(judge, *hose);
         restsOnBore(judge, *hose->hose);
         Finding* finding =
             judgeOverGround(judge, lowest.height_mm - ground_mm, refOf(*hose->hose), nameOfHose(*hose->hose));
         if (!finding)
-            continue;
+            return;
         finding->hose = hose.id();
         finding->along_mm = lowest.along_mm;
         finding->at = hose->path.line.at(lowest.along_mm);
-    }
+    });
     for (std::size_t i = 0; i < judge.sketch.heaters.size(); ++i) {
         const Heater& heater = judge.sketch.heaters[i];
         judge.about(refOf(heater));
@@ -205,8 +205,7 @@ void keepClear(Judge& judge)
 {
     if (judge.sketch.areas.empty())
         return;
-    for (const ResolvedHose& hose : judge.layout.hoses)
-        keepHoseClear(judge, *hose);
+    judge.eachHose([&](const ResolvedHose& hose) { keepHoseClear(judge, *hose); });
     for (const Heater& heater : judge.sketch.heaters)
         keepHeaterClear(judge, heater);
 }

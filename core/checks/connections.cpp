@@ -72,14 +72,14 @@ void judgeHeater(Judge& judge, const Heater& heater)
 
 void hoseLong(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         judge.about(refOf(*route.hose));
         const Vec3 across = route.to.stop - route.from.stop;
         const double direct_mm = std::abs(across.x) + std::abs(across.y) + std::abs(across.z);
         const std::optional<Verdict> found = judge.verdictOn(route.length_mm - direct_mm);
         if (!found)
-            continue;
+            return;
         Finding& finding =
             judge.report(found->severity, refOf(*route.hose),
                          {"{a} is {0} long, {1} more than square from end to end.",
@@ -93,27 +93,26 @@ void hoseLong(Judge& judge)
         finding.fix = {"Take at least {0} out of it.",
                        {{enough(route.length_mm - direct_mm - found->limit), Unit::mm}},
                        {}};
-    }
+    });
 }
 
 void hoseOpenEnd(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (route.from.connected == route.to.connected)
-            continue; // sound, or on nothing at all
+            return; // sound, or on nothing at all
         const std::size_t end = route.from.connected ? 1 : 0;
         reportEnd(judge, route, end,
                   {end == 0 ? "{a} is open at its start." : "{a} is open at its end.",
                    {},
                    {nameOfHose(*route.hose)}});
-    }
+    });
 }
 
 void hoseNotConnected(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses)
-        judgeHose(judge, *hose);
+    judge.eachHose([&](const ResolvedHose& hose) { judgeHose(judge, *hose); });
     for (const Heater& heater : judge.sketch.heaters)
         judgeHeater(judge, heater);
 }

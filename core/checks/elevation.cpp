@@ -73,11 +73,12 @@ void reportHighPoint(Judge& judge, const ResolvedHose& hose, const HighPoint& po
 
 void highPoints(Judge& judge, HoseRole role)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses)
+    judge.eachHose([&](const ResolvedHose& hose) {
         if (hose.role() == role)
             for (const HighPoint& point : hose.profile.high_points)
                 if (!point.within)
                     reportHighPoint(judge, hose, point);
+    });
 }
 
 void reportReturnDip(Judge& judge, const Route& route, const Dip& dip)
@@ -156,28 +157,30 @@ void returnHighPoint(Judge& judge)
 
 void returnDip(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses)
+    judge.eachHose([&](const ResolvedHose& hose) {
         if (hose.role() == HoseRole::return_)
             for (const Dip& dip : hose.profile.dips)
                 if (!dip.within)
                     reportReturnDip(judge, *hose, dip);
+    });
 }
 
 void supplyDip(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses)
+    judge.eachHose([&](const ResolvedHose& hose) {
         if (hose.role() == HoseRole::supply)
             for (const Dip& dip : hose.profile.dips)
                 if (!dip.within)
                     reportSupplyDip(judge, *hose, dip);
+    });
 }
 
 void supplyRises(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (hose.role() != HoseRole::supply || !route.from.connected || !route.to.connected)
-            continue;
+            return;
         judge.about(refOf(*route.hose));
         restsOnEnds(judge, route);
         // The openings decide whether cold coolant can run down at all; the hose between the stops may climb
@@ -189,7 +192,7 @@ void supplyRises(Judge& judge)
         const std::optional<Verdict> by_hose =
             judge.verdictOn(hose_rise_mm, {judge.limits.advice, judge.limits.caution, std::nullopt});
         if (!by_openings && !by_hose)
-            continue;
+            return;
         const Verdict found = by_openings ? *by_openings : *by_hose;
         const double measured_mm = by_openings ? hose.rise_mm : hose_rise_mm;
         Message text{
@@ -205,7 +208,7 @@ void supplyRises(Judge& judge)
         finding.fix = {"Lower the heater by at least {0}, or take a lower supply port.",
                        {{enough(measured_mm), Unit::mm}},
                        {}};
-    }
+    });
 }
 
 } // namespace siphonwright::judges

@@ -4,6 +4,10 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <string>
+#include <tuple>
+#include <unordered_map>
 #include <utility>
 
 namespace siphonwright {
@@ -36,19 +40,32 @@ constexpr std::array sides = {
     Side{"chamber-not-full", Subject::chamber, 1},
 };
 
-const Side* sideOf(const Finding& finding)
-{
-    const auto found =
-        std::find_if(sides.begin(), sides.end(), [&](const Side& side) { return side.rule == finding.rule; });
-    return found == sides.end() ? nullptr : &*found;
-}
+/// Rules by id, for one sorting: place in the book, and what side of a fault they see.
+class InBook {
+public:
+    const Side* side(const Finding& finding) const { return of(finding).side; }
+    std::ptrdiff_t place(const Finding& finding) const { return of(finding).place; }
 
-/// For sorting: what can head a fault comes first.
-int rankOf(const Finding& finding)
-{
-    const Side* side = sideOf(finding);
-    return side ? side->side : -1;
-}
+private:
+    struct Entry {
+        std::string_view rule;
+        std::ptrdiff_t place = 0;
+        const Side* side = nullptr;
+    };
+    /// Findings of one rule follow each other, so the last answer mostly holds.
+    const Entry& of(const Finding& finding) const
+    {
+        if (last_.rule == finding.rule)
+            return last_;
+        const auto side = std::find_if(sides.begin(), sides.end(),
+                                       [&](const Side& one) { return one.rule == finding.rule; });
+        const Rule* rule = ruleById(finding.rule);
+        last_ = {rule ? rule->id : std::string_view(), rule ? rule - ruleBook().data() : 0,
+                 side == sides.end() ? nullptr : &*side};
+        return last_;
+    }
+    mutable Entry last_;
+};
 
 /// Length that two findings share on their hose, mm; negative when they do not meet.
 double shared(const Finding& a, const Finding& b)
@@ -58,12 +75,10 @@ double shared(const Finding& a, const Finding& b)
     return std::min(*a.to_mm, *b.to_mm) - std::max(*a.from_mm, *b.from_mm);
 }
 
-bool belongsUnder(const Finding& finding, const Finding& head)
+bool belongsUnder(const Finding& finding, const Side* own, const Finding& head, const Side* of_head)
 {
     if (finding.only_on_grade && sameThing(finding, head))
         return true;
-    const Side* own = sideOf(finding);
-    const Side* of_head = sideOf(head);
     if (!own || !of_head || of_head->side >= own->side || own->subject != of_head->subject)
         return false;
     return own->subject == Subject::stretch ? finding.hose == head.hose && shared(finding, head) >= 0
@@ -72,20 +87,52 @@ bool belongsUnder(const Finding& finding, const Finding& head)
 
 using Fault = std::vector<Finding>;
 
-Fault* hostOf(const Finding& finding, std::vector<Fault>& faults)
-{
-    Fault* best = nullptr;
-    for (Fault& fault : faults)
-        if (belongsUnder(finding, fault.front()) &&
-            (!best || shared(finding, fault.front()) > shared(finding, best->front())))
-            best = &fault;
-    return best;
-}
+/// Gathers faults. A finding goes under one on its own hose or of its own part alone, so only those are
+/// looked through: a large drawing has thousands.
+class Faults {
+public:
+    void add(Finding&& finding, const Side* side)
+    {
+        if (Fault* host = hostOf(finding, side)) {
+            host->push_back(std::move(finding));
+            return;
+        }
+        on_hose_[finding.hose].push_back(faults_.size());
+        if (side && side->subject != Subject::stretch)
+            of_part_[finding.part].push_back(faults_.size());
+        heads_.push_back(side);
+        faults_.emplace_back().push_back(std::move(finding));
+    }
+    std::vector<Fault> take() { return std::move(faults_); }
 
-std::ptrdiff_t placeInBook(const Finding& finding)
-{
-    return ruleById(finding.rule) - ruleBook().data();
-}
+private:
+    /// The fault that it shares most of its length with; of equals the first.
+    Fault* hostOf(const Finding& finding, const Side* side)
+    {
+        if (!finding.only_on_grade && (!side || side->side == 0))
+            return nullptr; // it can only head one
+        Fault* best = nullptr;
+        const auto look = [&](const std::vector<std::size_t>& places) {
+            for (const std::size_t i : places)
+                if (belongsUnder(finding, side, faults_[i].front(), heads_[i]) &&
+                    (!best || shared(finding, faults_[i].front()) > shared(finding, best->front()) ||
+                     (&faults_[i] < best &&
+                      shared(finding, faults_[i].front()) == shared(finding, best->front()))))
+                    best = &faults_[i];
+        };
+        if (const auto found = on_hose_.find(finding.hose); found != on_hose_.end())
+            look(found->second);
+        if (side && side->subject != Subject::stretch)
+            if (const auto found = of_part_.find(finding.part); found != of_part_.end())
+                look(found->second);
+        return best;
+    }
+
+    std::vector<Fault> faults_;
+    std::vector<const Side*> heads_; ///< side of each fault's head
+    std::unordered_map<std::string, std::vector<std::size_t>> on_hose_;
+    std::map<PartRef, std::vector<std::size_t>> of_part_;
+};
 
 /// Under one heading: the worst first, among equals what is found on the level, then in the order in which
 /// they were gathered.
@@ -114,26 +161,37 @@ bool sameThing(const Finding& a, const Finding& b)
 std::vector<Finding> faultsOf(std::vector<Finding> found)
 {
     // Heads before what goes under them, and the level before the grades. A flat stretch and the hump that it
-    // becomes on a grade are one fault too.
-    std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
-        return std::pair(rankOf(a), a.only_on_grade.has_value()) <
-               std::pair(rankOf(b), b.only_on_grade.has_value());
-    });
-    std::vector<Fault> faults;
-    for (Finding& finding : found) {
-        if (Fault* host = hostOf(finding, faults))
-            host->push_back(std::move(finding));
-        else
-            faults.push_back({std::move(finding)});
+    // becomes on a grade are one fault too. Findings are large: places are sorted in their stead.
+    struct Place {
+        int first = 0;
+        std::ptrdiff_t second = 0;
+        std::size_t at = 0;
+        const Side* side = nullptr;
+        auto key() const { return std::tuple(first, second, at); }
+        bool operator<(const Place& other) const { return key() < other.key(); }
+    };
+    const InBook in_book;
+    std::vector<Place> order(found.size());
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const Side* side = in_book.side(found[i]);
+        order[i] = {side ? side->side : -1, found[i].only_on_grade ? 1 : 0, i, side};
     }
+    std::sort(order.begin(), order.end());
+    Faults faults;
+    for (const Place& place : order)
+        faults.add(std::move(found[place.at]), place.side);
+    std::vector<Finding> heads;
+    heads.reserve(order.size());
+    for (Fault& fault : faults.take())
+        heads.push_back(headed(std::move(fault)));
+    order.resize(heads.size());
+    for (std::size_t i = 0; i < heads.size(); ++i)
+        order[i] = {-static_cast<int>(heads[i].severity), in_book.place(heads[i]), i, nullptr};
+    std::sort(order.begin(), order.end());
     std::vector<Finding> out;
-    out.reserve(faults.size());
-    for (Fault& fault : faults)
-        out.push_back(headed(std::move(fault)));
-    std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
-        return std::pair(-static_cast<int>(a.severity), placeInBook(a)) <
-               std::pair(-static_cast<int>(b.severity), placeInBook(b));
-    });
+    out.reserve(heads.size());
+    for (const Place& place : order)
+        out.push_back(std::move(heads[place.at]));
     return out;
 }
 

@@ -1,8 +1,12 @@
+#include "core/checks/judged_hoses.h"
 #include "core/checks/rules.h"
 #include "core/sketch/sketch.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <type_traits>
+#include <utility>
 
 namespace siphonwright {
 
@@ -66,14 +70,76 @@ std::optional<double> cautionOf(std::string_view rule, const Sketch& sketch)
 }
 
 Judge::Judge(const Rule& of_rule, const Sketch& of_sketch, const Layout& of_layout, const Results& of_results,
-             Judgement& judgement)
+             Judgement& judgement, JudgedHoses* judged, OnceEach* facts)
     : rule(of_rule),
       sketch(of_sketch),
       layout(of_layout),
       results(of_results),
       limits(limitsOf(of_rule, of_sketch)),
-      judgement_(judgement)
+      judgement_(&judgement),
+      judged_(judged),
+      facts_(facts)
 {}
+
+void Judge::eachHose(const std::function<void(const ResolvedHose&)>& look)
+{
+    for (std::size_t i = 0; i < layout.hoses.size(); ++i) {
+        if (!judged_) {
+            say(lookAt(layout.hoses[i], look));
+            continue;
+        }
+        std::shared_ptr<const HoseVerdict> known = judged_->verdict(rule, i);
+        if (!known) {
+            known = std::make_shared<const HoseVerdict>(lookAt(layout.hoses[i], look));
+            judged_->remember(rule, i, known);
+        }
+        say(*known);
+    }
+    about({});
+}
+
+/// What is said of one hose, apart from all else that is said.
+HoseVerdict Judge::lookAt(const ResolvedHose& hose, const std::function<void(const ResolvedHose&)>& look)
+{
+    Judgement apart;
+    Judgement* const whole = std::exchange(judgement_, &apart);
+    OnceEach* const facts = std::exchange(facts_, nullptr);
+    std::optional<Margin> margin = std::exchange(margin_, std::nullopt);
+    about({});
+    look(hose);
+    judgement_ = whole;
+    facts_ = facts;
+    margin_.swap(margin);
+    return {std::move(apart.findings), std::move(apart.not_judged), std::move(apart.unconfirmed),
+            std::move(margin)};
+}
+
+/// Add what is said of a hose to the rest, as if it had been said there.
+template <class Verdict>
+void Judge::say(Verdict&& said)
+{
+    const auto append = [](auto& to, auto& from) {
+        if constexpr (std::is_const_v<std::remove_reference_t<decltype(from)>>)
+            to.insert(to.end(), from.begin(), from.end());
+        else
+            std::move(from.begin(), from.end(), std::back_inserter(to));
+    };
+    append(judgement_->findings, said.findings);
+    append(judgement_->not_judged, said.not_judged);
+    for (const Unconfirmed& fact : said.unconfirmed)
+        addFact(fact);
+    if (said.margin && (!margin_ || said.margin->left < margin_->left))
+        margin_ = said.margin;
+}
+
+void Judge::addFact(const Unconfirmed& fact)
+{
+    std::vector<Unconfirmed>& all = judgement_->unconfirmed;
+    if (facts_)
+        facts_->add(fact);
+    else if (std::find(all.begin(), all.end(), fact) == all.end())
+        all.push_back(fact);
+}
 
 void Judge::about(PartRef part)
 {
@@ -86,12 +152,9 @@ void Judge::restsOn(Source source, const PartRef& owner, std::string_view fact)
     if (isConfirmed(source))
         return;
     Unconfirmed entry{std::string(fact), owner, source};
-    const auto add = [&entry](std::vector<Unconfirmed>& list) {
-        if (std::find(list.begin(), list.end(), entry) == list.end())
-            list.push_back(entry);
-    };
-    add(judgement_.unconfirmed);
-    add(rests_on_);
+    addFact(entry);
+    if (std::find(rests_on_.begin(), rests_on_.end(), entry) == rests_on_.end())
+        rests_on_.push_back(std::move(entry));
 }
 
 std::optional<Verdict> Judge::verdictOn(double measured, const Limits& by)
@@ -124,8 +187,8 @@ Finding& Judge::report(Severity severity, PartRef part, Message text)
     finding.text = std::move(text);
     finding.fix.pattern = std::string(rule.fix);
     finding.rests_on = rests_on_;
-    judgement_.findings.push_back(std::move(finding));
-    return judgement_.findings.back();
+    judgement_->findings.push_back(std::move(finding));
+    return judgement_->findings.back();
 }
 
 void Judge::notJudged(PartRef part, std::string missing)
@@ -134,7 +197,7 @@ void Judge::notJudged(PartRef part, std::string missing)
     entry.rule = std::string(rule.id);
     entry.missing = std::move(missing);
     entry.part = std::move(part);
-    judgement_.not_judged.push_back(std::move(entry));
+    judgement_->not_judged.push_back(std::move(entry));
 }
 
 namespace {
@@ -159,13 +222,15 @@ bool isIn(RuleSet set, const Rule& rule, const Results& results)
 
 } // namespace
 
-Judgement judge(const Sketch& sketch, const Layout& layout, const Results& results, RuleSet set)
+Judgement judge(const Sketch& sketch, const Layout& layout, const Results& results, RuleSet set,
+                JudgedHoses* judged)
 {
     Judgement out;
+    OnceEach facts(out.unconfirmed);
     for (const Rule& rule : ruleBook()) {
         if (!isIn(set, rule, results) || switchedOff(rule.id, sketch))
             continue;
-        Judge judge(rule, sketch, layout, results, out);
+        Judge judge(rule, sketch, layout, results, out, judged, &facts);
         rule.judge(judge);
         if (judge.margin_)
             out.margins.push_back(*judge.margin_);

@@ -73,18 +73,18 @@ void aboveCoolantLevel(Judge& judge)
         judge.notJudged({PartKind::tank, {}, 0}, "the coolant level at cold minimum is not entered");
     if (!levels.cold_min_mm && !levels.cold_full_mm)
         return;
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (route.path.line.empty())
-            continue;
+            return;
         Finding* finding =
             reportOver(judge, refOf(*route.hose), nameOfHose(*route.hose), hose.highest_crown_mm);
         if (!finding)
-            continue;
+            return;
         finding->hose = hose.id();
         finding->along_mm = hose.highest_at_mm;
         finding->at = route.path.line.at(hose.highest_at_mm);
-    }
+    });
     for (std::size_t i = 0; i < judge.sketch.heaters.size(); ++i) {
         const Heater& heater = judge.sketch.heaters[i];
         Finding* finding =

@@ -6,6 +6,7 @@
 #include "core/running/running.h"
 #include "core/running/running_bands.h"
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -90,17 +91,28 @@ struct Judgement {
     std::vector<Unconfirmed> unconfirmed; ///< every fact that some verdict hangs on, each once
 };
 
+struct HoseVerdict;
+class JudgedHoses;
+class OnceEach;
+
 /// What a rule sees while judging, and where it reports. One per rule and sketch.
 class Judge {
 public:
+    /// @param judged  what was said of hoses by themselves before and is remembered; null: nothing is
+    /// @param facts   gathers judgement.unconfirmed where there are many; null: looked through one by one
     Judge(const Rule& rule, const Sketch& sketch, const Layout& layout, const Results& results,
-          Judgement& judgement);
+          Judgement& judgement, JudgedHoses* judged = nullptr, OnceEach* facts = nullptr);
 
     const Rule& rule;
     const Sketch& sketch;
     const Layout& layout;
     const Results& results;
     const Limits limits;
+
+    /// Look at each hose in the layout's order by itself: what is said of it may depend on the hose, on the
+    /// sketch and the layout without their other hoses and on this rule's limits, on nothing else. So it is
+    /// said again, without looking, of a hose of which that is known from before.
+    void eachHose(const std::function<void(const ResolvedHose&)>& look);
 
     /// Turn to the next part: facts, margins and findings from here on are about it.
     void about(PartRef part);
@@ -123,19 +135,26 @@ public:
 
 private:
     void noteMargin(double measured, const Limits& by);
+    HoseVerdict lookAt(const ResolvedHose& hose, const std::function<void(const ResolvedHose&)>& look);
+    template <class Verdict>
+    void say(Verdict&& said);
+    void addFact(const Unconfirmed& fact);
 
-    Judgement& judgement_;
+    Judgement* judgement_; ///< never null
+    JudgedHoses* judged_;
+    OnceEach* facts_;
     PartRef part_;
     std::vector<Unconfirmed> rests_on_;
     std::optional<Margin> margin_;
 
-    friend Judgement judge(const Sketch&, const Layout&, const Results&, RuleSet);
+    friend Judgement judge(const Sketch&, const Layout&, const Results&, RuleSet, JudgedHoses*);
 };
 
 /// Those rules of a set that are not switched off and for which `results` has what they need, on a resolved
-/// sketch. Findings are as judged, each by itself, in the rule book's order; see faults.h.
+/// sketch. Findings are as judged, each by itself, in the rule book's order; see faults.h. `judged`, begun
+/// with this sketch and layout, lends what it remembers and remembers what is said now; null: nothing.
 Judgement judge(const Sketch& sketch, const Layout& layout, const Results& results = {},
-                RuleSet set = RuleSet::live);
+                RuleSet set = RuleSet::live, JudgedHoses* judged = nullptr);
 
 /// Is a rule switched off in a sketch? Says why.
 const LimitChange* switchedOff(std::string_view rule, const Sketch& sketch);

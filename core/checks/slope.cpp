@@ -157,9 +157,10 @@ void judgeHose(Judge& judge, const ResolvedHose& hose)
 
 void returnSlope(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses)
+    judge.eachHose([&](const ResolvedHose& hose) {
         if (hose.role() == HoseRole::return_)
             judgeHose(judge, hose);
+    });
 }
 
 } // namespace siphonwright::judges

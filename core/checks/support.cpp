@@ -104,21 +104,21 @@ void judgeSlack(Judge& judge, const Route& route, const Heater& heater)
 
 void unsupportedSpan(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         judge.about(refOf(*hose->hose));
         restsOnEnds(judge, *hose);
         judgeSpans(judge, *hose, spansNearLevel(*hose, judge.layout.plumb));
-    }
+    });
 }
 
 void noSlack(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Hose& drawn = *hose->hose;
         const Heater* heater = heaterOn(judge.sketch, drawn);
         if (heater && (judge.sketch.port(drawn.from.port) || judge.sketch.port(drawn.to.port)))
             judgeSlack(judge, *hose, *heater);
-    }
+    });
 }
 
 } // namespace siphonwright::judges

@@ -107,15 +107,15 @@ bool sealedBy(const std::vector<HeaterLoop>& loops, const ResolvedHose& hose)
 
 void valveMissing(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Route& route = *hose;
         if (route.path.line.empty())
-            continue;
+            return;
         if (const Port* port = judge.sketch.port(route.hose->from.port))
             judgeEnd(judge, route, *port, 0);
         if (const Port* port = judge.sketch.port(route.hose->to.port))
             judgeEnd(judge, route, *port, route.path.line.length());
-    }
+    });
 }
 
 void valveClosed(Judge& judge)
@@ -133,7 +133,7 @@ void valveClosed(Judge& judge)
 
 void checkValveStaysShut(Judge& judge)
 {
-    for (const ResolvedHose& hose : judge.layout.hoses) {
+    judge.eachHose([&](const ResolvedHose& hose) {
         const Hose& drawn = *hose->hose;
         for (std::size_t i = 0; i < drawn.parts.size(); ++i) {
             const bool lift = drawn.parts[i].kind == InlineKind::lift_check_valve;
@@ -148,7 +148,7 @@ void checkValveStaysShut(Judge& judge)
                  {nameOfHose(drawn)}});
             placeOn(finding, *hose, drawn.parts[i].along_mm);
         }
-    }
+    });
 }
 
 } // namespace siphonwright::judges

@@ -2,6 +2,7 @@
 
 #include "core/layout/wording.h"
 #include "core/paperwork/coolant_mix.h"
+#include "core/paperwork/parts.h"
 #include "core/running/fill_words.h"
 
 #include <algorithm>
@@ -115,12 +116,16 @@ private:
         for (const ResolvedHose& hose : analysis_.layout.hoses) {
             if (hose->cut_length_mm <= 0)
                 continue;
+            // The figure that parts list and drawing give, too.
+            const double allowance_mm = quoteOf(sketch_).cut_allowance_mm;
+            const double cut_mm = hose->cut_length_mm + allowance_mm;
             if (hose->bore_known)
-                say("{a}: cut {0}, bore {1}.", {{hose->cut_length_mm, Unit::mm}, {hose->bore_mm, Unit::mm}},
+                say("{a}: cut {0}, of which {1} are allowance; bore {2}.",
+                    {{cut_mm, Unit::mm}, {allowance_mm, Unit::mm}, {hose->bore_mm, Unit::mm}},
                     {nameOfHose(*hose->hose)});
             else
-                say("{a}: cut {0}; its bore is not entered.", {{hose->cut_length_mm, Unit::mm}},
-                    {nameOfHose(*hose->hose)});
+                say("{a}: cut {0}, of which {1} are allowance; its bore is not entered.",
+                    {{cut_mm, Unit::mm}, {allowance_mm, Unit::mm}}, {nameOfHose(*hose->hose)});
         }
         if (analysis_.count(Severity::stop) > 0)
             say("The drawing still has {0} findings that stop the job: mend them first.",

@@ -153,9 +153,22 @@ double nearestOnArc(const Piece& piece, Vec2 p)
     return best;
 }
 
+Bend bendAt(const Knot& knot, double s)
+{
+    Bend bend;
+    bend.corner = knot.corner;
+    bend.angle_rad = knot.angle_rad;
+    bend.asked_mm = knot.asked_mm;
+    bend.radius_mm = knot.radius_mm;
+    bend.s = s;
+    bend.fits = knot.angle_rad <= reversal_rad && knot.radius_mm >= knot.asked_mm;
+    return bend;
+}
+
 /// The pieces of a run as they are laid one after the other.
 class Layer {
 public:
+    explicit Layer(std::size_t most_pieces) { pieces_.reserve(most_pieces); }
     void straight(Vec3 from, Vec3 u, double length_mm)
     {
         if (length_mm > least_piece_mm)
@@ -203,6 +216,11 @@ Vec3 Piece::tangent(double t) const
     return u * std::cos(a) + n * std::sin(a);
 }
 
+double Piece::nearestInElevation(Vec2 p) const
+{
+    return radius_mm > 0 ? nearestOnArc(*this, p) : nearestOnStraight(*this, p);
+}
+
 Centreline::Centreline(const std::vector<Corner>& corners)
 {
     std::vector<Knot> knots = knotsOf(corners);
@@ -210,7 +228,8 @@ Centreline::Centreline(const std::vector<Corner>& corners)
         return;
     fitRadii(knots);
 
-    Layer layer;
+    Layer layer(2 * knots.size());
+    bends_.reserve(knots.size());
     Vec3 u = unit(knots[1].at - knots[0].at);
     for (std::size_t i = 1; i < knots.size(); ++i) {
         const Knot& from = knots[i - 1];
@@ -221,18 +240,22 @@ Centreline::Centreline(const std::vector<Corner>& corners)
         const Vec3 next = unit(knots[i + 1].at - to.at);
         const double bend_start = layer.length();
         layer.arc(to, u, next);
-        Bend bend;
-        bend.corner = to.corner;
-        bend.angle_rad = to.angle_rad;
-        bend.asked_mm = to.asked_mm;
-        bend.radius_mm = to.radius_mm;
-        bend.s = (bend_start + layer.length()) / 2;
-        bend.fits = to.angle_rad <= reversal_rad && to.radius_mm >= to.asked_mm;
-        bends_.push_back(bend);
+        bends_.push_back(bendAt(to, (bend_start + layer.length()) / 2));
         u = next;
     }
     length_mm_ = layer.length();
     pieces_ = layer.take();
+}
+
+std::vector<Bend> Centreline::bendsThrough(const std::vector<Corner>& corners)
+{
+    std::vector<Knot> knots = knotsOf(corners);
+    fitRadii(knots);
+    std::vector<Bend> out;
+    out.reserve(knots.size());
+    for (std::size_t i = 1; i + 1 < knots.size(); ++i)
+        out.push_back(bendAt(knots[i], 0));
+    return out;
 }
 
 std::size_t Centreline::pieceAt(double s) const
@@ -267,7 +290,7 @@ Centreline::Nearest Centreline::nearestInElevation(Vec2 p) const
         const double half = piece.length_mm / 2;
         if (std::sqrt(squaredGap(piece, half, p)) - half > best.distance_mm)
             continue;
-        const double t = piece.radius_mm > 0 ? nearestOnArc(piece, p) : nearestOnStraight(piece, p);
+        const double t = piece.nearestInElevation(p);
         const double gap = std::sqrt(squaredGap(piece, t, p));
         if (gap < best.distance_mm)
             best = {piece.s + t, gap};

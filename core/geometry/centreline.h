@@ -25,6 +25,8 @@ struct Piece {
     /// Point and unit tangent t mm into the piece.
     Vec3 at(double t) const;
     Vec3 tangent(double t) const;
+    /// How far into the piece its place nearest to p is, mm, seen in the side elevation (x, z only).
+    double nearestInElevation(Vec2 p) const;
 };
 
 /// What became of one inner corner.
@@ -48,6 +50,8 @@ class Centreline {
 public:
     Centreline() = default;
     explicit Centreline(const std::vector<Corner>& corners);
+    /// The bends that a centreline through these corners has, without their place along it (s is 0).
+    static std::vector<Bend> bendsThrough(const std::vector<Corner>& corners);
 
     double length() const { return length_mm_; }
     bool empty() const { return pieces_.empty(); }

@@ -95,12 +95,36 @@ public:
     {
         if (crests.empty())
             return;
-        const std::vector<MonotonePart> parts = monotonePartsOf(stretches_);
+        const std::vector<MonotonePart> parts = monotonePartsOf(stretchesUnder(crests));
         for (HighPoint& crest : crests)
             crest.trapped_ml = volumeOver(parts, crest.sill_mm, crest.from_mm, crest.to_mm) / mm3_per_ml;
     }
 
 private:
+    /// Those stretches that any of the crests reaches over, in order.
+    std::vector<Stretch> stretchesUnder(const std::vector<HighPoint>& crests) const
+    {
+        std::vector<int> begun(stretches_.size() + 1,
+                               0); // crests that begin here, less those that have ended
+        for (const HighPoint& crest : crests) {
+            const auto first = std::lower_bound(stretches_.begin(), stretches_.end(), crest.from_mm,
+                                                [](const Stretch& part, double s) { return part.to_mm < s; });
+            const auto last =
+                std::lower_bound(first, stretches_.end(), crest.to_mm,
+                                 [](const Stretch& part, double s) { return part.from_mm < s; });
+            ++begun[static_cast<std::size_t>(first - stretches_.begin())];
+            --begun[static_cast<std::size_t>(last - stretches_.begin())];
+        }
+        std::vector<Stretch> out;
+        int open = 0;
+        for (std::size_t i = 0; i < stretches_.size(); ++i) {
+            open += begun[i];
+            if (open > 0)
+                out.push_back(stretches_[i]);
+        }
+        return out;
+    }
+
     /// Last and first node of the stretch round i where the crown is at least, or over, a level.
     template <typename Holds>
     std::size_t firstNode(std::size_t i, Holds holds) const

@@ -56,6 +56,13 @@ double nearestOnArc(const Projection& view, const Piece& piece, Vec2 p)
 
 } // namespace
 
+double nearestSeen(const Projection& view, const Piece& piece, Vec2 p)
+{
+    if (!view.isEnd())
+        return piece.nearestInElevation(p);
+    return piece.radius_mm > 0 ? nearestOnArc(view, piece, p) : nearestOnStraight(view, piece, p);
+}
+
 Centreline::Nearest nearestSeen(const Projection& view, const Centreline& line, Vec2 p)
 {
     if (!view.isEnd())
@@ -63,8 +70,11 @@ Centreline::Nearest nearestSeen(const Projection& view, const Centreline& line, 
     Centreline::Nearest best;
     best.distance_mm = std::numeric_limits<double>::infinity();
     for (const Piece& piece : line.pieces()) {
-        const double t =
-            piece.radius_mm > 0 ? nearestOnArc(view, piece, p) : nearestOnStraight(view, piece, p);
+        // No point of a piece is farther from its middle than half its length.
+        const double half = piece.length_mm / 2;
+        if (gapAt(view, piece, half, p) - half > best.distance_mm)
+            continue;
+        const double t = nearestSeen(view, piece, p);
         const double gap = gapAt(view, piece, t, p);
         if (gap < best.distance_mm)
             best = {piece.s + t, gap};

@@ -64,5 +64,7 @@ private:
 /// The place along a run nearest to p as the view shows both, and how far p is from it there. Exact on
 /// straights, on arcs within 1e-6 of their length. An empty run gives zeros.
 Centreline::Nearest nearestSeen(const Projection& view, const Centreline& line, Vec2 p);
+/// The same of one piece: how far into it, mm.
+double nearestSeen(const Projection& view, const Piece& piece, Vec2 p);
 
 } // namespace siphonwright

@@ -260,12 +260,27 @@ double Stretch::crown(double s) const
     return std::max(floor_mm, std::min(cap_mm, here.z_mm + half_bore_mm * here.k));
 }
 
+namespace {
+
+/// Whether an arc climbs, or falls, all along the stretch so plainly that no angle need be taken: the slope
+/// u cos a + n sin a keeps u's sign while |u| cos a > |n| sin a, with cos a >= 1 - a^2/2 and sin a <= a.
+bool plainlyOneWay(const Stretch& stretch)
+{
+    constexpr double rounding = 1e-9;
+    const double a = (stretch.to_mm - stretch.piece_mm) / stretch.radius_mm;
+    return std::abs(stretch.u_up) * (1 - a * a / 2) > std::abs(stretch.n_up) * a + rounding;
+}
+
+} // namespace
+
 TurningPlaces turningPlaces(const Stretch& stretch)
 {
     TurningPlaces places;
     if (stretch.radius_mm <= 0)
         return places;
     const bool tight = stretch.half_bore_mm > stretch.radius_mm;
+    if (!tight && plainlyOneWay(stretch))
+        return places;
     if (!tight && stretch.slope(stretch.from_mm) * stretch.slope(stretch.to_mm) >= 0)
         return places;
     // Along the arc t_z = steepest cos w, w being the angle from the steepest place. Crown and invert turn

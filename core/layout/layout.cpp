@@ -1,5 +1,6 @@
 #include "core/layout/layout.h"
 
+#include "core/geometry/relief.h"
 #include "core/layout/chamber.h"
 #include "core/layout/route.h"
 #include "core/sketch/edits.h"
@@ -28,21 +29,51 @@ std::vector<double> levelPlaces(const Piece& piece, const Plumb& plumb)
     return out;
 }
 
+/// Height of each piece's start and of the path's end.
+std::vector<double> startHeights(const Centreline& line, const Plumb& plumb)
+{
+    std::vector<double> out;
+    out.reserve(line.pieces().size() + 1);
+    for (const Piece& piece : line.pieces())
+        out.push_back(plumb.height(piece.start));
+    out.push_back(plumb.height(line.at(line.length())));
+    return out;
+}
+
+/// No crown lies farther over its centreline than this: half a bore, and where it is held at a bend's own, as
+/// far again as the centreline can climb until there.
+double mostOverCentre(const Path& path)
+{
+    double bore_mm = 0;
+    for (const BoreSpan& span : path.bores)
+        bore_mm = std::isfinite(span.bore_mm) ? std::max(bore_mm, span.bore_mm) : HUGE_VAL;
+    constexpr double rounding_mm = 1;
+    return 2 * bore_mm + rounding_mm;
+}
+
 void findHighestCrown(ResolvedHose& hose, const Plumb& plumb)
 {
     const Path& path = hose->path;
     bool found = false;
     const auto consider = [&](double s) {
-        const double crown_mm = heightsAt(path, plumb, s).crown_mm;
+        const double crown_mm = crownAt(path, plumb.up(), s);
         if (found && crown_mm <= hose.highest_crown_mm)
             return;
         hose.highest_crown_mm = crown_mm;
         hose.highest_at_mm = s;
         found = true;
     };
-    for (const Piece& piece : path.line.pieces())
+    // Pieces that stay under another's centreline, their own crown and all, need not be looked at.
+    const std::vector<double> heights_mm = startHeights(path.line, plumb);
+    const double highest_mm = *std::max_element(heights_mm.begin(), heights_mm.end());
+    const double over_mm = mostOverCentre(path);
+    for (std::size_t i = 0; i < path.line.pieces().size(); ++i) {
+        const Piece& piece = path.line.pieces()[i];
+        if ((heights_mm[i] + heights_mm[i + 1] + piece.length_mm) / 2 + over_mm < highest_mm)
+            continue;
         for (const double s : levelPlaces(piece, plumb))
             consider(s);
+    }
     // At a step the smaller bore counts, so the wider side is looked at just beside it.
     constexpr double beside_mm = 1e-6;
     for (const BoreSpan& span : path.bores) {
@@ -51,10 +82,20 @@ void findHighestCrown(ResolvedHose& hose, const Plumb& plumb)
     }
 }
 
-ResolvedHose resolveHose(const Sketch& sketch, const Shared<Hose>& hose, const Plumb& plumb,
-                         const Layout* previous)
+/// The hose as it was resolved before; most often it is at the same place in the sketch.
+const ResolvedHose* resolvedBefore(const Layout* previous, const Hose& hose, std::size_t place)
 {
-    const ResolvedHose* before = previous ? previous->hose(hose->id) : nullptr;
+    if (!previous)
+        return nullptr;
+    if (place < previous->hoses.size() && previous->hoses[place].route->hose->id == hose.id)
+        return &previous->hoses[place];
+    return previous->hose(hose.id);
+}
+
+ResolvedHose resolveHose(const Sketch& sketch, const Shared<Hose>& hose, const Plumb& plumb,
+                         const Layout* previous, std::size_t place)
+{
+    const ResolvedHose* before = resolvedBefore(previous, *hose, place);
     ResolvedHose out;
     const bool holds = before && stillHolds(*before->route, sketch, hose);
     out.route = holds ? before->route : routeOf(sketch, hose);
@@ -165,7 +206,7 @@ Layout resolve(const Sketch& sketch, const Plumb& plumb, const Layout* previous)
     out.plumb = plumb;
     out.hoses.reserve(sketch.hoses.size());
     for (const Shared<Hose>& hose : sketch.hoses)
-        out.hoses.push_back(resolveHose(sketch, hose, plumb, previous));
+        out.hoses.push_back(resolveHose(sketch, hose, plumb, previous, out.hoses.size()));
     out.levels = levelsOf(sketch, plumb);
     out.jacket = jacketOf(sketch, plumb);
     out.heaters.reserve(sketch.heaters.size());

@@ -34,10 +34,71 @@ double reach(const LabelBox& box, const Axes& axes, Vec2 direction)
            box.half_across * std::abs(dot2(axes.across, direction));
 }
 
-bool inTheWay(const LabelPlace& a, const LabelPlace& b)
+bool overlap(const LabelBox& a, const Axes& of_a, const LabelBox& b, const Axes& of_b)
 {
-    return overlap(a.box, b.box) || (a.leader && crosses(*a.leader, b.box)) ||
-           (b.leader && crosses(*b.leader, a.box)) || (a.leader && b.leader && crosses(*a.leader, *b.leader));
+    const Vec2 between{b.centre.x - a.centre.x, b.centre.z - a.centre.z};
+    const std::array<Vec2, 4> directions{of_a.along, of_a.across, of_b.along, of_b.across};
+    return std::none_of(directions.begin(), directions.end(), [&](Vec2 way) {
+        return std::abs(dot2(between, way)) >= reach(a, of_a, way) + reach(b, of_b, way);
+    });
+}
+
+bool crosses(const LabelLeader& line, const LabelBox& box, const Axes& axes)
+{
+    const auto local = [&](Vec2 p) {
+        const Vec2 off{p.x - box.centre.x, p.z - box.centre.z};
+        return Vec2{dot2(off, axes.along), dot2(off, axes.across)};
+    };
+    const Vec2 from = local(line.from);
+    const Vec2 to = local(line.to);
+    double enter = 0;
+    double leave = 1;
+    const auto clip = [&](double start, double way, double half) {
+        if (std::abs(way) < 1e-12)
+            return std::abs(start) < half;
+        const double a = (-half - start) / way;
+        const double b = (half - start) / way;
+        enter = std::max(enter, std::min(a, b));
+        leave = std::min(leave, std::max(a, b));
+        return enter < leave;
+    };
+    return clip(from.x, to.x - from.x, box.half_along) && clip(from.z, to.z - from.z, box.half_across);
+}
+
+/// What is asked of a place again and again: where its box and its leader lie.
+struct Extent {
+    Axes axes;
+    Vec2 low;
+    Vec2 high;
+
+    explicit Extent(const LabelPlace& place) : axes(axesOf(place.box))
+    {
+        constexpr double rounding = 1e-6;
+        const Vec2 at = place.box.centre;
+        const double wide = reach(place.box, axes, {1, 0}) + rounding;
+        const double tall = reach(place.box, axes, {0, 1}) + rounding;
+        low = {at.x - wide, at.z - tall};
+        high = {at.x + wide, at.z + tall};
+        if (!place.leader)
+            return;
+        for (const Vec2 end : {place.leader->from, place.leader->to}) {
+            low = {std::min(low.x, end.x), std::min(low.z, end.z)};
+            high = {std::max(high.x, end.x), std::max(high.z, end.z)};
+        }
+    }
+    bool meets(const Extent& other) const
+    {
+        return low.x <= other.high.x && other.low.x <= high.x && low.z <= other.high.z &&
+               other.low.z <= high.z;
+    }
+};
+
+bool inTheWay(const LabelPlace& a, const Extent& of_a, const LabelPlace& b, const Extent& of_b)
+{
+    return of_a.meets(of_b) && (overlap(a.box, of_a.axes, b.box, of_b.axes) ||
+                                (a.leader && crosses(*a.leader, b.box, of_b.axes)) ||
+                                (b.leader && crosses(*b.leader, a.box, of_a.axes)) ||
+                                (a.leader && b.leader && crosses(*a.leader, *b.leader)));
 }
 
 class Placer {
@@ -45,6 +106,7 @@ public:
     explicit Placer(const std::vector<LabelWish>& wishes) : wishes_(wishes), chosen_(wishes.size())
     {
         for (const LabelWish& wish : wishes) {
+            extents_.emplace_back(wish.places.begin(), wish.places.end());
             std::vector<std::size_t> order(wish.places.size());
             std::iota(order.begin(), order.end(), std::size_t{0});
             std::stable_sort(order.begin(), order.end(), [&wish](std::size_t a, std::size_t b) {
@@ -82,11 +144,13 @@ private:
         return chosen_[label] ? placeOf(label).cost : wishes_[label].left_out;
     }
 
-    std::vector<std::size_t> blockers(std::size_t label, const LabelPlace& place, std::size_t most) const
+    std::vector<std::size_t> blockers(std::size_t label, std::size_t place, std::size_t most) const
     {
         std::vector<std::size_t> found;
         for (std::size_t other = 0; other < chosen_.size() && found.size() <= most; ++other)
-            if (other != label && chosen_[other] && inTheWay(place, placeOf(other)))
+            if (other != label && chosen_[other] &&
+                inTheWay(wishes_[label].places[place], extents_[label][place], placeOf(other),
+                         extents_[other][*chosen_[other]]))
                 found.push_back(other);
         return found;
     }
@@ -94,7 +158,7 @@ private:
     std::optional<std::size_t> firstFree(std::size_t label) const
     {
         for (const std::size_t i : by_cost_[label])
-            if (blockers(label, wishes_[label].places[i], 0).empty())
+            if (blockers(label, i, 0).empty())
                 return i;
         return std::nullopt;
     }
@@ -109,7 +173,7 @@ private:
             const LabelPlace& place = wishes_[label].places[i];
             if (!(place.cost < now - least_gain))
                 return false;
-            const std::vector<std::size_t> moved = blockers(label, place, most_moved);
+            const std::vector<std::size_t> moved = blockers(label, i, most_moved);
             if (moved.size() > most_moved)
                 continue;
             const Chosen before = chosen_;
@@ -133,6 +197,7 @@ private:
 
     const std::vector<LabelWish>& wishes_;
     std::vector<std::vector<std::size_t>> by_cost_;
+    std::vector<std::vector<Extent>> extents_; ///< by label and place
     Chosen chosen_;
 };
 
@@ -144,12 +209,7 @@ bool overlap(const LabelBox& a, const LabelBox& b)
     const double far = a.half_along + a.half_across + b.half_along + b.half_across;
     if (std::abs(between.x) >= far || std::abs(between.z) >= far)
         return false;
-    const Axes of_a = axesOf(a);
-    const Axes of_b = axesOf(b);
-    const std::array<Vec2, 4> directions{of_a.along, of_a.across, of_b.along, of_b.across};
-    return std::none_of(directions.begin(), directions.end(), [&](Vec2 way) {
-        return std::abs(dot2(between, way)) >= reach(a, of_a, way) + reach(b, of_b, way);
-    });
+    return overlap(a, axesOf(a), b, axesOf(b));
 }
 
 bool crosses(const LabelLeader& line, const LabelBox& box)
@@ -160,25 +220,7 @@ bool crosses(const LabelLeader& line, const LabelBox& box)
         std::max(line.from.z, line.to.z) < box.centre.z - far ||
         std::min(line.from.z, line.to.z) > box.centre.z + far)
         return false;
-    const Axes axes = axesOf(box);
-    const auto local = [&](Vec2 p) {
-        const Vec2 off{p.x - box.centre.x, p.z - box.centre.z};
-        return Vec2{dot2(off, axes.along), dot2(off, axes.across)};
-    };
-    const Vec2 from = local(line.from);
-    const Vec2 to = local(line.to);
-    double enter = 0;
-    double leave = 1;
-    const auto clip = [&](double start, double way, double half) {
-        if (std::abs(way) < 1e-12)
-            return std::abs(start) < half;
-        const double a = (-half - start) / way;
-        const double b = (half - start) / way;
-        enter = std::max(enter, std::min(a, b));
-        leave = std::min(leave, std::max(a, b));
-        return enter < leave;
-    };
-    return clip(from.x, to.x - from.x, box.half_along) && clip(from.z, to.z - from.z, box.half_across);
+    return crosses(line, box, axesOf(box));
 }
 
 bool crosses(const LabelLeader& a, const LabelLeader& b)

@@ -61,7 +61,7 @@ Corners cornersOf(const Hose& hose, const PathEnd& from, const PathEnd& to)
 std::vector<Bend> bendsOfPart(const std::vector<Corner>& corners, std::size_t first, std::size_t last)
 {
     const auto at = [&](std::size_t i) { return corners.begin() + static_cast<std::ptrdiff_t>(i); };
-    std::vector<Bend> bends = Centreline(std::vector<Corner>(at(first), at(last + 1))).bends();
+    std::vector<Bend> bends = Centreline::bendsThrough(std::vector<Corner>(at(first), at(last + 1)));
     for (Bend& bend : bends)
         bend.corner += first;
     return bends;
@@ -82,10 +82,12 @@ void layCentreline(Route& route, const Corners& joined)
         corners[bend.corner].radius_mm = bend.radius_mm;
     route.path.line = Centreline(corners);
     route.bends = route.path.line.bends();
+    // Both are in order along the path.
+    auto own = fitted.begin();
     for (Bend& bend : route.bends) {
-        const auto own = std::find_if(fitted.begin(), fitted.end(),
-                                      [&](const Bend& other) { return other.corner == bend.corner; });
-        if (own == fitted.end())
+        while (own != fitted.end() && own->corner < bend.corner)
+            ++own;
+        if (own == fitted.end() || own->corner != bend.corner)
             continue; // where a hose leaves its stub at an angle
         bend.asked_mm = own->asked_mm;
         bend.fits = own->fits;

@@ -79,6 +79,7 @@ NewIds pasteHeaters(Sketch& sketch, const Sketch& copied, Pasted& out)
     for (Heater heater : copied.heaters) {
         const Id old = heater.id;
         heater.name = nameFree(sketch.heaters, heater.name);
+        heater.serial_number.clear(); // another one of its kind
         ids[old] = addHeater(sketch, std::move(heater));
         out.parts.push_back({PartKind::heater, ids[old], 0});
     }

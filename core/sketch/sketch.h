@@ -51,6 +51,8 @@ struct SheetDetails {
     std::string document_type;
     std::string customer;
     std::string vehicle;
+    std::string vehicle_serial;  ///< of the unit: vehicle, set or boat
+    std::string revision_change; ///< what this revision changed, in a line
     friend bool operator==(const SheetDetails&, const SheetDetails&) = default;
 };
 
@@ -80,6 +82,7 @@ struct ThermostatHousing {
 
 struct Engine {
     std::string name;
+    std::string serial_number; ///< from its plate
     Arrangement arrangement = Arrangement::inline_6;
     std::vector<Vec2> outline;      ///< side outline, closed polygon
     std::vector<Vec2> jacket;       ///< water jacket's side outline, closed polygon; its lowest and highest
@@ -180,6 +183,7 @@ struct CutOut {
 struct Heater {
     Id id;
     std::string name;
+    std::string serial_number; ///< from its plate
     Vec3 position; ///< of the body's centre
     Source position_source = Source::assumed;
     double tilt_deg = 0; ///< from upright, positive to the right: 0 vertical, +-90 horizontal

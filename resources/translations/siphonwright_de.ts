@@ -3355,14 +3355,6 @@
         <translation>{a} ist am Motor gezeichnet: das Gerät würde mitgerüttelt. Der Rahmen ist besser.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, bore {1}.</source>
-        <translation>{a}: Zuschnitt {0}, Innendurchmesser {1}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}; its bore is not entered.</source>
-        <translation>{a}: Zuschnitt {0}; der Innendurchmesser ist nicht eingegeben.</translation>
-    </message>
-    <message>
         <source>The drawing still has {0} findings that stop the job: mend them first.</source>
         <translation>Die Zeichnung hat noch {0} Befunde, die den Auftrag stoppen: zuerst beheben.</translation>
     </message>
@@ -6786,6 +6778,14 @@
         <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
         <translation>Heizgerät aus. Die Verlegung ändern und auf der Zeichnung prüfen, bevor er wieder eingeschaltet wird.</translation>
     </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
+        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; Innendurchmesser {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
+        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; sein Innendurchmesser ist nicht eingetragen.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -9019,6 +9019,10 @@
         <source>peak, range</source>
         <translation>Höchstwert, Spanne</translation>
     </message>
+    <message>
+        <source>steps with their cautions, readings with limits and what is expected</source>
+        <translation>Schritte mit Warnhinweisen, Messwerte mit Grenzen und was zu erwarten ist</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::commissioning::CommissioningPanel</name>
@@ -9735,6 +9739,22 @@ zeigen</translation>
         <source>at %1 block</source>
         <translation>bei Block %1</translation>
     </message>
+    <message>
+        <source>plumb up</source>
+        <translation>lotrecht hinauf</translation>
+    </message>
+    <message>
+        <source>plumb down</source>
+        <translation>lotrecht hinab</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 steigt</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 fällt</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -10376,6 +10396,10 @@ lesen oder schreiben, oder ein Argument ist falsch.
     <message>
         <source>Nothing found that stops the job</source>
         <translation>Nichts gefunden, was den Auftrag stoppt</translation>
+    </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>gemessen %1 (%2), Grenzwert %3 (%4)</translation>
     </message>
 </context>
 <context>
@@ -11546,6 +11570,22 @@ lesen oder schreiben, oder ein Argument ist falsch.
         <source>Notes</source>
         <translation>Notizen</translation>
     </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Its serial number</source>
+        <translation>Seine Seriennummer</translation>
+    </message>
+    <message>
+        <source>Changed in it</source>
+        <translation>Darin geändert</translation>
+    </message>
+    <message>
+        <source>Remembered for the next new drawing</source>
+        <translation>Wird für die nächste neue Zeichnung gemerkt</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FormView</name>
@@ -12258,10 +12298,6 @@ Doppelklick für ebenen Boden.</translation>
         <translation>in</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Das Heizgerät anbringen</translation>
     </message>
@@ -12300,6 +12336,38 @@ Doppelklick für ebenen Boden.</translation>
     <message>
         <source>Assumptions and sources</source>
         <translation>Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>three phases</source>
+        <translation>drei Phasen</translation>
+    </message>
+    <message>
+        <source>one phase</source>
+        <translation>eine Phase</translation>
+    </message>
+    <message>
+        <source>Power %1, voltage %2, %3; its thermostat on at %4, off at %5. Serial number %6.</source>
+        <translation>Leistung %1, Spannung %2, %3; Thermostat ein bei %4, aus bei %5. Seriennummer %6.</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte; über einem geraden Stück steht sein Gefälle von A nach B, Höhe zu Länge. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
+    </message>
+    <message>
+        <source>parts, cuts</source>
+        <translation>Teile, Schnitte</translation>
+    </message>
+    <message>
+        <source>prices</source>
+        <translation>Preise</translation>
+    </message>
+    <message>
+        <source>hoses with clips and bends, run profiles, ports, threads, heaters, electrical load, coolant, tag</source>
+        <translation>Schläuche mit Halteschellen und Bögen, Höhenverläufe, Anschlüsse, Gewinde, Heizgeräte, elektrische Last, Kühlmittel, Anhänger</translation>
+    </message>
+    <message>
+        <source>what the figures rest on</source>
+        <translation>worauf die Zahlen beruhen</translation>
     </message>
 </context>
 <context>
@@ -13239,6 +13307,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>Die Liste muss zuerst erneuert werden</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Keine Anordnung hält auf jeder beurteilten Neigung. Diese verletzen in der Ebene keine Regel:</translation>
     </message>
 </context>
 <context>
@@ -14366,14 +14438,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Maßstab 1:%1</translation>
     </message>
     <message>
-        <source>Measure me: 50 mm when printed at 100 %</source>
-        <translation>Nachmessen: 50 mm bei Druck mit 100 %</translation>
-    </message>
-    <message>
-        <source>50 mm</source>
-        <translation>50 mm</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>
@@ -14478,10 +14542,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>%1 x %2</translation>
     </message>
     <message>
-        <source>Coolant to fill hoses and heater: about %1</source>
-        <translation>Kühlmittel für Schläuche und Heizgerät: etwa %1</translation>
-    </message>
-    <message>
         <source>What is known</source>
         <translation>Was bekannt ist</translation>
     </message>
@@ -14560,6 +14620,94 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
         <translation>%1: Innendurchmesser %2, zuschneiden %3 (gezeichnet %4 und %5 Zugabe)</translation>
+    </message>
+    <message>
+        <source>Measure me:</source>
+        <translation>Miss mich:</translation>
+    </message>
+    <message>
+        <source>1 in</source>
+        <translation>1 in</translation>
+    </message>
+    <message>
+        <source>25 mm</source>
+        <translation>25 mm</translation>
+    </message>
+    <message>
+        <source>each way when printed at 100 %</source>
+        <translation>je Seite, zu 100 % gedruckt</translation>
+    </message>
+    <message>
+        <source>Vehicle&apos;s serial number</source>
+        <translation>Seriennummer des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>Engine&apos;s serial number</source>
+        <translation>Seriennummer des Motors</translation>
+    </message>
+    <message>
+        <source>Heater&apos;s serial number</source>
+        <translation>Seriennummer des Heizgeräts</translation>
+    </message>
+    <message>
+        <source>Changed in this revision</source>
+        <translation>In dieser Revision geändert</translation>
+    </message>
+    <message>
+        <source>Slopes are rise over run, on the way that coolant flows.</source>
+        <translation>Gefälle: Höhe zu Länge, in Fließrichtung des Kühlmittels.</translation>
+    </message>
+    <message>
+        <source>kind not known</source>
+        <translation>Art nicht bekannt</translation>
+    </message>
+    <message>
+        <source>plain water</source>
+        <translation>reines Wasser</translation>
+    </message>
+    <message>
+        <source>ethylene glycol</source>
+        <translation>Ethylenglykol</translation>
+    </message>
+    <message>
+        <source>propylene glycol</source>
+        <translation>Propylenglykol</translation>
+    </message>
+    <message>
+        <source>%1, strength not entered</source>
+        <translation>%1, Anteil nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Elektrische Last und Kühlmittel</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Alle Heizgeräte %1, Strom %2, Dauerlast (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters take about %1 of coolant: %2.</source>
+        <translation>Neue Schläuche und Heizgeräte fassen etwa %1 Kühlmittel: %2.</translation>
+    </message>
+    <message>
+        <source>Further sheets</source>
+        <translation>Weitere Blätter</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Blatt %1</translation>
+    </message>
+    <message>
+        <source>Sheets %1 to %2</source>
+        <translation>Blätter %1 bis %2</translation>
+    </message>
+    <message>
+        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
+        <translation>Keine mit diesem gedruckt. Schläuche mit Halteschellen und Bögen, Höhenverläufe, Anschlüsse und Gewinde stehen auf den Seiten „Zuschnitt und Einbau“.</translation>
     </message>
 </context>
 <context>

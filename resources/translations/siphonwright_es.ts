@@ -3355,14 +3355,6 @@
         <translation>{a} está dibujado en el motor: vibraría con él. El bastidor es mejor.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, bore {1}.</source>
-        <translation>{a}: cortar {0}, diámetro interior {1}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}; its bore is not entered.</source>
-        <translation>{a}: cortar {0}; falta su diámetro interior.</translation>
-    </message>
-    <message>
         <source>The drawing still has {0} findings that stop the job: mend them first.</source>
         <translation>El dibujo aún tiene {0} hallazgos que detienen el trabajo: corríjalos antes.</translation>
     </message>
@@ -6786,6 +6778,14 @@
         <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
         <translation>Apague el calentador. Corrija el trazado y compruébelo en el dibujo antes de volver a encenderlo.</translation>
     </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
+        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; diámetro interior {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
+        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; su diámetro interior no está indicado.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -9019,6 +9019,10 @@
         <source>peak, range</source>
         <translation>máximo, margen</translation>
     </message>
+    <message>
+        <source>steps with their cautions, readings with limits and what is expected</source>
+        <translation>pasos con sus precauciones, lecturas con límites y lo que se espera</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::commissioning::CommissioningPanel</name>
@@ -9735,6 +9739,22 @@ el dibujo</translation>
         <source>at %1 block</source>
         <translation>con bloque a %1</translation>
     </message>
+    <message>
+        <source>plumb up</source>
+        <translation>a plomo, sube</translation>
+    </message>
+    <message>
+        <source>plumb down</source>
+        <translation>a plomo, baja</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 sube</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 baja</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -10376,6 +10396,10 @@ pudo leer o escribir, o un argumento es incorrecto.
     <message>
         <source>Nothing found that stops the job</source>
         <translation>No se halló nada que detenga el trabajo</translation>
+    </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>medido %1 (%2), límite %3 (%4)</translation>
     </message>
 </context>
 <context>
@@ -11546,6 +11570,22 @@ pudo leer o escribir, o un argumento es incorrecto.
         <source>Notes</source>
         <translation>Notas</translation>
     </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Número de serie</translation>
+    </message>
+    <message>
+        <source>Its serial number</source>
+        <translation>Su número de serie</translation>
+    </message>
+    <message>
+        <source>Changed in it</source>
+        <translation>Qué cambia en ella</translation>
+    </message>
+    <message>
+        <source>Remembered for the next new drawing</source>
+        <translation>Se recuerda para el próximo dibujo nuevo</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FormView</name>
@@ -12258,10 +12298,6 @@ Doble clic para nivelar.</translation>
         <translation>in</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Las distancias a lo largo de una manguera se toman desde su extremo cortado en A, en %1; R es el radio del eje de la curva. Bajo cada manguera, su recorrido: altura de la parte alta (línea) y baja (trazos) del interior sobre la referencia. Los números entre corchetes son de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Colgar el calentador</translation>
     </message>
@@ -12300,6 +12336,38 @@ Doble clic para nivelar.</translation>
     <message>
         <source>Assumptions and sources</source>
         <translation>Supuestos y fuentes</translation>
+    </message>
+    <message>
+        <source>three phases</source>
+        <translation>tres fases</translation>
+    </message>
+    <message>
+        <source>one phase</source>
+        <translation>una fase</translation>
+    </message>
+    <message>
+        <source>Power %1, voltage %2, %3; its thermostat on at %4, off at %5. Serial number %6.</source>
+        <translation>Potencia %1, tensión %2, %3; su termostato conecta a %4, desconecta a %5. Número de serie %6.</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Las distancias a lo largo de una manguera se toman desde su extremo cortado en A, en %1; R es el radio del eje de la curva; sobre un tramo recto, su pendiente de A a B, altura por longitud. Bajo cada manguera, su recorrido: altura de la parte alta (línea) y baja (trazos) del interior sobre la referencia. Los números entre corchetes son de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
+    </message>
+    <message>
+        <source>parts, cuts</source>
+        <translation>piezas, cortes</translation>
+    </message>
+    <message>
+        <source>prices</source>
+        <translation>precios</translation>
+    </message>
+    <message>
+        <source>hoses with clips and bends, run profiles, ports, threads, heaters, electrical load, coolant, tag</source>
+        <translation>mangueras con abrazaderas y curvas, perfiles, tomas, roscas, calentadores, carga eléctrica, refrigerante, etiqueta</translation>
+    </message>
+    <message>
+        <source>what the figures rest on</source>
+        <translation>en qué se basan las cifras</translation>
     </message>
 </context>
 <context>
@@ -13239,6 +13307,10 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>Antes hay que renovar la lista</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Ninguna disposición se sostiene en todas las pendientes que se juzgan. Estas no infringen ninguna regla en llano:</translation>
     </message>
 </context>
 <context>
@@ -14366,14 +14438,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Escala 1:%1</translation>
     </message>
     <message>
-        <source>Measure me: 50 mm when printed at 100 %</source>
-        <translation>Mídame: 50 mm impreso al 100 %</translation>
-    </message>
-    <message>
-        <source>50 mm</source>
-        <translation>50 mm</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Parada</translation>
     </message>
@@ -14478,10 +14542,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>%1 x %2</translation>
     </message>
     <message>
-        <source>Coolant to fill hoses and heater: about %1</source>
-        <translation>Refrigerante para llenar mangueras y calentador: unos %1</translation>
-    </message>
-    <message>
         <source>What is known</source>
         <translation>Lo que se sabe</translation>
     </message>
@@ -14560,6 +14620,94 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
         <translation>%1: diámetro interior %2, cortar %3 (dibujado %4 y %5 de sobrante)</translation>
+    </message>
+    <message>
+        <source>Measure me:</source>
+        <translation>Mídeme:</translation>
+    </message>
+    <message>
+        <source>1 in</source>
+        <translation>1 in</translation>
+    </message>
+    <message>
+        <source>25 mm</source>
+        <translation>25 mm</translation>
+    </message>
+    <message>
+        <source>each way when printed at 100 %</source>
+        <translation>por lado, impreso al 100 %</translation>
+    </message>
+    <message>
+        <source>Vehicle&apos;s serial number</source>
+        <translation>N.º de serie del vehículo</translation>
+    </message>
+    <message>
+        <source>Engine&apos;s serial number</source>
+        <translation>N.º de serie del motor</translation>
+    </message>
+    <message>
+        <source>Heater&apos;s serial number</source>
+        <translation>N.º de serie del calentador</translation>
+    </message>
+    <message>
+        <source>Changed in this revision</source>
+        <translation>Cambiado en esta revisión</translation>
+    </message>
+    <message>
+        <source>Slopes are rise over run, on the way that coolant flows.</source>
+        <translation>Pendientes: altura por longitud, en el sentido del refrigerante.</translation>
+    </message>
+    <message>
+        <source>kind not known</source>
+        <translation>tipo desconocido</translation>
+    </message>
+    <message>
+        <source>plain water</source>
+        <translation>agua sola</translation>
+    </message>
+    <message>
+        <source>ethylene glycol</source>
+        <translation>etilenglicol</translation>
+    </message>
+    <message>
+        <source>propylene glycol</source>
+        <translation>propilenglicol</translation>
+    </message>
+    <message>
+        <source>%1, strength not entered</source>
+        <translation>%1, concentración sin indicar</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Carga eléctrica y refrigerante</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Todos los calentadores %1, corriente %2, carga continua (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters take about %1 of coolant: %2.</source>
+        <translation>Las mangueras y los calentadores nuevos toman unos %1 de refrigerante: %2.</translation>
+    </message>
+    <message>
+        <source>Further sheets</source>
+        <translation>Otras hojas</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Hoja %1</translation>
+    </message>
+    <message>
+        <source>Sheets %1 to %2</source>
+        <translation>Hojas %1 a %2</translation>
+    </message>
+    <message>
+        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
+        <translation>Ninguna impresa con esta. Las mangueras con abrazaderas y curvas, los perfiles, las tomas y las roscas están en las páginas «Corte y montaje».</translation>
     </message>
 </context>
 <context>

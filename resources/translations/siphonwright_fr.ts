@@ -3355,14 +3355,6 @@
         <translation>{a} est dessiné sur le moteur&#xa0;: il vibrerait avec lui. Le châssis vaut mieux.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, bore {1}.</source>
-        <translation>{a}&#xa0;: couper {0}, diam. int. {1}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}; its bore is not entered.</source>
-        <translation>{a}&#xa0;: couper {0}&#xa0;; son diam. int. n&apos;est pas saisi.</translation>
-    </message>
-    <message>
         <source>The drawing still has {0} findings that stop the job: mend them first.</source>
         <translation>Le dessin a encore {0} constats qui bloquent le travail&#xa0;: corrigez-les d&apos;abord.</translation>
     </message>
@@ -6786,6 +6778,14 @@
         <source>Heater off. Mend the layout, and prove it on the drawing before it is turned on again.</source>
         <translation>Réchauffeur arrêté. Corrigez le tracé et vérifiez-le sur le dessin avant de le remettre en marche.</translation>
     </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
+        <translation>{a}: couper à {0}, dont {1} de marge ; diamètre intérieur {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
+        <translation>{a}: couper à {0}, dont {1} de marge ; son diamètre intérieur n&apos;est pas saisi.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>
@@ -9019,6 +9019,10 @@ hauteur %3, durite %4</translation>
         <source>peak, range</source>
         <translation>maximum, plage</translation>
     </message>
+    <message>
+        <source>steps with their cautions, readings with limits and what is expected</source>
+        <translation>étapes avec leurs précautions, relevés avec limites et valeurs attendues</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::commissioning::CommissioningPanel</name>
@@ -9735,6 +9739,22 @@ le dessin</translation>
         <source>at %1 block</source>
         <translation>bloc à %1</translation>
     </message>
+    <message>
+        <source>plumb up</source>
+        <translation>d&apos;aplomb, montant</translation>
+    </message>
+    <message>
+        <source>plumb down</source>
+        <translation>d&apos;aplomb, descendant</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 montant</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 descendant</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -10376,6 +10396,10 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
     <message>
         <source>Nothing found that stops the job</source>
         <translation>Rien trouvé qui bloque le travail</translation>
+    </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>mesuré %1 (%2), limite %3 (%4)</translation>
     </message>
 </context>
 <context>
@@ -11546,6 +11570,22 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
         <source>Notes</source>
         <translation>Notes</translation>
     </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Its serial number</source>
+        <translation>Son numéro de série</translation>
+    </message>
+    <message>
+        <source>Changed in it</source>
+        <translation>Ce qui y change</translation>
+    </message>
+    <message>
+        <source>Remembered for the next new drawing</source>
+        <translation>Retenu pour le prochain dessin</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FormView</name>
@@ -12258,10 +12298,6 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>in</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Les distances le long d&apos;une durite partent de son bout coupé en A, en %1 ; R est le rayon de l&apos;axe du coude. Sous chaque durite son parcours : hauteur du haut (trait) et du bas (tirets) de l&apos;intérieur au-dessus de la référence. Les nombres entre crochets sont ceux de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Accrocher le réchauffeur</translation>
     </message>
@@ -12300,6 +12336,38 @@ Double-clic&#xa0;: à plat.</translation>
     <message>
         <source>Assumptions and sources</source>
         <translation>Hypothèses et sources</translation>
+    </message>
+    <message>
+        <source>three phases</source>
+        <translation>trois phases</translation>
+    </message>
+    <message>
+        <source>one phase</source>
+        <translation>une phase</translation>
+    </message>
+    <message>
+        <source>Power %1, voltage %2, %3; its thermostat on at %4, off at %5. Serial number %6.</source>
+        <translation>Puissance %1, tension %2, %3 ; son thermostat enclenche à %4, coupe à %5. Numéro de série %6.</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Les distances le long d&apos;une durite partent de son bout coupé en A, en %1 ; R est le rayon de l&apos;axe du coude ; au-dessus d&apos;une partie droite, sa pente de A vers B, hauteur sur longueur. Sous chaque durite son parcours : hauteur du haut (trait) et du bas (tirets) de l&apos;intérieur au-dessus de la référence. Les nombres entre crochets sont ceux de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
+    </message>
+    <message>
+        <source>parts, cuts</source>
+        <translation>pièces, coupes</translation>
+    </message>
+    <message>
+        <source>prices</source>
+        <translation>prix</translation>
+    </message>
+    <message>
+        <source>hoses with clips and bends, run profiles, ports, threads, heaters, electrical load, coolant, tag</source>
+        <translation>durites avec colliers et coudes, profils, piquages, filetages, réchauffeurs, charge électrique, liquide, étiquette</translation>
+    </message>
+    <message>
+        <source>what the figures rest on</source>
+        <translation>sur quoi reposent les chiffres</translation>
     </message>
 </context>
 <context>
@@ -13239,6 +13307,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>La liste doit d&apos;abord être renouvelée</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Aucun tracé ne tient sur toutes les pentes jugées. Ceux-ci n&apos;enfreignent aucune règle à plat :</translation>
     </message>
 </context>
 <context>
@@ -14366,14 +14438,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Échelle 1:%1</translation>
     </message>
     <message>
-        <source>Measure me: 50 mm when printed at 100 %</source>
-        <translation>Mesurez-moi&#xa0;: 50 mm à l&apos;impression à 100&#xa0;%</translation>
-    </message>
-    <message>
-        <source>50 mm</source>
-        <translation>50 mm</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Arrêt</translation>
     </message>
@@ -14478,10 +14542,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>%1 x %2</translation>
     </message>
     <message>
-        <source>Coolant to fill hoses and heater: about %1</source>
-        <translation>Liquide pour remplir durites et réchauffeur&#xa0;: environ %1</translation>
-    </message>
-    <message>
         <source>What is known</source>
         <translation>Ce qui est connu</translation>
     </message>
@@ -14560,6 +14620,94 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
         <translation>%1 : diamètre intérieur %2, couper %3 (dessiné %4 et %5 de marge)</translation>
+    </message>
+    <message>
+        <source>Measure me:</source>
+        <translation>Mesurez-moi :</translation>
+    </message>
+    <message>
+        <source>1 in</source>
+        <translation>1 in</translation>
+    </message>
+    <message>
+        <source>25 mm</source>
+        <translation>25 mm</translation>
+    </message>
+    <message>
+        <source>each way when printed at 100 %</source>
+        <translation>par côté, imprimé à 100 %</translation>
+    </message>
+    <message>
+        <source>Vehicle&apos;s serial number</source>
+        <translation>N° de série du véhicule</translation>
+    </message>
+    <message>
+        <source>Engine&apos;s serial number</source>
+        <translation>N° de série du moteur</translation>
+    </message>
+    <message>
+        <source>Heater&apos;s serial number</source>
+        <translation>N° de série du réchauffeur</translation>
+    </message>
+    <message>
+        <source>Changed in this revision</source>
+        <translation>Modifié dans cette révision</translation>
+    </message>
+    <message>
+        <source>Slopes are rise over run, on the way that coolant flows.</source>
+        <translation>Pentes : hauteur sur longueur, dans le sens du liquide.</translation>
+    </message>
+    <message>
+        <source>kind not known</source>
+        <translation>type inconnu</translation>
+    </message>
+    <message>
+        <source>plain water</source>
+        <translation>eau pure</translation>
+    </message>
+    <message>
+        <source>ethylene glycol</source>
+        <translation>éthylène glycol</translation>
+    </message>
+    <message>
+        <source>propylene glycol</source>
+        <translation>propylène glycol</translation>
+    </message>
+    <message>
+        <source>%1, strength not entered</source>
+        <translation>%1, concentration non saisie</translation>
+    </message>
+    <message>
+        <source>Electrical load and coolant</source>
+        <translation>Charge électrique et liquide</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>All heaters %1, current %2, continuous load (125 %) %3.</source>
+        <translation>Tous les réchauffeurs %1, courant %2, charge continue (125 %) %3.</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters take about %1 of coolant: %2.</source>
+        <translation>Les durites et réchauffeurs neufs prennent environ %1 de liquide : %2.</translation>
+    </message>
+    <message>
+        <source>Further sheets</source>
+        <translation>Autres feuilles</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Feuille %1</translation>
+    </message>
+    <message>
+        <source>Sheets %1 to %2</source>
+        <translation>Feuilles %1 à %2</translation>
+    </message>
+    <message>
+        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
+        <translation>Aucune imprimée avec celle-ci. Les durites avec colliers et coudes, les profils, les piquages et les filetages sont sur les pages « Coupe et montage ».</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cstddef>
 #include <cstdio>
 #include <functional>
 #include <random>
@@ -10,6 +11,17 @@
 /// Times in microseconds, and as ratios to sorting 10,000 doubles in the same run, so that figures from
 /// different machines can be compared.
 namespace siphonwright::timing {
+
+/// The value that a share (0 to 1) of some lies under.
+inline double quantile(std::vector<double> values, double share)
+{
+    if (values.empty())
+        return 0;
+    const auto place = static_cast<std::size_t>(share * static_cast<double>(values.size()));
+    const auto at = values.begin() + static_cast<std::ptrdiff_t>(std::min(place, values.size() - 1));
+    std::nth_element(values.begin(), at, values.end());
+    return *at;
+}
 
 /// Median of many calls, microseconds.
 inline double median_us(int calls, const std::function<void()>& call)
@@ -21,9 +33,7 @@ inline double median_us(int calls, const std::function<void()>& call)
         const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - start;
         times.push_back(took.count());
     }
-    const auto middle = times.begin() + static_cast<std::ptrdiff_t>(times.size() / 2);
-    std::nth_element(times.begin(), middle, times.end());
-    return *middle;
+    return quantile(std::move(times), 0.5);
 }
 
 inline void line(const char* what, double time_us, double reference_us)

@@ -81,8 +81,11 @@ void TestCopyParts::partsOfAHoseStandForIt()
 void TestCopyParts::pastedPartsHaveFreshIdsAndNames()
 {
     Sketch sketch = named();
+    sketch.heaters[0].serial_number = "H-0471";
     const Sketch copied = copyOf(sketch, {heater, returning});
     paste(sketch, copied, {100, 0, 0});
+    QCOMPARE(sketch.heaters[0].serial_number, std::string("H-0471"));
+    QCOMPARE(sketch.heaters[1].serial_number, std::string());
     paste(sketch, copied, {200, 0, 0});
     QCOMPARE(sketch.heaters[1].name, std::string("Heater 2"));
     QCOMPARE(sketch.heaters[2].name, std::string("Heater 3"));

@@ -24,7 +24,8 @@ struct Inked {
     QPolygonF area; ///< device units
     QRectF box;
     QString text;
-    double width = 0; ///< of a stroke
+    double width = 0;    ///< of a stroke
+    double capitals = 0; ///< height of a text's capitals
 };
 
 /// Takes down texts, strokes and opaque fills with the places that they take. Dashes count as lines; of a
@@ -74,7 +75,9 @@ private:
         {
             const QRectF ink = QFontMetricsF(item.font()).tightBoundingRect(item.text()).translated(at);
             const QPolygonF area = transform_.map(QPolygonF(ink));
-            inked_.push_back({Inked::What::text, area, area.boundingRect(), item.text(), 0});
+            const double capitals =
+                QFontMetricsF(item.font()).capHeight() * std::sqrt(std::abs(transform_.determinant()));
+            inked_.push_back({Inked::What::text, area, area.boundingRect(), item.text(), 0, capitals});
         }
         Type type() const override { return User; }
 
@@ -83,7 +86,7 @@ private:
         {
             const QPolygonF on_device = transform_.map(shape);
             if (filled && brush_.style() == Qt::SolidPattern && brush_.color().alpha() == 255)
-                keep({Inked::What::fill, on_device, on_device.boundingRect(), {}, 0});
+                keep({Inked::What::fill, on_device, on_device.boundingRect(), {}, 0, 0});
             if (pen_.style() == Qt::NoPen)
                 return;
             const double width = pen_.widthF() * std::sqrt(std::abs(transform_.determinant()));
@@ -100,7 +103,7 @@ private:
                 return;
             const QPointF side = QPointF(-way.y(), way.x()) * (width / 2 / length);
             const QPolygonF area({a + side, b + side, b - side, a - side});
-            keep({Inked::What::stroke, area, area.boundingRect(), {}, width});
+            keep({Inked::What::stroke, area, area.boundingRect(), {}, width, 0});
         }
         /// What the clip leaves of it.
         void keep(Inked one)

@@ -73,6 +73,16 @@ void measureEngine(const QImage& image, const sheet::Plan& plan)
     VERIFY_NEAR(bottom - top, 92.0, 0.1);
     VERIFY_NEAR(left, onPage(-500, 0).x(), 0.1);
     VERIFY_NEAR(top, onPage(0, 1000).y(), 0.1);
+    // The square to measure a print by: 25 mm in either way, whatever the drawing's scale.
+    const double side = sheet::measureMeSide(UnitSystem::metric);
+    QCOMPARE(side, 25.0);
+    const QPointF corner(plan.foot.right() - 4 - side, plan.foot.center().y() - side / 2);
+    const double square_left = darkMiddle(image, corner + QPointF(0, 2), true);
+    const double square_right = darkMiddle(image, corner + QPointF(side, 2), true);
+    VERIFY_NEAR(square_right - square_left, 25.0, 0.1);
+    const double square_top = darkMiddle(image, corner + QPointF(2, 0), false);
+    const double square_bottom = darkMiddle(image, corner + QPointF(2, side), false);
+    VERIFY_NEAR(square_bottom - square_top, 25.0, 0.1);
 }
 
 std::vector<std::pair<QString, Sketch>> sketches()
@@ -176,6 +186,9 @@ void TestSheet::aThousandMillimetresAreAHundredOnTheSvg()
     QVERIFY(file.open(QIODevice::ReadOnly));
     const QByteArray head = file.read(600);
     QVERIFY2(head.contains("width=\"420mm\"") && head.contains("height=\"297mm\""), head.constData());
+    const QByteArray all = head + file.readAll();
+    QCOMPARE(all.count("@font-face"), 2);
+    QCOMPARE(all.count("textLength="), all.count("<text "));
     QSvgRenderer renderer(svg);
     QImage image(int(420 * per_mm), int(297 * per_mm), QImage::Format_RGB32);
     image.fill(Qt::white);

@@ -8,6 +8,7 @@ Engine fullEngine()
 {
     Engine engine;
     engine.name = "Bus 12, in-line six";
+    engine.serial_number = "E-6120 \"b\"";
     engine.arrangement = Arrangement::slanted_inline;
     engine.outline = {{-600, 0}, {600, 0}, {600, 820.5}, {-600, 820.5}};
     engine.jacket = {{-450, 220}, {450, 220}, {450, 700}, {-450, 700}};
@@ -49,6 +50,7 @@ Heater fullHeater()
     Heater heater;
     heater.id = "heater-1";
     heater.name = "Tank heater";
+    heater.serial_number = "H-0471";
     heater.position = {-150, -260, -80};
     heater.position_source = Source::manual;
     heater.tilt_deg = 45;
@@ -151,7 +153,9 @@ SheetDetails fullSheet()
             "Foreman",
             "Layout",
             "Route 7",
-            "Bus 12"};
+            "Bus 12",
+            "YBUS0012",
+            "Return hose under the rail"};
 }
 
 Quote fullQuote()

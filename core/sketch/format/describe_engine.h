@@ -19,6 +19,7 @@ void describe(V& v, T& engine)
 {
     v.object("engine", "A liquid-cooled engine in side elevation");
     v(Field{"name", "What people call it"}, engine.name);
+    v(Field{"serial_number", "From its plate"}, engine.serial_number);
     v(Field{"arrangement", "How its cylinders stand"}.needed(), engine.arrangement);
     v(outline("outline", "Side outline, a closed polygon"), engine.outline);
     v(outline("jacket", "Side outline of the water jacket, a closed polygon"), engine.jacket);

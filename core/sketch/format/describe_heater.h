@@ -38,6 +38,7 @@ void describeBody(V& v, T& heater)
 {
     v(identity("id", "Unique in the sketch"), heater.id);
     v(Field{"name", "What people call it"}, heater.name);
+    v(Field{"serial_number", "From its plate"}, heater.serial_number);
     v(Field{"position", "Centre of the body"}.needed(), heater.position);
     v(Field{"position_source", "Where the position comes from"}, heater.position_source);
     v(angle("tilt_deg", "From upright, positive to the right"), heater.tilt_deg);

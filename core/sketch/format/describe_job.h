@@ -21,6 +21,8 @@ void describe(V& v, T& sheet)
     v(Field{"document_type", "Kind of document"}, sheet.document_type);
     v(Field{"customer", "For whom"}, sheet.customer);
     v(Field{"vehicle", "For which vehicle or set"}, sheet.vehicle);
+    v(Field{"vehicle_serial", "Serial number of that vehicle or set"}, sheet.vehicle_serial);
+    v(Field{"revision_change", "What this revision changed"}, sheet.revision_change);
 }
 
 template <class V, Is<Coolant> T>

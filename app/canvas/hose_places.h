@@ -1,0 +1,38 @@
+#pragma once
+
+#include "app/canvas/viewport.h"
+
+#include "core/layout/layout.h"
+
+#include <QPointF>
+#include <QRectF>
+#include <QTransform>
+
+#include <memory>
+#include <vector>
+
+namespace siphonwright {
+
+/// Places on the hoses a few pixels apart, fewer where hoses are very long or many. Those of a hose that is
+/// unchanged are kept while the paper lies still.
+class HosePlaces {
+public:
+    /// Those of all hoses that lie in a box, px. `box` lies within `area`, which is the same for many boxes.
+    std::vector<QPointF> within(const QRectF& box, const Layout& layout, const Viewport& viewport,
+                                const QRectF& area);
+
+    static constexpr double step_px = 6;
+
+private:
+    struct OfHose {
+        std::shared_ptr<const Route> route;
+        double step_mm = 0;
+        std::vector<QPointF> places; ///< in area_
+    };
+    QTransform paper_;
+    Projection view_;
+    QRectF area_;
+    std::vector<OfHose> hoses_;
+};
+
+} // namespace siphonwright

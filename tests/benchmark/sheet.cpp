@@ -1,0 +1,107 @@
+#include "tests/benchmark/timing.h"
+#include "tests/sheet/text_recorder.h"
+
+#include "app/paper/sheet_set.h"
+#include "app/sheet/sheet.h"
+
+#include "core/sketch/file.h"
+
+#include <QApplication>
+#include <QBuffer>
+#include <QFile>
+#include <QFileInfo>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QTemporaryDir>
+#include <QTextDocument>
+
+#include <cstdio>
+#include <cstdlib>
+
+/// How long a sheet of four pages takes, from a proved analysis to the PDF on disk: the drawing, two pages to
+/// cut and fit by, the first page of the checklist. Beside it, in the same run, Qt's own text layout
+/// (QTextDocument) puts the same words on pages through the same PDF writer. A sample's path as the argument
+/// takes that one.
+namespace {
+
+using namespace siphonwright;
+
+constexpr std::size_t page_count = 4;
+constexpr int calls = 15;
+
+Sketch sketchAt(const QString& path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    const auto read = readSketch(file.readAll().toStdString());
+    const Sketch* sketch = std::get_if<Sketch>(&read);
+    return sketch ? *sketch : Sketch();
+}
+
+std::vector<sheet::FurtherPage> fourPages(const Sketch& sketch, const Analysis& analysis,
+                                          const sheet::Options& options)
+{
+    paper::SheetSet set;
+    set.fitting = true;
+    set.checklist = true;
+    const std::vector<sheet::FurtherPage> behind = paper::pagesBehind(sketch, analysis, set, options.paper);
+    std::vector<sheet::FurtherPage> pages =
+        sheet::drawingPages(sketch, analysis, sheet::followedBy(options, behind));
+    pages.insert(pages.end(), behind.begin(), behind.end());
+    pages.resize(std::min(pages.size(), page_count));
+    return pages;
+}
+
+QString wordsOn(const std::vector<sheet::FurtherPage>& pages)
+{
+    QString words;
+    for (const sheet::FurtherPage& page : pages) {
+        test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+        QPainter painter(&recorder);
+        painter.scale(10, 10);
+        page.paint(painter);
+        painter.end();
+        for (const test::WrittenText& text : recorder.texts())
+            words += text.text + QLatin1Char('\n');
+    }
+    return words;
+}
+
+void printByQt(const QString& words)
+{
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
+    QTextDocument document(words);
+    document.print(&writer);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(argc, argv);
+    const QString path = argc > 1 ? QString::fromLocal8Bit(argv[1])
+                                  : QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon");
+    const Sketch sketch = sketchAt(path);
+    ProofOptions with_bands;
+    with_bands.bands = true;
+    const Analysis analysis = proved(sketch, with_bands);
+    const sheet::Options options;
+    const QTemporaryDir folder;
+    const QString to = folder.filePath(QStringLiteral("sheet.pdf"));
+    const QString words = wordsOn(fourPages(sketch, analysis, options));
+    const double reference = timing::median_us(calls, [&words] { printByQt(words); });
+    timing::line("reference: the same words, QTextDocument to PDF", reference, reference);
+    const double sheet_us = timing::median_us(calls, [&] {
+        if (!sheet::write(to, fourPages(sketch, analysis, options), sketch, options.png_dpi).isEmpty())
+            std::abort();
+    });
+    timing::line("four pages, planned, painted and written", sheet_us, reference);
+    std::printf("%zu pages, %lld bytes; wanted: under 300 ms and 500 kB\n",
+                fourPages(sketch, analysis, options).size(), static_cast<long long>(QFileInfo(to).size()));
+    return EXIT_SUCCESS;
+}

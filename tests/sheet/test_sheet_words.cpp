@@ -1,0 +1,161 @@
+#include "tests/sheet/text_recorder.h"
+#include "tests/sheet/yard_bus.h"
+
+#include "app/drawing/slope_words.h"
+#include "app/paper/sheet_set.h"
+#include "app/sheet/sheet.h"
+
+#include <QPainter>
+#include <QTest>
+
+#include <cmath>
+#include <functional>
+
+using namespace siphonwright;
+
+namespace {
+
+/// All that stands on a page, a space between texts.
+QString saidOn(const QSizeF& page_mm, const std::function<void(QPainter&)>& paint)
+{
+    test::TextRecorder recorder((page_mm * 10).toSize());
+    QPainter painter(&recorder);
+    painter.scale(10, 10);
+    paint(painter);
+    painter.end();
+    QString all;
+    for (const test::WrittenText& text : recorder.texts())
+        all += text.text + QLatin1Char(' ');
+    return all;
+}
+
+QString saidOnTheDrawing(const Sketch& sketch, const sheet::Options& options)
+{
+    const Analysis analysis = analyse(sketch);
+    return saidOn(sheet::pageSize(options),
+                  [&](QPainter& painter) { sheet::paintPage(painter, sketch, analysis, options); });
+}
+
+sheet::Options onA3()
+{
+    sheet::Options options;
+    options.paper = sheet::Paper::a3;
+    return options;
+}
+
+/// The yard's bus with serial numbers, in its second revision.
+Sketch numbered()
+{
+    Sketch sketch = test::yardBus();
+    sketch.sheet.vehicle_serial = "YNL-14-0077";
+    sketch.sheet.revision = "B2";
+    sketch.sheet.revision_change = "Return hose straightened";
+    sketch.engine->serial_number = "E9-55120";
+    sketch.heaters[0].serial_number = "H-0471";
+    return sketch;
+}
+
+} // namespace
+
+class TestSheetWords : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    /// Rise over run by elementary geometry: 1 over 12 along, 3 over 4 is 36.9 degrees, sqrt(3) over 1 is 60.
+    void aSlopeIsSaidAsRiseOverRun_data()
+    {
+        QTest::addColumn<double>("x");
+        QTest::addColumn<double>("z");
+        QTest::addColumn<QString>("said");
+        QTest::newRow("one in twelve") << 12.0 << 1.0 << QStringLiteral("1:12 up");
+        QTest::newRow("the other way along") << -12.0 << 1.0 << QStringLiteral("1:12 up");
+        QTest::newRow("falls") << 4.0 << -3.0 << QStringLiteral("1:1.3 down");
+        QTest::newRow("steep") << 1.0 << std::sqrt(3.0) << QStringLiteral("60° up");
+        QTest::newRow("level") << 5000.0 << 1.0 << QStringLiteral("level");
+        QTest::newRow("upright") << 0.001 << -1.0 << QStringLiteral("plumb down");
+    }
+
+    void aSlopeIsSaidAsRiseOverRun()
+    {
+        QFETCH(double, x);
+        QFETCH(double, z);
+        QFETCH(QString, said);
+        const double length = std::hypot(x, z);
+        QCOMPARE(drawing::slopeWords({x / length, 0, z / length}, Plumb()), said);
+    }
+
+    /// Its return hose goes from 400 to the head port's stub, 60 mm aside in 250 mm, and plumb from the
+    /// outlet.
+    void slopesStandOnTheDrawingAndOnTheStrips()
+    {
+        const Sketch sketch = test::yardBus();
+        const QString drawing = saidOnTheDrawing(sketch, onA3());
+        // The supply's middle straight: 70 mm down over 280.2 mm along and across, 1:4.
+        QVERIFY2(drawing.contains(QStringLiteral("1:4 down")), qPrintable(drawing));
+        QString strips;
+        paper::SheetSet set;
+        set.fitting = true;
+        for (const sheet::FurtherPage& page :
+             paper::pagesBehind(sketch, analyse(sketch), set, sheet::Paper::a4))
+            strips += saidOn(page.layout.fullRect(QPageLayout::Millimeter).size(), page.paint);
+        QVERIFY2(strips.contains(QStringLiteral("1:4 down")), qPrintable(strips));
+    }
+
+    void serialNumbersAndRevisionAreInTheTitleBlock()
+    {
+        const QString said = saidOnTheDrawing(numbered(), onA3());
+        for (const char* one : {"YNL-14-0077", "E9-55120", "H-0471", "Return hose straightened"})
+            QVERIFY2(said.contains(QLatin1String(one)), one);
+    }
+
+    void serialNumbersAndRevisionAreOnTheFittingPages()
+    {
+        paper::SheetSet set;
+        set.fitting = true;
+        const Sketch sketch = numbered();
+        QString said;
+        for (const sheet::FurtherPage& page :
+             paper::pagesBehind(sketch, analyse(sketch), set, sheet::Paper::a4))
+            said += saidOn(page.layout.fullRect(QPageLayout::Millimeter).size(), page.paint);
+        for (const char* one :
+             {"YNL-14-0077", "E9-55120", "Serial number H-0471", "Return hose straightened"})
+            QVERIFY2(said.contains(QLatin1String(one)), one);
+    }
+
+    void theDrawingNamesTheSheetsBehindIt()
+    {
+        const Sketch sketch = test::yardBus();
+        const paper::SheetSet set{true, true, true, false, false, false};
+        const std::vector<sheet::FurtherPage> behind =
+            paper::pagesBehind(sketch, analyse(sketch), set, sheet::Paper::a3);
+        const sheet::Options options = sheet::followedBy(onA3(), behind);
+        QCOMPARE(options.sheets, int(behind.size()) + 1);
+        QCOMPARE(options.behind.size(), std::size_t(2));
+        QCOMPARE(options.behind[0].first_sheet, 2);
+        QCOMPARE(options.behind[1].first_sheet, options.behind[0].last_sheet + 1);
+        QCOMPARE(options.behind[1].last_sheet, options.sheets);
+        const QString said = saidOnTheDrawing(sketch, options);
+        QVERIFY2(
+            said.contains(
+                QStringLiteral("Sheets 2 to %1: Cutting and fitting").arg(options.behind[0].last_sheet)) ||
+                said.contains(QStringLiteral("Sheet 2: Cutting and fitting")),
+            qPrintable(said));
+        QVERIFY(said.contains(QStringLiteral("Commissioning checklist")));
+    }
+
+    void aDrawingAloneSaysWhatIsNotPrintedWithIt()
+    {
+        QVERIFY(
+            saidOnTheDrawing(test::yardBus(), onA3()).contains(QStringLiteral("None printed with this one")));
+    }
+
+    void loadAndCoolantAreOnTheDrawing()
+    {
+        const QString said = saidOnTheDrawing(test::yardBus(), onA3());
+        QVERIFY2(said.contains(QStringLiteral("All heaters 1500 W")), qPrintable(said));
+        QVERIFY2(said.contains(QStringLiteral("ethylene glycol 50")), qPrintable(said));
+    }
+};
+
+QTEST_MAIN(TestSheetWords)
+#include "test_sheet_words.moc"

@@ -48,6 +48,8 @@ double volumeOver(const Cylinder& cylinder, const Plumb& plumb, double height_mm
 {
     const double length_mm = distance(cylinder.bottom, cylinder.top);
     const double r = cylinder.diameter_mm / 2;
+    if (!(length_mm > 0 && r > 0))
+        return 0; // without an inside; there would be nothing to divide by
     const double k = reach(unit(cylinder.top - cylinder.bottom), plumb);
     const double low = std::min(plumb.height(cylinder.bottom), plumb.height(cylinder.top));
     const double high = std::max(plumb.height(cylinder.bottom), plumb.height(cylinder.top));

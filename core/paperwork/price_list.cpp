@@ -11,8 +11,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::size_t most_prices = 5000;
-constexpr std::int64_t most_minor_units = 1'000'000'000'000;
 constexpr std::array<std::string_view, 5> columns{"item", "description", "unit", "price", "currency"};
 enum Column : std::size_t { item_column, description_column, unit_column, price_column, currency_column };
 using Places = std::array<std::size_t, columns.size()>;
@@ -58,7 +56,7 @@ std::optional<CsvProblem> readPrice(const CsvField& field, int decimals, std::op
         return at(field, "the price \"" + field.text + "\" was not understood: " + problem);
     if (*into < 0)
         return at(field, "a price under nothing");
-    if (*into > most_minor_units)
+    if (*into > dearest_minor_units)
         return at(field, "too large a price");
     return std::nullopt;
 }

@@ -3,6 +3,8 @@
 #include "core/paperwork/csv.h"
 #include "core/sketch/sketch.h"
 
+#include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -15,6 +17,9 @@
 ///     price        decimal with a point, without a sign for thousands; empty: not priced
 ///     currency     ISO 4217, the same in every line
 namespace siphonwright {
+
+constexpr std::size_t most_prices = 5000;
+constexpr std::int64_t dearest_minor_units = 1'000'000'000'000;
 
 struct PriceListFile {
     PriceList list;

@@ -14,6 +14,11 @@ bool isDigit(char c)
     return c >= '0' && c <= '9';
 }
 
+bool isAscii(char c)
+{
+    return static_cast<unsigned char>(c) < 0x80;
+}
+
 std::size_t digitsAt(std::string_view text, std::size_t from)
 {
     std::size_t n = 0;
@@ -119,6 +124,12 @@ std::string plainText(std::string_view typed)
     }};
     std::string plain;
     while (!typed.empty()) {
+        const char c = typed.front();
+        if (isAscii(c) && c != '\t') {
+            plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            typed.remove_prefix(1);
+            continue;
+        }
         const auto* const known = std::find_if(meanings.begin(), meanings.end(), [&](const auto& meaning) {
             return typed.substr(0, meaning.first.size()) == meaning.first;
         });
@@ -127,8 +138,7 @@ std::string plainText(std::string_view typed)
             typed.remove_prefix(known->first.size());
             continue;
         }
-        const char c = typed.front();
-        plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        plain += c;
         typed.remove_prefix(1);
     }
     const std::size_t first = plain.find_first_not_of(' ');

@@ -1,11 +1,14 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
 
 /// Reading the number at the start of a typed text.
 namespace siphonwright {
+
+constexpr std::size_t longest_typed_bytes = 80; ///< of a quantity
 
 /// Characters people type or paste that mean an ordinary one: minus sign, prime, degree sign, ready-made
 /// fractions, no-break space; letters in lower case; blanks at both ends left out.

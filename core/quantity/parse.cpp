@@ -9,8 +9,6 @@
 namespace siphonwright {
 namespace {
 
-constexpr std::size_t longest_text = 80;
-
 /// Reads one typed text; each function returns nothing and leaves `problem_` behind when it cannot.
 class Reader {
 public:
@@ -95,9 +93,12 @@ private:
             meaning = *found;
         }
         const double value = (sign * *number + meaning.offset) * meaning.size;
-        if (unit_ == Unit::degC && value < -zero_degC_in_K)
+        if (unit_ != Unit::degC || value >= -zero_degC_in_K)
+            return value;
+        constexpr double rounded_away_K = 0.051; // absolute zero itself prints as -273.2 degC or -459.7 degF
+        if (value < -zero_degC_in_K - rounded_away_K)
             return refuse("That is colder than absolute zero.");
-        return value;
+        return -zero_degC_in_K;
     }
 
     /// A bare number as a share: 0.7 is 70 %, but 70 could be meant as either.
@@ -191,13 +192,13 @@ private:
 
 std::optional<double> parse(std::string_view text, Unit unit, UnitSystem system, std::string* problem)
 {
-    const std::string plain = text.size() <= longest_text ? plainText(text) : std::string();
+    const std::string plain = text.size() <= longest_typed_bytes ? plainText(text) : std::string();
     Reader reader(plain, unit, system);
     const auto value = reader.read();
     if (value && std::isfinite(*value))
         return *value == 0 ? 0 : *value; // no negative zero
     if (problem) {
-        if (text.size() > longest_text)
+        if (text.size() > longest_typed_bytes)
             *problem = "The text is too long to be a quantity.";
         else if (value)
             *problem = "The number is too large.";

@@ -2,6 +2,7 @@
 
 #include "core/sketch/sketch.h"
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -13,6 +14,10 @@ namespace siphonwright {
 
 constexpr int format_version = 1;
 constexpr std::size_t largest_file_bytes = 32u << 20;
+/// What judging a sketch takes grows with one count times the other, so that they are bounded over all hoses
+/// and over all areas too. Own choice: far over what is drawn, and within seconds to judge.
+constexpr std::size_t most_route_points = 10'000;
+constexpr std::size_t most_area_corners = 10'000;
 
 /// One thing wrong with a file.
 struct Problem {
@@ -32,7 +37,7 @@ std::variant<Sketch, Problems> readSketch(std::string_view text);
 std::variant<std::string, Problems> writeSketch(const Sketch& sketch);
 
 /// What a sketch must be over and above its types: ids unique, references that lead somewhere, outlines of
-/// three points or more, numbers within range. Empty: none.
+/// three points or more, numbers within range, counts within bounds. Empty: none.
 Problems problemsIn(const Sketch& sketch);
 
 /// JSON Schema (draft 2020-12) of the format, made from the same description that reads and writes it.

@@ -1,7 +1,10 @@
 #include "core/sketch/file.h"
 #include "core/sketch/format/describe_sketch.h"
+#include "core/sketch/format/json_text.h"
 
 #include <map>
+#include <string>
+#include <string_view>
 
 namespace siphonwright {
 
@@ -114,6 +117,27 @@ void checkEnd(const Sketch& sketch, const HoseEnd& end, const std::string& path,
         report.addAt(path + "/heater", inQuotes(end.heater), "the id of a heater of this sketch");
 }
 
+void checkTotal(std::size_t count, std::size_t most, std::string_view list, std::string_view of,
+                Report& report)
+{
+    if (count <= most)
+        return;
+    report.addAt(pointerStep(list), jsonNumber(static_cast<double>(count)) + " " + std::string(of),
+                 "at most " + jsonNumber(static_cast<double>(most)));
+}
+
+void checkTotals(const Sketch& sketch, Report& report)
+{
+    std::size_t points = 0;
+    for (const Shared<Hose>& hose : sketch.hoses)
+        points += hose->points.size();
+    std::size_t corners = 0;
+    for (const Shared<Area>& area : sketch.areas)
+        corners += area->outline.size();
+    checkTotal(points, most_route_points, "hoses", "corners in all hoses together", report);
+    checkTotal(corners, most_area_corners, "areas", "corners in all outlines together", report);
+}
+
 } // namespace
 
 Problems problemsIn(const Sketch& sketch)
@@ -127,6 +151,7 @@ Problems problemsIn(const Sketch& sketch)
         checkEnd(sketch, sketch.hoses[i]->from, path + "/from", report);
         checkEnd(sketch, sketch.hoses[i]->to, path + "/to", report);
     }
+    checkTotals(sketch, report);
     return report.take();
 }
 

@@ -95,6 +95,7 @@ private Q_SLOTS:
     void theCoolantLevelIsALevelPlaneThroughTheTank();
     void leanLowersOneSideOfTheJacket();
     void chamberHeightsOfATiltedHeater();
+    void aChamberWithoutAnInsideHoldsNothing();
     void volumeOverALevelInATiltedCylinder_data();
     void volumeOverALevelInATiltedCylinder();
     void reusedRoutesGiveTheSameResult();
@@ -321,6 +322,15 @@ void TestLayout::chamberHeightsOfATiltedHeater()
     VERIFY_NEAR(heights.outlet_crown_mm, 80 + 140 * cosine + 9.5 * sine, 1e-9);
     VERIFY_NEAR(*heights.element_top_mm, 80 + 100 * cosine, 1e-9);
     QVERIFY(heights.over_crown_ml > 0);
+}
+
+// Once not a number.
+void TestLayout::aChamberWithoutAnInsideHoldsNothing()
+{
+    const Cylinder no_bore{direction(0, 30) * -140, direction(0, 30) * 140, 0};
+    const Cylinder no_length{{0, 0, 5}, {0, 0, 5}, 80};
+    QCOMPARE(volumeOver(no_bore, Plumb(), 0), 0.0);
+    QCOMPARE(volumeOver(no_length, Plumb(), 0), 0.0);
 }
 
 void TestLayout::volumeOverALevelInATiltedCylinder_data()

@@ -171,6 +171,9 @@ void TestQuantity::readsWhatPeopleType_data()
     row("82 degC", Unit::degC, inch, 82);
     row("-40 °F", Unit::degC, metric, -40);
     row("355.15 K", Unit::degC, metric, 82);
+    row("0 K", Unit::degC, metric, -273.15);
+    row("-273.2", Unit::degC, metric, -273.15); // as it prints, which was refused as colder than itself
+    row("-459.7 °F", Unit::degC, inch, -273.15);
     row("9 F", Unit::kelvin, metric, 5);
     row("2 qt", Unit::litre, metric, 1.892705892);
     row("2 qt", Unit::ml, metric, 1892.705892);
@@ -250,6 +253,7 @@ void TestQuantity::refusesAndSaysWhy_data()
     row("1 9/8", Unit::mm, "less than 1");
     row("--5", Unit::mm, "no number");
     row("-300", Unit::degC, "absolute zero");
+    row("-273.3", Unit::degC, "absolute zero");
     row("70", Unit::ratio, "between -1 and 1");
     row("50", Unit::slope, "between -1 and 1");
     row("1:0", Unit::slope, "over 0");

@@ -3,16 +3,42 @@
 #include "core/sketch/format/describe_sketch.h"
 
 #include <array>
+#include <cstddef>
+#include <cstdint>
 #include <random>
 #include <string>
+#include <string_view>
 
 namespace siphonwright::test {
 
+/// Choices by a generator with a seed of its own.
+class RandomChoices {
+public:
+    explicit RandomChoices(unsigned seed) : random_(seed) {}
+
+    std::size_t upTo(std::size_t most)
+    {
+        return std::uniform_int_distribution<std::size_t>(0, most)(random_);
+    }
+    std::int64_t whole(std::int64_t least, std::int64_t most)
+    {
+        return std::uniform_int_distribution<std::int64_t>(least, most)(random_);
+    }
+    double between(double least, double most)
+    {
+        return std::uniform_real_distribution<double>(least, most)(random_);
+    }
+
+private:
+    std::mt19937 random_;
+};
+
 /// Fills every described member with something allowed: limits themselves, awkward doubles, awkward text,
 /// absent and present options. What is made follows the format, so it must survive writing and reading.
-class RandomFiller {
+template <class Choices>
+class SketchFiller {
 public:
-    explicit RandomFiller(unsigned seed) : random_(seed) {}
+    explicit SketchFiller(Choices& choices) : choices_(choices) {}
 
     Sketch sketch()
     {
@@ -43,11 +69,15 @@ public:
         value(field, member);
     }
 
-private:
-    std::size_t upTo(std::size_t most)
+    /// Any allowed value of one member.
+    template <class M>
+    void fill(const Field& field, M& member)
     {
-        return std::uniform_int_distribution<std::size_t>(0, most)(random_);
+        value(field, member);
     }
+
+private:
+    std::size_t upTo(std::size_t most) { return choices_.upTo(most); }
 
     void connect(const Sketch& sketch, HoseEnd& end)
     {
@@ -63,15 +93,14 @@ private:
     void value(const Field& field, int& into) { into = field.whole_numbers.at(upTo(field.whole_count - 1)); }
     void value(const Field& field, std::int64_t& into)
     {
-        into = std::uniform_int_distribution<std::int64_t>(static_cast<std::int64_t>(field.least),
-                                                           static_cast<std::int64_t>(field.most))(random_);
+        into = choices_.whole(static_cast<std::int64_t>(field.least), static_cast<std::int64_t>(field.most));
         if (upTo(2) == 0)
             into = static_cast<std::int64_t>(upTo(1) == 0 ? field.least : field.most);
     }
     void value(const Field& field, double& into)
     {
         const std::array special{field.least, field.most, 0.0, -0.0, 0.1, 1e-300, -5e-324, 19.05, 1.0 / 3};
-        into = std::uniform_real_distribution<double>(field.least, field.most)(random_);
+        into = choices_.between(field.least, field.most);
         if (const double chosen = special.at(upTo(special.size() - 1));
             upTo(2) == 0 && chosen >= field.least && chosen <= field.most)
             into = chosen;
@@ -116,7 +145,16 @@ private:
     requires std::is_class_v<T>
     void value(const Field& /*field*/, T& into) { describe(*this, into); }
 
-    std::mt19937 random_;
+    Choices& choices_;
+};
+
+class RandomFiller {
+public:
+    explicit RandomFiller(unsigned seed) : choices_(seed) {}
+    Sketch sketch() { return SketchFiller<RandomChoices>(choices_).sketch(); }
+
+private:
+    RandomChoices choices_;
 };
 
 } // namespace siphonwright::test

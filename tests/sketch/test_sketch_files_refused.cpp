@@ -54,6 +54,36 @@ std::string hoseWith(const std::string& members)
     return sketchWith(R"("hoses": [{"id": "h", "role": "supply", "from": {}, "to": {}, )" + members + "}]");
 }
 
+std::string withItems(const std::string& before, const std::string& item, std::size_t count,
+                      std::size_t number)
+{
+    std::string text = number == 0 ? "" : ",";
+    text += R"({"id": "i)";
+    text += std::to_string(number);
+    text += R"(", )";
+    text += before;
+    text += listOf(item, count);
+    text += "}";
+    return text;
+}
+
+std::string manyCorners(const std::vector<std::size_t>& hoses)
+{
+    std::string all;
+    for (std::size_t i = 0; i < hoses.size(); ++i)
+        all += withItems(R"("role": "supply", "from": {}, "to": {}, "points": )",
+                         R"({"at": {"x": 1, "y": 0, "z": 2}})", hoses[i], i);
+    return sketchWith(R"("hoses": [)" + all + "]");
+}
+
+std::string areasWith(const std::vector<std::size_t>& corners)
+{
+    std::string all;
+    for (std::size_t i = 0; i < corners.size(); ++i)
+        all += withItems(R"("what": "fan", "outline": )", R"({"x": 1, "z": 2})", corners[i], i);
+    return "[" + all + "]";
+}
+
 std::string engineWith(const std::string& arrangement)
 {
     return sketchWith(R"("engine": {"arrangement": )" + arrangement + R"(, "outline": )" + triangle +
@@ -147,6 +177,10 @@ std::vector<Row> valueRows()
         {"501 hoses", sketchWith(R"("hoses": )" + listOf("{}", 501)), "/hoses", "a list of 501", "0 to 500"},
         {"1001 ports", sketchWith(R"("ports": )" + listOf("{}", 1001)), "/ports", "a list of 1001",
          "0 to 1000"},
+        {"10,001 corners of hoses", manyCorners({5000, 5000, 1}), "/hoses", "10001 corners in all hoses",
+         "at most 10000"},
+        {"10,001 corners of areas", sketchWith(R"("areas": )" + areasWith({2000, 2000, 2000, 2000, 1998, 3})),
+         "/areas", "10001 corners in all outlines", "at most 10000"},
         {"two corners",
          sketchWith(R"("areas": [{"id": "a", "what": "fan", "outline": [{"x":0,"z":0},{"x":1,"z":0}]}])"),
          "/areas/0/outline", "a list of 2", "3 to 2000"},
@@ -198,6 +232,7 @@ private Q_SLOTS:
     void valuesThatDoNotFitAreRefused() { verifyRefused(); }
     void aNewerVersionGivesOneProblemOnly();
     void allProblemsAreListedUpToFifty();
+    void asManyCornersAsAreAllowedAreRead();
     void wrongValuesBesideAKeyGivenTwiceAreListedToo();
     void aFileCutAnywhereIsRefused();
     void aFileWithAnyByteChangedNeverCrashes();
@@ -226,6 +261,13 @@ void TestSketchFilesRefused::allProblemsAreListedUpToFifty()
 {
     QCOMPARE(problemsOf(sketchWith(R"("units": 1, "notes": 2, "ground_z_mm": "")")).size(), std::size_t{3});
     QCOMPARE(problemsOf(sketchWith(R"("ports": )" + listOf("{}", 100))).size(), std::size_t{50});
+}
+
+void TestSketchFilesRefused::asManyCornersAsAreAllowedAreRead()
+{
+    QCOMPARE(problemsOf(manyCorners({5000, 5000})).size(), std::size_t{0});
+    QCOMPARE(problemsOf(sketchWith(R"("areas": )" + areasWith({2000, 2000, 2000, 2000, 2000}))).size(),
+             std::size_t{0});
 }
 
 void TestSketchFilesRefused::wrongValuesBesideAKeyGivenTwiceAreListedToo()

@@ -12,12 +12,17 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 #include <optional>
 #include <vector>
 
 namespace siphonwright {
+
+/// Memory that undo and redo may take, as the steps count it: over a million small edits. A step that holds a
+/// photograph takes as much as that does.
+constexpr std::size_t undo_ceiling_bytes = std::size_t{512} << 20;
 
 /// The open sketch, its analysis, its undo stack and its file: the only place where they change.
 ///
@@ -44,6 +49,11 @@ public:
 
     QUndoStack& undoStack() { return undo_stack_; }
     bool isModified() const { return !undo_stack_.isClean(); }
+    /// Memory that the steps of undo and redo take: counted, not measured.
+    std::size_t undoBytes() const { return undo_bytes_; }
+    /// From which on the oldest steps are forgotten, a quarter of the memory at a time; the latest step stays
+    /// whatever it takes.
+    void setUndoCeiling(std::size_t bytes) { undo_ceiling_ = bytes; }
 
     /// Apply an edit as one undo step named `text`. An edit that changes nothing leaves no step.
     /// @return whether anything changed.
@@ -83,14 +93,16 @@ public:
     void setDisk(const Disk& disk) { disk_ = &disk; }
 
 Q_SIGNALS:
-    void changed();     ///< sketch and analysis have new values
-    void analysed();    ///< the analysis alone has: its proof has come, or another grade is looked at
-    void fileChanged(); ///< path or unsaved mark
+    void changed();       ///< sketch and analysis have new values
+    void analysed();      ///< the analysis alone has: its proof has come, or another grade is looked at
+    void fileChanged();   ///< path or unsaved mark
+    void undoForgotten(); ///< the oldest steps of undo are gone, since they took too much memory
 
 private:
     friend class SketchCommand;
     void setSketch(const Sketch& sketch);
     void forget();
+    void forgetOldestSteps();
     void analyseAgain();
     void takeProof();
     void merge();
@@ -105,6 +117,9 @@ private:
     std::uint64_t proof_revision_ = 0;
     std::uint64_t first_revision_ = 0; ///< of this drawing: a proof of the one before comes too late
     Prover* prover_ = nullptr;
+    std::size_t undo_bytes_ = 0; ///< kept by the commands, so it stands before their stack
+    std::size_t undo_ceiling_ = undo_ceiling_bytes;
+    bool forgetting_ = false; ///< commands are put on the stack anew, whose work is done
     QUndoStack undo_stack_;
     QString path_;
     int last_gesture_ = 0;

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/document/disk.h"
 #include "app/document/prover.h"
+#include "app/document/saving.h"
 
 #include "core/analysis/analysis.h"
 #include "core/sketch/edits.h"
@@ -16,6 +16,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <variant>
 #include <vector>
 
 namespace siphonwright {
@@ -63,14 +64,7 @@ public:
     /// Take back what the running gesture did, without leaving a step to redo.
     void cancelGesture(int gesture);
 
-    /// What happens to a version of the file that another program has written meanwhile.
-    enum class Theirs {
-        in_the_way, ///< nothing is written
-        kept_beside ///< it gets a name of its own beside the file
-    };
-    enum class OnDisk { none, same, changed, gone };
-
-    QString path() const { return path_; }
+    QString path() const { return file_.path; }
     /// Start afresh with a sketch that has no file yet (a new or template drawing).
     void reset(Sketch sketch);
     /// Read a file. On problems the open drawing stays as it was and the sentences come back.
@@ -80,15 +74,22 @@ public:
     std::optional<WriteFailure> write(const QString& path, Theirs theirs = Theirs::in_the_way);
     /// The same, with the sentences of what went wrong.
     QStringList save(const QString& path);
+    /// write() in three parts, of which the middle one, carryOut(), may take long and touches nothing of the
+    /// document: between the first and the last it must not be edited.
+    std::variant<SaveJob, WriteFailure> beginSave(const QString& path,
+                                                  Theirs theirs = Theirs::in_the_way) const;
+    std::optional<WriteFailure> endSave(const SaveJob& job, const SaveOutcome& outcome);
     /// What the document's file is, beside what was opened or saved last.
-    OnDisk onDisk() const;
+    OnDisk onDisk() const { return onDiskNow(file_); }
+    /// That file as it was then.
+    const FileMark& fileMark() const { return file_; }
     /// Forget the file: what is on the table is a drawing without one.
     void leaveFile();
     /// Put back a drawing whose program ended: unsaved, with the file it had and that file's fingerprint
     /// then.
     void recover(Sketch sketch, const QString& path, const QByteArray& fingerprint);
     /// Fingerprint of the file as opened or saved last; empty without one.
-    const QByteArray& fileFingerprint() const { return file_fingerprint_; }
+    const QByteArray& fileFingerprint() const { return file_.fingerprint; }
     /// Writes go through another disk from now on, which must live as long as this: for tests.
     void setDisk(const Disk& disk) { disk_ = &disk; }
 
@@ -121,11 +122,10 @@ private:
     std::size_t undo_ceiling_ = undo_ceiling_bytes;
     bool forgetting_ = false; ///< commands are put on the stack anew, whose work is done
     QUndoStack undo_stack_;
-    QString path_;
+    FileMark file_;
     int last_gesture_ = 0;
     int cancelled_gesture_ = 0; ///< while cancelGesture() runs: the command that must leave the stack
     bool applying_ = false;     ///< a listener of changed() must not edit in turn
-    QByteArray file_fingerprint_;
     const Disk* disk_ = &Disk::real();
 };
 

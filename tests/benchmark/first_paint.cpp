@@ -1,0 +1,67 @@
+// Linked to a program beside its own main(): says on standard output when its first window has been painted,
+// and what memory it has taken at most by then and two seconds later, when it ends.
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QEvent>
+#include <QFile>
+#include <QTimer>
+#include <QWidget>
+
+#include <cstdio>
+#include <cstdlib>
+
+namespace {
+
+/// Peak of resident memory, MB; 0 where the system does not tell.
+double peakMegabytes()
+{
+    QFile status(QStringLiteral("/proc/self/status"));
+    if (!status.open(QIODevice::ReadOnly))
+        return 0;
+    const QList<QByteArray> lines = status.readAll().split('\n');
+    for (const QByteArray& line : lines) {
+        if (line.startsWith("VmHWM:"))
+            return line.simplified().split(' ').value(1).toDouble() / 1024;
+    }
+    return 0;
+}
+
+void say(const char* what)
+{
+    QElapsedTimer now;
+    now.start();
+    std::printf("%s %lld %.1f\n", what, static_cast<long long>(now.msecsSinceReference()), peakMegabytes());
+    std::fflush(stdout);
+}
+
+class FirstPaint : public QObject {
+public:
+    using QObject::QObject;
+    bool eventFilter(QObject* object, QEvent* event) override
+    {
+        const auto* widget = qobject_cast<QWidget*>(object);
+        if (event->type() != QEvent::Paint || !widget || !widget->window()->isVisible())
+            return false;
+        qApp->removeEventFilter(this);
+        // All that waits to be painted with it is, before the program comes back to its events.
+        QTimer::singleShot(0, this, [] {
+            say("painted");
+            constexpr int settled_ms = 2000;
+            QTimer::singleShot(settled_ms, qApp, [] {
+                say("settled");
+                std::_Exit(EXIT_SUCCESS);
+            });
+        });
+        return false;
+    }
+};
+
+void watch()
+{
+    qApp->installEventFilter(new FirstPaint(qApp));
+}
+
+} // namespace
+
+Q_COREAPP_STARTUP_FUNCTION(watch)

@@ -202,7 +202,13 @@ QString FindingsModel::figures(const Finding& finding) const
     const QString measured = inWords(*finding.measured, finding.unit, units_);
     if (!finding.limit)
         return tr("measured %1").arg(measured);
-    return tr("measured %1, limit %2").arg(measured, inWords(*finding.limit, finding.unit, units_));
+    const QString limit = inWords(*finding.limit, finding.unit, units_);
+    const auto metric = [&finding](double value) { return inWords(value, finding.unit, UnitSystem::metric); };
+    // Sixteenths of an inch may hide by how much.
+    if (measured == limit && metric(*finding.measured) != metric(*finding.limit))
+        return tr("measured %1 (%2), limit %3 (%4)")
+            .arg(measured, metric(*finding.measured), limit, metric(*finding.limit));
+    return tr("measured %1, limit %2").arg(measured, limit);
 }
 
 QString FindingsModel::summary() const

@@ -314,6 +314,8 @@ QString LayoutsPanel::stateText() const
     if (found_->best_first.empty())
         return tr(
             "Every layout breaks a rule. In the way of those that came farthest (Enter opens the rule):");
+    if (!found_->best_first.front().sound_over_envelope)
+        return tr("▲ No layout holds on every grade that is judged. These break no rule on the level:");
     return found_->best_first.size() == 1
                ? tr("One layout breaks no rule.")
                : tr("%1 layouts break no rule, the best first.").arg(found_->best_first.size());

@@ -82,11 +82,11 @@ QByteArray csvOf(const Result& result)
     QByteArray out = "time_h,outlet_degC,inlet_degC,return_degC,hose_outside_degC,block_degC,flow_l_per_min,"
                      "power_W,flow_kg_per_s,energy_kWh\r\n";
     for (std::size_t i = 0; i < result.time_h.size(); ++i) {
-        out += QByteArray::fromStdString(exactText(result.time_h[i]));
+        out += QByteArray::fromStdString(toAMillionth(result.time_h[i]));
         for (const Curve curve : all_curves)
-            out += ',' + QByteArray::fromStdString(exactText(result[curve][i]));
-        out += ',' + QByteArray::fromStdString(exactText(result.flow_kg_per_s[i]));
-        out += ',' + QByteArray::fromStdString(exactText(result.energy_kWh[i])) + "\r\n";
+            out += ',' + QByteArray::fromStdString(toAMillionth(result[curve][i]));
+        out += ',' + QByteArray::fromStdString(toAMillionth(result.flow_kg_per_s[i]));
+        out += ',' + QByteArray::fromStdString(toAMillionth(result.energy_kWh[i])) + "\r\n";
     }
     return out;
 }

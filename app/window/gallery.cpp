@@ -16,7 +16,7 @@ namespace siphonwright {
 namespace {
 
 constexpr QSize picture_px(210, 150);
-constexpr double edge_px = 8;
+constexpr double edge_px = 20; // marks of the levels stand out
 
 QString shown(double value, Unit unit, UnitSystem units)
 {
@@ -119,8 +119,6 @@ TemplateGallery::TemplateGallery(TemplateKind kind, const QString& title, drawin
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
     take_->setText(tr("&Take it"));
-    for (QAbstractButton* button : buttons->buttons())
-        button->setIcon({}); // they are not of the program's family
     if (kind == TemplateKind::engines) {
         auto* air = buttons->addButton(tr("&Air-cooled engine…"), QDialogButtonBox::HelpRole);
         connect(air, &QPushButton::clicked, this, &TemplateGallery::airCooledChosen);

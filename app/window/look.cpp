@@ -63,6 +63,8 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QDockWidget { font-family: \"%6\"; font-size: %7px; }"
                "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %7px; }"
                "QStatusBar { border-top: 1px solid %1; }"
+               // A style's own pictures on them are not of the program's family.
+               "QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }"
                "QLineEdit, QPlainTextEdit { border: 1px solid %1; border-radius: 2px; padding: 1px 3px; }"
                "QLineEdit:focus, QPlainTextEdit:focus { border-color: %2; }"
                "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"

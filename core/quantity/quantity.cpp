@@ -83,6 +83,18 @@ std::string rangeText(std::string_view low, std::string_view high)
     return std::string(same_unit ? low.substr(0, space) : low) + " to " + std::string(high);
 }
 
+/// A little coolant or air is not none: under three quarters of the last place a volume shows its first
+/// digit, down to 0.01 ml.
+std::string volumeText(double number, int decimals)
+{
+    constexpr int most_more = 2;
+    const int most = decimals + most_more;
+    for (double last_place = std::pow(10, -decimals); decimals < most && std::abs(number) < 0.75 * last_place;
+         last_place /= 10)
+        ++decimals;
+    return shortDecimal(number, decimals);
+}
+
 /// What a placeholder of a message stands for; nothing when there is no such quantity or word.
 std::optional<std::string> placeholderText(std::string_view key, const Message& message, UnitSystem system)
 {
@@ -121,7 +133,8 @@ std::string format(double value, Unit unit, UnitSystem system)
     const double number = value / shown.size - shown.offset;
     if (!std::isfinite(number))
         return not_a_number;
-    const std::string text = shortDecimal(number, shown.decimals);
+    const std::string text =
+        unit == Unit::ml ? volumeText(number, shown.decimals) : shortDecimal(number, shown.decimals);
     if (unit == Unit::bores && text == "1")
         return "1 bore";
     return text + std::string(shown.symbol);
@@ -158,6 +171,11 @@ std::string exactText(double value)
     std::array<char, 40> buffer; // the shortest form of a double never needs more than 24
     const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
     return {buffer.data(), end.ptr};
+}
+
+std::string toAMillionth(double value)
+{
+    return exactText(std::round(value * 1e6) / 1e6 + 0.0); // adding makes -0 a plain 0
 }
 
 } // namespace siphonwright

@@ -45,7 +45,7 @@ enum class Unit {
 enum class UnitSystem { metric, inch };
 
 /// What is being measured decides the rounding: 0.1 mm or 1/16 in (exact stock fractions such as 5/8 in
-/// print as such), whole ml, 0.1 K, ... Lengths from 24 in up print as feet and inches. Negative zero prints
+/// print as such), whole ml (less of it finer), 0.1 K, ... Lengths from 24 in up print as feet and inches. Negative zero prints
 /// as zero. Not finite prints as "–".
 std::string format(double value, Unit unit, UnitSystem system);
 
@@ -80,5 +80,7 @@ std::string format(const Message& message, UnitSystem system);
 
 /// Shortest text that reads back to the same double ("19.05"); never locale-dependent.
 std::string exactText(double value);
+/// Likewise of the value to a millionth: for columns of results, whose last digits are rounding.
+std::string toAMillionth(double value);
 
 } // namespace siphonwright

@@ -21,7 +21,7 @@ std::string quoted(const std::string& field)
 void add(std::string& line, double value)
 {
     line += ',';
-    line += exactText(value);
+    line += toAMillionth(value);
 }
 
 void addLoop(std::string& line, const LoopSample& loop)
@@ -43,7 +43,7 @@ std::string csvOf(const EngineWarmUp& warm)
             out += ',' + quoted(heater + "." + std::string(column));
     out += '\n';
     for (const WarmUpSample& sample : warm.result.series) {
-        out += exactText(sample.time_s);
+        out += toAMillionth(sample.time_s);
         add(out, sample.block_degC);
         add(out, sample.rest_degC);
         add(out, sample.power_W);

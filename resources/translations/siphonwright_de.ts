@@ -10377,6 +10377,10 @@ lesen oder schreiben, oder ein Argument ist falsch.
         <source>Nothing found that stops the job</source>
         <translation>Nichts gefunden, was den Auftrag stoppt</translation>
     </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>gemessen %1 (%2), Grenzwert %3 (%4)</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>
@@ -13239,6 +13243,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>Die Liste muss zuerst erneuert werden</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Keine Anordnung hält auf jeder beurteilten Neigung. Diese verletzen in der Ebene keine Regel:</translation>
     </message>
 </context>
 <context>

@@ -10377,6 +10377,10 @@ pudo leer o escribir, o un argumento es incorrecto.
         <source>Nothing found that stops the job</source>
         <translation>No se halló nada que detenga el trabajo</translation>
     </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>medido %1 (%2), límite %3 (%4)</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>
@@ -13239,6 +13243,10 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>Antes hay que renovar la lista</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Ninguna disposición se sostiene en todas las pendientes que se juzgan. Estas no infringen ninguna regla en llano:</translation>
     </message>
 </context>
 <context>

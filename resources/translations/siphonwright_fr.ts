@@ -10377,6 +10377,10 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
         <source>Nothing found that stops the job</source>
         <translation>Rien trouvé qui bloque le travail</translation>
     </message>
+    <message>
+        <source>measured %1 (%2), limit %3 (%4)</source>
+        <translation>mesuré %1 (%2), limite %3 (%4)</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::panels::FindingsPanel</name>
@@ -13239,6 +13243,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>The list has to be renewed first</source>
         <translation>La liste doit d&apos;abord être renouvelée</translation>
+    </message>
+    <message>
+        <source>▲ No layout holds on every grade that is judged. These break no rule on the level:</source>
+        <translation>▲ Aucun tracé ne tient sur toutes les pentes jugées. Ceux-ci n&apos;enfreignent aucune règle à plat :</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "app/proposing/layouts_panel.h"
 
+#include "core/layout/layout.h"
 #include "core/paperwork/price_list.h"
 
 #include <QComboBox>
@@ -76,6 +77,7 @@ private Q_SLOTS:
     void theKeyboardAloneProposesAndTakes();
     void theChosenOneIsAGhostWhileThePanelIsInSight();
     void whereNothingIsPossibleTheRulesInTheWayAreNamed();
+    void whatHoldsOnTheLevelAloneIsNotCalledSound();
     void aListForAnEarlierDrawingCannotBeTakenUntilItIsRenewed();
     void otherChoicesMakeTheListStale();
     void otherUnitsAreNoOtherDrawing();
@@ -199,6 +201,19 @@ void TestLayoutsPanel::whereNothingIsPossibleTheRulesInTheWayAreNamed()
     QCOMPARE(rule.count(), 1);
     QCOMPARE(rule.first().first().toString(), QStringLiteral("keep-clear"));
     QCOMPARE(document_->undoStack().count(), 0);
+}
+
+void TestLayoutsPanel::whatHoldsOnTheLevelAloneIsNotCalledSound()
+{
+    // Its top 155 mm under the jacket on the level, nearer than the rule's 152 mm nose-down, and it stays
+    // there.
+    Sketch sketch = withoutHoses();
+    const double top_mm = resolve(sketch, plumbOf(sketch)).heaters.front().body_top_mm;
+    sketch.heaters.front().position.z += 400 - 155 - top_mm;
+    open(sketch);
+    propose();
+    QVERIFY2(state().startsWith(QStringLiteral("▲ No layout holds on every grade")), qPrintable(state()));
+    QVERIFY2(row(0).contains(QStringLiteral("▲ Not sound on every grade")), qPrintable(row(0)));
 }
 
 void TestLayoutsPanel::aListForAnEarlierDrawingCannotBeTakenUntilItIsRenewed()

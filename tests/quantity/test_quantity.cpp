@@ -34,6 +34,7 @@ private Q_SLOTS:
     void printedQuantitiesReadBackWithinTheirRounding_data();
     void printedQuantitiesReadBackWithinTheirRounding();
     void exactTextReadsBackToTheSameDouble();
+    void columnsOfResultsLeaveRoundingOut();
     void messagesFillInQuantitiesAndWords();
     void aRangeIsOneFigureWhereBothEndsReadAlike();
     void namesAreStableAndDifferent();
@@ -69,6 +70,10 @@ void TestQuantity::printsWhatPeopleRead_data()
     row(1000, Unit::mm, metric, "1000 mm");
     row(-0.04, Unit::mm, metric, "0 mm");
     row(250.4, Unit::ml, metric, "250 ml");
+    row(0.26, Unit::ml, metric, "0.3 ml"); // little is not none
+    row(0.0125, Unit::ml, metric, "0.01 ml");
+    row(0.004, Unit::ml, metric, "0 ml");
+    row(0.5, Unit::ml, inch, "0.02 fl oz");
     row(236.588, Unit::ml, inch, "8 fl oz"); // half a US pint
     row(12, Unit::litre, metric, "12 l");
     row(3.785411784, Unit::litre, inch, "4 qt"); // a US gallon
@@ -339,6 +344,14 @@ void TestQuantity::printedQuantitiesReadBackWithinTheirRounding()
         // What was printed once prints the same again.
         QCOMPARE(text(format(*read, unit, system)), text(printed));
     }
+}
+
+void TestQuantity::columnsOfResultsLeaveRoundingOut()
+{
+    QCOMPARE(text(toAMillionth(-6.9e-17)), QStringLiteral("0"));
+    QCOMPARE(text(toAMillionth(0.1 + 0.2)), QStringLiteral("0.3"));
+    QCOMPARE(text(toAMillionth(-11.9999998)), QStringLiteral("-12"));
+    QCOMPARE(text(toAMillionth(0.00948459)), QStringLiteral("0.009485"));
 }
 
 void TestQuantity::exactTextReadsBackToTheSameDouble()

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSignalSpy>
 
@@ -28,6 +29,7 @@ private Q_SLOTS:
     void findings_follow_an_edit();
     void choosing_a_finding_selects_its_part();
     void findings_read_in_the_chosen_units();
+    void what_differs_by_less_than_a_sixteenth_is_told_in_mm_too();
     void a_chosen_row_leads_to_its_rule();
     void pointing_at_the_profile_points_along_the_hose();
     void heights_in_the_profile_are_exaggerated_as_chosen();
@@ -184,6 +186,22 @@ void TestPanels::findings_read_in_the_chosen_units()
     document_->apply(QStringLiteral("units"), [](Sketch& s) { s.units = UnitChoice::inch; });
     const QString inch = model.data(model.index(0), panels::FindingsModel::figures_role).toString();
     QVERIFY2(!inch.contains(QStringLiteral(" mm")), qPrintable(inch));
+}
+
+void TestPanels::what_differs_by_less_than_a_sixteenth_is_told_in_mm_too()
+{
+    // The heater's top 0.1 to 0.3 mm too near the jacket: both are 6 in.
+    openSample("sound-bus");
+    document_->apply(QStringLiteral("units"), [](Sketch& s) { s.units = UnitChoice::inch; });
+    const panels::FindingsModel model(*document_);
+    QString figures;
+    for (int step = 0; step < 500 && !figures.contains(QStringLiteral("limit 6 in")); ++step) {
+        document_->apply(QStringLiteral("raise"), [](Sketch& s) { s.heaters[0].position.z += 0.2; });
+        figures = model.data(model.index(0), panels::FindingsModel::figures_role).toString();
+    }
+    const QRegularExpression both(
+        QStringLiteral("^measured 6 in \\(152\\.[1-3] mm\\), limit 6 in \\(152\\.4 mm\\)$"));
+    QVERIFY2(both.match(figures).hasMatch(), qPrintable(figures));
 }
 
 void TestPanels::a_chosen_row_leads_to_its_rule()

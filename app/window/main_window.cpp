@@ -225,7 +225,7 @@ void MainWindow::buildStatusLine()
     });
     connect(photo_, &PhotoCommands::told, hint_, &QLabel::setText);
     connect(&document_, &Document::undoForgotten, this, [this] {
-        hint_->setText(tr("The oldest undo steps are forgotten: all together took more than %1 MB.")
+        hint_->setText(tr("The oldest undo steps are forgotten: together they took more than %1 MB.")
                            .arg(undo_ceiling_bytes >> 20));
     });
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {

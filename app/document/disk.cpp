@@ -12,6 +12,7 @@
 
 #ifdef Q_OS_UNIX
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 #endif
 
@@ -83,6 +84,18 @@ void clearLeftovers(const QFileInfo& target)
     }
 }
 
+/// A name for the unfinished file that is free: another write of this program may hang in one.
+QString partFor(const QFileInfo& target)
+{
+    QString name;
+    for (int number = 1; name.isEmpty() || QFileInfo::exists(name); ++number)
+        name = QStringLiteral("%1/.%2.%3-%4.part")
+                   .arg(target.absolutePath(), target.fileName())
+                   .arg(QCoreApplication::applicationPid())
+                   .arg(number);
+    return name;
+}
+
 } // namespace
 
 int Disk::create(QFile& file) const
@@ -137,9 +150,22 @@ int Disk::flushFolder(const QString& folder) const
 #endif
 }
 
+std::optional<std::uint64_t> Disk::device(const QString& folder) const
+{
+#ifdef Q_OS_UNIX
+    struct stat told {};
+    if (::stat(QFile::encodeName(folder).constData(), &told) == 0)
+        return told.st_dev;
+#else
+    Q_UNUSED(folder);
+#endif
+    return std::nullopt;
+}
+
 const Disk& Disk::real()
 {
-    static const Disk disk;
+    // Never destroyed: a write that hangs may outlast the window.
+    static const Disk& disk = *new Disk;
     return disk;
 }
 
@@ -171,7 +197,8 @@ QString WriteFailure::text() const
 }
 
 std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& bytes, const Disk& disk,
-                                        const std::optional<QByteArray>& expected)
+                                        const std::optional<QByteArray>& expected,
+                                        const std::stop_token& stop)
 {
     const QFileInfo named(path);
     const QFileInfo target(named.isSymLink() && named.exists() ? named.canonicalFilePath()
@@ -181,10 +208,7 @@ std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& b
     if (target.exists() && !target.isWritable())
         return failureOf(path, EACCES);
     clearLeftovers(target);
-    QFile part(QStringLiteral("%1/.%2.%3.part")
-                   .arg(folder, target.fileName())
-                   .arg(QCoreApplication::applicationPid()));
-    part.remove(); // left by a dead program that had this number
+    QFile part(partFor(target));
     const auto failed = [&](int error) {
         part.close();
         part.remove();
@@ -201,6 +225,8 @@ std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& b
         part.remove();
         return WriteFailure{WriteFailure::Kind::changed, path, {}};
     }
+    if (stop.stop_requested())
+        return failed(ECANCELED);
     if (const int error = disk.replace(part.fileName(), to))
         return failed(error);
     if (const int error = disk.flushFolder(folder))

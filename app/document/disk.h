@@ -4,7 +4,9 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include <cstdint>
 #include <optional>
+#include <stop_token>
 
 class QFile;
 
@@ -29,6 +31,8 @@ public:
     virtual int replace(const QString& from, const QString& to) const;
     /// The entries of a folder, down to the medium: without it a new name may be gone after a power cut.
     virtual int flushFolder(const QString& folder) const;
+    /// Number of the device that a folder is on; nothing where the system does not tell.
+    virtual std::optional<std::uint64_t> device(const QString& folder) const;
 
     static const Disk& real();
 };
@@ -57,9 +61,10 @@ public:
 /// On failure the file is as it was, but for a failed last flush of the folder, when the new one may already
 /// stand there. A symbolic link stays one: the file it leads to is replaced.
 /// \param expected fingerprint of what must stand there (see fingerprint()); a file that is gone is no
-/// obstacle
+/// obstacle \param stop asked before the file is replaced: from then on it stays as it was
 std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& bytes, const Disk& disk,
-                                        const std::optional<QByteArray>& expected = std::nullopt);
+                                        const std::optional<QByteArray>& expected = std::nullopt,
+                                        const std::stop_token& stop = {});
 
 /// SHA-256 of a file's bytes; nothing if it cannot be read.
 std::optional<QByteArray> fingerprint(const QString& path);

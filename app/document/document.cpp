@@ -5,8 +5,12 @@
 
 #include "core/layout/follow_dimensions.h"
 
+#include <QSignalBlocker>
+
 #include <algorithm>
+#include <memory>
 #include <utility>
+#include <vector>
 
 namespace siphonwright {
 
@@ -27,7 +31,44 @@ bool Document::apply(const QString& text, const std::function<void(Sketch&)>& ed
     if (after == sketch_)
         return false;
     undo_stack_.push(new SketchCommand(*this, text, after, gesture));
+    if (undo_bytes_ > undo_ceiling_)
+        forgetOldestSteps();
     return true;
+}
+
+/// A stack cannot drop what is at its bottom, so what stays is put on it anew. That is done seldom, since
+/// more goes than is over the ceiling.
+void Document::forgetOldestSteps()
+{
+    const auto stepAt = [this](int index) {
+        // The stack shows its commands to be read only; these are about to be deleted by it.
+        return dynamic_cast<SketchCommand*>(const_cast<QUndoCommand*>(undo_stack_.command(index)));
+    };
+    const std::size_t wanted = undo_ceiling_ / 4 * 3;
+    std::size_t left = undo_bytes_;
+    int first = 0;
+    for (; first < undo_stack_.count() - 1 && left > wanted; ++first)
+        left -= stepAt(first)->bytes();
+    if (first == 0)
+        return;
+    std::vector<std::unique_ptr<SketchCommand>> staying;
+    for (int i = first; i < undo_stack_.count(); ++i)
+        staying.push_back(std::make_unique<SketchCommand>(*stepAt(i)));
+    const int clean = undo_stack_.cleanIndex() - first;
+    forgetting_ = true;
+    {
+        const QSignalBlocker quiet(undo_stack_); // nothing that it tells of is another afterwards
+        undo_stack_.clear();
+        if (clean < 0)
+            undo_stack_.resetClean();
+        for (auto& step : staying) {
+            undo_stack_.push(step.release());
+            if (undo_stack_.index() == clean)
+                undo_stack_.setClean();
+        }
+    }
+    forgetting_ = false;
+    Q_EMIT undoForgotten();
 }
 
 int Document::beginGesture()

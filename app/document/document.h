@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/document/analyser.h"
-#include "app/document/disk.h"
 #include "app/document/prover.h"
+#include "app/document/saving.h"
 
 #include "core/analysis/analysis.h"
 #include "core/sketch/edits.h"
@@ -13,13 +13,19 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <variant>
 #include <vector>
 
 namespace siphonwright {
+
+/// Memory that undo and redo may take, as the steps count it: over a million small edits. A step that holds a
+/// photograph takes as much as that does.
+constexpr std::size_t undo_ceiling_bytes = std::size_t{512} << 20;
 
 /// The open sketch, its analysis, its undo stack and its file: the only place where they change.
 ///
@@ -51,6 +57,11 @@ public:
 
     QUndoStack& undoStack() { return undo_stack_; }
     bool isModified() const { return !undo_stack_.isClean(); }
+    /// Memory that the steps of undo and redo take: counted, not measured.
+    std::size_t undoBytes() const { return undo_bytes_; }
+    /// From which on the oldest steps are forgotten, a quarter of the memory at a time; the latest step stays
+    /// whatever it takes.
+    void setUndoCeiling(std::size_t bytes) { undo_ceiling_ = bytes; }
 
     /// Apply an edit as one undo step named `text`. An edit that changes nothing leaves no step.
     /// @return whether anything changed.
@@ -60,14 +71,7 @@ public:
     /// Take back what the running gesture did, without leaving a step to redo.
     void cancelGesture(int gesture);
 
-    /// What happens to a version of the file that another program has written meanwhile.
-    enum class Theirs {
-        in_the_way, ///< nothing is written
-        kept_beside ///< it gets a name of its own beside the file
-    };
-    enum class OnDisk { none, same, changed, gone };
-
-    QString path() const { return path_; }
+    QString path() const { return file_.path; }
     /// Start afresh with a sketch that has no file yet (a new or template drawing).
     void reset(Sketch sketch);
     /// Read a file. On problems the open drawing stays as it was and the sentences come back.
@@ -77,28 +81,37 @@ public:
     std::optional<WriteFailure> write(const QString& path, Theirs theirs = Theirs::in_the_way);
     /// The same, with the sentences of what went wrong.
     QStringList save(const QString& path);
+    /// write() in three parts, of which the middle one, carryOut(), may take long and touches nothing of the
+    /// document: between the first and the last it must not be edited.
+    std::variant<SaveJob, WriteFailure> beginSave(const QString& path,
+                                                  Theirs theirs = Theirs::in_the_way) const;
+    std::optional<WriteFailure> endSave(const SaveJob& job, const SaveOutcome& outcome);
     /// What the document's file is, beside what was opened or saved last.
-    OnDisk onDisk() const;
+    OnDisk onDisk() const { return onDiskNow(file_); }
+    /// That file as it was then.
+    const FileMark& fileMark() const { return file_; }
     /// Forget the file: what is on the table is a drawing without one.
     void leaveFile();
     /// Put back a drawing whose program ended: unsaved, with the file it had and that file's fingerprint
     /// then.
     void recover(Sketch sketch, const QString& path, const QByteArray& fingerprint);
     /// Fingerprint of the file as opened or saved last; empty without one.
-    const QByteArray& fileFingerprint() const { return file_fingerprint_; }
+    const QByteArray& fileFingerprint() const { return file_.fingerprint; }
     /// Writes go through another disk from now on, which must live as long as this: for tests.
     void setDisk(const Disk& disk) { disk_ = &disk; }
 
 Q_SIGNALS:
-    void changed();     ///< sketch and analysis have new values
-    void analysed();    ///< the analysis alone has: it or its proof has come, or another grade is looked at
-    void fileChanged(); ///< path or unsaved mark
+    void changed();       ///< sketch and analysis have new values
+    void analysed();      ///< the analysis alone has: it or its proof has come, or another grade is looked at
+    void fileChanged();   ///< path or unsaved mark
+    void undoForgotten(); ///< the oldest steps of undo are gone, since they took too much memory
 
 private:
     friend class SketchCommand;
     enum class Judged { at_once, soon };
     void setSketch(const Sketch& sketch, Judged when = Judged::at_once);
     void forget();
+    void forgetOldestSteps();
     void analyseAgain();
     void layOutAgain();
     void layOutShown();
@@ -122,12 +135,14 @@ private:
     Prover* prover_ = nullptr;
     Analyser* analyser_ = nullptr;    ///< from the first drag that needs one
     std::vector<Analysis> done_with_; ///< to be freed by the analyser
+    std::size_t undo_bytes_ = 0;      ///< kept by the commands, so it stands before their stack
+    std::size_t undo_ceiling_ = undo_ceiling_bytes;
+    bool forgetting_ = false; ///< commands are put on the stack anew, whose work is done
     QUndoStack undo_stack_;
-    QString path_;
+    FileMark file_;
     int last_gesture_ = 0;
     int cancelled_gesture_ = 0; ///< while cancelGesture() runs: the command that must leave the stack
     bool applying_ = false;     ///< a listener of changed() must not edit in turn
-    QByteArray file_fingerprint_;
     const Disk* disk_ = &Disk::real();
 };
 

@@ -134,6 +134,9 @@ Recovery::Recovery(Document& document, const QString& folder, const Disk& disk)
     timer_.setSingleShot(true);
     timer_.setInterval(recovery_delay_ms);
     connect(&timer_, &QTimer::timeout, this, &Recovery::ask);
+    late_.setSingleShot(true);
+    late_.setInterval(recovery_promise_s * 1000);
+    connect(&late_, &QTimer::timeout, this, &Recovery::sayLate);
     connect(&document_, &Document::changed, this, &Recovery::follow);
     connect(&document_, &Document::fileChanged, this, &Recovery::follow);
     startWorker();
@@ -186,6 +189,13 @@ void Recovery::follow()
 void Recovery::ask()
 {
     worker_->ask(job());
+    if (!late_.isActive())
+        late_.start();
+}
+
+void Recovery::sayLate()
+{
+    Q_EMIT failed({WriteFailure::Kind::unreachable, file(), tr("it does not answer")});
 }
 
 Recovery::Job Recovery::job() const
@@ -211,6 +221,7 @@ void Recovery::hear()
     const std::optional<Answer> answer = worker_->take();
     if (!answer)
         return;
+    late_.stop();
     if (*answer) {
         Q_EMIT failed(**answer);
         if (document_.isModified())

@@ -50,6 +50,7 @@ QStringList newCrashReports(const QString& folder);
 /// Keeps a document's unsaved edits in a file of its own, written beside the window, each time as a whole.
 /// The file goes when the document is saved, undone to what was saved, or its window closed on purpose; it
 /// stays when the program ends otherwise.
+/// A disk that does not answer within the promise is said to have failed, and heard when it answers later.
 class Recovery : public QObject {
     Q_OBJECT
 public:
@@ -84,6 +85,7 @@ private:
     void startWorker();
     void follow();
     void ask();
+    void sayLate();
     Job job() const;
     void hear();
     static Answer carryOut(const Job& job, const Disk& disk);
@@ -94,6 +96,7 @@ private:
     QString base_;
     std::unique_ptr<QLockFile> lock_; ///< says that the file's program runs
     QTimer timer_;
+    QTimer late_; ///< runs while an answer of the disk is waited for
     std::unique_ptr<Worker<Job, Answer>> worker_;
 };
 

@@ -1,5 +1,7 @@
 #include "app/document/sketch_change.h"
 
+#include "app/document/memory_of.h"
+
 #include <cstddef>
 #include <utility>
 
@@ -14,6 +16,7 @@ struct MemberChange : SketchChange::Part {
         : member(which), before(std::move(one)), after(std::move(other))
     {}
     void put(Sketch& sketch, bool to_after) const override { sketch.*member = to_after ? after : before; }
+    std::size_t bytes() const override { return sizeof(member) + memoryOf(before) + memoryOf(after); }
 
     Member Sketch::*member;
     Member before;
@@ -29,6 +32,10 @@ struct ElementChange : SketchChange::Part {
     void put(Sketch& sketch, bool to_after) const override
     {
         (sketch.*list)[index] = to_after ? after : before;
+    }
+    std::size_t bytes() const override
+    {
+        return sizeof(list) + sizeof(index) + memoryOf(before) + memoryOf(after);
     }
 
     List Sketch::*list;
@@ -104,6 +111,10 @@ SketchChange::SketchChange(const Sketch& before, const Sketch& after)
 {
     forEachMember(Comparison{before, after, parts_});
     parts_.shrink_to_fit();
+    // A pointer in the list, one to the part's functions, and what the allocator keeps of each.
+    constexpr std::size_t around_a_part = 4 * sizeof(void*);
+    for (const auto& part : parts_)
+        bytes_ += around_a_part + part->bytes();
 }
 
 void SketchChange::redo(Sketch& sketch) const

@@ -2,6 +2,7 @@
 
 #include "core/sketch/sketch.h"
 
+#include <cstddef>
 #include <memory>
 #include <vector>
 
@@ -18,6 +19,8 @@ public:
     /// Make the sketch before the edit of the one after it.
     void undo(Sketch& sketch) const;
     bool isNothing() const { return parts_.empty(); }
+    /// Memory that it takes. What two changes in a row share is counted in both.
+    std::size_t bytes() const { return bytes_; }
 
     struct Part {
         Part() = default;
@@ -25,10 +28,12 @@ public:
         Part(const Part&) = delete;
         Part& operator=(const Part&) = delete;
         virtual void put(Sketch& sketch, bool after) const = 0;
+        virtual std::size_t bytes() const = 0;
     };
 
 private:
     std::vector<std::unique_ptr<Part>> parts_;
+    std::size_t bytes_ = 0;
 };
 
 } // namespace siphonwright

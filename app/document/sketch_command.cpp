@@ -1,10 +1,36 @@
 #include "app/document/sketch_command.h"
 
+#include <utility>
+
 namespace siphonwright {
 
 SketchCommand::SketchCommand(Document& document, const QString& text, const Sketch& after, int gesture)
     : QUndoCommand(text), document_(document), change_(document.sketch(), after), gesture_(gesture)
-{}
+{
+    count();
+}
+
+SketchCommand::SketchCommand(SketchCommand& leaving)
+    : QUndoCommand(leaving.text()),
+      document_(leaving.document_),
+      change_(std::move(leaving.change_)),
+      gesture_(leaving.gesture_)
+{
+    count();
+}
+
+SketchCommand::~SketchCommand()
+{
+    document_.undo_bytes_ -= bytes_;
+}
+
+void SketchCommand::count()
+{
+    constexpr std::size_t of_qt = 160; // what it keeps of a command, and of its place on the stack
+    document_.undo_bytes_ -= bytes_;
+    bytes_ = sizeof(SketchCommand) + of_qt + change_.bytes();
+    document_.undo_bytes_ += bytes_;
+}
 
 int SketchCommand::id() const
 {
@@ -16,13 +42,14 @@ int SketchCommand::id() const
 bool SketchCommand::mergeWith(const QUndoCommand* other)
 {
     const auto* next = dynamic_cast<const SketchCommand*>(other);
-    if (!next || next->gesture_ != gesture_)
+    if (!next || next->gesture_ != gesture_ || document_.forgetting_)
         return false;
     // The stack has done the next step already.
     Sketch before = document_.sketch();
     next->change_.undo(before);
     change_.undo(before);
     change_ = SketchChange(before, document_.sketch());
+    count();
     // A drag that comes back to where it began is no step.
     setObsolete(change_.isNothing());
     return true;
@@ -40,6 +67,8 @@ void SketchCommand::undo()
 
 void SketchCommand::redo()
 {
+    if (document_.forgetting_)
+        return;
     Sketch after = document_.sketch();
     change_.redo(after);
     document_.setSketch(after, gesture_ == 0 ? Document::Judged::at_once : Document::Judged::soon);

@@ -91,6 +91,8 @@ void ProfilePanel::sample()
         }
         strips_.push_back(std::move(strip));
     }
+    if (strips_.empty())
+        lowest_mm_ = highest_mm_ = 0; // nothing was met
     // Supply before return, as the coolant meets them.
     std::stable_sort(strips_.begin(), strips_.end(),
                      [](const Strip& a, const Strip& b) { return a.role < b.role; });

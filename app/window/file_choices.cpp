@@ -1,12 +1,16 @@
 #include "app/document/recovery.h"
 #include "app/window/file_commands.h"
 #include "app/window/settings.h"
+#include "app/window/slow_save.h"
 
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QMessageBox>
 #include <QPushButton>
 
+#include <stop_token>
 #include <utility>
+#include <variant>
 
 namespace siphonwright {
 namespace {
@@ -17,6 +21,12 @@ QMessageBox* boxFor(QWidget& window, const QString& sentence, const QString& mor
                                 QMessageBox::Cancel, &window);
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->setInformativeText(more);
+    // Wide enough for a path: narrow, it would be broken behind its first stroke.
+    auto* grid = qobject_cast<QGridLayout*>(box->layout());
+    if (grid) {
+        const int width_px = box->fontMetrics().averageCharWidth() * 70;
+        grid->addItem(new QSpacerItem(width_px, 0), grid->rowCount(), 0, 1, grid->columnCount());
+    }
     return box;
 }
 
@@ -71,9 +81,24 @@ void FileCommands::askAboutAnotherWindow(const QString& path, const QString& hol
     box->open();
 }
 
-void FileCommands::write(const QString& path, Document::Theirs theirs, const std::function<void()>& then)
+void FileCommands::write(const QString& path, Theirs theirs, const std::function<void()>& then)
 {
-    if (const auto failure = document_.write(path, theirs)) {
+    const auto begun = document_.beginSave(path, theirs);
+    if (const auto* failure = std::get_if<WriteFailure>(&begun)) {
+        askAboutFailure(*failure, then);
+        return;
+    }
+    const auto& job = std::get<SaveJob>(begun);
+    std::stop_source stop;
+    LongCall<SaveOutcome> save([job, token = stop.get_token()] { return carryOut(job, token); });
+    const auto end = SlowSave(save, QFileInfo(path).fileName(), save_patience_).wait(window_);
+    if (end != SlowSave::End::done) {
+        stop.request_stop();
+        if (end == SlowSave::End::elsewhere)
+            saveElsewhere(then);
+        return;
+    }
+    if (const auto failure = document_.endSave(job, save.take())) {
         askAboutFailure(*failure, then);
         return;
     }
@@ -109,7 +134,7 @@ void FileCommands::askAboutFailure(const WriteFailure& failure, const std::funct
         else if (pressed == open && open)
             openTheirs();
         else if ((pressed == both && both) || (pressed == again && again))
-            write(path, both ? Document::Theirs::kept_beside : Document::Theirs::in_the_way, then);
+            write(path, both ? Theirs::kept_beside : Theirs::in_the_way, then);
     });
     box->open();
 }

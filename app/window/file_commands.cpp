@@ -5,6 +5,7 @@
 
 #include "core/sketch/templates.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -120,19 +121,31 @@ void FileCommands::save(const std::function<void()>& then)
         saveAs(then);
         return;
     }
-    write(document_.path(), Document::Theirs::in_the_way, then);
+    write(document_.path(), Theirs::in_the_way, then);
 }
 
 void FileCommands::saveAs(const std::function<void()>& then)
 {
-    auto* dialog = new QFileDialog(&window_, tr("Save the sketch"), settings::folder.get(), filter());
+    askWhere(settings::folder.get(), document_.path(), then);
+}
+
+void FileCommands::saveElsewhere(const std::function<void()>& then)
+{
+    const QString name =
+        document_.path().isEmpty() ? QString() : document_.path().section(QLatin1Char('/'), -1);
+    askWhere(QDir::homePath(), name, then);
+}
+
+void FileCommands::askWhere(const QString& folder, const QString& file, const std::function<void()>& then)
+{
+    auto* dialog = new QFileDialog(&window_, tr("Save the sketch"), folder, filter());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setDefaultSuffix(QStringLiteral("siphon"));
-    if (!document_.path().isEmpty())
-        dialog->selectFile(document_.path());
+    if (!file.isEmpty())
+        dialog->selectFile(file);
     connect(dialog, &QFileDialog::fileSelected, this,
-            [this, then](const QString& path) { write(path, Document::Theirs::in_the_way, then); });
+            [this, then](const QString& path) { write(path, Theirs::in_the_way, then); });
     dialog->open();
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/document/document.h"
 #include "app/document/open_lock.h"
+#include "app/window/slow_save.h"
 
 #include <QObject>
 #include <QString>
@@ -45,6 +46,9 @@ public:
     /// Where unsaved work is put aside; none at first. It must live as long as this.
     void setRecovery(Recovery* recovery) { recovery_ = recovery; }
 
+    /// For tests, that need not wait so long.
+    void setSavePatience(const SavePatience& patience) { save_patience_ = patience; }
+
     void tell(const QString& sentence, const QStringList& details);
 
 Q_SIGNALS:
@@ -52,7 +56,10 @@ Q_SIGNALS:
     void welcomed(); ///< it is the sample that greets
 
 private:
-    void write(const QString& path, Document::Theirs theirs, const std::function<void()>& then);
+    void write(const QString& path, Theirs theirs, const std::function<void()>& then);
+    /// saveAs() that does not begin in the place that does not answer.
+    void saveElsewhere(const std::function<void()>& then);
+    void askWhere(const QString& folder, const QString& file, const std::function<void()>& then);
     void openHere(const QString& path);
     void askAboutAnotherWindow(const QString& path, const QString& holder);
     void askAboutFailure(const WriteFailure& failure, const std::function<void()>& then);
@@ -62,6 +69,7 @@ private:
     QWidget& window_;
     OpenLock lock_;
     Recovery* recovery_ = nullptr;
+    SavePatience save_patience_;
 };
 
 /// Units that a first drawing has: those chosen last, else those of the locale.

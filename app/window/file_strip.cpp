@@ -9,6 +9,8 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include <chrono>
+
 namespace siphonwright {
 
 FileStrip::FileStrip(Document& document, FileCommands& files, QWidget* parent)
@@ -61,25 +63,53 @@ FileStrip::FileStrip(Document& document, FileCommands& files, QWidget* parent)
     });
 }
 
-void FileStrip::watch()
+void FileStrip::watch(bool is_there)
 {
     if (!watcher_.files().isEmpty())
         watcher_.removePaths(watcher_.files());
-    if (QFileInfo::exists(document_.path()))
+    if (is_there)
         watcher_.addPath(document_.path());
+}
+
+std::optional<OnDisk> FileStrip::ask()
+{
+    constexpr std::chrono::milliseconds patience{500};
+    constexpr std::chrono::milliseconds none{0};
+    const FileMark& mark = document_.fileMark();
+    const bool is_waiting = asked_ && !asked_->isDone();
+    const bool is_same = asked_for_.path == mark.path && asked_for_.fingerprint == mark.fingerprint;
+    // One thread waits for a place, however often it is looked at.
+    if (!is_waiting || !is_same) {
+        asked_for_ = mark;
+        asked_.emplace([mark] { return onDiskNow(mark); });
+    }
+    if (!asked_->isDone(is_waiting && is_same ? none : patience))
+        return std::nullopt;
+    const OnDisk answer = asked_->take();
+    asked_.reset();
+    return answer;
 }
 
 void FileStrip::look()
 {
-    watch(); // a file that was replaced is another for the system
     const QString name = QFileInfo(document_.path()).fileName();
-    const Document::OnDisk now = document_.onDisk();
-    if (now == Document::OnDisk::changed && !left_)
+    const std::optional<OnDisk> answer = ask();
+    if (!answer) {
+        say(tr("The place of %1 does not answer. Saving waits for it, or goes to another place.").arg(name),
+            false);
+        constexpr int again_ms = 1000;
+        QTimer::singleShot(again_ms, this, &FileStrip::look);
+        return;
+    }
+    const OnDisk now = *answer;
+    watch(now == OnDisk::same ||
+          now == OnDisk::changed); // a file that was replaced is another for the system
+    if (now == OnDisk::changed && !left_)
         say(tr("%1 was changed on the disk by another program. Saving here asks first, and loses neither "
                "version.")
                 .arg(name),
             true);
-    else if (now == Document::OnDisk::gone && !left_)
+    else if (now == OnDisk::gone && !left_)
         say(tr("%1 is no longer in its place, or cannot be reached. Saving writes it anew.").arg(name),
             false);
     else if (!warning_.isEmpty())

@@ -1,10 +1,15 @@
 #pragma once
 
+#include "app/document/long_call.h"
+#include "app/document/saving.h"
+
 #include <QByteArray>
 #include <QFileSystemWatcher>
 #include <QFrame>
 #include <QString>
 #include <QTimer>
+
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -21,13 +26,15 @@ class FileStrip : public QFrame {
 public:
     FileStrip(Document& document, FileCommands& files, QWidget* parent);
 
-    /// Look at the disk now.
+    /// Look at the disk now; where it does not answer, again and again beside the window.
     void look();
     /// Unsaved work is not kept, with the reason; empty: it is again.
     void warn(const QString& reason);
 
 private:
-    void watch();
+    /// What the document's file is now; nothing while the disk does not answer.
+    std::optional<OnDisk> ask();
+    void watch(bool is_there);
     void say(const QString& sentence, bool theirs);
 
     Document& document_;
@@ -37,6 +44,8 @@ private:
     QPushButton* mine_;
     QFileSystemWatcher watcher_;
     QTimer settled_; ///< a program that writes in pieces is given time to end
+    std::optional<LongCall<OnDisk>> asked_;
+    FileMark asked_for_;
     QString path_;
     QByteArray fingerprint_; ///< of the file that was looked at last
     QString warning_;

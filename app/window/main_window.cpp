@@ -224,6 +224,10 @@ void MainWindow::buildStatusLine()
             tr("across %1, height %2").arg(inWords(y_mm, Unit::mm, units), inWords(at.z, Unit::mm, units)));
     });
     connect(photo_, &PhotoCommands::told, hint_, &QLabel::setText);
+    connect(&document_, &Document::undoForgotten, this, [this] {
+        hint_->setText(tr("The oldest undo steps are forgotten: together they took more than %1 MB.")
+                           .arg(undo_ceiling_bytes >> 20));
+    });
     connect(view_, &ElevationView::pointerAt, this, [this](Vec2 at) {
         const UnitSystem units = panels::unitsOf(document_.sketch());
         place_->setText(

@@ -1,8 +1,11 @@
 #include "app/window/settings.h"
 
+#include "app/document/long_call.h"
+
 #include <QFileInfo>
 
 #include <algorithm>
+#include <chrono>
 
 namespace siphonwright {
 
@@ -12,16 +15,22 @@ constexpr qsizetype most_recent_files = 10;
 
 QStringList recentFiles()
 {
-    QStringList files = settings::recent.get();
-    files.erase(std::remove_if(files.begin(), files.end(),
-                               [](const QString& path) { return !QFileInfo::exists(path); }),
-                files.end());
-    return files;
+    const QStringList all = settings::recent.get();
+    LongCall<QStringList> existing([all] {
+        QStringList files = all;
+        files.erase(std::remove_if(files.begin(), files.end(),
+                                   [](const QString& path) { return !QFileInfo::exists(path); }),
+                    files.end());
+        return files;
+    });
+    // One of them may be on a drive that is gone and does not answer.
+    constexpr std::chrono::milliseconds patience{500};
+    return existing.isDone(patience) ? existing.take() : all;
 }
 
 void rememberFile(const QString& path)
 {
-    QStringList files = recentFiles();
+    QStringList files = settings::recent.get();
     files.removeAll(path);
     files.prepend(path);
     while (files.size() > most_recent_files)

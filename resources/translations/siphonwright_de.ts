@@ -1304,6 +1304,37 @@
     </message>
 </context>
 <context>
+    <name>SlowSave</name>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is being saved…</source>
+        <translation>%1 wird gespeichert…</translation>
+    </message>
+    <message>
+        <source>This closes by itself when it is done.</source>
+        <translation>Das Fenster schließt sich von selbst, wenn es fertig ist.</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop waiting</source>
+        <translation>&amp;Nicht mehr warten</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 ist noch nicht gespeichert: Der Ort antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn die Zeichnung doch gespeichert ist. Wenn Sie an einem anderen Ort speichern oder nicht mehr warten, bleibt die Datei dort, wie sie war, und Ihre Zeichnung bleibt auf dem Tisch.</translation>
+    </message>
+</context>
+<context>
     <name>Snap</name>
     <message>
         <source>Snapped: %1</source>
@@ -7924,6 +7955,10 @@
         <source>Unsaved work is not kept for recovery just now. %1</source>
         <translation>Nicht Gespeichertes wird gerade nicht für eine Wiederherstellung aufgehoben. %1</translation>
     </message>
+    <message>
+        <source>The place of %1 does not answer. Saving waits for it, or goes to another place.</source>
+        <translation>Der Ort von %1 antwortet nicht. Speichern wartet auf ihn oder geht an einen anderen Ort.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FindBar</name>
@@ -8285,6 +8320,10 @@
         <source>Sheet pa&amp;ges</source>
         <translation>Bl&amp;attseiten</translation>
     </message>
+    <message>
+        <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
+        <translation>Die ältesten Rückgängig-Schritte sind vergessen: Zusammen belegten sie mehr als %1 MB.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8425,6 +8464,13 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Geben Sie die Länge wie gemessen ein.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::Recovery</name>
+    <message>
+        <source>it does not answer</source>
+        <translation>antwortet nicht</translation>
     </message>
 </context>
 <context>

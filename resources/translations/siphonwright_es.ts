@@ -1304,6 +1304,37 @@
     </message>
 </context>
 <context>
+    <name>SlowSave</name>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is being saved…</source>
+        <translation>Guardando %1…</translation>
+    </message>
+    <message>
+        <source>This closes by itself when it is done.</source>
+        <translation>Esto se cierra solo cuando termina.</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Guardar &amp;como…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop waiting</source>
+        <translation>&amp;Dejar de esperar</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 no está guardado todavía: su lugar no responde.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el dibujo se guarda al fin. Si guarda en otro lugar o deja de esperar, el archivo de allí queda como estaba y su dibujo sigue en la mesa.</translation>
+    </message>
+</context>
+<context>
     <name>Snap</name>
     <message>
         <source>Snapped: %1</source>
@@ -7924,6 +7955,10 @@
         <source>Unsaved work is not kept for recovery just now. %1</source>
         <translation>Ahora mismo el trabajo sin guardar no se conserva para recuperarlo. %1</translation>
     </message>
+    <message>
+        <source>The place of %1 does not answer. Saving waits for it, or goes to another place.</source>
+        <translation>El lugar de %1 no responde. Al guardar se espera o se elige otro lugar.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FindBar</name>
@@ -8285,6 +8320,10 @@
         <source>Sheet pa&amp;ges</source>
         <translation>Pá&amp;ginas de la hoja</translation>
     </message>
+    <message>
+        <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
+        <translation>Los pasos más antiguos de deshacer se han olvidado: juntos ocupaban más de %1 MB.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8425,6 +8464,13 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Escriba la longitud medida.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::Recovery</name>
+    <message>
+        <source>it does not answer</source>
+        <translation>no responde</translation>
     </message>
 </context>
 <context>

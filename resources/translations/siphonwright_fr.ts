@@ -1304,6 +1304,37 @@
     </message>
 </context>
 <context>
+    <name>SlowSave</name>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
+    </message>
+    <message>
+        <source>%1 is being saved…</source>
+        <translation>Enregistrement de %1…</translation>
+    </message>
+    <message>
+        <source>This closes by itself when it is done.</source>
+        <translation>Cette fenêtre se ferme d&apos;elle-même quand c&apos;est fait.</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Enregistrer &amp;sous…</translation>
+    </message>
+    <message>
+        <source>&amp;Stop waiting</source>
+        <translation>Ne &amp;plus attendre</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 n&apos;est pas encore enregistré&#xa0;: son emplacement ne répond pas.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même si le dessin est enregistré malgré tout. Si vous enregistrez ailleurs ou n&apos;attendez plus, le fichier là-bas reste tel quel et votre dessin reste sur la table.</translation>
+    </message>
+</context>
+<context>
     <name>Snap</name>
     <message>
         <source>Snapped: %1</source>
@@ -7924,6 +7955,10 @@
         <source>Unsaved work is not kept for recovery just now. %1</source>
         <translation>Le travail non enregistré n&apos;est pas conservé en ce moment pour être récupéré. %1</translation>
     </message>
+    <message>
+        <source>The place of %1 does not answer. Saving waits for it, or goes to another place.</source>
+        <translation>L&apos;emplacement de %1 ne répond pas. L&apos;enregistrement attend, ou se fait ailleurs.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FindBar</name>
@@ -8285,6 +8320,10 @@
         <source>Sheet pa&amp;ges</source>
         <translation>Pa&amp;ges de la feuille</translation>
     </message>
+    <message>
+        <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
+        <translation>Les plus anciennes étapes d&apos;annulation sont oubliées&#xa0;: ensemble elles prenaient plus de %1 Mo.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -8425,6 +8464,13 @@
     <message>
         <source>Type the length as measured.</source>
         <translation>Tapez la longueur mesurée.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::Recovery</name>
+    <message>
+        <source>it does not answer</source>
+        <translation>pas de réponse</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,8 @@
 #include <QPointingDevice>
 #include <QSignalSpy>
 
+#include <memory>
+
 using namespace siphonwright;
 using namespace siphonwright::test;
 
@@ -34,7 +36,8 @@ void pinch(Bench& bench, QPointF at, double by)
 }
 
 struct Fingertips {
-    QPointingDevice* device = QTest::createTouchDevice();
+    const std::unique_ptr<QPointingDevice> owned{QTest::createTouchDevice()};
+    QPointingDevice* device = owned.get();
     Bench& bench;
 
     explicit Fingertips(Bench& touched) : bench(touched) {}

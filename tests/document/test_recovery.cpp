@@ -1,4 +1,5 @@
 #include "tests/document/failing_disk.h"
+#include "tests/document/hanging_disk.h"
 #include "tests/sound_loop.h"
 
 #include "app/document/document.h"
@@ -41,6 +42,7 @@ private Q_SLOTS:
     void aRecoveryIsTakenOverByOneWindowAlone();
     void discardingTakesOneAway();
     void aFullDiskIsSaidAndTriedAgain();
+    void aDiskThatDoesNotAnswerIsSaidAndHeardWhenItDoes();
 
 private:
     QString recoveryFolderHere() const { return folder_->filePath(QStringLiteral("recovery")); }
@@ -178,6 +180,24 @@ void TestRecovery::aFullDiskIsSaidAndTriedAgain()
     QTRY_VERIFY_WITH_TIMEOUT(!failed.isEmpty(), patience_ms);
     disk_.step = FailingDisk::Step::none;
     QTRY_VERIFY_WITH_TIMEOUT(QFileInfo::exists(recovery_->file()), patience_ms);
+}
+
+void TestRecovery::aDiskThatDoesNotAnswerIsSaidAndHeardWhenItDoes()
+{
+    test::HangingDisk hanging;
+    recovery_.reset();
+    recovery_ = std::make_unique<Recovery>(*document_, recoveryFolderHere(), hanging);
+    QSignalSpy failed(recovery_.get(), &Recovery::failed);
+    QSignalSpy kept(recovery_.get(), &Recovery::kept);
+    hanging.hangIn(recoveryFolderHere());
+    note(*document_, "an edit");
+    QTRY_COMPARE_WITH_TIMEOUT(failed.count(), 1, patience_ms);
+    QCOMPARE(failed.front().front().value<WriteFailure>().kind, WriteFailure::Kind::unreachable);
+    kept.clear(); // that the file of a saved drawing went
+    hanging.letGo();
+    QTRY_COMPARE_WITH_TIMEOUT(kept.count(), 1, patience_ms);
+    QVERIFY(QFileInfo::exists(recovery_->file()));
+    recovery_.reset(); // while its disk lives
 }
 
 QTEST_GUILESS_MAIN(TestRecovery)

@@ -9,6 +9,8 @@
 #include <QTest>
 
 #include <memory>
+#include <stop_token>
+#include <utility>
 
 using namespace siphonwright;
 using siphonwright::test::FailingDisk;
@@ -51,6 +53,10 @@ private Q_SLOTS:
     void bothVersionsAreKeptWhenThatIsChosen();
     void aFileThatIsGoneIsWrittenAnew();
     void aFolderThatIsGoneIsUnreachable();
+    void theEmptyFolderOfADriveThatIsGoneIsNotSavedIn();
+    void aFolderThatWasMovedToAnotherDiskWithItsFileIsSavedIn();
+    void aWriteThatIsGivenUpLeavesTheFileAsItWas();
+    void twoWritesAtOnceDoNotShareTheirUnfinishedFile();
     void aReadOnlyFileIsForbidden();
     void aSymbolicLinkStaysOne();
     void permissionsOfTheFileStay();
@@ -70,6 +76,7 @@ void TestSafeSaving::init()
     folder_ = std::make_unique<QTemporaryDir>();
     disk_.step = Step::none;
     disk_.error = EIO;
+    disk_.other_device = false;
     document_ = std::make_unique<Document>();
     document_->setDisk(disk_);
     document_->reset(test::soundLoop());
@@ -158,7 +165,7 @@ void TestSafeSaving::afterAFailureTheNextSaveSucceeds()
 void TestSafeSaving::aFileThatAnotherProgramChangedIsNotOverwritten()
 {
     overwrite(path(), "theirs");
-    QCOMPARE(document_->onDisk(), Document::OnDisk::changed);
+    QCOMPARE(document_->onDisk(), OnDisk::changed);
     note(*document_, "mine");
     const auto failure = document_->write(path());
     QVERIFY(failure);
@@ -172,7 +179,7 @@ void TestSafeSaving::bothVersionsAreKeptWhenThatIsChosen()
     for (const char* theirs : {"theirs", "theirs again"}) {
         overwrite(path(), theirs);
         note(*document_, theirs);
-        QVERIFY(!document_->write(path(), Document::Theirs::kept_beside));
+        QVERIFY(!document_->write(path(), Theirs::kept_beside));
         QVERIFY(!document_->isModified());
     }
     QCOMPARE(bytesOf(folder_->filePath(QStringLiteral("bus-other-1.siphon"))), QByteArray("theirs"));
@@ -185,9 +192,9 @@ void TestSafeSaving::bothVersionsAreKeptWhenThatIsChosen()
 void TestSafeSaving::aFileThatIsGoneIsWrittenAnew()
 {
     QVERIFY(QFile::remove(path()));
-    QCOMPARE(document_->onDisk(), Document::OnDisk::gone);
+    QCOMPARE(document_->onDisk(), OnDisk::gone);
     QVERIFY(!document_->write(path()));
-    QCOMPARE(document_->onDisk(), Document::OnDisk::same);
+    QCOMPARE(document_->onDisk(), OnDisk::same);
 }
 
 void TestSafeSaving::aFolderThatIsGoneIsUnreachable()
@@ -198,6 +205,66 @@ void TestSafeSaving::aFolderThatIsGoneIsUnreachable()
     QVERIFY(failure);
     QCOMPARE(failure->kind, Kind::unreachable);
     QVERIFY(document_->isModified());
+}
+
+void TestSafeSaving::theEmptyFolderOfADriveThatIsGoneIsNotSavedIn()
+{
+    // A drive that is taken away leaves the folder it was shown in, on another disk.
+    note(*document_, "mine");
+    QVERIFY(QFile::remove(path()));
+    disk_.other_device = true;
+    const auto failure = document_->write(path());
+    QVERIFY(failure);
+    QCOMPARE(failure->kind, Kind::unreachable);
+    QVERIFY(document_->isModified());
+    QVERIFY(!QFileInfo::exists(path()));
+    const QString elsewhere = folder_->filePath(QStringLiteral("elsewhere.siphon"));
+    QVERIFY(!document_->write(elsewhere));
+    QCOMPARE(document_->path(), elsewhere);
+    QVERIFY(QFile::remove(elsewhere)); // now it is at home on the other disk, and written anew there
+    QVERIFY(!document_->write(elsewhere));
+}
+
+void TestSafeSaving::aFolderThatWasMovedToAnotherDiskWithItsFileIsSavedIn()
+{
+    note(*document_, "mine");
+    disk_.other_device = true;
+    QVERIFY(!document_->write(path()));
+}
+
+void TestSafeSaving::aWriteThatIsGivenUpLeavesTheFileAsItWas()
+{
+    const QByteArray before = bytesOf(path());
+    std::stop_source stop;
+    stop.request_stop();
+    QVERIFY(replaceFile(path(), "new", disk_, std::nullopt, stop.get_token()));
+    QCOMPARE(bytesOf(path()), before);
+    const QDir dir(folder_->path());
+    QCOMPARE(dir.entryList(QDir::Files | QDir::Hidden), QStringList{QStringLiteral("bus.siphon")});
+}
+
+void TestSafeSaving::twoWritesAtOnceDoNotShareTheirUnfinishedFile()
+{
+    // The second comes while the first hangs in its flush.
+    class Nested : public Disk {
+    public:
+        explicit Nested(QString to) : to_(std::move(to)) {}
+        int flush(QFile& file) const override
+        {
+            if (!std::exchange(second_, true) && replaceFile(to_, "the second", Disk::real()))
+                return EIO;
+            return Disk::flush(file);
+        }
+
+    private:
+        QString to_;
+        mutable bool second_ = false;
+    };
+    const Nested disk(path());
+    const auto failure = replaceFile(path(), "the first", disk, fingerprint(path()));
+    QVERIFY(failure);
+    QCOMPARE(failure->kind, Kind::changed);
+    QCOMPARE(bytesOf(path()), QByteArray("the second"));
 }
 
 void TestSafeSaving::aReadOnlyFileIsForbidden()
@@ -250,7 +317,7 @@ void TestSafeSaving::aDrawingThatLeftItsFileDoesNotWriteThere()
 {
     document_->leaveFile();
     QVERIFY(document_->path().isEmpty());
-    QCOMPARE(document_->onDisk(), Document::OnDisk::none);
+    QCOMPARE(document_->onDisk(), OnDisk::none);
 }
 
 QTEST_GUILESS_MAIN(TestSafeSaving)

@@ -45,8 +45,8 @@ enum class Unit {
 enum class UnitSystem { metric, inch };
 
 /// What is being measured decides the rounding: 0.1 mm or 1/16 in (exact stock fractions such as 5/8 in
-/// print as such), whole ml (less of it finer), 0.1 K, ... Lengths from 24 in up print as feet and inches. Negative zero prints
-/// as zero. Not finite prints as "–".
+/// print as such), whole ml (less of it finer), 0.1 K, ... Lengths from 24 in up print as feet and inches.
+/// Negative zero prints as zero. Not finite prints as "–".
 std::string format(double value, Unit unit, UnitSystem system);
 
 /// Read a typed quantity such as "19", "19 mm", "1.9 cm", "3/4 in", "1-1/8\"", "2' 3 1/2\"", "180 F", "82

@@ -184,7 +184,7 @@ struct Heater {
     Id id;
     std::string name;
     std::string serial_number; ///< from its plate
-    Vec3 position; ///< of the body's centre
+    Vec3 position;             ///< of the body's centre
     Source position_source = Source::assumed;
     double tilt_deg = 0; ///< from upright, positive to the right: 0 vertical, +-90 horizontal
     double turn_deg = 0; ///< about z after the tilt, from +x towards +y

@@ -6825,6 +6825,14 @@
         <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
         <translation>{a}: auf {0} ablängen, davon {1} Zugabe; sein Innendurchmesser ist nicht eingetragen.</translation>
     </message>
+    <message>
+        <source>corners in all hoses together</source>
+        <translation>Eckpunkte in allen Schläuchen zusammen</translation>
+    </message>
+    <message>
+        <source>corners in all outlines together</source>
+        <translation>Eckpunkte in allen Umrissen zusammen</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

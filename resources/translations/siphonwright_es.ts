@@ -6825,6 +6825,14 @@
         <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
         <translation>{a}: cortar a {0}, de los cuales {1} son de margen; su diámetro interior no está indicado.</translation>
     </message>
+    <message>
+        <source>corners in all hoses together</source>
+        <translation>puntos en todas las mangueras juntas</translation>
+    </message>
+    <message>
+        <source>corners in all outlines together</source>
+        <translation>puntos en todos los contornos juntos</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

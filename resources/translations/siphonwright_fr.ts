@@ -6825,6 +6825,14 @@
         <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
         <translation>{a}: couper à {0}, dont {1} de marge ; son diamètre intérieur n&apos;est pas saisi.</translation>
     </message>
+    <message>
+        <source>corners in all hoses together</source>
+        <translation>points dans toutes les durites ensemble</translation>
+    </message>
+    <message>
+        <source>corners in all outlines together</source>
+        <translation>points dans tous les contours ensemble</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QSignalBlocker>
+#include <QTextDocument>
 
 namespace siphonwright::paper {
 
@@ -41,7 +42,9 @@ void EditTable::put(int row, int column, const QString& text, Kind kind, Qt::Ali
     if (kind == Kind::typed)
         flags |= Qt::ItemIsEditable;
     cell->setFlags(flags);
-    cell->setToolTip(kind == Kind::typed ? tr("%1\nDouble-click or press F2 to type.").arg(text) : text);
+    const QString tip = kind == Kind::typed ? tr("%1\nDouble-click or press F2 to type.").arg(text) : text;
+    // A text of a file may look like markup, which a tool tip would follow.
+    cell->setToolTip(Qt::mightBeRichText(tip) ? Qt::convertFromPlainText(tip) : tip);
     // A line under what can be typed over would be lost on a dark ground, so it is a ground of its own.
     cell->setBackground(kind == Kind::typed ? palette().brush(QPalette::AlternateBase) : QBrush());
 }

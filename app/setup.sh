@@ -11,7 +11,7 @@ program_packages=(cmake ninja-build g++ libgl-dev qt6-base-dev qt6-l10n-tools qt
 # losses, water and differential equations to hold ours against.
 test_packages=(python3-fluids python3-iapws python3-jsonschema poppler-utils qpdf libsundials-dev)
 # What the extra checks use besides.
-check_packages=(clang clang-tidy clang-format libclang-rt-14-dev llvm-14 valgrind binutils g++-mingw-w64-x86-64-posix
+check_packages=(clang clang-tidy clang-format libclang-rt-14-dev valgrind binutils g++-mingw-w64-x86-64-posix
     appstream desktop-file-utils dpkg-dev gzip libglib2.0-bin lintian man-db procps shared-mime-info xdg-utils)
 
 # Core and the fuzz targets under the sanitizers, for tests/fuzz/run.

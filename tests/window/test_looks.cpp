@@ -278,26 +278,37 @@ void TestLooks::nothing_is_clipped_at_200_percent_data()
         QTest::newRow(id) << QString::fromLatin1(id);
 }
 
-/// Every word on a button or a one-line label has the room that it asks for.
+/// The first text of the window without the room that it asks for: a word on a button, a one-line
+/// label, or the window itself beyond 1280 x 720; empty where all have it.
+[[nodiscard]] QString clippedIn(const MainWindow& window)
+{
+    if (window.width() > 1280 || window.height() > 720)
+        return QStringLiteral("window %1 x %2").arg(window.width()).arg(window.height());
+    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>())
+        if (!button->visibleRegion().isEmpty() && showsText(*button) &&
+            button->width() < button->fontMetrics().horizontalAdvance(button->text()))
+            return button->text();
+    for (const QLabel* words : window.findChildren<QLabel*>())
+        if (!words->visibleRegion().isEmpty() && !words->text().isEmpty() &&
+            words->textFormat() != Qt::RichText && words->height() < words->fontMetrics().ascent())
+            return words->text();
+    return {};
+}
+
 void TestLooks::nothing_is_clipped_at_200_percent()
 {
     QFETCH(QString, panel);
     window_->resize(1280, 720);
-    window_->files().open(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/above-level.siphon"));
+    // A copy of its own: of a file that another test has open the window would ask first.
+    const QString file = folder_.filePath(panel + QStringLiteral(".siphon"));
+    QVERIFY(QFile::copy(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/above-level.siphon"), file));
+    window_->files().open(file);
     trigger("text-200");
     window_->actions()[panel]->trigger();
     QTest::qWait(100);
-    // Long texts are wrapped when what they say is known, which a busy machine knows later.
-    QTRY_VERIFY2(window_->width() <= 1280, qPrintable(QString::number(window_->width())));
-    QVERIFY2(window_->height() <= 720, qPrintable(QString::number(window_->height())));
-    for (const QAbstractButton* button : window_->findChildren<QAbstractButton*>())
-        if (!button->visibleRegion().isEmpty() && showsText(*button))
-            QVERIFY2(button->width() >= button->fontMetrics().horizontalAdvance(button->text()),
-                     qPrintable(button->text()));
-    for (const QLabel* words : window_->findChildren<QLabel*>())
-        if (!words->visibleRegion().isEmpty() && !words->text().isEmpty() &&
-            words->textFormat() != Qt::RichText)
-            QVERIFY2(words->height() >= words->fontMetrics().ascent(), qPrintable(words->text()));
+    // Long texts are wrapped when what they say is known, and the panels laid out anew after that: on a
+    // busy machine later.
+    QTRY_COMPARE_WITH_TIMEOUT(clippedIn(*window_), QString(), 30000);
 }
 
 void TestLooks::the_layout_is_remembered_and_can_be_put_back()

@@ -131,7 +131,7 @@ void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<H
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
 {
     // The error that a step leaves is under a tenth of its cube, relative, where no loss has a kink.
-    constexpr double close_enough = 3e-3, least_Pa = 1e-30;
+    constexpr double close_enough = 1e-3, least_Pa = 1e-30;
     constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
     constexpr int most_iterations = 200;
     if (!(loss_Pa > least_Pa) || forward_.empty())

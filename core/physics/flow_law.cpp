@@ -49,7 +49,9 @@ FlowLaw::Cubic FlowLaw::between(const Table& table, bool forward, std::size_t pl
             resistance_.slopeOf(table.cell, forward, std::log(there), {1, 1, 1, 1});
         return Slope{own.loss_Pa, own.per_ln_flow_Pa / there, 0};
     };
-    const Slope a = at(start), b = at(end);
+    const bool known = place + 1 < count && !std::isnan(table.cubics[place + 1].loss);
+    const Slope a = at(start);
+    const Slope b = known ? Slope{table.cubics[place + 1].loss, table.cubics[place + 1].slope, 0} : at(end);
     const double rise = (b.loss - a.loss) / width;
     return {a.loss, a.slope, (3 * rise - 2 * a.slope - b.slope) / width,
             (a.slope + b.slope - 2 * rise) / (width * width)};

@@ -259,17 +259,32 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
     constexpr double widest_share = 0.6;
     constexpr double step_mm = 12;
     constexpr double widest_column = 115;
+    constexpr double narrowest_column = 50;
     for (double wide = narrow + step_mm; wide < widest_share * first.frame.width(); wide += step_mm) {
-        const Plan wider = planWith(sketch, options, drawn, Beside{wide, wide > widest_column ? 2 : 1});
+        Plan wider = planWith(sketch, options, drawn, Beside{wide, 1});
         if (wider.denominator != first.denominator || wider.end_left_out != first.end_left_out)
             break;
-        plans.push_back(wider);
+        // Short lines leave less room empty in two columns.
+        for (wider.columns = 1; wider.columns <= 2; ++wider.columns)
+            if (const double column = wide / wider.columns;
+                column >= narrowest_column && column <= widest_column)
+                plans.push_back(wider);
     }
     for (const double lettering_mm : {normal_mm, small_mm})
         for (const Plan& plan : plans)
             if (notesFit(sketch, analysis, options, plan, lettering_mm))
                 return plan;
     return plans.back();
+}
+
+Plan notesSheetOf(const Options& options)
+{
+    Plan plan = frameOf(paperSize(options));
+    plan.denominator = 0;
+    plan.foot = QRectF();
+    plan.caption = QRectF(plan.frame.left(), plan.frame.top(), plan.frame.width(), caption_height_mm);
+    plan.notes = QRectF(plan.caption.bottomLeft(), QPointF(plan.frame.right(), plan.title.top()));
+    return plan;
 }
 
 int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)

@@ -32,32 +32,29 @@ QString moreWords(std::size_t left_out, const Options& options)
     return tr("and %1 more on sheets 2 to %2").arg(left_out).arg(1 + options.notes_sheets);
 }
 
-void setSection(std::vector<Block>& blocks, const Section& section, std::size_t shown, double width_mm,
-                double lettering_mm, const Options& options)
+Block headingOf(const Section& section, double width_mm, double lettering_mm)
 {
-    const double indent = 3.1 * lettering_mm;
-    blocks.push_back({drawing::wrapped(section.heading, width_mm, lettering_mm, Weight::strong),
-                      Weight::strong, std::nullopt, 0, blocks.empty() ? 0 : 1.1 * lettering_mm});
-    for (std::size_t k = 0; k < shown; ++k) {
-        const Item& item = section.items[k];
-        const double in = item.severity ? indent : 1.4 * lettering_mm;
-        blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
-                          item.severity, item.number, (item.severity ? 0.9 : 0.2) * lettering_mm, in});
-        // Room for a hand, whatever the lettering.
-        constexpr double written_line_mm = 8;
-        for (int line = 0; line < item.blank_lines; ++line)
-            blocks.push_back({{QString()},
-                              Weight::regular,
-                              std::nullopt,
-                              0,
-                              written_line_mm - lineHeight(lettering_mm),
-                              0,
-                              true});
-    }
-    if (shown < section.items.size())
-        blocks.push_back(
-            {drawing::wrapped(moreWords(section.items.size() - shown, options), width_mm, lettering_mm),
-             Weight::strong, std::nullopt, 0, 0.3 * lettering_mm, 0, false, true});
+    return {drawing::wrapped(section.heading, width_mm, lettering_mm, Weight::strong), Weight::strong,
+            std::nullopt, 0, 1.1 * lettering_mm};
+}
+
+std::vector<Block> blocksOf(const Item& item, double width_mm, double lettering_mm)
+{
+    const double in = (item.severity ? 3.1 : 1.4) * lettering_mm;
+    std::vector<Block> blocks;
+    blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
+                      item.severity, item.number, (item.severity ? 0.9 : 0.2) * lettering_mm, in});
+    // Room for a hand, whatever the lettering.
+    constexpr double written_line_mm = 8;
+    for (int line = 0; line < item.blank_lines; ++line)
+        blocks.push_back({{QString()},
+                          Weight::regular,
+                          std::nullopt,
+                          0,
+                          written_line_mm - lineHeight(lettering_mm),
+                          0,
+                          true});
+    return blocks;
 }
 
 /// Give each block its place. @return whether they all fit
@@ -116,14 +113,34 @@ void paintBlock(const Page& page, const Block& block, double width_mm, double le
 
 } // namespace
 
-std::vector<Block> setIn(const Columns& columns, const std::vector<Section>& sections,
-                         const std::vector<std::size_t>& shown, double lettering_mm, const Options& options)
+SetText::SetText(const std::vector<Section>& sections, double width_mm, double lettering_mm)
+    : width_mm_(width_mm), lettering_mm_(lettering_mm)
+{
+    for (const Section& section : sections) {
+        Set& set = sections_.emplace_back();
+        set.heading = headingOf(section, width_mm, lettering_mm);
+        for (const Item& item : section.items)
+            set.items.push_back(blocksOf(item, width_mm, lettering_mm));
+    }
+}
+
+std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::size_t>& shown,
+                                 const Options& options) const
 {
     std::vector<Block> blocks;
-    for (std::size_t i = 0; i < sections.size(); ++i)
-        if (!sections[i].items.empty())
-            setSection(blocks, sections[i], shown[i], columns.width_mm(), lettering_mm, options);
-    return flow(blocks, columns, lettering_mm) ? blocks : std::vector<Block>{};
+    for (std::size_t i = 0; i < sections_.size(); ++i) {
+        const Set& set = sections_[i];
+        if (set.items.empty())
+            continue;
+        blocks.push_back(set.heading);
+        for (std::size_t k = 0; k < shown[i]; ++k)
+            blocks.insert(blocks.end(), set.items[k].begin(), set.items[k].end());
+        if (shown[i] < set.items.size())
+            blocks.push_back(
+                {drawing::wrapped(moreWords(set.items.size() - shown[i], options), width_mm_, lettering_mm_),
+                 Weight::strong, std::nullopt, 0, 0.3 * lettering_mm_, 0, false, true});
+    }
+    return flow(blocks, columns, lettering_mm_) ? blocks : std::vector<Block>{};
 }
 
 void paintBlocks(const Page& page, const std::vector<Block>& blocks, int of_page, double width_mm,

@@ -36,10 +36,26 @@ struct Block {
     QPointF at = {}; ///< of its first line's top left corner
 };
 
-/// The first `shown` items of each section, and what is said of the others: "and 3 more".
-/// @return empty if they do not all go into the columns.
-std::vector<Block> setIn(const Columns& columns, const std::vector<Section>& sections,
-                         const std::vector<std::size_t>& shown, double lettering_mm, const Options& options);
+/// Sections with their lines broken for one width and lettering: that takes time and is done once, however
+/// many of their items are then tried.
+class SetText {
+public:
+    SetText(const std::vector<Section>& sections, double width_mm, double lettering_mm);
+
+    /// The first `shown` items of each section, and what is said of the others: "and 3 more".
+    /// @return empty if they do not all go into the columns.
+    std::vector<Block> laid(const Columns& columns, const std::vector<std::size_t>& shown,
+                            const Options& options) const;
+
+private:
+    struct Set {
+        Block heading;
+        std::vector<std::vector<Block>> items;
+    };
+    std::vector<Set> sections_;
+    double width_mm_;
+    double lettering_mm_;
+};
 
 void paintBlocks(const Page& page, const std::vector<Block>& blocks, int of_page, double width_mm,
                  double lettering_mm);

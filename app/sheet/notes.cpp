@@ -77,15 +77,17 @@ BesideIt besideDrawing(const Sketch& sketch, const Analysis& analysis, const Opt
     BesideIt beside;
     beside.sections = sectionsOf(sketch, analysis, options, end_left_out);
     beside.shown = wholeOf(beside.sections);
-    while (true) {
-        beside.blocks = setIn(columns, beside.sections, beside.shown, beside.lettering_mm, options);
+    for (const double lettering_mm : {normal_mm, small_mm}) {
+        beside.lettering_mm = lettering_mm;
+        beside.blocks =
+            SetText(beside.sections, columns.width_mm(), lettering_mm).laid(columns, beside.shown, options);
         if (!beside.blocks.empty())
             return beside;
-        if (beside.lettering_mm > small_mm)
-            beside.lettering_mm = small_mm;
-        else if (!shorten(beside.sections, beside.shown))
-            return beside;
     }
+    const SetText set(beside.sections, columns.width_mm(), small_mm);
+    while (beside.blocks.empty() && shorten(beside.sections, beside.shown))
+        beside.blocks = set.laid(columns, beside.shown, options);
+    return beside;
 }
 
 /// The sections that are cut short beside the drawing, whole: nobody has to put two halves together.
@@ -113,7 +115,10 @@ bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& opt
               double lettering_mm)
 {
     const std::vector<Section> sections = sectionsOf(sketch, analysis, options, plan.end_left_out);
-    return !setIn({plan.notes, plan.columns}, sections, wholeOf(sections), lettering_mm, options).empty();
+    const Columns columns{plan.notes, plan.columns};
+    return !SetText(sections, columns.width_mm(), lettering_mm)
+                .laid(columns, wholeOf(sections), options)
+                .empty();
 }
 
 void paintNotes(const Page& page, const QRectF& box, int columns)
@@ -136,7 +141,8 @@ int notesSheets(const Sketch& sketch, const Analysis& analysis, Options options)
         const std::vector<Section> cut = cutShort(sketch, analysis, options, plan);
         if (cut.empty())
             return 0;
-        if (!setIn(columnsOf(sheet, options.notes_sheets), cut, wholeOf(cut), normal_mm, options).empty())
+        const Columns columns = columnsOf(sheet, options.notes_sheets);
+        if (!SetText(cut, columns.width_mm(), normal_mm).laid(columns, wholeOf(cut), options).empty())
             break;
     }
     return options.notes_sheets;
@@ -148,9 +154,10 @@ void paintRestOfNotes(const Page& page, const Plan& notes_sheet)
         cutShort(page.sketch, page.analysis, page.options, planOf(page.sketch, page.analysis, page.options));
     const Columns columns = columnsOf(notes_sheet, page.options.notes_sheets);
     std::vector<std::size_t> shown = wholeOf(cut);
-    std::vector<Block> blocks = setIn(columns, cut, shown, normal_mm, page.options);
+    const SetText set(cut, columns.width_mm(), normal_mm);
+    std::vector<Block> blocks = set.laid(columns, shown, page.options);
     while (blocks.empty() && shorten(cut, shown))
-        blocks = setIn(columns, cut, shown, normal_mm, page.options);
+        blocks = set.laid(columns, shown, page.options);
     paintBlocks(page, blocks, page.number - 2, columns.width_mm(), normal_mm);
 }
 

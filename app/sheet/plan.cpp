@@ -252,7 +252,7 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
                       caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0)};
     if (page.width() <= page.height())
         return planWith(sketch, options, drawn, std::nullopt);
-    const double narrow = std::clamp(frameOf(page).frame.width() * 0.25, 76.0, 110.0);
+    constexpr double narrow = 76; // the drawing comes first: notes have sheets of their own
     const Plan first = planWith(sketch, options, drawn, Beside{narrow, 1});
     // As wide as all that is to be said takes, if the views stay as large as they are.
     std::vector<Plan> plans = {first};
@@ -270,10 +270,18 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
                 column >= narrowest_column && column <= widest_column)
                 plans.push_back(wider);
     }
-    for (const double lettering_mm : {normal_mm, small_mm})
-        for (const Plan& plan : plans)
-            if (notesFit(sketch, analysis, options, plan, lettering_mm))
-                return plan;
+    const auto fits = [&](const Plan& plan, double lettering_mm) {
+        return notesFit(sketch, analysis, options, plan, lettering_mm);
+    };
+    for (const double lettering_mm : {normal_mm, small_mm}) {
+        // Where even the widest are too small, no other needs to be tried: text takes time to set.
+        const std::size_t widest = plans.size() - std::min<std::size_t>(plans.size(), 2);
+        const auto found = std::find_if(plans.begin() + std::ptrdiff_t(widest), plans.end(),
+                                        [&](const Plan& plan) { return fits(plan, lettering_mm); });
+        if (found != plans.end())
+            return *std::find_if(plans.begin(), plans.end(),
+                                 [&](const Plan& plan) { return fits(plan, lettering_mm); });
+    }
     return plans.back();
 }
 

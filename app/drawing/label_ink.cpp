@@ -250,10 +250,11 @@ void Ink::writeLabels()
     }
     if (more)
         chosen = chosenOf(sets, style.page != nullptr);
-    // Who takes a place may leave another without: that one is helped in turn.
-    constexpr int rounds_on_page = 5;
+    // On the elevation of a page all is named; an end view beside it names what it has room for. Who takes a
+    // place may leave another without: that one is helped in turn.
+    const int rounds = style.page && !style.view.isEnd() ? 5 : 0;
     std::vector<bool> helped(sets.size());
-    for (int round = 0; style.page && round < rounds_on_page; ++round) {
+    for (int round = 0; round < rounds; ++round) {
         more = false;
         for (std::size_t i = 0; i < sets.size(); ++i) {
             if (chosen[i] || !waiting_[i].led || helped[i])

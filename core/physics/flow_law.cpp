@@ -147,7 +147,7 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
         double change = -miss / sum.slope;
         if (std::abs(change) < bend_counts_under * flow)
             change -= sum.curvature / (2 * sum.slope) * change * change;
-        if (!(flow + change > low && flow + change < high))
+        if (!(flow + change >= low && flow + change <= high))
             change = high < std::numeric_limits<double>::infinity() ? (low + high) / 2 - flow : flow;
         const bool found = std::abs(change) <= close_enough * flow;
         flow += change;

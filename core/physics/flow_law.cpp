@@ -12,8 +12,8 @@ namespace {
 
 // Of m/viscosity, in metres: Reynolds numbers 0.07 to 5e5 in hoses of 16 to 38 mm.
 constexpr double lowest = 1.0 / 1024, highest = 8192;
-/// 64 intervals to each doubling: the highest six bits of the fraction tell them apart.
-constexpr int bits_within = 52 - 6;
+/// 32 intervals to each doubling: the highest five bits of the fraction tell them apart.
+constexpr int bits_within = 52 - 5;
 static_assert(std::numeric_limits<double>::is_iec559);
 
 constexpr std::uint64_t placeOf(double flow_per_viscosity)
@@ -36,7 +36,7 @@ FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
     constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
     for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
         if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            forward_.push_back({cell, std::vector<Cubic>(count, Cubic{unknown, 0, 0, 0}), {}});
+            forward_.push_back({cell, std::vector<Cubic>(count, Cubic{unknown, 0, 0, 0})});
     }
     backward_ = forward_;
 }
@@ -97,29 +97,11 @@ inline FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double flow_kg_per_s,
         const double fluidity = state.fluidity_per_Pa_s;
         const Slope own = slopeAt(table, forward, flow_kg_per_s * fluidity);
         const double factor = state.viscosity_squared_per_density;
-        const double slope = own.slope * factor;
-        table.last = {fluidity, factor, slope * flow_kg_per_s, own.loss};
         sum.loss += own.loss * factor;
-        sum.slope += slope * fluidity;
+        sum.slope += own.slope * (factor * fluidity);
         sum.curvature += own.curvature * (factor * fluidity * fluidity);
     }
     return sum;
-}
-
-/// Where the flow found last moves to, when loss and states move a little.
-double FlowLaw::startOfSearch(double loss_Pa, bool forward, const std::vector<HeatState>& states) const
-{
-    constexpr double farthest = 4; // times or a share of it
-    const double last = last_flow_kg_per_s_;
-    if (!(last_slope_ > 0 && forward == last_forward_))
-        return last;
-    double more_Pa = loss_Pa - last_loss_Pa_;
-    for (const Table& table : forward ? forward_ : backward_) {
-        const HeatState& state = states[table.cell];
-        more_Pa -= table.last.by_fluidity * (state.fluidity_per_Pa_s - table.last.fluidity) +
-                   table.last.by_factor * (state.viscosity_squared_per_density - table.last.factor);
-    }
-    return std::clamp(last + more_Pa / last_slope_, last / farthest, last * farthest);
 }
 
 void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<HeatState>& states,
@@ -135,11 +117,13 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     // The error that a step leaves is under a tenth of its cube, relative, where no loss has a kink.
     constexpr double close_enough = 1e-3, least_Pa = 1e-30;
     constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
+    constexpr double farthest = 4;            // of the flow found last, times or a share
     constexpr int most_iterations = 200;
     if (!(loss_Pa > least_Pa) || forward_.empty())
         return 0;
-    double flow = startOfSearch(loss_Pa, forward, states);
-    double low = 0, high = std::numeric_limits<double>::infinity();
+    double flow = last_flow_kg_per_s_, low = 0, high = std::numeric_limits<double>::infinity();
+    if (last_slope_ > 0)
+        flow = std::clamp(flow + (loss_Pa - last_loss_Pa_) / last_slope_, flow / farthest, flow * farthest);
     for (int i = 0; i < most_iterations; ++i) {
         const Slope sum = slopeOfAll(forward, flow, states);
         const double miss = sum.loss - loss_Pa;
@@ -157,7 +141,6 @@ double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatS
     }
     last_flow_kg_per_s_ = flow;
     last_loss_Pa_ = loss_Pa;
-    last_forward_ = forward;
     return flow;
 }
 

@@ -22,7 +22,7 @@ constexpr std::uint64_t placeOf(double flow_per_viscosity)
 }
 
 constexpr std::uint64_t first_place = placeOf(lowest);
-constexpr auto count = static_cast<std::size_t>(placeOf(highest) - first_place);
+constexpr auto interval_count = static_cast<std::size_t>(placeOf(highest) - first_place);
 
 constexpr double startOf(std::size_t place)
 {
@@ -36,7 +36,7 @@ FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
     constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
     for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
         if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            forward_.push_back({cell, std::vector<Cubic>(count, Cubic{unknown, 0, 0, 0})});
+            forward_.push_back({cell, std::vector<Cubic>(interval_count, Cubic{unknown, 0, 0, 0})});
     }
     backward_ = forward_;
 }
@@ -49,7 +49,7 @@ FlowLaw::Cubic FlowLaw::between(const Table& table, bool forward, std::size_t pl
             resistance_.slopeOf(table.cell, forward, std::log(there), {1, 1, 1, 1});
         return Slope{own.loss_Pa, own.per_ln_flow_Pa / there, 0};
     };
-    const bool known = place + 1 < count && !std::isnan(table.cubics[place + 1].loss);
+    const bool known = place + 1 < interval_count && !std::isnan(table.cubics[place + 1].loss);
     const Slope a = at(start);
     const Slope b = known ? Slope{table.cubics[place + 1].loss, table.cubics[place + 1].slope, 0} : at(end);
     const double rise = (b.loss - a.loss) / width;
@@ -68,8 +68,8 @@ inline const FlowLaw::Cubic& FlowLaw::cubicAt(Table& table, bool forward, std::s
 FlowLaw::Slope FlowLaw::slopeBeyond(Table& table, bool forward, double flow_per_viscosity) const
 {
     const bool low = !(flow_per_viscosity >= lowest);
-    const Cubic& c = cubicAt(table, forward, low ? 0 : count - 1);
-    const double width = low ? 0 : highest - startOf(count - 1), end = low ? lowest : highest;
+    const Cubic& c = cubicAt(table, forward, low ? 0 : interval_count - 1);
+    const double width = low ? 0 : highest - startOf(interval_count - 1), end = low ? lowest : highest;
     const double loss = c.loss + width * (c.slope + width * (c.square + width * c.cube));
     const double power = (c.slope + width * (2 * c.square + width * 3 * c.cube)) * end / loss;
     const double here = loss * std::pow(flow_per_viscosity / end, power);

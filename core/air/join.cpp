@@ -197,30 +197,32 @@ void listCells(Joined& joined)
     joined.resting.clear();
     joined.closed.clear();
     joined.bodies = 0;
-    joined.next_in_region.assign(size, Joined::none);
+    joined.unknowns = 0;
+    joined.head_at.assign(size, Joined::none);
+    joined.pressure_at.assign(size, Joined::none);
     joined.row_of.assign(size, Joined::none);
-    std::vector<std::size_t>& row = joined.row_of;
-    for (std::size_t i = size; i-- > 0;) {
-        std::size_t& first = joined.next_in_region[joined.region[i]];
-        if (joined.region[i] == i)
-            continue;
-        // The region's least cell names it, and leads to the least of the others so far.
-        joined.next_in_region[i] = first;
-        first = i;
-    }
     for (std::size_t i = 0; i < size; ++i) {
         const std::size_t region = joined.region[i];
         const std::size_t body = joined.body[i];
-        const std::size_t head = joined.head_at[joined.reach[i]];
-        // A body is named by its least cell, which comes first.
-        if (joined.moves[body])
-            row[i] = body == i ? joined.bodies++ : row[body];
-        if (joined.has_gas[i])
+        // Each group is named by its least cell, which comes first.
+        if (joined.has_gas[i]) {
+            joined.pressure_at[i] = joined.closed.size();
             joined.closed.push_back(i);
-        if (joined.live[i] && head != Joined::none)
-            joined.moving.push_back({i, head, joined.pressure_at[region], joined.open[region] != 0});
-        else
+        }
+        if (joined.moves[body])
+            joined.row_of[i] = body == i ? joined.bodies++ : joined.row_of[body];
+        if (!joined.live[i] || !joined.moves[body]) {
             joined.resting.push_back(i);
+            continue;
+        }
+        std::size_t& head = joined.head_at[joined.reach[i]];
+        const bool alone = head == Joined::none;
+        if (alone)
+            head = joined.unknowns++;
+        for (Joined::Moving& other : joined.moving)
+            other.alone = other.alone && other.head != head;
+        joined.moving.push_back(
+            {i, joined.row_of[i], head, joined.pressure_at[region], joined.open[region] != 0, alone});
     }
 }
 
@@ -231,10 +233,15 @@ void listJoined(const FillNetwork& network, const FillState& state, Joined& join
     joined.weirs.clear();
     joined.gas_throats.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (state.throats[j].mode == Mode::weir)
+        const Mode mode = state.throats[j].mode;
+        if (mode == Mode::weir)
             joined.weirs.push_back(j);
-        if (joined.gas_at[j] != Joined::none)
-            joined.gas_throats.push_back(j);
+        if (mode != Mode::bubbling && mode != Mode::blowing && mode != Mode::gurgling)
+            continue;
+        const std::size_t from = gasFrom(network.throats[j], state.throats[j]);
+        const std::size_t to = gasTo(network.throats[j], state.throats[j]);
+        joined.gas_throats.push_back({j, joined.unknowns++, from, to, joined.pressure_at[joined.region[from]],
+                                      joined.pressure_at[joined.region[to]]});
     }
 }
 
@@ -248,26 +255,6 @@ void join(const FillNetwork& network, FillState& state, const Push& push, std::s
     } while (endDryBubbling(network, state, joined));
     findFull(network, state, joined);
     findMoving(network, push, joined);
-
-    const std::size_t size = network.cells.size();
-    joined.unknowns = 0;
-    joined.head_at.assign(size, Joined::none);
-    joined.pressure_at.assign(size, Joined::none);
-    joined.gas_at.assign(network.throats.size(), Joined::none);
-    for (std::size_t i = 0; i < size; ++i) {
-        std::size_t& head = joined.head_at[joined.reach[i]];
-        if (joined.live[i] && joined.moves[joined.body[i]] && head == Joined::none)
-            head = joined.unknowns++;
-    }
-    for (std::size_t i = 0; i < size; ++i) {
-        if (joined.has_gas[i])
-            joined.pressure_at[i] = joined.unknowns++;
-    }
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const Mode mode = state.throats[j].mode;
-        if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
-            joined.gas_at[j] = joined.unknowns++;
-    }
     listJoined(network, state, joined);
 }
 

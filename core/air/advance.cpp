@@ -109,7 +109,12 @@ bool FillRun::isPast(const Mark& mark) const
         const double over_mm = trial_.cells[mark.cell].level_mm - mark.level_mm;
         return (mark.rising ? over_mm : -over_mm) > at_level_mm;
     }
-    return mark.isAny() && apartAtValve(mark, state_) * apartAtValve(mark, trial_) < 0;
+    if (!mark.isAny())
+        return false;
+    const Throat& valve = network_.throats[push_.valve];
+    return apart(mark, state_.cells[valve.left], state_.cells[valve.right]) *
+               apart(mark, trial_.cells[valve.left], trial_.cells[valve.right]) <
+           0;
 }
 
 /// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is
@@ -203,21 +208,16 @@ void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const M
         *this = {other_amount, other_margin, other_mark};
 }
 
-/// How much of the push takes a level to a mark if all goes on as it begins; infinite if it does not go
-/// there.
+/// How much of the push takes a level to a mark if all goes on as it begins.
 double FillRun::amountTo(const Mark& mark, double margin) const
 {
-    if (!mark.isLevel() || !std::isfinite(margin))
-        return HUGE_VAL;
-    const double rate = stepper_.liquidRate(mark.cell);
-    if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
-        return HUGE_VAL;
     if (!(margin > at_level_mm))
         return 0;
     // Cells that share the level take their share.
     double wanted_ml = 0;
     double together = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
+    for (const Joined::Moving& moving : joined_.moving) {
+        const std::size_t i = moving.cell;
         if (joined_.reach[i] != joined_.reach[mark.cell] || joined_.region[i] != joined_.region[mark.cell])
             continue;
         wanted_ml += network_.cells[i].volume.under(mark.level_mm).liquid_ml - state_.cells[i].liquid_ml;
@@ -225,6 +225,15 @@ double FillRun::amountTo(const Mark& mark, double margin) const
     }
     const double amount = wanted_ml / together;
     return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
+}
+
+/// Whether a level goes to a mark, if all goes on as it begins.
+bool FillRun::goesTo(const Mark& mark) const
+{
+    if (!mark.isLevel())
+        return false;
+    const double rate = stepper_.liquidRate(mark.cell);
+    return std::abs(rate) > no_rate && (rate > 0) == mark.rising;
 }
 
 /// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
@@ -237,33 +246,52 @@ double FillRun::marginAhead(std::size_t i, const Mark& mark) const
 }
 
 /// What a mark at a valve wants to be nothing.
-double FillRun::apartAtValve(const Mark& mark, const FillState& state) const
+double FillRun::apart(const Mark& mark, const CellState& left, const CellState& right) const
 {
     const Throat& valve = network_.throats[push_.valve];
-    const CellState& left = state.cells[valve.left];
-    const CellState& right = state.cells[valve.right];
     return mark.what == Mark::What::one_head ? headAt(valve, left) - headAt(valve, right)
                                              : left.pressure_mm - right.pressure_mm;
 }
 
-/// How much of the push leads to the goal, or to one head at the valve, if its margin goes on to fall as it
-/// begins to.
-double FillRun::glanceAt(const Goal& goal)
+/// A cell a little along the push if all goes on as it begins.
+CellState FillRun::glanceAtCell(std::size_t i) const
 {
-    const double margin = goal(state_);
+    const double along = glance * scale_;
+    CellState cell = state_.cells[i];
+    cell.level_mm += along * stepper_.levelRate(i);
+    cell.liquid_ml += along * stepper_.liquidRate(i);
+    cell.pressure_mm += along * stepper_.pressureRate(i);
+    cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
+    return cell;
+}
+
+/// How much of the push leads to where a margin is none that a little along the push is another.
+double FillRun::amountToNone(double margin, double glanced_margin) const
+{
+    if (!(margin > at_level_mm))
+        return 0;
+    const double fall = margin - glanced_margin;
+    return fall > 0 ? margin / fall * glance * scale_ : HUGE_VAL;
+}
+
+/// How much of the push leads to the goal if its margin goes on to fall as it begins to.
+double FillRun::amountToGoal()
+{
+    const double margin = (*goal_)(state_);
     if (!(margin > at_level_mm))
         return 0;
     glanced_ = state_;
-    const double along = glance * scale_;
-    for (std::size_t i = 0; i < glanced_.cells.size(); ++i) {
-        CellState& cell = glanced_.cells[i];
-        cell.level_mm += along * stepper_.levelRate(i);
-        cell.liquid_ml += along * stepper_.liquidRate(i);
-        cell.pressure_mm += along * stepper_.pressureRate(i);
-        cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
-    }
-    const double fall = margin - goal(glanced_);
-    return fall > 0 ? margin / fall * along : HUGE_VAL;
+    for (std::size_t i = 0; i < glanced_.cells.size(); ++i)
+        glanced_.cells[i] = glanceAtCell(i);
+    return amountToNone(margin, (*goal_)(glanced_));
+}
+
+/// The same to what a mark at a valve wants to be nothing.
+double FillRun::amountAtValve(const Mark& mark) const
+{
+    const Throat& valve = network_.throats[push_.valve];
+    return amountToNone(std::abs(apart(mark, state_.cells[valve.left], state_.cells[valve.right])),
+                        std::abs(apart(mark, glanceAtCell(valve.left), glanceAtCell(valve.right))));
 }
 
 /// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
@@ -272,21 +300,25 @@ FillRun::Ahead FillRun::lookAhead()
 {
     Ahead ahead;
     findMarks(network_, state_, covered_, marks_);
-    for (std::size_t i = 0; i < marks_.size(); ++i)
-        ahead.take(amountTo(marks_[i], marginAhead(i, marks_[i])), i, marks_[i]);
+    for (std::size_t i = 0; i < marks_.size(); ++i) {
+        if (!goesTo(marks_[i]))
+            continue;
+        const double margin = marginAhead(i, marks_[i]);
+        if (std::isfinite(margin))
+            ahead.take(amountTo(marks_[i], margin), i, marks_[i]);
+    }
     const std::size_t last = margins_before_.size() - 1;
     const double goal = margins_before_[last];
     if (!std::isfinite(goal))
         return ahead;
     for (const Mark& mark : *goal_marks_) {
-        const double to =
-            mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
-                return std::abs(apartAtValve(mark, state));
-            });
+        const double to = !mark.isLevel() ? amountAtValve(mark)
+                          : goesTo(mark)  ? amountTo(mark, goal)
+                                          : HUGE_VAL;
         ahead.take(to, last, mark);
     }
     if (goal_marks_->empty() || !(goal > at_level_mm))
-        ahead.take(glanceAt(*goal_), last, {});
+        ahead.take(amountToGoal(), last, {});
     return ahead;
 }
 

@@ -46,7 +46,7 @@ void Stepper::findGasMissing(const Task& task)
     const double atmosphere = task.start.atmosphere_mm;
     gas_missing_.resize(joined.closed.size());
     for (std::size_t k = 0; k < joined.closed.size(); ++k) {
-        const double gas = joined.gas[joined.closed[k]] + given_gas_[k];
+        const double gas = joined.gas[joined.closed[k]] + amount_ * given_gas_rate_[k];
         gas_missing_[k] = ((pressure_[k] + open_mm_ + atmosphere) * gas_volume_[k] - gas) / atmosphere;
     }
     for (const Joined::GasThroat& throat : joined.gas_throats) {
@@ -65,7 +65,7 @@ double Stepper::findResiduals(const Task& task)
     residual_.resize(unknown_.size());
     std::size_t row = joined.bodies;
     for (std::size_t body = 0; body < row; ++body)
-        residual_[body] = -given_ml_[body];
+        residual_[body] = -liquid_amount_ * given_ml_rate_[body];
     for (const Joined::Moving& moving : joined.moving)
         residual_[moving.row] += liquid_[moving.cell].liquid_ml - task.start.cells[moving.cell].liquid_ml;
     for (const std::size_t j : joined.weirs) {

@@ -6,23 +6,52 @@
 /// How a state changes with the push at its start, and where that leads.
 namespace siphonwright {
 
-/// What setSources() gives for a small amount, per unit of it: by a unit of the push where that is in
-/// proportion.
+/// What a cell is given from outside with the push.
+void Stepper::give(const Task& task, std::size_t cell, double liquid_ml, double gas)
+{
+    const std::size_t row = task.joined.row_of[cell];
+    const std::size_t pressure = task.joined.pressure_at[task.joined.region[cell]];
+    source_rate_[cell] += liquid_ml;
+    gas_source_rate_[cell] += gas;
+    if (row != Joined::none)
+        given_ml_rate_[row] += liquid_ml;
+    if (pressure != Joined::none)
+        given_gas_rate_[pressure] += gas;
+}
+
 void Stepper::setSourceRates(const Task& task)
 {
+    const std::size_t size = network_.cells.size();
     const Push& push = task.push;
-    amount_ = 1;
-    setSources(task);
-    source_rate_ = source_;
-    given_ml_rate_ = given_ml_;
-    given_gas_rate_ = given_gas_;
-    if (push.shrink == 0)
+    source_rate_.assign(size, 0);
+    gas_source_rate_.assign(size, 0);
+    given_ml_rate_.assign(task.joined.bodies, 0);
+    given_gas_rate_.assign(task.joined.closed.size(), 0);
+    if (push.pour_ml != 0)
+        give(task, push.feed, push.pour_ml, 0);
+    if (push.valve_ml != 0 || push.valve_gas != 0) {
+        const Throat& valve = network_.throats[push.valve];
+        const bool to_right = task.start.throats[push.valve].to_right;
+        give(task, to_right ? valve.left : valve.right, -push.valve_ml, -push.valve_gas);
+        give(task, to_right ? valve.right : valve.left, push.valve_ml, push.valve_gas);
+    }
+    if (push.shrink == 0 && push.gas_leaves == nullptr)
         return;
-    const double over = push.shrink / -std::expm1(-push.shrink);
-    for (double& rate : source_rate_)
-        rate *= over;
-    for (double& rate : given_ml_rate_)
-        rate *= over;
+    for (std::size_t i = 0; i < size; ++i) {
+        const CellState& cell = task.start.cells[i];
+        const bool leaves = push.gas_leaves != nullptr && (*push.gas_leaves)[i];
+        give(task, i, task.joined.holds[task.joined.body[i]] ? -push.shrink * cell.liquid_ml : 0,
+             leaves ? -cell.gas / push.gas_left : 0);
+    }
+}
+
+/// So much of the push. One step or many: exponentials of the parts multiply, as do shares of what is left.
+void Stepper::setAmount(const Task& task, double amount)
+{
+    const double shrink = task.push.shrink;
+    amount_ = amount;
+    liquid_amount_ = shrink == 0 ? amount : -std::expm1(-shrink * amount) / shrink;
+    open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount;
 }
 
 bool Stepper::findRates(const FillState& start, const Joined& joined, const Push& push)
@@ -31,7 +60,7 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     ++effort_;
     bend_amount_ = 0;
     setSourceRates(task);
-    amount_ = 0;
+    setAmount(task, 0);
     firstGuess(task);
     const std::size_t unknowns = unknown_.size();
     const std::size_t pressures = pressure_.size();

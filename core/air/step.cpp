@@ -44,7 +44,6 @@ void Stepper::firstGuess(const Task& task)
 {
     const Joined& joined = task.joined;
     const double open_before_mm = task.start.open_pressure_mm;
-    open_mm_ = open_before_mm + task.push.open_mm * amount_;
     const double least_mm = -0.999 * task.start.atmosphere_mm - open_mm_;
     pressure_.resize(joined.closed.size());
     for (std::size_t k = 0; k < pressure_.size(); ++k) {
@@ -61,57 +60,11 @@ void Stepper::firstGuess(const Task& task)
     }
 }
 
-/// Gives a cell from outside.
-void Stepper::give(const Task& task, std::size_t cell, double liquid_ml, double gas)
-{
-    const std::size_t row = task.joined.row_of[cell];
-    const std::size_t pressure = task.joined.pressure_at[task.joined.region[cell]];
-    source_[cell] += liquid_ml;
-    gas_source_[cell] += gas;
-    if (row != Joined::none)
-        given_ml_[row] += liquid_ml;
-    if (pressure != Joined::none)
-        given_gas_[pressure] += gas;
-}
-
-void Stepper::setSources(const Task& task)
-{
-    const std::size_t size = network_.cells.size();
-    source_.assign(size, 0);
-    gas_source_.assign(size, 0);
-    given_ml_.assign(task.joined.bodies, 0);
-    given_gas_.assign(task.joined.closed.size(), 0);
-    const Push& push = task.push;
-    if (push.pour_ml != 0)
-        give(task, push.feed, push.pour_ml * amount_, 0);
-    if (push.valve_ml != 0 || push.valve_gas != 0) {
-        const Throat& valve = network_.throats[push.valve];
-        const bool to_right = task.start.throats[push.valve].to_right;
-        const double liquid_ml = push.valve_ml * amount_;
-        const double gas = push.valve_gas * amount_;
-        give(task, to_right ? valve.left : valve.right, -liquid_ml, -gas);
-        give(task, to_right ? valve.right : valve.left, liquid_ml, gas);
-    }
-    if (push.shrink == 0 && push.gas_leaves == nullptr)
-        return;
-    // One step or many: exponentials of the parts multiply, as do shares of what is left.
-    const double shrinks = std::expm1(-push.shrink * amount_);
-    for (std::size_t i = 0; i < size; ++i) {
-        const CellState& cell = task.start.cells[i];
-        const bool leaves = push.gas_leaves != nullptr && (*push.gas_leaves)[i];
-        give(task, i, task.joined.holds[task.joined.body[i]] ? shrinks * cell.liquid_ml : 0,
-             leaves ? -amount_ / push.gas_left * cell.gas : 0);
-    }
-}
-
 /// Levels, liquid and gas volumes that belong to the unknowns.
 void Stepper::findVolumes(const Task& task)
 {
-    if (task.isToMark()) {
-        amount_ = unknown_.back();
-        open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount_;
-        setSources(task);
-    }
+    if (task.isToMark())
+        setAmount(task, unknown_.back());
     gas_volume_ = resting_gas_;
     largest_ml_ = resting_ml_;
     outside_mm_ = resting_outside_mm_;
@@ -273,9 +226,9 @@ void Stepper::write(const Task& task, FillState& end)
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
         writeCell(task, i, end);
         if (task.joined.open[task.joined.region[i]])
-            end.gas_out += gas_source_[i];
+            end.gas_out += amount_ * gas_source_rate_[i];
         else if (task.push.gas_leaves != nullptr)
-            end.gas_out -= gas_source_[i];
+            end.gas_out -= amount_ * gas_source_rate_[i];
     }
     for (const Joined::GasThroat& gas : task.joined.gas_throats) {
         const double passed = unknown_[gas.gas];
@@ -287,7 +240,7 @@ void Stepper::write(const Task& task, FillState& end)
     }
     gained_.resize(network_.cells.size());
     for (std::size_t i = 0; i < network_.cells.size(); ++i)
-        gained_[i] = end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - source_[i];
+        gained_[i] = end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - liquid_amount_ * source_rate_[i];
     findGains(task, gained_, through_);
 }
 
@@ -345,8 +298,7 @@ bool Stepper::solve(const FillState& start, const Joined& joined, const Push& pu
                     bool with_rates, FillState& end)
 {
     const Task task{start, joined, push};
-    amount_ = amount;
-    setSources(task);
+    setAmount(task, amount);
     firstGuess(task);
     if (with_rates)
         followRates(task);
@@ -361,7 +313,7 @@ bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& 
                       double& amount, FillState& end)
 {
     const Task task{start, joined, push, &mark};
-    amount_ = amount;
+    setAmount(task, amount);
     firstGuess(task);
     followRates(task);
     const std::size_t head = mark.isLevel() ? joined.head_at[joined.reach[mark.cell]] : Joined::none;

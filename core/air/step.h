@@ -96,8 +96,8 @@ public:
     explicit Stepper(const FillNetwork& network) : network_(network) {}
 
     /// Returns false, with `end` undefined, if there is no solution near. `end` keeps start's modes.
-    /// `with_rates`: findRates() was called for the same, and the search starts where they and the last
-    /// solution since then lead.
+    /// findRates() was called for the same; `with_rates`: it found them, and the search starts where they and
+    /// the last solution since then lead.
     bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
                FillState& end);
 
@@ -135,7 +135,7 @@ private:
     void firstGuess(const Task& task);
     void followRates(const Task& task);
     void keepBend(const Task& task);
-    void setSources(const Task& task);
+    void setAmount(const Task& task, double amount);
     void give(const Task& task, std::size_t cell, double liquid_ml, double gas);
     void setSourceRates(const Task& task);
     void setCellRates(const Task& task);
@@ -170,8 +170,9 @@ private:
 
     const FillNetwork& network_;
     long effort_ = 0;
-    double amount_ = 0;  ///< of the push
-    double open_mm_ = 0; ///< pressure of what is open, after the step
+    double amount_ = 0;        ///< of the push
+    double liquid_amount_ = 0; ///< what the rates of liquid that is given are times
+    double open_mm_ = 0;       ///< pressure of what is open, after the step
     /// Heads over the pressure of what is open, gas through throats, and, to a mark, the amount. Under vacuum
     /// little would be left of the digits of heads and pressures themselves.
     std::vector<double> unknown_;
@@ -186,10 +187,6 @@ private:
     std::vector<double> pressure_pull_; ///< how P G grows with its P
     std::vector<double> level_;
     std::vector<LiquidUnder> liquid_;
-    std::vector<double> source_;      ///< liquid that each cell is given from outside
-    std::vector<double> gas_source_;  ///< gas likewise
-    std::vector<double> given_ml_;    ///< liquid that each body is given
-    std::vector<double> given_gas_;   ///< gas that each closed region is given
     std::vector<double> gas_volume_;  ///< per closed region
     std::vector<double> resting_gas_; ///< of it, over liquid that stays
     double resting_ml_ = 0;           ///< the most liquid of a cell that keeps its own
@@ -200,9 +197,10 @@ private:
     std::vector<double> through_;
     std::vector<double> gained_;    ///< liquid of each cell beside what it is given
     std::vector<std::size_t> near_; ///< where in its table each cell's level was last
-    std::vector<double> source_rate_;
-    std::vector<double> given_ml_rate_;
-    std::vector<double> given_gas_rate_;
+    std::vector<double> source_rate_;     ///< liquid that each cell is given from outside
+    std::vector<double> gas_source_rate_; ///< gas likewise
+    std::vector<double> given_ml_rate_;   ///< liquid that each body is given
+    std::vector<double> given_gas_rate_;  ///< gas that each closed region is given
     std::vector<double> unknown_rate_; ///< of the unknowns, then of the pressures
     std::vector<double> bend_; ///< likewise: how far from the rates the last solution lay, per amount^2
     double bend_amount_ = 0;   ///< of the push, of that solution; 0: none yet

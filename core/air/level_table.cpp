@@ -149,17 +149,17 @@ LevelTable::LevelTable(const std::vector<double>& levels_mm, const std::vector<d
 
 LiquidUnder LevelTable::under(double level_mm, std::size_t& near) const
 {
-    if (pieces_.empty())
-        return {};
-    if (level_mm <= pieces_.front().low_mm) {
-        const Piece& first = pieces_.front();
-        return {first.low_ml + first.low_slope * (level_mm - first.low_mm), first.low_slope};
-    }
-    if (level_mm >= pieces_.back().high_mm) {
-        const Piece& last = pieces_.back();
-        return {last.high_ml + last.high_slope * (level_mm - last.high_mm), last.high_slope};
-    }
-    if (near >= pieces_.size() || level_mm < pieces_[near].low_mm || level_mm >= pieces_[near].high_mm) {
+    if (near >= pieces_.size() || !(level_mm > pieces_[near].low_mm && level_mm < pieces_[near].high_mm)) {
+        if (pieces_.empty())
+            return {};
+        if (level_mm <= pieces_.front().low_mm) {
+            const Piece& first = pieces_.front();
+            return {first.low_ml + first.low_slope * (level_mm - first.low_mm), first.low_slope};
+        }
+        if (level_mm >= pieces_.back().high_mm) {
+            const Piece& last = pieces_.back();
+            return {last.high_ml + last.high_slope * (level_mm - last.high_mm), last.high_slope};
+        }
         const auto after =
             std::upper_bound(pieces_.begin(), pieces_.end(), level_mm,
                              [](double level, const Piece& piece) { return level < piece.high_mm; });

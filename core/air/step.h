@@ -19,12 +19,12 @@ struct Joined {
     std::vector<std::size_t> region;      ///< of each cell, named by its least cell
     std::vector<std::size_t> reach;       ///< likewise
     std::vector<std::size_t> body;        ///< likewise
-    std::vector<char> open;               ///< per region
-    std::vector<char> has_gas;            ///< per region: closed, and holds gas or is bubbled into
+    std::vector<int> open;                ///< per region
+    std::vector<int> has_gas;             ///< per region: closed, and holds gas or is bubbled into
     std::vector<double> gas;              ///< per region
-    std::vector<char> live;               ///< per cell: it has a level
-    std::vector<char> holds;              ///< per body: it has a cell that has a level
-    std::vector<char> moves;              ///< per body: its liquid can move
+    std::vector<int> live;                ///< per cell: it has a level
+    std::vector<int> holds;               ///< per body: it has a cell that has a level
+    std::vector<int> moves;               ///< per body: its liquid can move
     std::vector<std::size_t> head_at;     ///< unknown of each reach
     std::vector<std::size_t> pressure_at; ///< of each region: which of `closed` it is
     std::vector<std::size_t> row_of;      ///< of each cell: its body's row, where that moves

@@ -16,15 +16,15 @@ bool Stepper::setPressures(const Task& task)
 {
     const Joined& joined = task.joined;
     const std::size_t size = unknown_.size();
-    const double atmosphere = task.start.atmosphere_mm;
+    const double per_mm = 1 / task.start.atmosphere_mm;
     pressure_by_.assign(joined.closed.size() * size, 0);
     pressure_pull_.resize(joined.closed.size());
     for (std::size_t k = 0; k < joined.closed.size(); ++k)
-        pressure_pull_[k] = gas_volume_[k] / atmosphere;
+        pressure_pull_[k] = gas_volume_[k] * per_mm;
     for (const Joined::Moving& moving : joined.moving) {
         if (moving.pressure == Joined::none)
             continue;
-        const double share = (pressure_[moving.pressure] + open_mm_ + atmosphere) / atmosphere;
+        const double share = 1 + (pressure_[moving.pressure] + open_mm_) * per_mm;
         const double pull = share * liquid_[moving.cell].ml_per_mm;
         pressure_pull_[moving.pressure] += pull;
         pressure_by_[moving.pressure * size + moving.head] -= pull;
@@ -42,9 +42,10 @@ bool Stepper::setPressures(const Task& task)
         double* const by = &pressure_by_[k * size];
         if (task.isToMark())
             by[size - 1] += gasMissingRate(task, k);
+        const double give = 1 / pressure_pull_[k];
         for (std::size_t c = 0; c < size; ++c)
-            by[c] /= pressure_pull_[k];
-        pressure_change_[k] = gas_missing_[k] / pressure_pull_[k];
+            by[c] *= give;
+        pressure_change_[k] = gas_missing_[k] * give;
     }
     return true;
 }

@@ -171,7 +171,6 @@ bool Stepper::newton(const Task& task)
     const std::size_t equations = task.joined.unknowns + (task.isToMark() ? 1 : 0);
     if (!task.joined.isSquare() || unknown_.size() != equations)
         return false;
-    setResting(task);
     findVolumes(task);
     double residual = findResiduals(task);
     double looked_at = HUGE_VAL;
@@ -240,16 +239,15 @@ void Stepper::write(const Task& task, FillState& end)
     }
     gained_.resize(network_.cells.size());
     for (std::size_t i = 0; i < network_.cells.size(); ++i)
-        gained_[i] = end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - liquid_amount_ * source_rate_[i];
+        gained_[i] =
+            end.cells[i].liquid_ml - task.start.cells[i].liquid_ml - liquid_amount_ * source_rate_[i];
     findGains(task, gained_, through_);
 }
 
 /// What ran over a weir is what has come to be on its lower side: the joined liquid is a tree there.
 void Stepper::findGains(const Task& task, const std::vector<double>& liquid_ml, std::vector<double>& through)
 {
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        if (task.start.throats[j].mode != Mode::weir)
-            continue;
+    for (const std::size_t j : task.joined.weirs) {
         const Throat& weir = network_.throats[j];
         seen_.assign(network_.cells.size(), 0);
         seen_[task.start.throats[j].to_right ? weir.right : weir.left] = 1;

@@ -195,13 +195,13 @@ private:
     double outside_mm_ = 0; ///< the farthest that a level is beyond the ends of its cell
     std::vector<char> seen_;
     std::vector<double> through_;
-    std::vector<double> gained_;    ///< liquid of each cell beside what it is given
-    std::vector<std::size_t> near_; ///< where in its table each cell's level was last
+    std::vector<double> gained_;          ///< liquid of each cell beside what it is given
+    std::vector<std::size_t> near_;       ///< where in its table each cell's level was last
     std::vector<double> source_rate_;     ///< liquid that each cell is given from outside
     std::vector<double> gas_source_rate_; ///< gas likewise
     std::vector<double> given_ml_rate_;   ///< liquid that each body is given
     std::vector<double> given_gas_rate_;  ///< gas that each closed region is given
-    std::vector<double> unknown_rate_; ///< of the unknowns, then of the pressures
+    std::vector<double> unknown_rate_;    ///< of the unknowns, then of the pressures
     std::vector<double> bend_; ///< likewise: how far from the rates the last solution lay, per amount^2
     double bend_amount_ = 0;   ///< of the push, of that solution; 0: none yet
     std::vector<double> liquid_rate_;

@@ -74,8 +74,6 @@ bool Stepper::eliminate()
         const double* const pivot = rows[column];
         for (std::size_t row = column + 1; row < size; ++row) {
             double* const other = rows[row];
-            if (other[column] == 0)
-                continue;
             const double factor = other[column] / pivot[column];
             for (std::size_t k = column + 1; k < size; ++k)
                 other[k] -= factor * pivot[k];

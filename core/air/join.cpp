@@ -1,6 +1,8 @@
 #include "core/air/step.h"
 
 #include <algorithm>
+#include <array>
+#include <cstddef>
 
 namespace siphonwright {
 namespace {
@@ -80,20 +82,45 @@ void joinBodies(const FillNetwork& network, FillState& state, std::size_t newest
     nameByLeast(joined.body);
 }
 
+/// What a mode joins.
+struct Joins {
+    bool liquid = false;
+    bool gas = false;
+    bool gas_passes = false;
+};
+
+Joins joinsOf(Mode mode)
+{
+    constexpr std::array<Joins, 11> joins = {{
+        {false, true, false},  // dry
+        {false, true, false},  // weir
+        {true, true, false},   // pool
+        {true, false, false},  // sealed
+        {true, false, true},   // bubbling
+        {true, false, true},   // surging
+        {false, true, false},  // opening
+        {false, false, false}, // drowned
+        {false, false, true},  // blowing
+        {false, false, true},  // gurgling
+        {false, false, false}, // shut
+    }};
+    return joins[static_cast<std::size_t>(mode)];
+}
+
 void joinCells(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
 {
     separate(joined.reach, network.cells.size());
     separate(joined.region, network.cells.size());
     joined.weirs.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const Mode mode = state.throats[j].mode;
         const Throat& throat = network.throats[j];
-        if (mode == Mode::weir)
-            joined.weirs.push_back(j);
-        if (mode == Mode::dry || mode == Mode::weir || mode == Mode::pool || mode == Mode::opening)
+        const Joins joins = joinsOf(state.throats[j].mode);
+        if (joins.gas)
             unite(joined.region, throat.left, throat.right);
-        if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
+        if (joins.liquid)
             unite(joined.reach, throat.left, throat.right);
+        if (state.throats[j].mode == Mode::weir)
+            joined.weirs.push_back(j);
     }
     nameByLeast(joined.reach);
     nameByLeast(joined.region);
@@ -113,14 +140,12 @@ void findGas(const FillNetwork& network, const FillState& state, const Push& pus
     sumGas(state, joined);
     joined.has_gas.assign(size, 0);
     for (std::size_t i = 0; i < size; ++i)
-        joined.has_gas[i] = joined.region[i] == i && !joined.open[i] && joined.gas[i] > no_gas;
+        joined.has_gas[i] = (joined.open[i] == 0) & (joined.gas[i] > no_gas); // only where it names a region
     const auto comesIn = [&](std::size_t cell) {
         joined.has_gas[joined.region[cell]] = !joined.open[joined.region[cell]];
     };
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const Mode mode = state.throats[j].mode;
-        if (mode == Mode::bubbling || mode == Mode::surging || mode == Mode::blowing ||
-            mode == Mode::gurgling)
+        if (joinsOf(state.throats[j].mode).gas_passes)
             comesIn(gasTo(network.throats[j], state.throats[j]));
     }
     if (push.valve_gas != 0) {
@@ -141,7 +166,7 @@ void findMoving(const FillNetwork& network, FillState& state, const Push& push, 
     for (std::size_t i = 0; i < size; ++i) {
         const std::size_t region = joined.region[i];
         const std::size_t body = joined.body[i];
-        joined.live[i] = joined.open[region] || joined.has_gas[region];
+        joined.live[i] = joined.open[region] | joined.has_gas[region];
         if (joined.live[i]) {
             joined.moves[body] = joined.moves[body] || holds[body] || push.shrink != 0;
             holds[body] = 1;
@@ -231,8 +256,9 @@ void listJoined(const FillNetwork& network, const FillState& state, Joined& join
     listCells(joined);
     joined.gas_throats.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        // What surges passes a given volume.
         const Mode mode = state.throats[j].mode;
-        if (mode != Mode::bubbling && mode != Mode::blowing && mode != Mode::gurgling)
+        if (!joinsOf(mode).gas_passes || mode == Mode::surging)
             continue;
         const std::size_t from = gasFrom(network.throats[j], state.throats[j]);
         const std::size_t to = gasTo(network.throats[j], state.throats[j]);

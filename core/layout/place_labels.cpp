@@ -105,7 +105,8 @@ bool inTheWay(const LabelPlace& a, const Extent& of_a, const LabelPlace& b, cons
 
 class Placer {
 public:
-    explicit Placer(const std::vector<LabelWish>& wishes) : wishes_(wishes), chosen_(wishes.size())
+    Placer(const std::vector<LabelWish>& wishes, std::size_t starts)
+        : wishes_(wishes), starts_(starts), chosen_(wishes.size())
     {
         for (const LabelWish& wish : wishes) {
             extents_.emplace_back(wish.places.begin(), wish.places.end());
@@ -120,12 +121,12 @@ public:
 
     /// The best of what several first choices come to: which label chooses first decides much. One that found
     /// no place is the first to choose from then on.
-    Chosen place(std::size_t starts)
+    Chosen place()
     {
         Chosen best;
         double least = std::numeric_limits<double>::infinity();
         std::vector<std::size_t> found_none(wishes_.size());
-        for (std::size_t start = 0; start < starts; ++start) {
+        for (std::size_t start = 0; start < starts_; ++start) {
             placeFrom(turnOf(start, found_none));
             double cost = 0;
             for (std::size_t label = 0; label < wishes_.size(); ++label) {
@@ -169,7 +170,9 @@ private:
         std::fill(chosen_.begin(), chosen_.end(), std::nullopt);
         for (const std::size_t label : turn)
             chosen_[label] = firstFree(label);
-        constexpr int sweeps = 3;
+        // Each sweep looks at every place of every label against every other.
+        constexpr std::size_t many = 60;
+        const int sweeps = turn.size() > many ? 1 : 3;
         for (int sweep = 0; sweep < sweeps; ++sweep) {
             bool better = false;
             for (const std::size_t label : turn)
@@ -208,7 +211,8 @@ private:
     /// Take a better place, those in the way moving elsewhere, if that is less in all.
     bool improve(std::size_t label)
     {
-        const std::size_t most_moved = chosen_[label] ? 2 : 5; // more for who has no place yet
+        // More for who has no place yet, where there is time for it.
+        const std::size_t most_moved = chosen_[label] || starts_ == 1 ? 2 : 5;
         constexpr double least_gain = 1e-9;
         const double now = costOf(label);
         for (const std::size_t i : by_cost_[label]) {
@@ -238,6 +242,7 @@ private:
     }
 
     const std::vector<LabelWish>& wishes_;
+    const std::size_t starts_;
     std::vector<std::vector<std::size_t>> by_cost_;
     std::vector<std::vector<Extent>> extents_; ///< by label and place
     Chosen chosen_;
@@ -276,7 +281,7 @@ bool crosses(const LabelLeader& a, const LabelLeader& b)
 
 std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes, std::size_t starts)
 {
-    return Placer(wishes).place(std::max<std::size_t>(starts, 1));
+    return Placer(wishes, std::max<std::size_t>(starts, 1)).place();
 }
 
 } // namespace siphonwright

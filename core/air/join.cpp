@@ -140,7 +140,7 @@ void findGas(const FillNetwork& network, const FillState& state, const Push& pus
     sumGas(state, joined);
     joined.has_gas.assign(size, 0);
     for (std::size_t i = 0; i < size; ++i)
-        joined.has_gas[i] = (joined.open[i] == 0) & (joined.gas[i] > no_gas); // only where it names a region
+        joined.has_gas[i] = !joined.open[i] && joined.gas[i] > no_gas; // summed where a region is named
     const auto comesIn = [&](std::size_t cell) {
         joined.has_gas[joined.region[cell]] = !joined.open[joined.region[cell]];
     };

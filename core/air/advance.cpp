@@ -12,10 +12,6 @@ namespace {
 constexpr long most_effort = 70'000;
 constexpr int most_halvings = 40;
 constexpr double finest_push = 1e-13;
-/// Of the push: what changes by less does not.
-constexpr double no_rate = 1e-9;
-/// So far along the push, of its scale, a goal's change is looked at.
-constexpr double glance = 1e-7;
 /// Of the scale: longer steps are looked at again for flows that have turned on the way.
 constexpr double sure_share = 1.0 / 8;
 /// Of the scale: a flow that turns on a shorter way turns at once.
@@ -109,7 +105,12 @@ bool FillRun::isPast(const Mark& mark) const
         const double over_mm = trial_.cells[mark.cell].level_mm - mark.level_mm;
         return (mark.rising ? over_mm : -over_mm) > at_level_mm;
     }
-    return mark.isAny() && apartAtValve(mark, state_) * apartAtValve(mark, trial_) < 0;
+    if (!mark.isAny())
+        return false;
+    const Throat& valve = network_.throats[push_.valve];
+    return apart(mark, state_.cells[valve.left], state_.cells[valve.right]) *
+               apart(mark, trial_.cells[valve.left], trial_.cells[valve.right]) <
+           0;
 }
 
 /// The mark that the broken margin which secants find first has gone past in trial_; nothing if there is
@@ -195,151 +196,6 @@ FillRun::Trial FillRun::locate(double amount)
         margins_low_.swap(now);
     }
     return solve(high) ? Trial{high, leastOf(margins_high_)} : Trial{};
-}
-
-void FillRun::Ahead::take(double other_amount, std::size_t other_margin, const Mark& other_mark)
-{
-    if (other_amount < amount)
-        *this = {other_amount, other_margin, other_mark};
-}
-
-/// How much of the push takes a level to a mark if all goes on as it begins; infinite if it does not go
-/// there.
-double FillRun::amountTo(const Mark& mark, double margin) const
-{
-    if (!mark.isLevel() || !std::isfinite(margin))
-        return HUGE_VAL;
-    const double rate = stepper_.liquidRate(mark.cell);
-    if (!(std::abs(rate) > no_rate) || (rate > 0) != mark.rising)
-        return HUGE_VAL;
-    if (!(margin > at_level_mm))
-        return 0;
-    // Cells that share the level take their share.
-    double wanted_ml = 0;
-    double together = 0;
-    for (std::size_t i = 0; i < network_.cells.size(); ++i) {
-        if (joined_.reach[i] != joined_.reach[mark.cell] || joined_.region[i] != joined_.region[mark.cell])
-            continue;
-        wanted_ml += network_.cells[i].volume.under(mark.level_mm).liquid_ml - state_.cells[i].liquid_ml;
-        together += stepper_.liquidRate(i);
-    }
-    const double amount = wanted_ml / together;
-    return amount > 0 ? amount : margin / std::abs(stepper_.levelRate(mark.cell));
-}
-
-/// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
-double FillRun::marginAhead(std::size_t i, const Mark& mark) const
-{
-    const bool fills_with_gas = mark.isLevel() && !mark.rising && joined_.live[mark.cell] &&
-                                state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
-    return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
-                          : margins_before_[i];
-}
-
-/// What a mark at a valve wants to be nothing.
-double FillRun::apartAtValve(const Mark& mark, const FillState& state) const
-{
-    const Throat& valve = network_.throats[push_.valve];
-    const CellState& left = state.cells[valve.left];
-    const CellState& right = state.cells[valve.right];
-    return mark.what == Mark::What::one_head ? headAt(valve, left) - headAt(valve, right)
-                                             : left.pressure_mm - right.pressure_mm;
-}
-
-/// How much of the push leads to the goal, or to one head at the valve, if its margin goes on to fall as it
-/// begins to.
-double FillRun::glanceAt(const Goal& goal)
-{
-    const double margin = goal(state_);
-    if (!(margin > at_level_mm))
-        return 0;
-    glanced_ = state_;
-    const double along = glance * scale_;
-    for (std::size_t i = 0; i < glanced_.cells.size(); ++i) {
-        CellState& cell = glanced_.cells[i];
-        cell.level_mm += along * stepper_.levelRate(i);
-        cell.liquid_ml += along * stepper_.liquidRate(i);
-        cell.pressure_mm += along * stepper_.pressureRate(i);
-        cell.head_mm += along * (stepper_.levelRate(i) + stepper_.pressureRate(i));
-    }
-    const double fall = margin - goal(glanced_);
-    return fall > 0 ? margin / fall * along : HUGE_VAL;
-}
-
-/// The margin that is used up first if all goes on as it begins, and what takes it there; the goal is the
-/// last.
-FillRun::Ahead FillRun::lookAhead()
-{
-    Ahead ahead;
-    findMarks(network_, state_, covered_, marks_);
-    for (std::size_t i = 0; i < marks_.size(); ++i)
-        ahead.take(amountTo(marks_[i], marginAhead(i, marks_[i])), i, marks_[i]);
-    const std::size_t last = margins_before_.size() - 1;
-    const double goal = margins_before_[last];
-    if (!std::isfinite(goal))
-        return ahead;
-    for (const Mark& mark : *goal_marks_) {
-        const double to =
-            mark.isLevel() ? amountTo(mark, goal) : glanceAt([this, &mark](const FillState& state) {
-                return std::abs(apartAtValve(mark, state));
-            });
-        ahead.take(to, last, mark);
-    }
-    if (goal_marks_->empty() || !(goal > at_level_mm))
-        ahead.take(glanceAt(*goal_), last, {});
-    return ahead;
-}
-
-/// Whether a weir or bubbling that begins its way has run back all in all by the end of the step in trial_.
-bool FillRun::runsBackLater() const
-{
-    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
-        const Mode mode = state_.throats[j].mode;
-        if ((mode == Mode::weir || mode == Mode::bubbling) && flow_rates_[j] > no_rate &&
-            stepper_.through(j) < 0)
-            return true;
-    }
-    return false;
-}
-
-/// Whether a weir or bubbling that runs its way all in all has turned at the end of the step in trial_.
-bool FillRun::turnsOnTheWay()
-{
-    bool any = false;
-    for (const ThroatState& throat : state_.throats)
-        any = any || throat.mode == Mode::weir || throat.mode == Mode::bubbling;
-    if (!any)
-        return false;
-    rates_ = Rates::unknown;
-    if (!stepper_.findRates(trial_, joined_, push_))
-        return true;
-    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
-        const Mode mode = state_.throats[j].mode;
-        if ((mode == Mode::weir || mode == Mode::bubbling) && stepper_.throughRate(j) < -no_rate)
-            return true;
-    }
-    return false;
-}
-
-/// Changes the first weir, bubbling or blowing that runs against its direction from the start, once at a
-/// place: what comes back to it there, or after a surge, is looked at step by step. True if one did.
-bool FillRun::turnsAtOnce()
-{
-    if (at_ - last_surge_at_ <= same_place * scale_)
-        return false;
-    for (std::size_t j = 0; j < state_.throats.size(); ++j) {
-        const ThroatState next = turnedMode(state_.throats[j]);
-        const auto came_back = [j, next](const Change& other) {
-            return other.throat == j && other.left == next;
-        };
-        if (next == state_.throats[j] || stepper_.throughRate(j) >= -no_rate ||
-            std::any_of(changes_.begin(), changes_.end(), came_back))
-            continue;
-        change(j, next);
-        last_change_at_ = at_;
-        return true;
-    }
-    return false;
 }
 
 /// Solves as far as `most`, or to where the first margin is used up.

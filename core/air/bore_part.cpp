@@ -59,6 +59,26 @@ double chordAt(double half_bore_mm, double offset_mm)
     return 2 * std::sqrt(std::max(0.0, (half_bore_mm - offset_mm) * (half_bore_mm + offset_mm)));
 }
 
+/// Gauss-Legendre's ten places of a stretch from 0 to 1, moved towards both ends, where the area starts as
+/// the power 3/2 of the distance and the chord as its root: by x^2 (3 - 2x).
+struct Gauss {
+    double place = 0;
+    double weight = 0;
+};
+
+constexpr std::array<Gauss, 10> gauss_places = [] {
+    constexpr std::array<double, 5> node = {0.148874338981631, 0.433395394129247, 0.679409568299024,
+                                            0.865063366688985, 0.973906528517172};
+    constexpr std::array<double, 5> weight = {0.295524224714753, 0.269266719309996, 0.219086362515982,
+                                              0.149451349150581, 0.066671344308688};
+    std::array<Gauss, 10> places;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const double x = (1 + (i % 2 == 0 ? node[i / 2] : -node[i / 2])) / 2;
+        places[i] = {x * x * (3 - 2 * x), weight[i / 2] * 6 * x * (1 - x)};
+    }
+    return places;
+}();
+
 /// Where an arc is steepest; before its start for a straight.
 double steepestPlace(const Stretch& stretch)
 {
@@ -185,20 +205,16 @@ LiquidUnder BorePart::underOfArc(double level_mm) const
     return sum;
 }
 
-/// Part of an arc that is full, empty, or cut by the level throughout. Its steps shrink towards both ends,
-/// where the area starts as the power 3/2 of the distance and the chord as its root.
+/// Part of an arc that is full, empty, or cut by the level throughout.
 LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halvings) const
 {
-    constexpr std::array<double, 5> node = {0.148874338981631, 0.433395394129247, 0.679409568299024,
-                                            0.865063366688985, 0.973906528517172};
-    constexpr std::array<double, 5> weight = {0.295524224714753, 0.269266719309996, 0.219086362515982,
-                                              0.149451349150581, 0.066671344308688};
     const double r = half_bore_mm_;
     const double along = to - from;
     const At middle = section((from + to) / 2);
-    const double length_mm = 2 * radius_mm_ * (std::atan(to) - std::atan(from));
-    if (middle.z_mm + r * middle.k <= level_mm)
+    if (middle.z_mm + r * middle.k <= level_mm) {
+        const double length_mm = 2 * radius_mm_ * (std::atan(to) - std::atan(from));
         return {std::numbers::pi * r * r * length_mm / mm3_per_ml, 0};
+    }
     if (middle.z_mm - r * middle.k >= level_mm)
         return {};
     const double k_from = section(from).k;
@@ -211,21 +227,22 @@ LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halv
     }
     double area = 0;
     double surface = 0;
-    for (std::size_t j = 0; j < 2 * node.size(); ++j) {
-        const double x = (1 + (j % 2 == 0 ? node[j / 2] : -node[j / 2])) / 2;
-        const double t = from + along * x * x * (3 - 2 * x);
+    for (const Gauss& gauss : gauss_places) {
+        const double t = from + along * gauss.place;
         const At here = section(t);
-        const double mm = weight[j / 2] * 6 * x * (1 - x) * along * radius_mm_ / (1 + t * t);
+        const double share = gauss.weight / (1 + t * t);
         if (here.k < level_limit) {
-            area += here.z_mm < level_mm ? mm * std::numbers::pi : 0;
+            area += here.z_mm < level_mm ? share * std::numbers::pi : 0;
             continue;
         }
-        const double offset = std::clamp((level_mm - here.z_mm) / here.k / r, -1.0, 1.0);
+        const double per_k = 1 / here.k;
+        const double offset = std::clamp((level_mm - here.z_mm) * per_k / r, -1.0, 1.0);
         const double half_chord = std::sqrt((1 - offset) * (1 + offset));
-        area += mm * (std::numbers::pi - arcCosine(offset) + offset * half_chord);
-        surface += mm * 2 * half_chord / here.k;
+        area += share * (std::numbers::pi - arcCosine(offset) + offset * half_chord);
+        surface += share * 2 * half_chord * per_k;
     }
-    return {area * r * r / mm3_per_ml, surface * r / mm3_per_ml};
+    const double mm = along * radius_mm_;
+    return {mm * area * r * r / mm3_per_ml, mm * surface * r / mm3_per_ml};
 }
 
 std::uint64_t BorePart::mixedInto(std::uint64_t mark) const

@@ -1,6 +1,8 @@
 #include "core/air/step.h"
 
 #include <algorithm>
+#include <array>
+#include <cstddef>
 
 namespace siphonwright {
 namespace {
@@ -60,44 +62,75 @@ bool coversValve(const FillNetwork& network, const Throat& valve, std::size_t ce
 
 namespace {
 
-bool joinsGas(Mode mode)
+/// Liquid that weirs join, too. A weir between liquid that is joined all the way round is set dry.
+void joinBodies(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
 {
-    return mode == Mode::dry || mode == Mode::weir || mode == Mode::pool || mode == Mode::opening;
-}
-
-void joinLiquid(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
-{
-    separate(joined.reach, network.cells.size());
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const Mode mode = state.throats[j].mode;
-        if (mode == Mode::pool || mode == Mode::sealed || mode == Mode::bubbling || mode == Mode::surging)
-            unite(joined.reach, network.throats[j].left, network.throats[j].right);
-    }
-    nameByLeast(joined.reach);
     joined.body = joined.reach;
+    if (joined.weirs.empty())
+        return;
     const auto run = [&](std::size_t j) {
-        if (state.throats[j].mode == Mode::weir &&
-            !unite(joined.body, network.throats[j].left, network.throats[j].right))
+        if (!unite(joined.body, network.throats[j].left, network.throats[j].right))
             state.throats[j].mode = Mode::dry;
     };
-    if (newest < network.throats.size())
+    if (newest < network.throats.size() && state.throats[newest].mode == Mode::weir)
         run(newest);
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+    for (const std::size_t j : joined.weirs) {
         if (j != newest)
             run(j);
     }
+    std::erase_if(joined.weirs, [&](std::size_t j) { return state.throats[j].mode != Mode::weir; });
     nameByLeast(joined.body);
 }
 
-void joinGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
+/// What a mode joins.
+struct Joins {
+    bool liquid = false;
+    bool gas = false;
+    bool gas_passes = false;
+};
+
+Joins joinsOf(Mode mode)
+{
+    constexpr std::array<Joins, 11> joins = {{
+        {false, true, false},  // dry
+        {false, true, false},  // weir
+        {true, true, false},   // pool
+        {true, false, false},  // sealed
+        {true, false, true},   // bubbling
+        {true, false, true},   // surging
+        {false, true, false},  // opening
+        {false, false, false}, // drowned
+        {false, false, true},  // blowing
+        {false, false, true},  // gurgling
+        {false, false, false}, // shut
+    }};
+    return joins[static_cast<std::size_t>(mode)];
+}
+
+void joinCells(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
+{
+    separate(joined.reach, network.cells.size());
+    separate(joined.region, network.cells.size());
+    joined.weirs.clear();
+    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+        const Throat& throat = network.throats[j];
+        const Joins joins = joinsOf(state.throats[j].mode);
+        if (joins.gas)
+            unite(joined.region, throat.left, throat.right);
+        if (joins.liquid)
+            unite(joined.reach, throat.left, throat.right);
+        if (state.throats[j].mode == Mode::weir)
+            joined.weirs.push_back(j);
+    }
+    nameByLeast(joined.reach);
+    nameByLeast(joined.region);
+    joinBodies(network, state, newest, joined);
+}
+
+/// Which regions hold gas of their own: what is left of it, or what comes in.
+void findGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
 {
     const std::size_t size = network.cells.size();
-    separate(joined.region, size);
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (joinsGas(state.throats[j].mode))
-            unite(joined.region, network.throats[j].left, network.throats[j].right);
-    }
-    nameByLeast(joined.region);
     joined.open.assign(size, 0);
     joined.open[0] = 1;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
@@ -107,52 +140,42 @@ void joinGas(const FillNetwork& network, const FillState& state, const Push& pus
     sumGas(state, joined);
     joined.has_gas.assign(size, 0);
     for (std::size_t i = 0; i < size; ++i)
-        joined.has_gas[i] = joined.region[i] == i && !joined.open[i] && joined.gas[i] > no_gas;
+        joined.has_gas[i] = !joined.open[i] && joined.gas[i] > no_gas; // summed where a region is named
+    const auto comesIn = [&](std::size_t cell) {
+        joined.has_gas[joined.region[cell]] = !joined.open[joined.region[cell]];
+    };
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const ThroatState& throat = state.throats[j];
-        if (throat.mode != Mode::bubbling && throat.mode != Mode::surging && throat.mode != Mode::blowing &&
-            throat.mode != Mode::gurgling)
-            continue;
-        // Gurgling gas goes against the liquid.
-        const bool to_right = throat.to_right == (throat.mode != Mode::gurgling);
-        const std::size_t to = joined.region[to_right ? network.throats[j].right : network.throats[j].left];
-        joined.has_gas[to] = !joined.open[to];
+        if (joinsOf(state.throats[j].mode).gas_passes)
+            comesIn(gasTo(network.throats[j], state.throats[j]));
     }
     if (push.valve_gas != 0) {
         const Throat& valve = network.throats[push.valve];
-        const std::size_t to = joined.region[state.throats[push.valve].to_right ? valve.right : valve.left];
-        joined.has_gas[to] = !joined.open[to];
+        comesIn(state.throats[push.valve].to_right ? valve.right : valve.left);
     }
 }
 
-/// What holds no gas is full, and has no level of its own. The rounding that is left of its gas and that is
-/// missing of its liquid stay on the books.
-void findFull(const FillNetwork& network, FillState& state, Joined& joined)
+/// Which cells have a level, and which bodies move. What holds no gas is full, and has no level of its own:
+/// the rounding that is left of its gas and that is missing of its liquid stay on the books.
+void findMoving(const FillNetwork& network, FillState& state, const Push& push, Joined& joined)
 {
-    joined.live.assign(network.cells.size(), 0);
-    for (std::size_t i = 0; i < network.cells.size(); ++i) {
+    const std::size_t size = network.cells.size();
+    std::vector<int>& holds = joined.holds;
+    joined.live.resize(size);
+    holds.assign(size, 0);
+    joined.moves.assign(size, 0);
+    for (std::size_t i = 0; i < size; ++i) {
         const std::size_t region = joined.region[i];
-        joined.live[i] = joined.open[region] || joined.has_gas[region];
+        const std::size_t body = joined.body[i];
+        joined.live[i] = joined.open[region] | joined.has_gas[region];
+        if (joined.live[i]) {
+            joined.moves[body] = joined.moves[body] || holds[body] || push.shrink != 0;
+            holds[body] = 1;
+        }
         CellState& cell = state.cells[i];
         if (cell.full || joined.open[region] || joined.gas[region] > no_gas)
             continue;
         cell.level_mm = network.cells[i].top_mm;
         cell.full = true;
-    }
-}
-
-void findMoving(const FillNetwork& network, const Push& push, Joined& joined)
-{
-    const std::size_t size = network.cells.size();
-    std::vector<char>& holds = joined.holds;
-    holds.assign(size, 0);
-    joined.moves.assign(size, 0);
-    for (std::size_t i = 0; i < size; ++i) {
-        if (!joined.live[i])
-            continue;
-        const std::size_t body = joined.body[i];
-        joined.moves[body] = joined.moves[body] || holds[body] || push.shrink != 0;
-        holds[body] = 1;
     }
     const auto pushOn = [&](std::size_t cell) { joined.moves[joined.body[cell]] = holds[joined.body[cell]]; };
     if (push.pour_ml != 0)
@@ -169,9 +192,10 @@ bool endDryBubbling(const FillNetwork& network, FillState& state, const Joined& 
     bool ended = false;
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         ThroatState& throat = state.throats[j];
-        const std::size_t from = throat.to_right ? network.throats[j].left : network.throats[j].right;
-        const std::size_t region = joined.region[from];
-        if (throat.mode != Mode::bubbling || joined.open[region] || joined.has_gas[region])
+        if (throat.mode != Mode::bubbling)
+            continue;
+        const std::size_t region = joined.region[gasFrom(network.throats[j], throat)];
+        if (joined.open[region] || joined.has_gas[region])
             continue;
         throat = {Mode::sealed, true};
         ended = true;
@@ -197,30 +221,32 @@ void listCells(Joined& joined)
     joined.resting.clear();
     joined.closed.clear();
     joined.bodies = 0;
-    joined.next_in_region.assign(size, Joined::none);
+    joined.unknowns = 0;
+    joined.head_at.assign(size, Joined::none);
+    joined.pressure_at.assign(size, Joined::none);
     joined.row_of.assign(size, Joined::none);
-    std::vector<std::size_t>& row = joined.row_of;
-    for (std::size_t i = size; i-- > 0;) {
-        std::size_t& first = joined.next_in_region[joined.region[i]];
-        if (joined.region[i] == i)
-            continue;
-        // The region's least cell names it, and leads to the least of the others so far.
-        joined.next_in_region[i] = first;
-        first = i;
-    }
     for (std::size_t i = 0; i < size; ++i) {
         const std::size_t region = joined.region[i];
         const std::size_t body = joined.body[i];
-        const std::size_t head = joined.head_at[joined.reach[i]];
-        // A body is named by its least cell, which comes first.
-        if (joined.moves[body])
-            row[i] = body == i ? joined.bodies++ : row[body];
-        if (joined.has_gas[i])
+        // Each group is named by its least cell, which comes first.
+        if (joined.has_gas[i]) {
+            joined.pressure_at[i] = joined.closed.size();
             joined.closed.push_back(i);
-        if (joined.live[i] && head != Joined::none)
-            joined.moving.push_back({i, head, joined.pressure_at[region], joined.open[region] != 0});
-        else
+        }
+        if (joined.moves[body])
+            joined.row_of[i] = body == i ? joined.bodies++ : joined.row_of[body];
+        if (!joined.live[i] || !joined.moves[body]) {
             joined.resting.push_back(i);
+            continue;
+        }
+        std::size_t& head = joined.head_at[joined.reach[i]];
+        const bool alone = head == Joined::none;
+        if (alone)
+            head = joined.unknowns++;
+        for (Joined::Moving& other : joined.moving)
+            other.alone = other.alone && other.head != head;
+        joined.moving.push_back(
+            {i, joined.row_of[i], head, joined.pressure_at[region], joined.open[region] != 0, alone});
     }
 }
 
@@ -228,13 +254,16 @@ void listCells(Joined& joined)
 void listJoined(const FillNetwork& network, const FillState& state, Joined& joined)
 {
     listCells(joined);
-    joined.weirs.clear();
     joined.gas_throats.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (state.throats[j].mode == Mode::weir)
-            joined.weirs.push_back(j);
-        if (joined.gas_at[j] != Joined::none)
-            joined.gas_throats.push_back(j);
+        // What surges passes a given volume.
+        const Mode mode = state.throats[j].mode;
+        if (!joinsOf(mode).gas_passes || mode == Mode::surging)
+            continue;
+        const std::size_t from = gasFrom(network.throats[j], state.throats[j]);
+        const std::size_t to = gasTo(network.throats[j], state.throats[j]);
+        joined.gas_throats.push_back({j, joined.unknowns++, from, to, joined.pressure_at[joined.region[from]],
+                                      joined.pressure_at[joined.region[to]]});
     }
 }
 
@@ -242,32 +271,11 @@ void listJoined(const FillNetwork& network, const FillState& state, Joined& join
 
 void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined)
 {
-    joinLiquid(network, state, newest, joined);
+    joinCells(network, state, newest, joined);
     do {
-        joinGas(network, state, push, joined);
+        findGas(network, state, push, joined);
     } while (endDryBubbling(network, state, joined));
-    findFull(network, state, joined);
-    findMoving(network, push, joined);
-
-    const std::size_t size = network.cells.size();
-    joined.unknowns = 0;
-    joined.head_at.assign(size, Joined::none);
-    joined.pressure_at.assign(size, Joined::none);
-    joined.gas_at.assign(network.throats.size(), Joined::none);
-    for (std::size_t i = 0; i < size; ++i) {
-        std::size_t& head = joined.head_at[joined.reach[i]];
-        if (joined.live[i] && joined.moves[joined.body[i]] && head == Joined::none)
-            head = joined.unknowns++;
-    }
-    for (std::size_t i = 0; i < size; ++i) {
-        if (joined.has_gas[i])
-            joined.pressure_at[i] = joined.unknowns++;
-    }
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        const Mode mode = state.throats[j].mode;
-        if (mode == Mode::bubbling || mode == Mode::blowing || mode == Mode::gurgling)
-            joined.gas_at[j] = joined.unknowns++;
-    }
+    findMoving(network, state, push, joined);
     listJoined(network, state, joined);
 }
 

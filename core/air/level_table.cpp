@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace siphonwright {
 namespace {
@@ -77,7 +78,7 @@ private:
     void addStraight(const Node& low, const Node& high)
     {
         const double slope = (high.liquid_ml - low.liquid_ml) / (high.level_mm - low.level_mm);
-        pieces_.push_back({low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml, slope, slope});
+        pieces_.emplace_back(low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml, slope, slope);
     }
 
     void add(Node& low, Node& high)
@@ -125,9 +126,9 @@ private:
     {
         high.liquid_ml = std::max(high.liquid_ml, low.liquid_ml + 1e-3 * least_share * whole_ml_);
         const double mean = (high.liquid_ml - low.liquid_ml) / (high.level_mm - low.level_mm);
-        pieces_.push_back({low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml,
-                           std::clamp(low.slope, 0.1 * mean, 3 * mean),
-                           std::clamp(high.slope, 0.1 * mean, 3 * mean)});
+        pieces_.emplace_back(low.level_mm, high.level_mm, low.liquid_ml, high.liquid_ml,
+                             std::clamp(low.slope, 0.1 * mean, 3 * mean),
+                             std::clamp(high.slope, 0.1 * mean, 3 * mean));
     }
 
     const std::vector<BorePart>& parts_;
@@ -137,61 +138,54 @@ private:
     bool any_plumb_ = false;
 };
 
-LevelTable::LevelTable(const std::vector<BorePart>& bore) : pieces_(LevelTableMaker(bore).pieces()) {}
+LevelTable::LevelTable(const std::vector<BorePart>& bore)
+{
+    std::vector<Piece> pieces = LevelTableMaker(bore).pieces();
+    if (!pieces.empty())
+        pieces_ = std::make_shared<const std::vector<Piece>>(std::move(pieces));
+}
 
 LevelTable::LevelTable(const std::vector<double>& levels_mm, const std::vector<double>& volumes_ml)
 {
+    std::vector<Piece> pieces;
     for (std::size_t i = 0; i + 1 < levels_mm.size() && i + 1 < volumes_ml.size(); ++i) {
         const double slope = (volumes_ml[i + 1] - volumes_ml[i]) / (levels_mm[i + 1] - levels_mm[i]);
-        pieces_.push_back({levels_mm[i], levels_mm[i + 1], volumes_ml[i], volumes_ml[i + 1], slope, slope});
+        pieces.emplace_back(levels_mm[i], levels_mm[i + 1], volumes_ml[i], volumes_ml[i + 1], slope, slope);
     }
+    if (!pieces.empty())
+        pieces_ = std::make_shared<const std::vector<Piece>>(std::move(pieces));
 }
 
-LiquidUnder LevelTable::under(double level_mm, std::size_t& near) const
+LiquidUnder LevelTable::underElsewhere(double level_mm, std::size_t& near) const
 {
-    if (pieces_.empty())
+    if (!pieces_)
         return {};
-    if (level_mm <= pieces_.front().low_mm) {
-        const Piece& first = pieces_.front();
+    const Piece& first = pieces_->front();
+    const Piece& last = pieces_->back();
+    if (level_mm <= first.low_mm)
         return {first.low_ml + first.low_slope * (level_mm - first.low_mm), first.low_slope};
-    }
-    if (level_mm >= pieces_.back().high_mm) {
-        const Piece& last = pieces_.back();
+    if (level_mm >= last.high_mm)
         return {last.high_ml + last.high_slope * (level_mm - last.high_mm), last.high_slope};
-    }
-    if (near >= pieces_.size() || level_mm < pieces_[near].low_mm || level_mm >= pieces_[near].high_mm) {
-        const auto after =
-            std::upper_bound(pieces_.begin(), pieces_.end(), level_mm,
-                             [](double level, const Piece& piece) { return level < piece.high_mm; });
-        near = std::min(pieces_.size() - 1, static_cast<std::size_t>(after - pieces_.begin()));
-    }
-    const Piece& piece = pieces_[near];
-    const double height = piece.high_mm - piece.low_mm;
-    const double x = (level_mm - piece.low_mm) / height;
-    const double rise = piece.high_ml - piece.low_ml;
-    const double a = piece.low_slope * height - rise;
-    const double b = rise - piece.high_slope * height;
-    return {piece.low_ml + x * (rise + (1 - x) * (a * (1 - x) + b * x)),
-            (rise + (1 - 2 * x) * (a * (1 - x) + b * x) + x * (1 - x) * (b - a)) / height};
+    const auto piece = std::upper_bound(pieces_->begin(), pieces_->end(), level_mm,
+                                        [](double level, const Piece& one) { return level < one.high_mm; });
+    near = static_cast<std::size_t>(piece - pieces_->begin());
+    return piece->under(level_mm);
 }
 
 double LevelTable::levelOf(double liquid_ml) const
 {
-    if (pieces_.empty())
+    if (!pieces_)
         return 0;
-    const Piece& first = pieces_.front();
-    const Piece& last = pieces_.back();
+    const Piece& first = pieces_->front();
+    const Piece& last = pieces_->back();
     if (liquid_ml <= first.low_ml)
         return first.low_mm + (liquid_ml - first.low_ml) / first.low_slope;
     if (liquid_ml >= last.high_ml)
         return last.high_mm + (liquid_ml - last.high_ml) / last.high_slope;
-    const auto after =
-        std::upper_bound(pieces_.begin(), pieces_.end(), liquid_ml,
-                         [](double liquid, const Piece& piece) { return liquid < piece.high_ml; });
-    std::size_t near = std::min(pieces_.size() - 1, static_cast<std::size_t>(after - pieces_.begin()));
-    const Piece& piece = pieces_[near];
-    return rootBetween(piece.low_mm, piece.high_mm,
-                       [&](double level) { return under(level, near).liquid_ml - liquid_ml; });
+    const auto piece = std::upper_bound(pieces_->begin(), pieces_->end(), liquid_ml,
+                                        [](double liquid, const Piece& one) { return liquid < one.high_ml; });
+    return rootBetween(piece->low_mm, piece->high_mm,
+                       [&](double level) { return piece->under(level).liquid_ml - liquid_ml; });
 }
 
 } // namespace siphonwright

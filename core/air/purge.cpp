@@ -77,7 +77,8 @@ RunEnd letGo(FillRun& run, const std::vector<char>& cleared, double scale)
 {
     Push push;
     push.gas_leaves = &cleared;
-    return run.run(push, 1 - gone, scale);
+    const bool any = std::find(cleared.begin(), cleared.end(), 1) != cleared.end();
+    return any ? run.run(push, 1 - gone, scale) : RunEnd::limit;
 }
 
 /// Gas let go, the coolant cooled down and topped up; false if that does not settle. Fills the result.

@@ -6,82 +6,110 @@
 /// How a state changes with the push at its start, and where that leads.
 namespace siphonwright {
 
-/// What setSources() gives for a small amount, per unit of it.
+/// What a cell is given from outside with the push.
+void Stepper::give(const Task& task, std::size_t cell, double liquid_ml, double gas)
+{
+    const std::size_t row = task.joined.row_of[cell];
+    const std::size_t pressure = task.joined.pressure_at[task.joined.region[cell]];
+    source_rate_[cell] += liquid_ml;
+    gas_source_rate_[cell] += gas;
+    if (row != Joined::none)
+        given_ml_rate_[row] += liquid_ml;
+    if (pressure != Joined::none)
+        given_gas_rate_[pressure] += gas;
+}
+
 void Stepper::setSourceRates(const Task& task)
 {
     const std::size_t size = network_.cells.size();
-    source_rate_.assign(size, 0);
-    gas_rate_.assign(size, 0);
     const Push& push = task.push;
-    source_rate_[push.feed] += push.pour_ml;
+    source_rate_.assign(size, 0);
+    gas_source_rate_.assign(size, 0);
+    given_ml_rate_.assign(task.joined.bodies, 0);
+    given_gas_rate_.assign(task.joined.closed.size(), 0);
+    if (push.pour_ml != 0)
+        give(task, push.feed, push.pour_ml, 0);
     if (push.valve_ml != 0 || push.valve_gas != 0) {
         const Throat& valve = network_.throats[push.valve];
         const bool to_right = task.start.throats[push.valve].to_right;
-        const std::size_t from = to_right ? valve.left : valve.right;
-        const std::size_t to = to_right ? valve.right : valve.left;
-        source_rate_[from] -= push.valve_ml;
-        source_rate_[to] += push.valve_ml;
-        gas_rate_[from] -= push.valve_gas;
-        gas_rate_[to] += push.valve_gas;
+        give(task, to_right ? valve.left : valve.right, -push.valve_ml, -push.valve_gas);
+        give(task, to_right ? valve.right : valve.left, push.valve_ml, push.valve_gas);
     }
+    if (push.shrink == 0 && push.gas_leaves == nullptr)
+        return;
     for (std::size_t i = 0; i < size; ++i) {
-        if (push.shrink != 0 && task.joined.holds[task.joined.body[i]])
-            source_rate_[i] -= push.shrink * task.start.cells[i].liquid_ml;
-        if (push.gas_leaves != nullptr && (*push.gas_leaves)[i])
-            gas_rate_[i] -= task.start.cells[i].gas / push.gas_left;
+        const CellState& cell = task.start.cells[i];
+        const bool leaves = push.gas_leaves != nullptr && (*push.gas_leaves)[i];
+        give(task, i, task.joined.holds[task.joined.body[i]] ? -push.shrink * cell.liquid_ml : 0,
+             leaves ? -cell.gas / push.gas_left : 0);
     }
+}
+
+/// So much of the push. One step or many: exponentials of the parts multiply, as do shares of what is left.
+void Stepper::setAmount(const Task& task, double amount)
+{
+    const double shrink = task.push.shrink;
+    amount_ = amount;
+    liquid_amount_ = shrink == 0 ? amount : -std::expm1(-shrink * amount) / shrink;
+    open_mm_ = task.start.open_pressure_mm + task.push.open_mm * amount;
 }
 
 bool Stepper::findRates(const FillState& start, const Joined& joined, const Push& push)
 {
     const Task task{start, joined, push};
-    const std::size_t size = network_.cells.size();
-    amount_ = 0;
-    setSources(task);
+    ++effort_;
+    bend_amount_ = 0;
     setSourceRates(task);
+    setAmount(task, 0);
     firstGuess(task);
+    const std::size_t unknowns = unknown_.size();
+    const std::size_t pressures = pressure_.size();
+    unknown_rate_.assign(unknowns + pressures, 0);
+    if (!joined.isSquare())
+        return false;
     setResting(task);
     findVolumes(task);
-    findResiduals(task);
-    const std::size_t unknowns = unknown_.size();
-    bend_amount_ = 0;
-    unknown_rate_.assign(unknowns, 0);
-    if (residual_.size() != unknowns)
+    residual_.assign(unknowns, 0);
+    for (std::size_t body = 0; body < joined.bodies; ++body)
+        residual_[body] = given_ml_rate_[body];
+    gas_missing_.resize(pressures);
+    for (std::size_t k = 0; k < pressures; ++k)
+        gas_missing_[k] = -gasMissingRate(task, k);
+    if (!findChange(task))
         return false;
-    if (unknowns > 0) {
-        setMatrix(task);
-        findAmountColumn(task);
-        residual_ = amount_column_;
-        if (!eliminate())
-            return false;
-        for (std::size_t k = 0; k < unknowns; ++k)
-            unknown_rate_[k] = -change_[k];
-    }
-    liquid_rate_.assign(size, 0);
-    level_rate_.assign(size, 0);
-    pressure_rate_.assign(size, 0);
-    gained_.resize(size);
-    alone_.assign(unknowns, 1);
-    for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t head = joined.head_at[joined.reach[i]];
-        const std::size_t pressure = joined.pressure_at[joined.region[i]];
-        pressure_rate_[i] = push.open_mm + (pressure != Joined::none ? unknown_rate_[pressure] : 0);
-        if (joined.live[i] && head != Joined::none) {
-            level_rate_[i] = unknown_rate_[head] - pressure_rate_[i] + push.open_mm;
-            liquid_rate_[i] = liquid_[i].ml_per_mm * level_rate_[i];
-            if (joined.reach[i] != i)
-                alone_[head] = 0;
-        }
-        gained_[i] = liquid_rate_[i] - source_rate_[i];
-    }
-    through_rate_.assign(network_.throats.size(), 0);
-    for (std::size_t j = 0; j < network_.throats.size(); ++j) {
-        if (joined.gas_at[j] != Joined::none)
-            through_rate_[j] = unknown_rate_[joined.gas_at[j]];
-    }
-    findGains(task, gained_, through_rate_);
+    std::copy(change_.begin(), change_.end(), unknown_rate_.begin());
+    std::copy(pressure_change_.begin(), pressure_change_.end(),
+              unknown_rate_.begin() + static_cast<std::ptrdiff_t>(unknowns));
+    setCellRates(task);
     return std::all_of(unknown_rate_.begin(), unknown_rate_.end(),
                        [](double rate) { return std::isfinite(rate); });
+}
+
+/// Of cells and throats, from those of the unknowns.
+void Stepper::setCellRates(const Task& task)
+{
+    const Joined& joined = task.joined;
+    const std::size_t size = network_.cells.size();
+    liquid_rate_.assign(size, 0);
+    level_rate_.assign(size, 0);
+    pressure_rate_.resize(size);
+    gained_.resize(size);
+    for (std::size_t i = 0; i < size; ++i) {
+        const std::size_t pressure = joined.pressure_at[joined.region[i]];
+        pressure_rate_[i] =
+            task.push.open_mm + (pressure != Joined::none ? unknown_rate_[unknown_.size() + pressure] : 0);
+        gained_[i] = -source_rate_[i];
+    }
+    for (const Joined::Moving& moving : joined.moving) {
+        const std::size_t i = moving.cell;
+        level_rate_[i] = unknown_rate_[moving.head] - pressure_rate_[i] + task.push.open_mm;
+        liquid_rate_[i] = liquid_[i].ml_per_mm * level_rate_[i];
+        gained_[i] += liquid_rate_[i];
+    }
+    through_rate_.assign(network_.throats.size(), 0);
+    for (const Joined::GasThroat& gas : joined.gas_throats)
+        through_rate_[gas.throat] = unknown_rate_[gas.gas];
+    findGains(task, gained_, through_rate_);
 }
 
 /// What the last solution is off the rates by.
@@ -89,12 +117,14 @@ void Stepper::keepBend(const Task& task)
 {
     if (!(amount_ > 0))
         return;
-    change_ = unknown_;
+    bend_ = unknown_;
+    bend_.insert(bend_.end(), pressure_.begin(), pressure_.end());
     firstGuess(task);
     bend_amount_ = amount_;
-    bend_.resize(unknown_.size());
-    for (std::size_t k = 0; k < unknown_.size(); ++k)
-        bend_[k] = (change_[k] - unknown_[k] - amount_ * unknown_rate_[k]) / (amount_ * amount_);
+    for (std::size_t k = 0; k < bend_.size(); ++k) {
+        const double before = k < unknown_.size() ? unknown_[k] : pressure_[k - unknown_.size()];
+        bend_[k] = (bend_[k] - before - amount_ * unknown_rate_[k]) / (amount_ * amount_);
+    }
 }
 
 /// Goes along the rates and, no farther than twice as far as the last solution, along what bent away from
@@ -103,15 +133,17 @@ void Stepper::followRates(const Task& task)
 {
     const Joined& joined = task.joined;
     const double bent = amount_ <= 2 * bend_amount_ ? amount_ * amount_ : 0;
-    for (std::size_t k = 0; k < unknown_rate_.size(); ++k)
-        unknown_[k] += amount_ * unknown_rate_[k] + (bent > 0 ? bent * bend_[k] : 0);
-    for (const std::size_t region : joined.closed) {
-        double& pressure = unknown_[joined.pressure_at[region]];
-        pressure = std::max(pressure, -0.999 * task.start.atmosphere_mm - open_mm_);
-    }
+    const auto ahead = [&](std::size_t k) {
+        return amount_ * unknown_rate_[k] + (bent > 0 ? bent * bend_[k] : 0);
+    };
+    for (std::size_t k = 0; k < unknown_.size(); ++k)
+        unknown_[k] += ahead(k);
+    for (std::size_t k = 0; k < pressure_.size(); ++k)
+        pressure_[k] =
+            std::max(pressure_[k] + ahead(unknown_.size() + k), -0.999 * task.start.atmosphere_mm - open_mm_);
     for (const Joined::Moving& moving : joined.moving) {
         const std::size_t i = moving.cell;
-        if (!alone_[moving.head] || liquid_rate_[i] == 0)
+        if (!moving.alone || liquid_rate_[i] == 0)
             continue;
         const Cell& cell = network_.cells[i];
         const double liquid_ml = task.start.cells[i].liquid_ml + amount_ * liquid_rate_[i];

@@ -24,6 +24,13 @@ FillRun::FillRun(const FillNetwork& network, FillState state)
     : network_(network), state_(std::move(state)), stepper_(network)
 {
     covered_.assign(network.elements.size(), 0);
+    for (std::size_t i = 0; i < covered_.size(); ++i) {
+        const ElementTop& element = network.elements[i];
+        if (element.height_mm - state_.cells[element.cell].level_mm > at_level_mm)
+            continue;
+        covered_[i] = 1;
+        record(FillEventKind::element_covered, i);
+    }
 }
 
 void FillRun::record(FillEventKind kind, std::size_t place, bool to_right)

@@ -104,7 +104,11 @@ private:
     Ahead lookAhead();
     double amountTo(const Mark& mark, double margin) const;
     double marginAhead(std::size_t i, const Mark& mark) const;
-    double glanceAt(const Goal& goal);
+    bool goesTo(const Mark& mark) const;
+    CellState glanceAtCell(std::size_t i) const;
+    double amountToNone(double margin, double glanced_margin) const;
+    double amountToGoal();
+    double amountAtValve(const Mark& mark) const;
     bool turnsOnTheWay();
     bool runsBackLater() const;
     bool turnsAtOnce();
@@ -112,7 +116,7 @@ private:
     double trySolve(double amount);
     void marginsOf(const FillState& state, std::vector<double>& margins) const;
     bool broken(const std::vector<double>& margins) const;
-    double apartAtValve(const Mark& mark, const FillState& state) const;
+    double apart(const Mark& mark, const CellState& left, const CellState& right) const;
     bool isPast(const Mark& mark) const;
     const Mark* markPast(std::size_t margin) const;
     Trial solveForFirst(double amount);

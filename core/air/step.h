@@ -19,32 +19,45 @@ struct Joined {
     std::vector<std::size_t> region;      ///< of each cell, named by its least cell
     std::vector<std::size_t> reach;       ///< likewise
     std::vector<std::size_t> body;        ///< likewise
-    std::vector<char> open;               ///< per region
-    std::vector<char> has_gas;            ///< per region: closed, and holds gas or is bubbled into
+    std::vector<int> open;                ///< per region
+    std::vector<int> has_gas;             ///< per region: closed, and holds gas or is bubbled into
     std::vector<double> gas;              ///< per region
-    std::vector<char> live;               ///< per cell: it has a level
-    std::vector<char> holds;              ///< per body: it has a cell that has a level
-    std::vector<char> moves;              ///< per body: its liquid can move
+    std::vector<int> live;                ///< per cell: it has a level
+    std::vector<int> holds;               ///< per body: it has a cell that has a level
+    std::vector<int> moves;               ///< per body: its liquid can move
     std::vector<std::size_t> head_at;     ///< unknown of each reach
-    std::vector<std::size_t> pressure_at; ///< unknown of each region
-    std::vector<std::size_t> gas_at;      ///< unknown of each throat
-    std::size_t unknowns = 0;
+    std::vector<std::size_t> pressure_at; ///< of each region: which of `closed` it is
+    std::vector<std::size_t> row_of;      ///< of each cell: its body's row, where that moves
+    std::size_t bodies = 0;               ///< that move
+    std::size_t unknowns = 0;             ///< heads first, then gas through throats
 
-    /// A cell whose level is unknown, with its unknowns; `open` gas has a pressure that is known.
+    /// A cell whose level is unknown; `open` gas has a pressure that is known.
     struct Moving {
         std::size_t cell = 0;
+        std::size_t row = 0;
         std::size_t head = 0;
         std::size_t pressure = none;
         bool open = false;
+        bool alone = false; ///< its head is of no other cell
     };
     std::vector<Moving> moving;
-    std::vector<std::size_t> resting;        ///< the other cells
-    std::vector<std::size_t> weirs;          ///< throats
-    std::vector<std::size_t> gas_throats;    ///< those with an unknown, likewise
-    std::vector<std::size_t> closed;         ///< regions with an unknown
-    std::vector<std::size_t> next_in_region; ///< of each cell: the next of its region
-    std::vector<std::size_t> row_of;         ///< of each cell: its body's row, where that moves
-    std::size_t bodies = 0;                  ///< that move
+    std::vector<std::size_t> resting; ///< the other cells
+    std::vector<std::size_t> weirs;   ///< throats
+    std::vector<std::size_t> closed;  ///< regions whose pressure is unknown
+
+    /// A throat with gas through it, which is unknown.
+    struct GasThroat {
+        std::size_t throat = 0;
+        std::size_t gas = 0;
+        std::size_t from = 0; ///< cells
+        std::size_t to = 0;
+        std::size_t from_pressure = none;
+        std::size_t to_pressure = none;
+    };
+    std::vector<GasThroat> gas_throats;
+
+    /// Whether there are as many equations as unknowns.
+    bool isSquare() const { return bodies + weirs.size() + gas_throats.size() == unknowns; }
 };
 
 /// Finds what is joined. A weir between liquid that is joined all the way round cannot run: such weirs are
@@ -75,13 +88,16 @@ void sumGas(const FillState& state, Joined& joined);
 /// bubbling throat, P G = n per closed region and one conservation of liquid per body. It is the minimum of a
 /// convex energy (liquid lifted, less n ln G), so the answer is unique where it exists: a level over a cell's
 /// top has none, and then the caller takes less.
+///
+/// P G = n of a region holds no other pressure than its own, and what it changes by P is over zero. So each
+/// region gives its pressure by the other unknowns, of which there are few, and only they are eliminated.
 class Stepper {
 public:
     explicit Stepper(const FillNetwork& network) : network_(network) {}
 
     /// Returns false, with `end` undefined, if there is no solution near. `end` keeps start's modes.
-    /// `with_rates`: findRates() was called for the same, and the search starts where they and the last
-    /// solution since then lead.
+    /// findRates() was called for the same; `with_rates`: it found them, and the search starts where they and
+    /// the last solution since then lead.
     bool solve(const FillState& start, const Joined& joined, const Push& push, double amount, bool with_rates,
                FillState& end);
 
@@ -119,27 +135,30 @@ private:
     void firstGuess(const Task& task);
     void followRates(const Task& task);
     void keepBend(const Task& task);
-    void setSources(const Task& task);
+    void setAmount(const Task& task, double amount);
+    void give(const Task& task, std::size_t cell, double liquid_ml, double gas);
     void setSourceRates(const Task& task);
-    void findAmountColumn(const Task& task);
+    void setCellRates(const Task& task);
     void setResting(const Task& task);
     void findVolumes(const Task& task);
     double offMark(const Task& task) const;
-    void addBodies(const Task& task);
-    double gasMissing(const Task& task, std::size_t region) const;
+    void findGasMissing(const Task& task);
     double findResiduals(const Task& task);
-    void add(std::size_t row, std::size_t column, double value);
-    void addLevel(const Task& task, std::size_t row, std::size_t cell, double factor);
-    void addRegion(const Task& task, std::size_t row, std::size_t region);
+    void addLevel(const Task& task, std::size_t row, std::size_t cell);
+    void addPressure(std::size_t row, std::size_t pressure, double factor);
     void addHeads(const Task& task, std::size_t row, const Throat& throat);
+    void addMark(const Task& task, std::size_t row);
+    bool setPressures(const Task& task);
     void setMatrix(const Task& task);
+    bool findChange(const Task& task);
     bool eliminate();
-    double largestVolume(const Task& task) const;
-    double closeEnough(const Task& task) const;
+    double gasMissingRate(const Task& task, std::size_t pressure) const;
+    void change(double share);
+    double closeEnough() const;
     bool newton(const Task& task);
     double largestMove(const Task& task) const;
+    bool isSound(const Task& task, double residual) const;
     bool retreat(const Task& task, double& residual);
-    bool levelsAreInside(const Task& task, double beyond_mm) const;
     bool gasIsThere(const Task& task) const;
     void write(const Task& task, FillState& end);
     void writeCell(const Task& task, std::size_t i, FillState& end) const;
@@ -151,37 +170,44 @@ private:
 
     const FillNetwork& network_;
     long effort_ = 0;
-    double amount_ = 0;  ///< of the push
-    double open_mm_ = 0; ///< pressure of what is open, after the step
-    /// Heads and pressures over that of what is open: under vacuum little would be left of their digits.
+    double amount_ = 0;        ///< of the push
+    double liquid_amount_ = 0; ///< what the rates of liquid that is given are times
+    double open_mm_ = 0;       ///< pressure of what is open, after the step
+    /// Heads over the pressure of what is open, gas through throats, and, to a mark, the amount. Under vacuum
+    /// little would be left of the digits of heads and pressures themselves.
     std::vector<double> unknown_;
-    std::vector<double> change_;
+    std::vector<double> pressure_; ///< of the closed regions, over that of what is open
     std::vector<double> residual_;
-    std::vector<double> matrix_;
-    std::vector<double*> rows_; ///< of the matrix, exchanged
+    std::vector<double> gas_missing_; ///< per closed region: of P G = n, as a volume at the atmosphere
+    std::vector<double> change_;
+    std::vector<double> pressure_change_;
+    std::vector<double> matrix_;        ///< of the equations but P G = n, without the pressures
+    std::vector<double*> rows_;         ///< of the matrix, exchanged
+    std::vector<double> pressure_by_;   ///< how each pressure falls with each unknown, by P G = n
+    std::vector<double> pressure_pull_; ///< how P G grows with its P
     std::vector<double> level_;
     std::vector<LiquidUnder> liquid_;
-    std::vector<double> source_;      ///< liquid that each cell is given from outside
-    std::vector<double> gas_source_;  ///< gas likewise
-    std::vector<double> gas_volume_;  ///< per region
-    std::vector<double> resting_gas_; ///< of it, over liquid that stays, per region
+    std::vector<double> gas_volume_;  ///< per closed region
+    std::vector<double> resting_gas_; ///< of it, over liquid that stays
     double resting_ml_ = 0;           ///< the most liquid of a cell that keeps its own
+    double largest_ml_ = 0;           ///< what the residuals are reckoned from
+    double resting_outside_mm_ = 0;
+    double outside_mm_ = 0; ///< the farthest that a level is beyond the ends of its cell
     std::vector<char> seen_;
     std::vector<double> through_;
-    std::vector<double> gained_;    ///< liquid of each cell beside what it is given
-    std::vector<std::size_t> near_; ///< where in its table each cell's level was last
-    std::vector<double> source_rate_;
-    std::vector<double> gas_rate_;
-    std::vector<double> unknown_rate_;
-    std::vector<double>
-        bend_;               ///< of the unknowns: how far from the rates the last solution lay, per amount^2
-    double bend_amount_ = 0; ///< of the push, of that solution; 0: none yet
-    std::vector<double> amount_column_;
+    std::vector<double> gained_;          ///< liquid of each cell beside what it is given
+    std::vector<std::size_t> near_;       ///< where in its table each cell's level was last
+    std::vector<double> source_rate_;     ///< liquid that each cell is given from outside
+    std::vector<double> gas_source_rate_; ///< gas likewise
+    std::vector<double> given_ml_rate_;   ///< liquid that each body is given
+    std::vector<double> given_gas_rate_;  ///< gas that each closed region is given
+    std::vector<double> unknown_rate_;    ///< of the unknowns, then of the pressures
+    std::vector<double> bend_; ///< likewise: how far from the rates the last solution lay, per amount^2
+    double bend_amount_ = 0;   ///< of the push, of that solution; 0: none yet
     std::vector<double> liquid_rate_;
     std::vector<double> level_rate_;
     std::vector<double> pressure_rate_;
     std::vector<double> through_rate_;
-    std::vector<char> alone_; ///< per unknown: a head of one cell
 };
 
 } // namespace siphonwright

@@ -171,14 +171,15 @@ void Stepper::setMatrix(const Task& task)
             addHeads(task, row++, throat);
     }
     if (task.isToMark()) {
-        const Throat& valve = network_.throats[task.push.valve];
-        if (task.mark->isLevel()) {
+        // A jacket alone has no throats, and marks of its level only.
+        const Throat* valve = task.mark->isLevel() ? nullptr : &network_.throats[task.push.valve];
+        if (!valve) {
             addLevel(task, row, task.mark->cell, 1);
         } else if (task.mark->what == Mark::What::one_head) {
-            addHeads(task, row, valve);
+            addHeads(task, row, *valve);
         } else {
-            add(row, joined.pressure_at[joined.region[valve.left]], 1);
-            add(row, joined.pressure_at[joined.region[valve.right]], -1);
+            add(row, joined.pressure_at[joined.region[valve->left]], 1);
+            add(row, joined.pressure_at[joined.region[valve->right]], -1);
         }
         findAmountColumn(task);
         for (std::size_t i = 0; i < unknown_.size(); ++i)

@@ -13,7 +13,7 @@ using siphonwright::test::workedFill;
 
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 struct SpoiledFill {
@@ -36,21 +36,21 @@ std::vector<SpoiledFill> spoiledLoops()
         {"a bore of no end", bore, [](FillRequest& r) { r.loops[0].supply.bores[0].bore_mm = infinite; }},
         {"a bore wider than a yard", bore, [](FillRequest& r) { r.loops[0].supply.bores[0].bore_mm = 1e6; }},
         {"a port without bore", opening, [](FillRequest& r) { r.loops[0].return_port.bore_mm = 0; }},
-        {"a port that points nowhere", opening, [](FillRequest& r) { r.loops[0].inlet.axis.x = nan; }},
-        {"a chamber without bore", chamber, [](FillRequest& r) { r.loops[0].chamber.bore_mm = nan; }},
+        {"a port that points nowhere", opening, [](FillRequest& r) { r.loops[0].inlet.axis.x = no_number; }},
+        {"a chamber without bore", chamber, [](FillRequest& r) { r.loops[0].chamber.bore_mm = no_number; }},
         {"a chamber of no height", chamber,
          [](FillRequest& r) { r.loops[0].chamber.top = r.loops[0].chamber.bottom; }},
         {"a chamber of no end", chamber, [](FillRequest& r) { r.loops[0].chamber.top.z = infinite; }},
         {"a valve nowhere", "a valve has no place",
          [](FillRequest& r) {
-             r.loops[0].valves = {{LoopPart::supply, nan}};
+             r.loops[0].valves = {{LoopPart::supply, no_number}};
          }},
         {"a bleed nowhere", "a bleed has no place",
          [](FillRequest& r) {
-             r.loops[0].bleeds = {{LoopPart::supply, nan}};
+             r.loops[0].bleeds = {{LoopPart::supply, no_number}};
          }},
         {"an element nowhere", "the element has no height",
-         [](FillRequest& r) { r.loops[0].element_top_mm = nan; }},
+         [](FillRequest& r) { r.loops[0].element_top_mm = no_number; }},
         {"a jacket of one level", "the jacket's volume needs two levels",
          [](FillRequest& r) { r.jacket.pop_back(); }},
         {"a jacket that does not rise", "the jacket's volume must rise with its level",
@@ -62,7 +62,7 @@ std::vector<SpoiledFill> spoiledLoops()
              r.jacket = {{0, 100}, {10, 100}};
          }},
         {"a jacket without level", "the jacket's volume must rise with its level",
-         [](FillRequest& r) { r.jacket[0].level_mm = nan; }},
+         [](FillRequest& r) { r.jacket[0].level_mm = no_number; }},
         {"a jacket without volume", "the jacket's volume must rise with its level",
          [](FillRequest& r) { r.jacket[0].volume_ml = -infinite; }},
     };
@@ -73,10 +73,10 @@ std::vector<SpoiledFill> spoiledWishes()
     const char* const level = "the target level is no number";
     const char* const pressures = "density and pressures must be over zero";
     return {
-        {"no target", level, [](FillRequest& r) { r.target_level_mm = nan; }},
+        {"no target", level, [](FillRequest& r) { r.target_level_mm = no_number; }},
         {"drained to nowhere", level, [](FillRequest& r) { r.drained_to_mm = infinite; }},
         {"no density", pressures, [](FillRequest& r) { r.density_kg_per_m3 = 0; }},
-        {"no atmosphere", pressures, [](FillRequest& r) { r.atmosphere_Pa = nan; }},
+        {"no atmosphere", pressures, [](FillRequest& r) { r.atmosphere_Pa = no_number; }},
         {"a vacuum under nothing", pressures, [](FillRequest& r) { r.vacuum_Pa = -1; }},
         {"less than no air", "the air in pre-filled hoses must not be under zero",
          [](FillRequest& r) { r.prefilled_air_ml = -1; }},
@@ -162,15 +162,15 @@ void TestFillRefused::aWishThatNoPumpFulfilsIsRefused()
         return result.status == FillStatus::bad_input ? result.message : std::string("taken");
     };
     PurgeRequest request;
-    request.top_up_level_mm = nan;
+    request.top_up_level_mm = no_number;
     QCOMPARE(refused(request), std::string("the level is no number"));
-    for (const double shrinks_to : {0.5, 1.001, nan}) {
+    for (const double shrinks_to : {0.5, 1.001, no_number}) {
         request = {};
         request.shrinks_to = shrinks_to;
         QCOMPARE(refused(request), std::string("coolant shrinks to between half and all of its volume"));
         QCOMPARE(coolDown(filled.end, shrinks_to).message, refused(request));
     }
-    for (const double flow_l_per_min : {-1.0, nan, infinite}) {
+    for (const double flow_l_per_min : {-1.0, no_number, infinite}) {
         request = {};
         request.flows = {{flow_l_per_min, FlowSense::forward}};
         QCOMPARE(refused(request), std::string("a pump's flow must not be under zero"));

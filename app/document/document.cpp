@@ -6,6 +6,7 @@
 #include "core/layout/follow_dimensions.h"
 
 #include <QSignalBlocker>
+#include <QTimer>
 
 #include <algorithm>
 #include <memory>
@@ -153,8 +154,29 @@ void Document::merge()
 
 void Document::askProver()
 {
+    if (pause_)
+        pause_->stop();
     if (prover_)
         prover_->ask({revision_, sketch_, level_});
+}
+
+/// Proofs of a large sketch take longer than the pointer rests in a drag, so they would be stopped again and
+/// again, and take time from what is drawn.
+void Document::askProverInAPause()
+{
+    if (!prover_)
+        return;
+    if (!pause_) {
+        constexpr int pause_ms = 120;
+        pause_ = new QTimer(this);
+        pause_->setSingleShot(true);
+        pause_->setInterval(pause_ms);
+        connect(pause_, &QTimer::timeout, this, [this] {
+            if (analysisIsCurrent())
+                askProver();
+        });
+    }
+    pause_->start();
 }
 
 void Document::analyseAgain()
@@ -172,6 +194,8 @@ void Document::layOutAgain()
     layOutShown();
     if (prover_)
         prover_->halt();
+    if (pause_)
+        pause_->stop();
     if (!analyser_) {
         analyser_ = new Analyser(this);
         connect(analyser_, &Analyser::ready, this, &Document::takeAnalysis, Qt::QueuedConnection);
@@ -217,7 +241,7 @@ void Document::takeAnalysis()
         if (!analysisIsCurrent())
             layOutShown();
         else if (newer)
-            askProver();
+            askProverInAPause();
     }
     done_with_.push_back(std::move(answer->level));
     if (answer->shown)

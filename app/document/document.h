@@ -21,6 +21,8 @@
 #include <variant>
 #include <vector>
 
+class QTimer;
+
 namespace siphonwright {
 
 /// Memory that undo and redo may take, as the steps count it: over a million small edits. A step that holds a
@@ -118,6 +120,7 @@ private:
     void askAnalyser();
     void takeAnalysis();
     void askProver();
+    void askProverInAPause();
     void takeProof();
     void merge();
 
@@ -133,6 +136,7 @@ private:
     bool proof_shown_ = true;          ///< no newer one than the one in shown_
     std::uint64_t first_revision_ = 0; ///< of this drawing: a proof of the one before comes too late
     Prover* prover_ = nullptr;
+    QTimer* pause_ = nullptr;         ///< of a drag of a large sketch, after which it is proven
     Analyser* analyser_ = nullptr;    ///< from the first drag that needs one
     std::vector<Analysis> done_with_; ///< to be freed by the analyser
     std::size_t undo_bytes_ = 0;      ///< kept by the commands, so it stands before their stack

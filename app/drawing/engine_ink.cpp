@@ -104,28 +104,37 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
     ink.painter.drawPolyline(spring);
 }
 
-/// Beside the engine's front end, where there is room for its name.
+/// Beside the engine's front end or under it, clear of lines; a page without such a place has the arrow in
+/// its caption alone, the window has it where its name is read.
 void paintFrontArrow(Ink& ink, const Engine& engine)
 {
     const QRectF box = pageOf(engineSeen(engine, ink.style.view)).boundingRect();
     const bool left = engine.front == EngineEnd::left;
     const double gap = ink.paper(3);
+    const double half = gap / 2;
     const QPointF away(left ? -1 : 1, 0);
     const double beside = left ? box.left() - gap : box.right() + gap;
     const double within = beside - away.x() * ink.paper(17);
-    for (const QPointF& tail :
-         {QPointF(beside, box.top() + ink.paper(4)), QPointF(beside, box.center().y()),
-          QPointF(beside, box.top() - ink.paper(8)), QPointF(within, box.bottom() + ink.paper(9)),
-          QPointF(within, box.bottom() - ink.paper(4)), QPointF(within, box.top() - ink.paper(4))}) {
-        const QPointF tip = tail + away * ink.paper(11);
-        const Spot name{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre, 0};
-        if (!ink.labelNow({name}, tr("Front"), ink.palette.ink))
-            continue;
-        ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
-        ink.line(tail, tip - away * ink.paper(2));
-        ink.arrowhead(tip, away, 3.5, ink.palette.ink);
-        ink.reserve(QRectF(tail - QPointF(0, gap / 2), tip + QPointF(0, gap / 2)).normalized());
-        return;
+    const QPointF tails[] = {
+        {beside, box.top() + ink.paper(4)},    {beside, box.center().y()},
+        {beside, box.top() - ink.paper(8)},    {within, box.bottom() + ink.paper(9)},
+        {within, box.bottom() - ink.paper(4)}, {within, box.top() - ink.paper(4)},
+        {beside, box.bottom() + ink.paper(9)}, {box.center().x(), box.bottom() + ink.paper(9)}};
+    for (const bool clear : {true, false}) {
+        for (const QPointF& tail : tails) {
+            const QPointF tip = tail + away * ink.paper(11);
+            const QRectF arrow = QRectF(tail - QPointF(0, half), tip + QPointF(0, half)).normalized();
+            const Spot name{tip - away * ink.paper(6) - QPointF(0, ink.paper(1.8)), Anchor::centre, 0};
+            if ((clear && !ink.isFree(arrow, true)) || !ink.labelNow({name}, tr("Front"), ink.palette.ink))
+                continue;
+            ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
+            ink.line(tail, tip - away * ink.paper(2));
+            ink.arrowhead(tip, away, 3.5, ink.palette.ink);
+            ink.reserve(arrow);
+            return;
+        }
+        if (ink.style.page)
+            return;
     }
 }
 

@@ -164,7 +164,7 @@ void Ink::label(std::vector<Spot> spots, const QString& text, const QColor& colo
 void Ink::labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
                      const std::optional<Led>& led)
 {
-    waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour, led});
+    waiting_.insert(waiting_.begin(), Waiting{std::move(spots), text, colour, led, true});
 }
 
 std::vector<QRectF> Ink::piecesOf(const QPolygonF& line, double half_width) const

@@ -127,6 +127,7 @@ private:
         QString text;
         QColor colour;
         std::optional<Led> led;
+        bool first = false;
     };
     void leadTo(const Led& led, const QRectF& text, const QColor& colour) const;
     void write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const;

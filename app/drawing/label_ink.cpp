@@ -23,16 +23,27 @@ constexpr double over_and_under_mm = 0.25;
 
 // What a place costs: own choice. The order in which places are wished for counts least.
 constexpr double per_choice = 0.02;
+constexpr std::size_t most_choices = 300;
 constexpr double over_line = 2;
 constexpr double over_hatching = 0.6;
 constexpr double over_hose = 40;
 constexpr double led_there = 3;
 constexpr double per_led_mm = 0.12;
 constexpr double leader_over_hose = 0.8;
+constexpr double last_resort = 10;
+// Of not being written: air that stays comes before names, names before what is only in the way.
+constexpr double without_first = 3e6;
+constexpr double without = 1e6;
+constexpr double without_grey = 3e5;
+constexpr double long_led_mm = 15; ///< a longer line is hard to follow
+constexpr double per_long_led_mm = 0.3;
 
 /// A label on a leader line stands at one of these distances, mm of the device.
 constexpr std::array led_mm = {4.0, 7.0, 10.0, 14.0, 19.0, 25.0, 32.0, 40.0, 50.0};
 constexpr int directions = 24;
+/// Where there is none, anywhere in steps of so much, on a line so much longer at most.
+constexpr double step_mm = 5;
+constexpr double longer_mm = 40;
 
 constexpr double radians = 3.14159265358979323846 / 180;
 
@@ -125,6 +136,29 @@ public:
         return spots;
     }
 
+    /// Places all over the drawing, the nearest first, for what finds none round itself.
+    std::vector<Spot> spotsFurther(const Led& led, double width) const
+    {
+        const double h = ink_.paper(ink_.style.lettering_mm);
+        const double row = h * (over_baseline + under_baseline) + 2 * ink_.paper(over_and_under_mm);
+        const double step = ink_.paper(step_mm);
+        std::vector<std::pair<double, Spot>> found;
+        for (double y = ink_.visible.top() + row; y < ink_.visible.bottom(); y += row)
+            for (double x = ink_.visible.left() + width / 2; x + width / 2 < ink_.visible.right();
+                 x += step) {
+                const double beside = std::max(0.0, std::abs(x - led.to.x()) - width / 2);
+                const double far = std::hypot(beside, y - led.to.y());
+                if (far < ink_.paper(led_mm.back() + longer_mm))
+                    found.push_back({far, {{x, y}, Anchor::centre, 0}});
+            }
+        std::stable_sort(found.begin(), found.end(),
+                         [](const auto& a, const auto& b) { return a.first < b.first; });
+        std::vector<Spot> spots;
+        for (const auto& [far, spot] : found)
+            spots.push_back(spot);
+        return spots;
+    }
+
 private:
     bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const
     {
@@ -145,7 +179,9 @@ private:
         });
         for (; over > 0; --over) // one by one, so that the sum is the same however they are looked up
             place.cost += leader_over_hose;
-        place.cost += led_there + per_led_mm * (far - led.beside) * ink_.style.scale;
+        const double length_mm = (far - led.beside) * ink_.style.scale;
+        place.cost +=
+            led_there + per_led_mm * length_mm + per_long_led_mm * std::max(0.0, length_mm - long_led_mm);
         place.leader = leader;
         return true;
     }
@@ -160,24 +196,30 @@ struct Set {
     std::vector<Spot> spots; ///< one per place
 };
 
+/// \param last for a label that otherwise has no place: its line may cross others' lines
 void add(Set& set, const LabelRoom& room, const std::vector<Spot>& spots, double width,
-         const std::optional<Led>& led)
+         const std::optional<Led>& led, bool last = false)
 {
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        const auto place = room.placeAt(room.boxFor(spots[i], width), per_choice * double(i), led);
+        auto place = room.placeAt(room.boxFor(spots[i], width),
+                                  per_choice * double(std::min<std::size_t>(i, most_choices)), led);
         if (!place)
             continue;
+        place->may_cross_leaders = last;
+        place->cost += last ? last_resort : 0;
         set.wish.places.push_back(*place);
         set.spots.push_back(spots[i]);
     }
 }
 
-std::vector<std::optional<std::size_t>> chosenOf(const std::vector<Set>& sets)
+/// On paper, which is looked at for longer than it takes to draw, several first choices are tried.
+std::vector<std::optional<std::size_t>> chosenOf(const std::vector<Set>& sets, bool on_page)
 {
+    constexpr std::size_t starts_on_page = 12;
     std::vector<LabelWish> wishes;
     for (const Set& set : sets)
         wishes.push_back(set.wish);
-    return placeLabels(wishes);
+    return placeLabels(wishes, on_page ? starts_on_page : 1);
 }
 
 } // namespace
@@ -191,9 +233,12 @@ void Ink::writeLabels()
         return paper(textWidth(one.text, style.lettering_mm));
     };
     std::vector<Set> sets;
-    for (const Waiting& one : waiting_)
+    for (const Waiting& one : waiting_) {
         add(sets.emplace_back(), room, one.spots, widthOf(one), one.led);
-    std::vector<std::optional<std::size_t>> chosen = chosenOf(sets);
+        const bool grey = one.colour == palette.keep_clear || one.colour == palette.faint;
+        sets.back().wish.left_out = one.first ? without_first : grey ? without_grey : without;
+    }
+    std::vector<std::optional<std::size_t>> chosen = chosenOf(sets, style.page != nullptr);
     bool more = false;
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const bool well = chosen[i] && !room.hidesLines(sets[i].wish.places[*chosen[i]].box);
@@ -204,7 +249,25 @@ void Ink::writeLabels()
         more = true;
     }
     if (more)
-        chosen = chosenOf(sets);
+        chosen = chosenOf(sets, style.page != nullptr);
+    // On the elevation of a page all is named; an end view beside it names what it has room for. Who takes a
+    // place may leave another without: that one is helped in turn.
+    const int rounds = style.page && !style.view.isEnd() ? 5 : 0;
+    std::vector<bool> helped(sets.size());
+    for (int round = 0; round < rounds; ++round) {
+        more = false;
+        for (std::size_t i = 0; i < sets.size(); ++i) {
+            if (chosen[i] || !waiting_[i].led || helped[i])
+                continue;
+            add(sets[i], room, room.spotsFurther(*waiting_[i].led, widthOf(waiting_[i])),
+                widthOf(waiting_[i]), waiting_[i].led, true);
+            helped[i] = true;
+            more = true;
+        }
+        if (!more)
+            break;
+        chosen = chosenOf(sets, true);
+    }
     for (std::size_t i = 0; i < sets.size(); ++i)
         if (chosen[i] && waiting_[i].led)
             leadTo(*waiting_[i].led, around(sets[i].wish.places[*chosen[i]].box), waiting_[i].colour);

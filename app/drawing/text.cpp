@@ -114,11 +114,40 @@ void paintText(QPainter& painter, const Style& style, QPointF at, const QString&
                       angle_deg);
 }
 
+namespace {
+
+/// What looks like a unit behind a number: "W", "°C;", "gal/min". A short word that is none does no harm
+/// there.
+bool isUnitOf(const QString& number, const QString& word)
+{
+    constexpr qsizetype longest = 3;
+    qsizetype length = word.size();
+    while (length > 0 && QStringLiteral(".,;:)").contains(word[length - 1]))
+        --length;
+    return number.back().isDigit() && length > 0 && !word[0].isDigit() &&
+           (length <= longest || word.contains(QLatin1Char('/')));
+}
+
+/// What stays on one line: words, and figures with their units.
+QStringList unbroken(const QString& text)
+{
+    QStringList pieces;
+    for (const QString& word : text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        if (!pieces.isEmpty() && isUnitOf(pieces.back(), word))
+            pieces.back() += QLatin1Char(' ') + word;
+        else
+            pieces << word;
+    }
+    return pieces;
+}
+
+} // namespace
+
 QStringList wrapped(const QString& text, double width_mm, double lettering_mm, Weight weight)
 {
     QStringList lines;
     QString line;
-    for (QString word : text.simplified().split(QLatin1Char(' '))) {
+    for (QString word : unbroken(text)) {
         const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
         if (textWidth(longer, lettering_mm, weight) <= width_mm) {
             line = longer;

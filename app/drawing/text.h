@@ -25,7 +25,8 @@ void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Ancho
 void paintHalo(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
                const QColor& ground, double angle_deg);
 
-/// Break at spaces (and within words longer than a line) so that no line is wider than `width_mm`.
+/// Break at spaces (and within words longer than a line) so that no line is wider than `width_mm`. A number
+/// stays with its unit.
 QStringList wrapped(const QString& text, double width_mm, double lettering_mm,
                     Weight weight = Weight::regular);
 

@@ -112,7 +112,8 @@ int printOne(const QString& from, const QString& to, const Asked& asked, const Q
     const Analysis analysis = proved(*sketch, with_bands);
     std::vector<sheet::FurtherPage> pages =
         paper::pagesBehind(*sketch, analysis, asked.set, asked.options.paper);
-    const sheet::Options options = sheet::followedBy(sheet::tiled(asked.options, *sketch, analysis), pages);
+    const sheet::Options options =
+        sheet::followedBy(sheet::tiled(asked.options, *sketch, analysis), *sketch, analysis, pages);
     if (asked.set.drawing) {
         const std::vector<sheet::FurtherPage> drawing = sheet::drawingPages(*sketch, analysis, options);
         pages.insert(pages.begin(), drawing.begin(), drawing.end());

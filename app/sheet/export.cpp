@@ -174,10 +174,13 @@ QStringList write(const QString& path, const std::vector<FurtherPage>& pages, co
     return problems;
 }
 
-Options followedBy(Options options, const std::vector<FurtherPage>& behind)
+namespace {
+
+/// The sheets behind the drawing, counted from those with its notes on.
+Options listing(Options options, const std::vector<FurtherPage>& behind)
 {
     options.behind.clear();
-    options.sheets = 1;
+    options.sheets = 1 + options.notes_sheets;
     for (const FurtherPage& page : behind) {
         ++options.sheets;
         if (options.behind.empty() || options.behind.back().title != page.title)
@@ -187,10 +190,20 @@ Options followedBy(Options options, const std::vector<FurtherPage>& behind)
     return options;
 }
 
+} // namespace
+
+Options followedBy(Options options, const Sketch& sketch, const Analysis& analysis,
+                   const std::vector<FurtherPage>& behind)
+{
+    options = listing(std::move(options), behind);
+    options.notes_sheets = notesSheets(sketch, analysis, options);
+    return listing(std::move(options), behind);
+}
+
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
                      const Options& options, const std::vector<FurtherPage>& further)
 {
-    const Options counted = followedBy(tiled(options, sketch, analysis), further);
+    const Options counted = followedBy(tiled(options, sketch, analysis), sketch, analysis, further);
     std::vector<FurtherPage> pages = drawingPages(sketch, analysis, counted);
     pages.insert(pages.end(), further.begin(), further.end());
     return write(path, pages, sketch, options.png_dpi);

@@ -1,103 +1,16 @@
-#include "app/drawing/balloon.h"
 #include "app/drawing/text.h"
+#include "app/language/tr.h"
+#include "app/sheet/columns.h"
 #include "app/sheet/end_view.h"
 
 #include <QPainter>
 
 #include <algorithm>
 
-/// The words of the sheet, set into columns so that all of a line is always readable.
+/// The words beside the drawing, and those without room there on sheets of their own behind it.
 namespace siphonwright::sheet {
 
 namespace {
-
-using drawing::Anchor;
-using drawing::Weight;
-
-constexpr double inset_mm = 3;
-
-/// One paragraph, set.
-struct Block {
-    QStringList lines;
-    Weight weight = Weight::regular;
-    std::optional<Severity> severity;
-    int number = 0;
-    double before_mm = 0;
-    double indent_mm = 0;
-    bool ruled = false; ///< empty lines to write on
-};
-
-double lineHeight(double lettering_mm)
-{
-    return 1.62 * lettering_mm;
-}
-
-double heightOf(const Block& block, double lettering_mm)
-{
-    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
-}
-
-std::vector<Block> setIn(const std::vector<Section>& sections, const std::vector<std::size_t>& shown,
-                         double width_mm, double lettering_mm)
-{
-    std::vector<Block> blocks;
-    const double indent = 3.1 * lettering_mm;
-    for (std::size_t i = 0; i < sections.size(); ++i) {
-        const Section& section = sections[i];
-        if (section.items.empty())
-            continue;
-        blocks.push_back({drawing::wrapped(section.heading, width_mm, lettering_mm, Weight::strong),
-                          Weight::strong, std::nullopt, 0, blocks.empty() ? 0 : 1.1 * lettering_mm, 0});
-        for (std::size_t k = 0; k < shown[i]; ++k) {
-            const Item& item = section.items[k];
-            const double in = item.severity ? indent : 1.4 * lettering_mm;
-            blocks.push_back({drawing::wrapped(item.text, width_mm - in, lettering_mm), Weight::regular,
-                              item.severity, item.number, (item.severity ? 0.9 : 0.2) * lettering_mm, in});
-            // Room for a hand, whatever the lettering.
-            constexpr double written_line_mm = 8;
-            for (int line = 0; line < item.blank_lines; ++line)
-                blocks.push_back({{QString()},
-                                  Weight::regular,
-                                  std::nullopt,
-                                  0,
-                                  written_line_mm - lineHeight(lettering_mm),
-                                  0,
-                                  true});
-        }
-        if (shown[i] < section.items.size())
-            blocks.push_back(
-                {drawing::wrapped(section.more.arg(section.items.size() - shown[i]), width_mm, lettering_mm),
-                 Weight::strong, std::nullopt, 0, 0.3 * lettering_mm, 0});
-    }
-    return blocks;
-}
-
-/// Where each block's first line starts: column and height in it. Empty if they do not all fit.
-std::vector<QPointF> flow(const std::vector<Block>& blocks, const QRectF& box, int columns, double column_mm,
-                          double lettering_mm)
-{
-    std::vector<QPointF> places;
-    int column = 0;
-    double y = 0;
-    const double room = box.height() - 2 * inset_mm;
-    for (std::size_t i = 0; i < blocks.size(); ++i) {
-        const bool heading = blocks[i].weight == Weight::strong && i + 1 < blocks.size();
-        // A heading stays with what it is over.
-        const double need =
-            heightOf(blocks[i], lettering_mm) + (heading ? heightOf(blocks[i + 1], lettering_mm) : 0);
-        if (y + need > room && y > 0) {
-            ++column;
-            y = 0;
-        }
-        if (column >= columns || y + need > room)
-            return {};
-        const double before = y > 0 ? blocks[i].before_mm : 0;
-        places.emplace_back(box.left() + inset_mm + column * (column_mm + 2 * inset_mm),
-                            box.top() + inset_mm + y + before);
-        y += before + heightOf(blocks[i], lettering_mm) - blocks[i].before_mm;
-    }
-    return places;
-}
 
 /// Leave out one more item: of the section that can best spare it. False: none can.
 bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& shown)
@@ -122,30 +35,6 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
     }
     --shown[best];
     return true;
-}
-
-void paintBlock(const Page& page, const Block& block, QPointF at, double width_mm, double lettering_mm)
-{
-    double baseline = at.y() + 1.25 * lettering_mm;
-    if (block.ruled) {
-        page.painter.setPen(QPen(page.palette.faint, drawing::thin_mm));
-        page.painter.drawLine(QPointF(at.x(), baseline), QPointF(at.x() + width_mm, baseline));
-        return;
-    }
-    if (block.severity)
-        drawing::paintBalloon(
-            page.painter, page.palette, {at.x() + 1.25 * lettering_mm, baseline - lettering_mm / 2},
-            drawing::balloon_of_lettering * lettering_mm, *block.severity, block.number, drawing::medium_mm);
-    else if (block.indent_mm > 0) {
-        page.painter.setPen(QPen(page.palette.ink, drawing::medium_mm));
-        page.painter.drawLine(QPointF(at.x(), baseline - lettering_mm / 2),
-                              QPointF(at.x() + 0.8 * lettering_mm, baseline - lettering_mm / 2));
-    }
-    for (const QString& line : block.lines) {
-        drawing::paintWeightedText(page.painter, {at.x() + block.indent_mm, baseline}, line, Anchor::left,
-                                   page.palette.ink, lettering_mm, block.weight);
-        baseline += lineHeight(lettering_mm);
-    }
 }
 
 std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, const Options& options,
@@ -174,9 +63,50 @@ std::vector<std::size_t> wholeOf(const std::vector<Section>& sections)
     return shown;
 }
 
-double columnWidth(const QRectF& box, int columns)
+/// What of each section stands beside the drawing.
+struct BesideIt {
+    std::vector<Section> sections;
+    std::vector<std::size_t> shown;
+    std::vector<Block> blocks;
+    double lettering_mm = normal_mm;
+};
+
+BesideIt besideDrawing(const Sketch& sketch, const Analysis& analysis, const Options& options,
+                       bool end_left_out, const Columns& columns)
 {
-    return box.width() / columns - 2 * inset_mm;
+    BesideIt beside;
+    beside.sections = sectionsOf(sketch, analysis, options, end_left_out);
+    beside.shown = wholeOf(beside.sections);
+    for (const double lettering_mm : {normal_mm, small_mm}) {
+        beside.lettering_mm = lettering_mm;
+        beside.blocks =
+            SetText(beside.sections, columns.width_mm(), lettering_mm).laid(columns, beside.shown, options);
+        if (!beside.blocks.empty())
+            return beside;
+    }
+    const SetText set(beside.sections, columns.width_mm(), small_mm);
+    while (beside.blocks.empty() && shorten(beside.sections, beside.shown))
+        beside.blocks = set.laid(columns, beside.shown, options);
+    return beside;
+}
+
+/// The sections that are cut short beside the drawing, whole: nobody has to put two halves together.
+std::vector<Section> cutShort(const Sketch& sketch, const Analysis& analysis, const Options& options,
+                              const Plan& plan)
+{
+    BesideIt beside = besideDrawing(sketch, analysis, options, plan.end_left_out, {plan.notes, plan.columns});
+    std::vector<Section> cut;
+    for (std::size_t i = 0; i < beside.sections.size(); ++i)
+        if (beside.shown[i] < beside.sections[i].items.size())
+            cut.push_back(std::move(beside.sections[i]));
+    return cut;
+}
+
+Columns columnsOf(const Plan& notes_sheet, int pages)
+{
+    constexpr double least_mm = 75;
+    const int count = std::max(1, static_cast<int>(notes_sheet.notes.width() / least_mm));
+    return {notes_sheet.notes, count, pages};
 }
 
 } // namespace
@@ -185,9 +115,10 @@ bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& opt
               double lettering_mm)
 {
     const std::vector<Section> sections = sectionsOf(sketch, analysis, options, plan.end_left_out);
-    const double column_mm = columnWidth(plan.notes, plan.columns);
-    const std::vector<Block> blocks = setIn(sections, wholeOf(sections), column_mm, lettering_mm);
-    return !flow(blocks, plan.notes, plan.columns, column_mm, lettering_mm).empty();
+    const Columns columns{plan.notes, plan.columns};
+    return !SetText(sections, columns.width_mm(), lettering_mm)
+                .laid(columns, wholeOf(sections), options)
+                .empty();
 }
 
 void paintNotes(const Page& page, const QRectF& box, int columns)
@@ -195,23 +126,39 @@ void paintNotes(const Page& page, const QRectF& box, int columns)
     page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
-    const std::vector<Section> sections =
-        sectionsOf(page.sketch, page.analysis, page.options, page.end_left_out);
-    std::vector<std::size_t> shown = wholeOf(sections);
-    const double column_mm = columnWidth(box, columns);
-    double lettering_mm = normal_mm;
-    std::vector<Block> blocks = setIn(sections, shown, column_mm, lettering_mm);
-    std::vector<QPointF> places = flow(blocks, box, columns, column_mm, lettering_mm);
-    while (places.empty()) {
-        if (lettering_mm > small_mm)
-            lettering_mm = small_mm;
-        else if (!shorten(sections, shown))
-            return;
-        blocks = setIn(sections, shown, column_mm, lettering_mm);
-        places = flow(blocks, box, columns, column_mm, lettering_mm);
+    const Columns within{box, columns};
+    const BesideIt beside =
+        besideDrawing(page.sketch, page.analysis, page.options, page.end_left_out, within);
+    paintBlocks(page, beside.blocks, 0, within.width_mm(), beside.lettering_mm);
+}
+
+int notesSheets(const Sketch& sketch, const Analysis& analysis, Options options)
+{
+    const Plan plan = planOf(sketch, analysis, options);
+    const Plan sheet = notesSheetOf(options);
+    // What has to move behind the drawing depends a little on the words that refer to it.
+    for (options.notes_sheets = 1; options.notes_sheets < most_notes_sheets; ++options.notes_sheets) {
+        const std::vector<Section> cut = cutShort(sketch, analysis, options, plan);
+        if (cut.empty())
+            return 0;
+        const Columns columns = columnsOf(sheet, options.notes_sheets);
+        if (!SetText(cut, columns.width_mm(), normal_mm).laid(columns, wholeOf(cut), options).empty())
+            break;
     }
-    for (std::size_t i = 0; i < blocks.size(); ++i)
-        paintBlock(page, blocks[i], places[i], column_mm, lettering_mm);
+    return options.notes_sheets;
+}
+
+void paintRestOfNotes(const Page& page, const Plan& notes_sheet)
+{
+    const std::vector<Section> cut =
+        cutShort(page.sketch, page.analysis, page.options, planOf(page.sketch, page.analysis, page.options));
+    const Columns columns = columnsOf(notes_sheet, page.options.notes_sheets);
+    std::vector<std::size_t> shown = wholeOf(cut);
+    const SetText set(cut, columns.width_mm(), normal_mm);
+    std::vector<Block> blocks = set.laid(columns, shown, page.options);
+    while (blocks.empty() && shorten(cut, shown))
+        blocks = set.laid(columns, shown, page.options);
+    paintBlocks(page, blocks, page.number - 2, columns.width_mm(), normal_mm);
 }
 
 } // namespace siphonwright::sheet

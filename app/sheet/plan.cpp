@@ -252,24 +252,47 @@ Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& optio
                       caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0)};
     if (page.width() <= page.height())
         return planWith(sketch, options, drawn, std::nullopt);
-    const double narrow = std::clamp(frameOf(page).frame.width() * 0.25, 76.0, 110.0);
+    constexpr double narrow = 76; // the drawing comes first: notes have sheets of their own
     const Plan first = planWith(sketch, options, drawn, Beside{narrow, 1});
     // As wide as all that is to be said takes, if the views stay as large as they are.
     std::vector<Plan> plans = {first};
     constexpr double widest_share = 0.6;
     constexpr double step_mm = 12;
     constexpr double widest_column = 115;
+    constexpr double narrowest_column = 50;
     for (double wide = narrow + step_mm; wide < widest_share * first.frame.width(); wide += step_mm) {
-        const Plan wider = planWith(sketch, options, drawn, Beside{wide, wide > widest_column ? 2 : 1});
+        Plan wider = planWith(sketch, options, drawn, Beside{wide, 1});
         if (wider.denominator != first.denominator || wider.end_left_out != first.end_left_out)
             break;
-        plans.push_back(wider);
+        // Short lines leave less room empty in two columns.
+        for (wider.columns = 1; wider.columns <= 2; ++wider.columns)
+            if (const double column = wide / wider.columns;
+                column >= narrowest_column && column <= widest_column)
+                plans.push_back(wider);
     }
-    for (const double lettering_mm : {normal_mm, small_mm})
-        for (const Plan& plan : plans)
-            if (notesFit(sketch, analysis, options, plan, lettering_mm))
-                return plan;
+    const auto fits = [&](const Plan& plan, double lettering_mm) {
+        return notesFit(sketch, analysis, options, plan, lettering_mm);
+    };
+    for (const double lettering_mm : {normal_mm, small_mm}) {
+        // Where even the widest are too small, no other needs to be tried: text takes time to set.
+        const std::size_t widest = plans.size() - std::min<std::size_t>(plans.size(), 2);
+        const auto found = std::find_if(plans.begin() + std::ptrdiff_t(widest), plans.end(),
+                                        [&](const Plan& plan) { return fits(plan, lettering_mm); });
+        if (found != plans.end())
+            return *std::find_if(plans.begin(), plans.end(),
+                                 [&](const Plan& plan) { return fits(plan, lettering_mm); });
+    }
     return plans.back();
+}
+
+Plan notesSheetOf(const Options& options)
+{
+    Plan plan = frameOf(paperSize(options));
+    plan.denominator = 0;
+    plan.foot = QRectF();
+    plan.caption = QRectF(plan.frame.left(), plan.frame.top(), plan.frame.width(), caption_height_mm);
+    plan.notes = QRectF(plan.caption.bottomLeft(), QPointF(plan.frame.right(), plan.title.top()));
+    return plan;
 }
 
 int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)

@@ -23,6 +23,7 @@ struct Page {
     drawing::Palette palette;
     bool end_left_out = false; ///< depth matters, but there is no room for an end view
     drawing::OnPage on_page;   ///< of the elevation
+    int number = 1;            ///< of this sheet in the set
 };
 
 /// A height over the datum that the sheet states.
@@ -53,6 +54,8 @@ struct Plan {
     bool end_left_out = false;
 };
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
+/// A sheet of notes behind the drawing: frame, border, title block and room for the notes; no scale.
+Plan notesSheetOf(const Options& options);
 
 constexpr double small_mm = drawing::small_text_mm;
 constexpr double normal_mm = drawing::text_mm;
@@ -60,6 +63,7 @@ constexpr double large_mm = drawing::heading_text_mm;
 
 UnitSystem unitsOf(const Sketch& sketch);
 
+/// \param denominator 0: nothing on this sheet is to scale
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 /// Scale bar, what marks mean, and at the right a square to measure a print by.
 void paintFoot(const Page& page, const QRectF& box, int denominator);
@@ -83,6 +87,11 @@ void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
 void paintNotes(const Page& page, const QRectF& box, int columns);
+/// On a sheet of its own, what has no room beside the drawing.
+void paintRestOfNotes(const Page& page, const Plan& notes_sheet);
+/// How many sheets that takes; 0: all notes stand beside the drawing.
+int notesSheets(const Sketch& sketch, const Analysis& analysis, Options options);
+constexpr int most_notes_sheets = 20;
 /// Is there room for all that the notes say, in this lettering?
 bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
               double lettering_mm);

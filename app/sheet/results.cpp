@@ -136,7 +136,7 @@ QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem un
 Section resultsSection(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Results"), {}, tr("and %1 more in the program"), 4};
+    Section section{tr("Results"), {}, 4};
     const bool several = sketch.heaters.size() > 1;
     const auto add = [&section](const QString& text) {
         if (!text.isEmpty())
@@ -170,7 +170,7 @@ Section resultsSection(const Sketch& sketch, const Analysis& analysis)
 Section assumptionsSection(const Sketch& sketch)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Assumed otherwise than the book"), {}, tr("and %1 more in the program"), 3};
+    Section section{tr("Assumed otherwise than the book"), {}, 3};
     for (const AssumptionChange& change : sketch.assumptions) {
         const Assumption* one = assumptionById(change.assumption);
         if (!one)

@@ -87,20 +87,23 @@ void paintView(const Page& page, const Plan& plan)
     page.painter.restore();
 }
 
+Page pageFor(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    return {painter,         sketch,
+            analysis,        options,
+            unitsOf(sketch), options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
+            false,           {}};
+}
+
 } // namespace
 
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     const Plan plan = planOf(sketch, analysis, options);
-    const Page page{painter,
-                    sketch,
-                    analysis,
-                    options,
-                    unitsOf(sketch),
-                    options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
-                    plan.end_left_out,
-                    {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
-                     itemNumbers(sketch, analysis), !plan.end.isNull()}};
+    Page page = pageFor(painter, sketch, analysis, options);
+    page.end_left_out = plan.end_left_out;
+    page.on_page = {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
+                    itemNumbers(sketch, analysis), !plan.end.isNull()};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (drawing::boundsOf(sketch, analysis).isNull()) {
@@ -116,6 +119,24 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
     paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
     paintNotes(page, plan.notes, plan.columns);
     paintFoot(page, plan.foot, plan.denominator);
+    paintTitleBlock(page, plan.title, plan.denominator);
+    paintFrame(page, plan.frame);
+    paintBorder(page, plan);
+    painter.restore();
+}
+
+void paintNotesSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis,
+                     const Options& options, int number)
+{
+    const Plan plan = notesSheetOf(options);
+    Page page = pageFor(painter, sketch, analysis, options);
+    page.number = number;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    drawing::paintWeightedText(painter, {plan.caption.left() + 4, plan.caption.top() + 5},
+                               tr("Notes to sheet 1"), Anchor::left, page.palette.ink, normal_mm,
+                               Weight::strong);
+    paintRestOfNotes(page, plan);
     paintTitleBlock(page, plan.title, plan.denominator);
     paintFrame(page, plan.frame);
     paintBorder(page, plan);

@@ -56,22 +56,24 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
-    if (options.across <= 1 && options.down <= 1)
-        return {{pageLayout(options),
-                 [&sketch, &analysis, options](QPainter& painter) {
-                     paintPage(painter, sketch, analysis, options);
-                 },
-                 {},
-                 {}}};
     std::vector<FurtherPage> pages;
-    for (int row = 0; row < options.down; ++row)
-        for (int column = 0; column < options.across; ++column)
-            pages.push_back({pageLayout(options),
-                             [&sketch, &analysis, options, column, row](QPainter& painter) {
-                                 paintTile(painter, sketch, analysis, options, column, row);
-                             },
-                             {},
-                             {}});
+    const auto add = [&pages, &options](std::function<void(QPainter&)> paint) {
+        pages.push_back({pageLayout(options), std::move(paint), {}, {}});
+    };
+    if (options.across <= 1 && options.down <= 1)
+        add([&sketch, &analysis, options](QPainter& painter) {
+            paintPage(painter, sketch, analysis, options);
+        });
+    else
+        for (int row = 0; row < options.down; ++row)
+            for (int column = 0; column < options.across; ++column)
+                add([&sketch, &analysis, options, column, row](QPainter& painter) {
+                    paintTile(painter, sketch, analysis, options, column, row);
+                });
+    for (int number = 2; number < 2 + options.notes_sheets; ++number)
+        add([&sketch, &analysis, options, number](QPainter& painter) {
+            paintNotesSheet(painter, sketch, analysis, options, number);
+        });
     return pages;
 }
 

@@ -150,7 +150,7 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         return QRectF(x + left * k, y + top, width * k, height);
     };
     const QString type = s.document_type.empty() ? tr("Layout sheet") : q(s.document_type);
-    const QString scale = QStringLiteral("1:%1").arg(denominator);
+    const QString scale = denominator > 0 ? QStringLiteral("1:%1").arg(denominator) : tr("none");
     const std::vector<Cell> cells = {
         {at(0, 0, 40, 8), tr("Department"), q(s.department)},
         {at(40, 0, 40, 8), tr("Technical reference"), q(s.technical_reference)},
@@ -170,7 +170,7 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(118, 24, 12, 8), tr("Rev."), q(s.revision)},
         {at(130, 24, 24, 8), tr("Date of issue"), q(s.date_of_issue)},
         {at(154, 24, 12, 8), tr("Lang."), language::inUse()},
-        {at(166, 24, 14, 8), tr("Sheet"), QStringLiteral("1/%1").arg(page.options.sheets)},
+        {at(166, 24, 14, 8), tr("Sheet"), QStringLiteral("%1/%2").arg(page.number).arg(page.options.sheets)},
         {at(0, 32, 47, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
         {at(47, 32, 43, 8), tr("Engine's serial number"),
          page.sketch.engine ? q(page.sketch.engine->serial_number) : QString()},

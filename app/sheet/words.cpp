@@ -110,7 +110,7 @@ double chamberVolume(const Heater& heater)
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 {
-    Section section{tr("Findings"), {}, tr("and %1 more in the list of findings"), 6, true};
+    Section section{tr("Findings"), {}, 6, true};
     for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
         const Finding& finding = analysis.findings[i];
         const QString text = inWords(finding.text, unitsOf(sketch));
@@ -124,7 +124,7 @@ Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 
 Section notJudgedSection(const Analysis& analysis)
 {
-    Section section{tr("Not judged, for want of a fact"), {}, tr("and %1 more in the list"), 1};
+    Section section{tr("Not judged, for want of a fact"), {}, 1};
     std::map<std::string, bool> said;
     for (const NotJudged& one : analysis.not_judged) {
         QString missing = inWords(one.missing);
@@ -138,7 +138,7 @@ Section notJudgedSection(const Analysis& analysis)
 
 Section marginsSection(const Sketch& sketch, const Analysis& analysis)
 {
-    Section section{tr("Margins"), {}, tr("and %1 more"), 2};
+    Section section{tr("Margins"), {}, 2};
     if (!analysis.proof || analysis.layout.hoses.empty())
         return section;
     const UnitSystem units = unitsOf(sketch);
@@ -156,7 +156,7 @@ Section marginsSection(const Sketch& sketch, const Analysis& analysis)
 
 Section choicesSection(const Sketch& sketch)
 {
-    Section section{tr("Judged otherwise than the rule book"), {}, tr("and %1 more in the program"), 3};
+    Section section{tr("Judged otherwise than the rule book"), {}, 3};
     for (const LimitChange& change : sketch.limits)
         if (const QString row = choiceRow(change, unitsOf(sketch)); !row.isEmpty())
             section.items.push_back({row, std::nullopt, 0});
@@ -166,7 +166,7 @@ Section choicesSection(const Sketch& sketch)
 Section partsSection(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Parts and cut lengths"), {}, tr("and %1 more"), 4};
+    Section section{tr("Parts and cut lengths"), {}, 4};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
     const PartsList parts = partsOf(sketch, analysis.layout);
     const auto numbered = [&parts](const PartRef& part, ItemKind kind, const QString& text) {
@@ -198,7 +198,7 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
 Section supplySection(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = unitsOf(sketch);
-    Section section{tr("Electrical load and coolant"), {}, tr("and %1 more"), 2};
+    Section section{tr("Electrical load and coolant"), {}, 2};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
     const auto figure = [&](const std::optional<double>& value, Unit unit) {
         return value ? inWords(*value, unit, units) : tr("not known");
@@ -222,7 +222,7 @@ Section supplySection(const Sketch& sketch, const Analysis& analysis)
 
 Section behindSection(const std::vector<Behind>& behind)
 {
-    Section section{tr("Further sheets"), {}, tr("and %1 more"), 2};
+    Section section{tr("Further sheets"), {}, 2};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
     for (const Behind& one : behind) {
         const QString where = one.first_sheet == one.last_sheet
@@ -257,7 +257,7 @@ std::vector<std::pair<PartRef, std::size_t>> itemNumbers(const Sketch& sketch, c
 
 Section complaintSection(const Sketch& sketch)
 {
-    Section section{tr("What is known"), {}, {}, 1, true};
+    Section section{tr("What is known"), {}, 1, true};
     for (const QString& line :
          QString::fromStdString(sketch.notes).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
         section.items.push_back({line.trimmed(), std::nullopt, 0, 0});
@@ -270,14 +270,13 @@ Section questionsSection()
             {{tr("Where does air stay when this is filled, and about how much?"), std::nullopt, 0, 3},
              {tr("Does it circulate, and which way?"), std::nullopt, 0, 2},
              {tr("What would you change, and why?"), std::nullopt, 0, 4}},
-            {},
             3,
             true};
 }
 
 Section cautionsSection()
 {
-    Section section{tr("Cautions"), {}, tr("and %1 more in the program"), 9, true};
+    Section section{tr("Cautions"), {}, 9, true};
     const char* const cautions[] = {
         QT_TRANSLATE_NOOP("siphonwright::sheet",
                           "Qualified technicians only. Disconnect and lock out power while working; "

@@ -18,7 +18,6 @@ struct Item {
 struct Section {
     QString heading;
     std::vector<Item> items;
-    QString more;             ///< "and %1 more ...", said when not all fit
     std::size_t at_least = 0; ///< items that are left out only when all else is down to its own
     bool kept = false;        ///< gives way last of all
 };

@@ -71,8 +71,10 @@ std::vector<sheet::FurtherPage> SheetCommands::further(const Analysis& analysis)
 std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) const
 {
     const std::vector<sheet::FurtherPage> behind = further(analysis);
-    const sheet::Options drawn = sheet::followedBy(options(), behind);
-    std::vector<sheet::FurtherPage> all = sheet::drawingPages(document_.sketch(), analysis, drawn);
+    const Sketch& sketch = document_.sketch();
+    const sheet::Options drawn =
+        sheet::followedBy(sheet::tiled(options(), sketch, analysis), sketch, analysis, behind);
+    std::vector<sheet::FurtherPage> all = sheet::drawingPages(sketch, analysis, drawn);
     all.insert(all.end(), behind.begin(), behind.end());
     return all;
 }

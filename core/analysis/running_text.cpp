@@ -165,8 +165,7 @@ Message textOf(const LoopOutcome& outcome, const Heater& heater)
     text.words = {nameOfHeater(heater)};
     text.pattern =
         "{a}: coolant leaves at " + put(text, {*outcome.peak_outlet_degC, Unit::degC}) + " at most";
-    text.pattern +=
-        ", turns on " + put(text, {outcome.cycles_per_hour, Unit::none}) + " times in its worst hour";
+    text.pattern += ", starts in its worst hour: " + put(text, {outcome.cycles_per_hour, Unit::none});
     if (outcome.boiled_s)
         text.pattern += ", boils";
     else if (outcome.boiling_margin_K)

@@ -160,8 +160,8 @@ void cyclesOver4(Judge& judge)
 {
     forEachOutcome(judge, [&](const Heater& heater, const LoopOutcome& outcome) {
         judgeFigure(judge, heater, outcome.cycles_per_hour, Banded::cycles_per_hour,
-                    "{a} turns on {0} times in its worst hour, over {1}.",
-                    "{a} turns on {0} times in its worst hour, and it may be {1}.");
+                    "Starts of {a} in its worst hour: {0}, over {1}.",
+                    "Starts of {a} in its worst hour: {0}, and it may be {1}.");
     });
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace siphonwright {
@@ -98,12 +99,14 @@ bool inTheWay(const LabelPlace& a, const Extent& of_a, const LabelPlace& b, cons
     return of_a.meets(of_b) && (overlap(a.box, of_a.axes, b.box, of_b.axes) ||
                                 (a.leader && crosses(*a.leader, b.box, of_b.axes)) ||
                                 (b.leader && crosses(*b.leader, a.box, of_a.axes)) ||
-                                (a.leader && b.leader && crosses(*a.leader, *b.leader)));
+                                (a.leader && b.leader && !a.may_cross_leaders && !b.may_cross_leaders &&
+                                 crosses(*a.leader, *b.leader)));
 }
 
 class Placer {
 public:
-    explicit Placer(const std::vector<LabelWish>& wishes) : wishes_(wishes), chosen_(wishes.size())
+    Placer(const std::vector<LabelWish>& wishes, std::size_t starts)
+        : wishes_(wishes), starts_(starts), chosen_(wishes.size())
     {
         for (const LabelWish& wish : wishes) {
             extents_.emplace_back(wish.places.begin(), wish.places.end());
@@ -116,16 +119,60 @@ public:
         }
     }
 
+    /// The best of what several first choices come to: which label chooses first decides much. One that found
+    /// no place is the first to choose from then on.
     Chosen place()
+    {
+        Chosen best;
+        double least = std::numeric_limits<double>::infinity();
+        std::vector<std::size_t> found_none(wishes_.size());
+        for (std::size_t start = 0; start < starts_; ++start) {
+            placeFrom(turnOf(start, found_none));
+            double cost = 0;
+            for (std::size_t label = 0; label < wishes_.size(); ++label) {
+                cost += costOf(label);
+                found_none[label] += chosen_[label] || wishes_[label].places.empty() ? 0 : 1;
+            }
+            if (cost < least) {
+                least = cost;
+                best = chosen_;
+            }
+        }
+        return best;
+    }
+
+private:
+    /// Who has least to choose from first; at another start, whose best place costs most, or others.
+    std::vector<std::size_t> turnOf(std::size_t start, const std::vector<std::size_t>& found_none) const
     {
         std::vector<std::size_t> turn(wishes_.size());
         std::iota(turn.begin(), turn.end(), std::size_t{0});
-        std::stable_sort(turn.begin(), turn.end(), [this](std::size_t a, std::size_t b) {
+        const auto least = [this](std::size_t label) {
+            return by_cost_[label].empty() ? 0 : wishes_[label].places[by_cost_[label].front()].cost;
+        };
+        const auto fewer = [this](std::size_t a, std::size_t b) {
             return wishes_[a].places.size() < wishes_[b].places.size();
+        };
+        std::stable_sort(turn.begin(), turn.end(), [&](std::size_t a, std::size_t b) {
+            return start == 1 ? least(a) > least(b) : fewer(a, b);
         });
+        constexpr std::size_t step = 5;
+        if (start > 1 && !turn.empty())
+            std::rotate(turn.begin(), turn.begin() + std::ptrdiff_t((start - 1) * step % turn.size()),
+                        turn.end());
+        std::stable_sort(turn.begin(), turn.end(),
+                         [&](std::size_t a, std::size_t b) { return found_none[a] > found_none[b]; });
+        return turn;
+    }
+
+    void placeFrom(const std::vector<std::size_t>& turn)
+    {
+        std::fill(chosen_.begin(), chosen_.end(), std::nullopt);
         for (const std::size_t label : turn)
             chosen_[label] = firstFree(label);
-        constexpr int sweeps = 3;
+        // Each sweep looks at every place of every label against every other.
+        constexpr std::size_t many = 60;
+        const int sweeps = turn.size() > many ? 1 : 3;
         for (int sweep = 0; sweep < sweeps; ++sweep) {
             bool better = false;
             for (const std::size_t label : turn)
@@ -133,10 +180,8 @@ public:
             if (!better)
                 break;
         }
-        return chosen_;
     }
 
-private:
     const LabelPlace& placeOf(std::size_t label) const { return wishes_[label].places[*chosen_[label]]; }
 
     double costOf(std::size_t label) const
@@ -166,7 +211,8 @@ private:
     /// Take a better place, those in the way moving elsewhere, if that is less in all.
     bool improve(std::size_t label)
     {
-        constexpr std::size_t most_moved = 2;
+        // More for who has no place yet, where there is time for it.
+        const std::size_t most_moved = chosen_[label] || starts_ == 1 ? 2 : 5;
         constexpr double least_gain = 1e-9;
         const double now = costOf(label);
         for (const std::size_t i : by_cost_[label]) {
@@ -196,6 +242,7 @@ private:
     }
 
     const std::vector<LabelWish>& wishes_;
+    const std::size_t starts_;
     std::vector<std::vector<std::size_t>> by_cost_;
     std::vector<std::vector<Extent>> extents_; ///< by label and place
     Chosen chosen_;
@@ -232,9 +279,9 @@ bool crosses(const LabelLeader& a, const LabelLeader& b)
     return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
 }
 
-std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes)
+std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes, std::size_t starts)
 {
-    return Placer(wishes).place();
+    return Placer(wishes, std::max<std::size_t>(starts, 1)).place();
 }
 
 } // namespace siphonwright

@@ -3,7 +3,6 @@
 #include "core/geometry/vec.h"
 
 #include <cstddef>
-#include <limits>
 #include <optional>
 #include <vector>
 
@@ -12,7 +11,7 @@
 ///
 /// A greedy choice, the label with least to choose from first, and then exchanges: a label moves to a better
 /// place if those in its way have places that together cost less (elementary local search; not the least
-/// possible, but never an overlap).
+/// possible, but never an overlap). From several first choices, if time allows, the best is taken.
 namespace siphonwright {
 
 /// A text's box, perhaps turned.
@@ -37,16 +36,19 @@ bool crosses(const LabelLeader& a, const LabelLeader& b);
 struct LabelPlace {
     LabelBox box;
     std::optional<LabelLeader> leader;
-    double cost = 0; ///< what is hidden, how far away: the less the better; finite
+    double cost = 0;                ///< what is hidden, how far away: the less the better; finite
+    bool may_cross_leaders = false; ///< its leader line, with those of others
 };
 
 struct LabelWish {
     std::vector<LabelPlace> places;
-    /// Of not being written at all.
-    double left_out = std::numeric_limits<double>::max() / 1e6;
+    /// Of not being written at all: more than all that the others may cost.
+    double left_out = 1e6;
 };
 
 /// For each wish the index of its place; nothing where all are taken.
-std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes);
+/// \param starts first choices tried, 1 or more: time grows with them, and the cost never does
+std::vector<std::optional<std::size_t>> placeLabels(const std::vector<LabelWish>& wishes,
+                                                    std::size_t starts = 1);
 
 } // namespace siphonwright

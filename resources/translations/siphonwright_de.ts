@@ -1630,10 +1630,6 @@
         <translation>{a}: Kühlmittel tritt mit höchstens %1 aus</translation>
     </message>
     <message>
-        <source>turns on %1 times in its worst hour</source>
-        <translation>schaltet in der ungünstigsten Stunde %1-mal ein</translation>
-    </message>
-    <message>
         <source>boils</source>
         <translation>siedet</translation>
     </message>
@@ -3152,14 +3148,6 @@
     <message>
         <source>Use hose of {0} bore or more, with hose ends and valves to match.</source>
         <translation>Schlauch mit {0} Innendurchmesser oder mehr verwenden, samt passenden Schlauchtüllen und Ventilen.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, over {1}.</source>
-        <translation>{a} schaltet in der ungünstigsten Stunde {0}-mal ein, über {1}.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, and it may be {1}.</source>
-        <translation>{a} schaltet in der ungünstigsten Stunde {0}-mal ein, möglich sind {1}.</translation>
     </message>
     <message>
         <source>the wind</source>
@@ -6832,6 +6820,18 @@
     <message>
         <source>corners in all outlines together</source>
         <translation>Eckpunkte in allen Umrissen zusammen</translation>
+    </message>
+    <message>
+        <source>starts in its worst hour: %1</source>
+        <translation>Einschaltungen in der ungünstigsten Stunde: %1</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
+        <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, über {1}.</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
+        <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, möglich sind {1}.</translation>
     </message>
 </context>
 <context>
@@ -14384,10 +14384,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Ergebnisse</translation>
     </message>
     <message>
-        <source>and %1 more in the program</source>
-        <translation>und %1 weitere im Programm</translation>
-    </message>
-    <message>
         <source>Assumed otherwise than the book</source>
         <translation>Abweichend vom Buch angenommen</translation>
     </message>
@@ -14564,20 +14560,12 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Befunde</translation>
     </message>
     <message>
-        <source>and %1 more in the list of findings</source>
-        <translation>und %1 weitere in der Liste der Befunde</translation>
-    </message>
-    <message>
         <source>None in what was judged.</source>
         <translation>Keine im Beurteilten.</translation>
     </message>
     <message>
         <source>Not judged, for want of a fact</source>
         <translation>Nicht beurteilt, weil eine Angabe fehlt</translation>
-    </message>
-    <message>
-        <source>and %1 more in the list</source>
-        <translation>und %1 weitere in der Liste</translation>
     </message>
     <message>
         <source>Margins</source>
@@ -14770,6 +14758,22 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
         <translation>Keine mit diesem gedruckt. Schläuche mit Halteschellen und Bögen, Höhenverläufe, Anschlüsse und Gewinde stehen auf den Seiten „Zuschnitt und Einbau“.</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheet 2</source>
+        <translation>und %1 mehr auf Blatt 2</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheets 2 to %2</source>
+        <translation>und %1 mehr auf den Blättern 2 bis %2</translation>
+    </message>
+    <message>
+        <source>Notes to sheet 1</source>
+        <translation>Angaben zu Blatt 1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ohne</translation>
     </message>
 </context>
 <context>

@@ -1630,10 +1630,6 @@
         <translation>{a}: el refrigerante sale a %1 como máximo</translation>
     </message>
     <message>
-        <source>turns on %1 times in its worst hour</source>
-        <translation>se enciende %1 veces en su peor hora</translation>
-    </message>
-    <message>
         <source>boils</source>
         <translation>hierve</translation>
     </message>
@@ -3152,14 +3148,6 @@
     <message>
         <source>Use hose of {0} bore or more, with hose ends and valves to match.</source>
         <translation>Use manguera de {0} de diámetro interior o más, con espigas y válvulas a juego.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, over {1}.</source>
-        <translation>{a} se enciende {0} veces en su peor hora, más de {1}.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, and it may be {1}.</source>
-        <translation>{a} se enciende {0} veces en su peor hora, y pueden ser {1}.</translation>
     </message>
     <message>
         <source>the wind</source>
@@ -6832,6 +6820,18 @@
     <message>
         <source>corners in all outlines together</source>
         <translation>puntos en todos los contornos juntos</translation>
+    </message>
+    <message>
+        <source>starts in its worst hour: %1</source>
+        <translation>arranques en su peor hora: %1</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
+        <translation>Arranques de {a} en su peor hora: {0}, más de {1}.</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
+        <translation>Arranques de {a} en su peor hora: {0}, y pueden ser {1}.</translation>
     </message>
 </context>
 <context>
@@ -14384,10 +14384,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Resultados</translation>
     </message>
     <message>
-        <source>and %1 more in the program</source>
-        <translation>y %1 más en el programa</translation>
-    </message>
-    <message>
         <source>Assumed otherwise than the book</source>
         <translation>Supuestos distintos del libro</translation>
     </message>
@@ -14564,20 +14560,12 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Hallazgos</translation>
     </message>
     <message>
-        <source>and %1 more in the list of findings</source>
-        <translation>y %1 más en la lista de hallazgos</translation>
-    </message>
-    <message>
         <source>None in what was judged.</source>
         <translation>Ninguno en lo evaluado.</translation>
     </message>
     <message>
         <source>Not judged, for want of a fact</source>
         <translation>Sin evaluar, por falta de un dato</translation>
-    </message>
-    <message>
-        <source>and %1 more in the list</source>
-        <translation>y %1 más en la lista</translation>
     </message>
     <message>
         <source>Margins</source>
@@ -14770,6 +14758,22 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
         <translation>Ninguna impresa con esta. Las mangueras con abrazaderas y curvas, los perfiles, las tomas y las roscas están en las páginas «Corte y montaje».</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheet 2</source>
+        <translation>y %1 más en la hoja 2</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheets 2 to %2</source>
+        <translation>y %1 más en las hojas 2 a %2</translation>
+    </message>
+    <message>
+        <source>Notes to sheet 1</source>
+        <translation>Notas de la hoja 1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
     </message>
 </context>
 <context>

@@ -1630,10 +1630,6 @@
         <translation>{a}&#xa0;: le liquide sort à %1 au plus</translation>
     </message>
     <message>
-        <source>turns on %1 times in its worst hour</source>
-        <translation>se met en marche %1 fois dans sa pire heure</translation>
-    </message>
-    <message>
         <source>boils</source>
         <translation>ébullition</translation>
     </message>
@@ -3152,14 +3148,6 @@
     <message>
         <source>Use hose of {0} bore or more, with hose ends and valves to match.</source>
         <translation>Utilisez une durite de diamètre intérieur {0} ou plus, avec embouts et vannes assortis.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, over {1}.</source>
-        <translation>{a} se met en marche {0} fois dans sa pire heure, plus que {1}.</translation>
-    </message>
-    <message>
-        <source>{a} turns on {0} times in its worst hour, and it may be {1}.</source>
-        <translation>{a} se met en marche {0} fois dans sa pire heure, et peut-être {1}.</translation>
     </message>
     <message>
         <source>the wind</source>
@@ -6832,6 +6820,18 @@
     <message>
         <source>corners in all outlines together</source>
         <translation>points dans tous les contours ensemble</translation>
+    </message>
+    <message>
+        <source>starts in its worst hour: %1</source>
+        <translation>mises en marche dans sa pire heure : %1</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
+        <translation>Mises en marche de {a} dans sa pire heure : {0}, plus que {1}.</translation>
+    </message>
+    <message>
+        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
+        <translation>Mises en marche de {a} dans sa pire heure : {0}, et peut-être {1}.</translation>
     </message>
 </context>
 <context>
@@ -14384,10 +14384,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Résultats</translation>
     </message>
     <message>
-        <source>and %1 more in the program</source>
-        <translation>et %1 de plus dans le programme</translation>
-    </message>
-    <message>
         <source>Assumed otherwise than the book</source>
         <translation>Supposé autrement que le recueil</translation>
     </message>
@@ -14564,20 +14560,12 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Constats</translation>
     </message>
     <message>
-        <source>and %1 more in the list of findings</source>
-        <translation>et %1 de plus dans la liste des constats</translation>
-    </message>
-    <message>
         <source>None in what was judged.</source>
         <translation>Aucun dans ce qui a été jugé.</translation>
     </message>
     <message>
         <source>Not judged, for want of a fact</source>
         <translation>Non jugé, faute d&apos;une donnée</translation>
-    </message>
-    <message>
-        <source>and %1 more in the list</source>
-        <translation>et %1 de plus dans la liste</translation>
     </message>
     <message>
         <source>Margins</source>
@@ -14770,6 +14758,22 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
         <translation>Aucune imprimée avec celle-ci. Les durites avec colliers et coudes, les profils, les piquages et les filetages sont sur les pages « Coupe et montage ».</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheet 2</source>
+        <translation>et %1 de plus sur la feuille 2</translation>
+    </message>
+    <message>
+        <source>and %1 more on sheets 2 to %2</source>
+        <translation>et %1 de plus sur les feuilles 2 à %2</translation>
+    </message>
+    <message>
+        <source>Notes to sheet 1</source>
+        <translation>Notes de la feuille 1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">aucun</translation>
     </message>
 </context>
 <context>

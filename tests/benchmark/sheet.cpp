@@ -47,7 +47,7 @@ std::vector<sheet::FurtherPage> fourPages(const Sketch& sketch, const Analysis& 
     set.checklist = true;
     const std::vector<sheet::FurtherPage> behind = paper::pagesBehind(sketch, analysis, set, options.paper);
     std::vector<sheet::FurtherPage> pages =
-        sheet::drawingPages(sketch, analysis, sheet::followedBy(options, behind));
+        sheet::drawingPages(sketch, analysis, sheet::followedBy(options, sketch, analysis, behind));
     pages.insert(pages.end(), behind.begin(), behind.end());
     pages.resize(std::min(pages.size(), page_count));
     return pages;

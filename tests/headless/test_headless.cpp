@@ -378,9 +378,9 @@ void TestHeadless::aWarmUpIsSaidInWords()
     QCOMPARE(result.err, QString());
     QCOMPARE(result.code, 0);
     for (const char* part :
-         {"Warm-up: 15 °C after ", " kWh", "coolant leaves at ", "times in its worst hour", "under boiling",
-          "the return is warm to the hand", "an infrared thermometer reads",
-          "assumed: Loss of hose ends, times the formula: 1\n"})
+         {"Warm-up: 15 °C after ", " kWh", "coolant leaves at ",
+          "starts in its worst hour: ", "under boiling", "the return is warm to the hand",
+          "an infrared thermometer reads", "assumed: Loss of hose ends, times the formula: 1\n"})
         QVERIFY2(result.out.contains(QString::fromUtf8(part)), part);
     // The mass is entered, so nothing is assumed in its place.
     QVERIFY(!result.out.contains(QStringLiteral("per litre of displacement")));

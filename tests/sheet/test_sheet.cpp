@@ -151,6 +151,7 @@ private Q_SLOTS:
     void theSheetSaysWhatIsJudgedOtherwiseThanTheRuleBook();
     void capitalsHaveTheHeightAskedFor();
     void wrappedLinesAreNoWiderThanAsked();
+    void aNumberStaysWithItsUnit();
     void anUnknownEndingIsRefused();
     void aFolderThatIsNotThereIsReported();
 };
@@ -247,7 +248,8 @@ void TestSheet::thePdfHasThePapersSizeAndItsFonts()
     VERIFY_NEAR(match.captured(1).toDouble(), width_pt, 0.6);
     VERIFY_NEAR(match.captured(2).toDouble(), height_pt, 0.6);
     QVERIFY(pdf.contains("/FontFile"));
-    QCOMPARE(QString::fromLatin1(pdf).count(QStringLiteral("/Type /Page\n")), 1);
+    const int pages = sheet::followedBy(options, sketch, analyse(sketch), {}).sheets;
+    QCOMPARE(QString::fromLatin1(pdf).count(QStringLiteral("/Type /Page\n")), pages);
 }
 
 void TestSheet::textStaysOnThePageAndOffOtherText_data()
@@ -312,11 +314,12 @@ void TestSheet::whatDoesNotFitIsCounted()
     painter.end();
     qsizetype listed = 0;
     qsizetype said_more = 0;
-    const QRegularExpression more(QStringLiteral("^and (\\d+) more in the list of findings$"));
+    const QRegularExpression more(QStringLiteral("^and (\\d+) more$"));
     const QRegularExpression finding(QStringLiteral("^(Stop|Caution|Advice): "));
     for (const test::WrittenText& text : recorder.texts()) {
         listed += finding.match(text.text).hasMatch();
-        if (const auto match = more.match(text.text); match.hasMatch())
+        // Findings stand first.
+        if (const auto match = more.match(text.text); match.hasMatch() && said_more == 0)
             said_more = match.captured(1).toInt();
     }
     QVERIFY(listed >= 3);
@@ -414,6 +417,18 @@ void TestSheet::wrappedLinesAreNoWiderThanAsked()
     for (const QString& line : lines)
         QVERIFY2(drawing::textWidth(line, 2.5) <= 40, qPrintable(line));
     QCOMPARE(lines.join(QString()).remove(QLatin1Char(' ')), QString(text).remove(QLatin1Char(' ')));
+}
+
+void TestSheet::aNumberStaysWithItsUnit()
+{
+    const QString text =
+        QStringLiteral("Coolant takes 14.9 qt, the heater 4000 W at 480 V, flow 0.88 gal/min.");
+    for (double width_mm = 24; width_mm < 60; width_mm += 0.5) {
+        const QStringList lines = drawing::wrapped(text, width_mm, 2.5);
+        const QString laid = lines.join(QLatin1Char('\n'));
+        for (const char* kept : {"14.9 qt,", "4000 W", "480 V,", "0.88 gal/min."})
+            QVERIFY2(laid.contains(QLatin1String(kept)), qPrintable(laid));
+    }
 }
 
 void TestSheet::anUnknownEndingIsRefused()

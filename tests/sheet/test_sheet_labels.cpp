@@ -1,5 +1,6 @@
 #include "tests/sheet/ink_recorder.h"
 
+#include "app/language/in_words.h"
 #include "app/sheet/plan.h"
 #include "app/sheet/sheet.h"
 
@@ -118,6 +119,20 @@ private Q_SLOTS:
             faults += faultsOf(recorder.inked(), i);
         }
         QVERIFY(texts > 40);
+        // Air that stays is what the drawing is looked at for.
+        if (analysis_.proof && analysis_.proof->filling.missing.empty())
+            for (const PocketFound& pocket : analysis_.proof->filling.pockets) {
+                const QString named =
+                    inWords(pocket.volume_ml, Unit::ml,
+                            sketch_.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric) +
+                    QStringLiteral(" of air, ");
+                const bool written =
+                    pocket.volume_ml < 2 ||
+                    std::any_of(recorder.inked().begin(), recorder.inked().end(),
+                                [&](const Inked& one) { return one.text.startsWith(named); });
+                if (!written)
+                    faults << named + QStringLiteral(" is not written");
+            }
         faults.removeDuplicates();
         QVERIFY2(faults.isEmpty(), qPrintable(faults.join(QStringLiteral("\n"))));
     }

@@ -142,7 +142,7 @@ private Q_SLOTS:
         const paper::SheetSet set{true, true, true, false, false, false};
         const std::vector<sheet::FurtherPage> behind =
             paper::pagesBehind(sketch, analyse(sketch), set, sheet::Paper::a3);
-        const sheet::Options options = sheet::followedBy(onA3(), behind);
+        const sheet::Options options = sheet::followedBy(onA3(), sketch, analyse(sketch), behind);
         QCOMPARE(options.sheets, int(behind.size()) + 1);
         QCOMPARE(options.behind.size(), std::size_t(2));
         QCOMPARE(options.behind[0].first_sheet, 2);

@@ -1,0 +1,151 @@
+#include "tests/sheet/text_recorder.h"
+
+#include "app/paper/sheet_set.h"
+#include "app/sheet/words.h"
+
+#include "core/analysis/analysis.h"
+#include "core/sketch/file.h"
+
+#include <QDir>
+#include <QFile>
+#include <QPainter>
+#include <QTest>
+
+#include <variant>
+
+using namespace siphonwright;
+
+namespace {
+
+Sketch sampleAt(const QString& path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
+    const auto read = readSketch(file.readAll().toStdString());
+    const Sketch* sketch = std::get_if<Sketch>(&read);
+    return sketch ? *sketch : Sketch();
+}
+
+std::vector<test::WrittenText> textsOn(const sheet::FurtherPage& page)
+{
+    test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+    QPainter painter(&recorder);
+    painter.scale(10, 10);
+    page.paint(painter);
+    painter.end();
+    return recorder.texts();
+}
+
+/// All that stands on the pages, without the breaks between lines.
+QString saidOn(const std::vector<sheet::FurtherPage>& pages)
+{
+    QString all;
+    for (const sheet::FurtherPage& page : pages)
+        for (const test::WrittenText& text : textsOn(page))
+            all += text.text;
+    return all.remove(QLatin1Char(' '));
+}
+
+} // namespace
+
+/// What has no room beside the drawing stands on sheets behind it: paper keeps nothing back.
+class TestNotesSheet : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void everyWordIsOnPaper_data()
+    {
+        QTest::addColumn<QString>("path");
+        const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
+        for (const QString& name : samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name))
+            QTest::addRow("%s", qPrintable(name)) << samples.filePath(name);
+    }
+
+    void everyWordIsOnPaper()
+    {
+        QFETCH(QString, path);
+        const Sketch sketch = sampleAt(path);
+        const Analysis analysis = proved(sketch);
+        using sheet::Paper;
+        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
+            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
+                sheet::Options options;
+                options.paper = paper;
+                options.orientation = orientation;
+                options = sheet::followedBy(options, sketch, analysis, {});
+                const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
+                QCOMPARE(pages.size(), std::size_t(1 + options.notes_sheets));
+                QCOMPARE(options.sheets, 1 + options.notes_sheets);
+                const QString said = saidOn(pages);
+                for (const sheet::Section& section :
+                     {sheet::findingsSection(sketch, analysis), sheet::notJudgedSection(analysis),
+                      sheet::resultsSection(sketch, analysis), sheet::marginsSection(sketch, analysis),
+                      sheet::choicesSection(sketch), sheet::assumptionsSection(sketch),
+                      sheet::partsSection(sketch, analysis), sheet::supplySection(sketch, analysis),
+                      sheet::cautionsSection()})
+                    for (const sheet::Item& item : section.items)
+                        QVERIFY2(said.contains(QString(item.text).remove(QLatin1Char(' '))),
+                                 qPrintable(item.text));
+            }
+    }
+
+    void aLongListTakesAsManySheetsAsItNeeds()
+    {
+        Sketch sketch = sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon"));
+        for (int i = 0; i < 150; ++i) {
+            LimitChange change;
+            change.rule = "drop-150";
+            change.off = true;
+            change.reason = "reason number " + std::to_string(i) + " of those that were written down here";
+            sketch.limits.push_back(change);
+        }
+        const Analysis analysis = analyse(sketch);
+        const sheet::Options options = sheet::followedBy({}, sketch, analysis, {});
+        QVERIFY(options.notes_sheets > 1);
+        const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
+        const QString said = saidOn(pages);
+        for (int i = 0; i < 150; ++i)
+            QVERIFY2(said.contains(QStringLiteral("reasonnumber%1of").arg(i)),
+                     qPrintable(QString::number(i)));
+        QVERIFY(said.contains(QStringLiteral("moreonsheets2to%1").arg(1 + options.notes_sheets)));
+        for (std::size_t i = 0; i < pages.size(); ++i)
+            QVERIFY(saidOn({pages[i]}).contains(QStringLiteral("%1/%2").arg(i + 1).arg(pages.size())));
+    }
+
+    /// No two texts on a sheet of notes lie over each other, and all are on the page.
+    void notesKeepApart()
+    {
+        const Sketch sketch =
+            sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/generator-two-heaters.siphon"));
+        const Analysis analysis = proved(sketch);
+        const sheet::Options options = sheet::followedBy({}, sketch, analysis, {});
+        const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
+        QVERIFY(pages.size() > 1);
+        const std::vector<test::WrittenText> texts = textsOn(pages[1]);
+        const QRectF paper(QPointF(), pages[1].layout.fullRect(QPageLayout::Millimeter).size() * 10);
+        QVERIFY(texts.size() > 30);
+        for (std::size_t i = 0; i < texts.size(); ++i) {
+            QVERIFY2(paper.contains(texts[i].box), qPrintable(texts[i].text));
+            for (std::size_t k = 0; k < i; ++k)
+                QVERIFY2(!texts[i].box.intersects(texts[k].box),
+                         qPrintable(texts[i].text + QLatin1String(" / ") + texts[k].text));
+        }
+    }
+
+    void followingSheetsAreNumberedBehindTheNotes()
+    {
+        const Sketch sketch =
+            sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/generator-two-heaters.siphon"));
+        const Analysis analysis = proved(sketch);
+        const paper::SheetSet set{true, true, false, false, false, false};
+        const std::vector<sheet::FurtherPage> behind =
+            paper::pagesBehind(sketch, analysis, set, sheet::Paper::a4);
+        const sheet::Options options = sheet::followedBy({}, sketch, analysis, behind);
+        QVERIFY(options.notes_sheets >= 1);
+        QCOMPARE(options.behind.front().first_sheet, 2 + options.notes_sheets);
+        QCOMPARE(options.sheets, 1 + options.notes_sheets + int(behind.size()));
+    }
+};
+
+QTEST_MAIN(TestNotesSheet)
+#include "test_notes_sheet.moc"

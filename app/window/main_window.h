@@ -6,6 +6,8 @@
 
 #include <QMainWindow>
 
+#include <functional>
+
 class QLabel;
 
 namespace siphonwright {
@@ -106,6 +108,10 @@ private:
     void offerRecovery();
     void exportWarmUp();
     void fillRecent(QMenu& menu);
+    void fillScales(QMenu& menu);
+    /// One of several; what is chosen is told by its place.
+    void addChoices(QMenu& menu, const QStringList& names, qsizetype chosen,
+                    const std::function<void(qsizetype)>& choose);
     void connectAppearance();
     void connectGuidance();
     TemplateGallery* showGallery(TemplateKind kind, const QString& title);

@@ -98,20 +98,43 @@ void MainWindow::buildFileMenu()
                            "sheet-assumptions", "sheet-photo", "sheet-logo", "sheet-student"})
         pages->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
-    auto* group = new QActionGroup(this);
     const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"),
                                tr("Letter"), tr("Tabloid")};
-    for (int i = 0; i < names.size(); ++i) {
-        QAction* action = paper->addAction(names[i]);
-        action->setCheckable(true);
-        action->setChecked(settings::paper.get() == i - 1);
-        group->addAction(action);
-        connect(action, &QAction::triggered, this, [i] { settings::paper.set(i - 1); });
-    }
+    addChoices(*paper, names, settings::paper.get() + 1,
+               [](qsizetype i) { settings::paper.set(int(i) - 1); });
     paper->addSeparator();
+    QAction* upright = paper->addAction(tr("&Upright"));
+    upright->setCheckable(true);
+    upright->setChecked(settings::upright.get());
+    connect(upright, &QAction::toggled, this, [](bool on) { settings::upright.set(on); });
+    fillScales(*paper->addMenu(tr("Sca&le")));
     paper->addAction((*actions_)[QStringLiteral("sheet-colour")]);
     menu->addSeparator();
     menu->addAction((*actions_)[QStringLiteral("quit")]);
+}
+
+/// Those that ISO 5455 recommends; at one too large for the paper the drawing goes over several pages.
+void MainWindow::fillScales(QMenu& menu)
+{
+    const QList<int> reductions = {0, 1, 2, 5, 10, 20, 50, 100};
+    QStringList names = {tr("The largest that fits on one page")};
+    for (const int n : reductions.mid(1))
+        names << QStringLiteral("1:%1").arg(n);
+    addChoices(menu, names, reductions.indexOf(settings::scale.get()),
+               [reductions](qsizetype i) { settings::scale.set(reductions[i]); });
+}
+
+void MainWindow::addChoices(QMenu& menu, const QStringList& names, qsizetype chosen,
+                            const std::function<void(qsizetype)>& choose)
+{
+    auto* group = new QActionGroup(this);
+    for (qsizetype i = 0; i < names.size(); ++i) {
+        QAction* action = menu.addAction(names[i]);
+        action->setCheckable(true);
+        action->setChecked(i == chosen);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [choose, i] { choose(i); });
+    }
 }
 
 void MainWindow::fillRecent(QMenu& menu)

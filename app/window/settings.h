@@ -37,6 +37,8 @@ inline const Setting<bool> end_view_level{"drawing/end-view-level", true};
 inline const Setting<bool> third_angle{"drawing/third-angle", false}; ///< off: first-angle projection
 inline const Setting<int> profile_heights{"profile/heights", 0};      ///< as ProfilePanel::setExaggeration()
 inline const Setting<int> paper{"sheet/paper", -1};                   ///< -1: after the drawing's units
+inline const Setting<bool> upright{"sheet/upright", false};
+inline const Setting<int> scale{"sheet/scale", 0}; ///< 1:n; 0: the largest that fits on one page
 inline const Setting<bool> colour{"sheet/colour", false};
 inline const Setting<bool> photo_on_sheet{"sheet/photo", false};
 inline const Setting<bool> parts_behind{"sheet/parts", true};     ///< the parts list follows the drawing

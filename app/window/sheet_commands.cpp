@@ -27,6 +27,10 @@ sheet::Options SheetCommands::options() const
         options.paper = static_cast<sheet::Paper>(chosen);
     else if (document_.sketch().units == UnitChoice::inch)
         options.paper = sheet::Paper::letter;
+    if (settings::upright.get())
+        options.orientation = QPageLayout::Portrait;
+    if (const int scale = settings::scale.get(); scale > 0)
+        options.scale = scale;
     options.colour = settings::colour.get();
     options.running = settings::running.get();
     options.tint = settings::tint.get();

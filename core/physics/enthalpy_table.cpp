@@ -44,11 +44,11 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid)
     const auto count = static_cast<std::size_t>(std::ceil(range_K / widest_cell_K));
     width_K_ = range_K / static_cast<double>(count);
     per_K_ = 1 / width_K_;
-    std::vector<double> densities, ln_viscosities, factors, heats;
+    std::vector<double> densities, fluidities, factors, heats;
     for (std::size_t i = 0; i <= count; ++i) {
         const FluidState state = fluid.at(lowest_ + static_cast<double>(i) * width_K_);
         densities.push_back(state.density_kg_per_m3);
-        ln_viscosities.push_back(std::log(state.viscosity_Pa_s));
+        fluidities.push_back(1 / state.viscosity_Pa_s);
         factors.push_back(state.viscosity_Pa_s * state.viscosity_Pa_s / state.density_kg_per_m3);
         heats.push_back(state.specific_heat_J_per_kg_K * width_K_);
     }
@@ -63,7 +63,7 @@ EnthalpyTable::EnthalpyTable(const Fluid& fluid)
             enter(i, what, hermite(y[i], y[i + 1], slope[i], slope[i + 1]));
     };
     enterAll(density, densities);
-    enterAll(ln_viscosity, ln_viscosities);
+    enterAll(fluidity, fluidities);
     enterAll(loss_factor, factors);
     double start = 0;
     for (std::size_t i = 0; i < count; ++i) {
@@ -85,7 +85,7 @@ HeatSlopes EnthalpyTable::slopesAt(double temperature_degC) const
     const auto slope = [&](std::size_t i) {
         return (c[1][i] + x * (2 * c[2][i] + x * 3 * c[3][i])) * per_K_;
     };
-    return {slope(density), slope(ln_viscosity), slope(loss_factor),
+    return {slope(density), slope(fluidity), slope(loss_factor),
             6 * c[3][enthalpy] * (per_K_ * per_K_ * per_K_)};
 }
 

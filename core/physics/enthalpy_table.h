@@ -12,7 +12,7 @@ namespace siphonwright {
 /// What the balance of heats and heads in a loop asks of a liquid, all at once.
 struct HeatState {
     double density_kg_per_m3 = 0;
-    double ln_viscosity = 0; ///< of dynamic viscosity in Pa s
+    double fluidity_per_Pa_s = 0; ///< one over dynamic viscosity
     double viscosity_squared_per_density =
         0; ///< Pa2 s2 m3/kg: pressure losses go with it at one Reynolds number
     double specific_heat_J_per_kg_K = 0;
@@ -23,7 +23,7 @@ struct HeatState {
 /// Derivatives of a HeatState by temperature, per kelvin.
 struct HeatSlopes {
     double density_kg_per_m3 = 0;
-    double ln_viscosity = 0;
+    double fluidity_per_Pa_s = 0;
     double viscosity_squared_per_density = 0;
     double specific_heat_bend_J_per_kg_K3 = 0; ///< that of specific heat twice
 };
@@ -50,12 +50,12 @@ public:
     double highest_degC() const { return highest_; }
 
 private:
-    /// Cubics in the share of the cell's width, of density, ln viscosity, viscosity squared over density and
+    /// Cubics in the share of the cell's width, of density, fluidity, viscosity squared over density and
     /// enthalpy: by power, lowest first, so that all four are worked out side by side.
     struct Cell {
         std::array<std::array<double, 4>, 4> powers{};
     };
-    static constexpr std::size_t density = 0, ln_viscosity = 1, loss_factor = 2, enthalpy = 3;
+    static constexpr std::size_t density = 0, fluidity = 1, loss_factor = 2, enthalpy = 3;
 
     std::vector<Cell> cells_;
     double lowest_ = 0;
@@ -93,7 +93,7 @@ inline HeatState EnthalpyTable::at(double temperature_degC) const
     HeatState state;
     state.density_kg_per_m3 = value[density];
     state.viscosity_squared_per_density = value[loss_factor];
-    state.ln_viscosity = value[ln_viscosity];
+    state.fluidity_per_Pa_s = value[fluidity];
     state.specific_heat_J_per_kg_K =
         (c[1][enthalpy] + x * (2 * c[2][enthalpy] + x * 3 * c[3][enthalpy])) * per_K_;
     state.specific_heat_slope_J_per_kg_K2 = (2 * c[2][enthalpy] + x * 6 * c[3][enthalpy]) * (per_K_ * per_K_);

@@ -28,7 +28,7 @@ struct IntegratorTolerance {
 
 /// What one-step methods of fifth order with an estimate of fourth have in common: memory, and step control
 /// of proportional-integral kind (Hairer, Norsett and Wanner 1993, Solving Ordinary Differential Equations I,
-/// II.4; beta = 0.04, safety 0.9, a step between a fifth and ten times the last).
+/// II.4; beta = 0.04, safety 0.95, a step between a fifth and ten times the last).
 ///
 /// Method has, for its base:
 ///   rows, row_end_rate                      how many rows it needs; which holds the rate at the step's end
@@ -82,26 +82,37 @@ public:
                 acceptStep(h, error, to_end, rejected, latest);
                 return StepStatus::done;
             }
-            next_step_ = h * std::max(0.2, 0.9 * std::pow(error, -exponent));
+            next_step_ = h * std::max(0.2, 0.95 * std::pow(error, -exponent));
             rejected = true;
         }
     }
 
-    /// Goes back to a time within the last step and continues from there, as after an event that changed the
-    /// right-hand side.
+    /// Makes the last step shorter, to end at a time within it: what it found by the dense output, to the
+    /// accuracy of the step itself.
     template <typename System>
-    void restart(System&& system, double time)
+    void shorten(System&& system, double time)
     {
-        const std::span<double> state = row(row_work);
-        for (std::size_t i = 0; i < count_; ++i)
-            state[i] = self().at(time, i);
+        const double h = time - step_start_;
+        if (h > 0 && std::isfinite(self().tryStep(system, h))) {
+            self().finishStep(system, h);
+            step_end_ = time;
+        }
+    }
+
+    /// Continues from the end of the last step, as after an event that changed the right-hand side there.
+    template <typename System>
+    void restart(System&& system)
+    {
+        const std::span<double> state = row(row_work), end = row(row_end);
+        std::copy(end.begin(), end.end(), state.begin());
         const double before = next_step_;
-        begin(system, time, state);
+        begin(system, step_end_, state);
         next_step_ = std::min(before, restart_factor * next_step_);
     }
 
     double from() const { return step_start_; } ///< start of the last step
-    double time() const { return step_end_; }   ///< its end
+    std::span<const double> stateFrom() const { return {memory_.data() + row_start * count_, count_}; }
+    double time() const { return step_end_; } ///< its end
     std::span<const double> state() const { return {memory_.data() + row_end * count_, count_}; }
     double nextStep() const { return next_step_; } ///< that errors so far let one expect
 
@@ -151,7 +162,7 @@ private:
     static constexpr double beta = 0.04;
     static constexpr double exponent = 0.2 - 0.75 * beta;
     /// First step after a restart over one chosen with no knowledge. Own choice, by counting evaluations.
-    static constexpr double restart_factor = 2;
+    static constexpr double restart_factor = 1.4;
     static constexpr double ln_least_error = -9.2; ///< of 1e-4: a lucky step says no more than that
 
     double next_step_ = 0;
@@ -197,7 +208,7 @@ private:
     {
         step_end_ = to_end ? latest : step_start_ + h;
         const double ln_error = std::log(std::max(error, 1e-10));
-        double factor = 0.9 * std::exp(beta * last_ln_error_ - exponent * ln_error);
+        double factor = 0.95 * std::exp(beta * last_ln_error_ - exponent * ln_error);
         factor = std::clamp(factor, 0.2, rejected ? 1.0 : 10.0);
         // A step cut short by `latest` says little of what the next can be.
         next_step_ = to_end && !rejected ? std::max(next_step_, h * factor) : h * factor;

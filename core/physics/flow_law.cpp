@@ -1,24 +1,32 @@
 #include "core/physics/flow_law.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 #include <utility>
 
 namespace siphonwright {
 namespace {
 
-// Reynolds numbers 0.07 to 5e5 in hoses of 16 to 38 mm.
-constexpr double first_place = -7;
-constexpr double step = 0.025;
-constexpr std::size_t node_count = 641;
+// Of m/viscosity, in metres: Reynolds numbers 0.07 to 5e5 in hoses of 16 to 38 mm.
+constexpr double lowest = 1.0 / 1024, highest = 8192;
+/// 32 intervals to each doubling: the highest five bits of the fraction tell them apart.
+constexpr int bits_within = 52 - 5;
+static_assert(std::numeric_limits<double>::is_iec559);
 
-/// ln(a/b) for both over 0; by its series (error under 1e-11) where they are near, as they mostly are.
-double lnRatio(double a, double b)
+constexpr std::uint64_t placeOf(double flow_per_viscosity)
 {
-    const double u = (a - b) / (a + b);
-    const double u2 = u * u;
-    return u2 < 1e-3 ? 2 * u * (1 + u2 * (1.0 / 3 + u2 * (1.0 / 5 + u2 / 7))) : std::log(a / b);
+    return std::bit_cast<std::uint64_t>(flow_per_viscosity) >> bits_within;
+}
+
+constexpr std::uint64_t first_place = placeOf(lowest);
+constexpr auto interval_count = static_cast<std::size_t>(placeOf(highest) - first_place);
+
+constexpr double startOf(std::size_t place)
+{
+    return std::bit_cast<double>((first_place + place) << bits_within);
 }
 
 } // namespace
@@ -28,55 +36,70 @@ FlowLaw::FlowLaw(LoopResistance resistance) : resistance_(std::move(resistance))
     constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
     for (std::size_t cell = 0; cell < resistance_.size(); ++cell) {
         if (resistance_.slopeOf(cell, true, 0, {1, 1, 1, 1}).loss_Pa > 0)
-            forward_.push_back({cell, std::vector<Node>(node_count, Node{unknown, unknown})});
+            forward_.push_back({cell, std::vector<Cubic>(interval_count, Cubic{unknown, 0, 0, 0})});
     }
     backward_ = forward_;
 }
 
-inline const FlowLaw::Node& FlowLaw::nodeAt(Table& table, bool forward, std::size_t place) const
+FlowLaw::Cubic FlowLaw::between(const Table& table, bool forward, std::size_t place) const
 {
-    Node& node = table.nodes[place];
-    if (std::isnan(node.loss)) [[unlikely]] {
-        const double ln_flow = first_place + static_cast<double>(place) * step;
-        const LoopResistance::Slope slope = resistance_.slopeOf(table.cell, forward, ln_flow, {1, 1, 1, 1});
-        node = {slope.loss_Pa, slope.per_ln_flow_Pa * step};
-    }
-    return node;
+    const double start = startOf(place), end = startOf(place + 1), width = end - start;
+    const auto at = [&](double there) {
+        const LoopResistance::Slope own =
+            resistance_.slopeOf(table.cell, forward, std::log(there), {1, 1, 1, 1});
+        return Slope{own.loss_Pa, own.per_ln_flow_Pa / there, 0};
+    };
+    const bool known = place + 1 < interval_count && !std::isnan(table.cubics[place + 1].loss);
+    const Slope a = at(start);
+    const Slope b = known ? Slope{table.cubics[place + 1].loss, table.cubics[place + 1].slope, 0} : at(end);
+    const double rise = (b.loss - a.loss) / width;
+    return {a.loss, a.slope, (3 * rise - 2 * a.slope - b.slope) / width,
+            (a.slope + b.slope - 2 * rise) / (width * width)};
 }
 
-inline FlowLaw::Slope FlowLaw::slopeAt(Table& table, bool forward, double ln_flow_per_viscosity) const
+inline const FlowLaw::Cubic& FlowLaw::cubicAt(Table& table, bool forward, std::size_t place) const
 {
-    const double place = (ln_flow_per_viscosity - first_place) * (1 / step);
-    constexpr auto last = static_cast<double>(node_count - 1);
-    if (!(place >= 0 && place < last)) [[unlikely]] {
-        const bool low = !(place >= 0);
-        const Node& end = nodeAt(table, forward, low ? 0 : node_count - 1);
-        const double power = end.slope / end.loss; // by node
-        const double loss = end.loss * std::exp(power * (low ? place : place - last));
-        return {loss, loss * power / step, loss * power * power / (step * step)};
-    }
-    const auto cell = static_cast<std::size_t>(place);
-    const double x = place - static_cast<double>(cell);
-    const Node& a = nodeAt(table, forward, cell);
-    const Node& b = nodeAt(table, forward, cell + 1);
-    const double rise = b.loss - a.loss;
-    const double c = 3 * rise - 2 * a.slope - b.slope;
-    const double d = a.slope + b.slope - 2 * rise;
-    constexpr double per_step = 1 / step;
-    return {a.loss + x * (a.slope + x * (c + x * d)), (a.slope + x * (2 * c + 3 * x * d)) * per_step,
-            (2 * c + 6 * x * d) * (per_step * per_step)};
+    Cubic& cubic = table.cubics[place];
+    if (std::isnan(cubic.loss)) [[unlikely]]
+        cubic = between(table, forward, place);
+    return cubic;
 }
 
-inline FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double ln_flow, const std::vector<HeatState>& states)
+FlowLaw::Slope FlowLaw::slopeBeyond(Table& table, bool forward, double flow_per_viscosity) const
+{
+    const bool low = !(flow_per_viscosity >= lowest);
+    const Cubic& c = cubicAt(table, forward, low ? 0 : interval_count - 1);
+    const double width = low ? 0 : highest - startOf(interval_count - 1), end = low ? lowest : highest;
+    const double loss = c.loss + width * (c.slope + width * (c.square + width * c.cube));
+    const double power = (c.slope + width * (2 * c.square + width * 3 * c.cube)) * end / loss;
+    const double here = loss * std::pow(flow_per_viscosity / end, power);
+    const double slope = here * power / flow_per_viscosity;
+    return {here, slope, slope * (power - 1) / flow_per_viscosity};
+}
+
+inline FlowLaw::Slope FlowLaw::slopeAt(Table& table, bool forward, double flow_per_viscosity) const
+{
+    if (!(flow_per_viscosity >= lowest && flow_per_viscosity < highest)) [[unlikely]]
+        return slopeBeyond(table, forward, flow_per_viscosity);
+    const std::uint64_t place = placeOf(flow_per_viscosity);
+    const Cubic& c = cubicAt(table, forward, static_cast<std::size_t>(place - first_place));
+    const double x = flow_per_viscosity - std::bit_cast<double>(place << bits_within);
+    return {c.loss + x * (c.slope + x * (c.square + x * c.cube)),
+            c.slope + x * (2 * c.square + x * 3 * c.cube), 2 * c.square + x * 6 * c.cube};
+}
+
+inline FlowLaw::Slope FlowLaw::slopeOfAll(bool forward, double flow_kg_per_s,
+                                          const std::vector<HeatState>& states)
 {
     Slope sum;
     for (Table& table : forward ? forward_ : backward_) {
         const HeatState& state = states[table.cell];
-        const Slope own = slopeAt(table, forward, ln_flow - state.ln_viscosity);
+        const double fluidity = state.fluidity_per_Pa_s;
+        const Slope own = slopeAt(table, forward, flow_kg_per_s * fluidity);
         const double factor = state.viscosity_squared_per_density;
-        sum.loss_Pa += own.loss_Pa * factor;
-        sum.per_ln_flow_Pa += own.per_ln_flow_Pa * factor;
-        sum.curvature_Pa += own.curvature_Pa * factor;
+        sum.loss += own.loss * factor;
+        sum.slope += own.slope * (factor * fluidity);
+        sum.curvature += own.curvature * (factor * fluidity * fluidity);
     }
     return sum;
 }
@@ -85,42 +108,40 @@ void FlowLaw::findSlopes(bool forward, double flow_kg_per_s, const std::vector<H
                          std::vector<Slope>& slopes)
 {
     std::fill(slopes.begin(), slopes.end(), Slope{});
-    const double ln_flow = std::log(flow_kg_per_s);
     for (Table& table : forward ? forward_ : backward_)
-        slopes[table.cell] = slopeAt(table, forward, ln_flow - states[table.cell].ln_viscosity);
+        slopes[table.cell] = slopeAt(table, forward, flow_kg_per_s * states[table.cell].fluidity_per_Pa_s);
 }
 
 double FlowLaw::flowLosing(double loss_Pa, bool forward, const std::vector<HeatState>& states)
 {
-    // The error that a step leaves is under a tenth of its cube, where no loss has a kink.
-    constexpr double close_enough = 1e-3, longest_step = 5, least_Pa = 1e-30;
+    // The error that a step leaves is under a tenth of its cube, relative, where no loss has a kink.
+    constexpr double close_enough = 1e-3, least_Pa = 1e-30;
     constexpr double bend_counts_under = 0.1; // far off, the curvature here says little
-    constexpr int most_iterations = 100;
+    constexpr double farthest = 4;            // of the flow found last, times or a share
+    constexpr int most_iterations = 200;
     if (!(loss_Pa > least_Pa) || forward_.empty())
         return 0;
-    double x = last_ln_flow_, low = -200, high = 50;
-    if (last_loss_Pa_ > 0)
-        x += std::clamp(lnRatio(loss_Pa, last_loss_Pa_) / last_power_, -longest_step, longest_step);
+    double flow = last_flow_kg_per_s_, low = 0, high = std::numeric_limits<double>::infinity();
+    if (last_slope_ > 0)
+        flow = std::clamp(flow + (loss_Pa - last_loss_Pa_) / last_slope_, flow / farthest, flow * farthest);
     for (int i = 0; i < most_iterations; ++i) {
-        const Slope sum = slopeOfAll(forward, x, states);
-        const double miss = lnRatio(sum.loss_Pa, loss_Pa);
-        (miss > 0 ? high : low) = x;
-        // f(x) = ln(loss) - ln(goal): f' = L'/L, f'' = L''/L - f'^2.
-        const double slope = sum.per_ln_flow_Pa / sum.loss_Pa;
-        const double bend = sum.curvature_Pa / sum.loss_Pa - slope * slope;
-        double change = std::clamp(-miss / slope, -longest_step, longest_step);
-        if (std::abs(change) < bend_counts_under)
-            change -= bend / (2 * slope) * change * change;
-        if (!(x + change >= low && x + change <= high))
-            change = (low + high) / 2 - x;
-        x += change;
-        last_power_ = slope;
-        if (std::abs(change) <= close_enough)
+        const Slope sum = slopeOfAll(forward, flow, states);
+        const double miss = sum.loss - loss_Pa;
+        (miss > 0 ? high : low) = flow;
+        double change = -miss / sum.slope;
+        if (std::abs(change) < bend_counts_under * flow)
+            change -= sum.curvature / (2 * sum.slope) * change * change;
+        if (!(flow + change >= low && flow + change <= high))
+            change = high < std::numeric_limits<double>::infinity() ? (low + high) / 2 - flow : flow;
+        const bool found = std::abs(change) <= close_enough * flow;
+        flow += change;
+        last_slope_ = sum.slope + sum.curvature * change;
+        if (found)
             break;
     }
-    last_ln_flow_ = x;
+    last_flow_kg_per_s_ = flow;
     last_loss_Pa_ = loss_Pa;
-    return std::exp(x);
+    return flow;
 }
 
 } // namespace siphonwright

@@ -54,6 +54,14 @@ public:
         return memory_[row_start * count_ + i] + x * (r(0) + (1 - x) * (r(1) + x * (r(2) + (1 - x) * r(3))));
     }
 
+    /// How far state i can stray, within the last step, from between its values at the step's ends; at most.
+    double straying(std::size_t i) const
+    {
+        // x(1 - x), x^2(1 - x) and x^2(1 - x)^2 at their highest.
+        const auto r = [&](std::size_t k) { return std::abs(memory_[(row_dense + k) * count_ + i]); };
+        return r(1) / 4 + r(2) * (4.0 / 27) + r(3) / 16;
+    }
+
     /// Length of the last step times the size of the eigenvalue that rules the difference of its last two
     /// stages, which both stand at its end (Hairer and Wanner 1996, Solving Ordinary Differential Equations
     /// II, IV.2). The method is stable up to 3.3 on the negative real axis: there it is stability and not

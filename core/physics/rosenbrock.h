@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <limits>
 #include <span>
@@ -76,6 +77,14 @@ public:
         const auto r = [&](std::size_t k) { return memory_[(row_dense + k) * count_ + i]; };
         const double start = memory_[row_start * count_ + i], end = memory_[row_end * count_ + i];
         return start + x * (end - start + (1 - x) * (r(0) + x * (r(1) + x * r(2))));
+    }
+
+    /// How far state i can stray, within the last step, from between its values at the step's ends; at most.
+    double straying(std::size_t i) const
+    {
+        // x(1 - x), x^2(1 - x) and x^3(1 - x) at their highest.
+        const auto r = [&](std::size_t k) { return std::abs(memory_[(row_dense + k) * count_ + i]); };
+        return r(0) / 4 + r(1) * (4.0 / 27) + r(2) * (27.0 / 256);
     }
 
 private:

@@ -40,17 +40,23 @@ public:
         return status;
     }
 
-    /// Goes back to a time within the last step and continues from there, as after an event that changed the
-    /// right-hand side.
+    /// Makes the last step shorter, to end at a time within it.
     template <typename System>
-    void restart(System&& system, double time)
+    void shorten(System&& system, double time)
+    {
+        stiff_ ? implicit_.shorten(system, time) : explicit_.shorten(system, time);
+    }
+
+    /// Continues from the end of the last step, as after an event that changed the right-hand side there.
+    template <typename System>
+    void restart(System&& system)
     {
         if (stiff_) {
-            implicit_.restart(system, time);
-            explicit_.begin(system, time, implicit_.state(),
+            implicit_.restart(system);
+            explicit_.begin(system, implicit_.time(), implicit_.state(),
                             std::min(implicit_.nextStep(), explicit_.nextStep()));
         } else {
-            explicit_.restart(system, time);
+            explicit_.restart(system);
         }
         beginExplicitly();
     }
@@ -61,6 +67,19 @@ public:
     double at(double time, std::size_t i) const
     {
         return stiff_ ? implicit_.at(time, i) : explicit_.at(time, i);
+    }
+
+    /// Highest that state i can have been within the last step, or higher.
+    double most(std::size_t i) const
+    {
+        const double from = stiff_ ? implicit_.stateFrom()[i] : explicit_.stateFrom()[i];
+        return std::max(from, state()[i]) + straying(i);
+    }
+    /// Lowest, or lower.
+    double least(std::size_t i) const
+    {
+        const double from = stiff_ ? implicit_.stateFrom()[i] : explicit_.stateFrom()[i];
+        return std::min(from, state()[i]) - straying(i);
     }
 
     std::size_t evaluations() const { return explicit_.evaluations() + implicit_.evaluations(); }
@@ -74,6 +93,8 @@ private:
     Rosenbrock implicit_;
     bool stiff_ = false;
     int stiff_steps_ = 0; ///< in a row
+
+    double straying(std::size_t i) const { return stiff_ ? implicit_.straying(i) : explicit_.straying(i); }
 
     void beginExplicitly()
     {

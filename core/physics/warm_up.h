@@ -121,9 +121,9 @@ struct WarmUpInputs {
 struct WarmUpOptions {
     /// Local error per step, see IntegratorTolerance: switch times within 0.1 s of their limit for the first
     /// and 2 s for the last of a day, temperatures within 0.05 K. Measured in tests/warm_up.
-    double relative_tolerance = 1e-7;
-    double absolute_tolerance_K = 1e-6;
-    double event_tolerance_s = 1e-4;
+    double relative_tolerance = 1e-6;
+    double absolute_tolerance_K = 1e-5;
+    double event_tolerance_s = 1e-6;
     double sample_every_s = 60;      ///< of the series; 0 records none
     int hose_cells = 2;              ///< each of supply and return, 2 to 20
     int jacket_cells = 2;            ///< 2 to 20

@@ -57,7 +57,7 @@ void WarmUpModel::findFlowSlopes(Ring& ring, std::span<const double> state)
     const bool forward = ring.drive.flow_kg_per_s > 0;
     const std::size_t cold = coldNeighbour(ring, state) - ring.at.chamber;
     const double moved_m = (1 - ring.share_at_outlet) * ring.cells[0].rise_m;
-    double per_ln_flow_Pa = 0;
+    double loss_slope_Pa_s_per_kg = 0;
     ring.law.findSlopes(forward, flow, ring.heat, ring.loss_slopes);
     for (std::size_t i = 0; i < ring.cells.size(); ++i) {
         const Cell& cell = ring.cells[i];
@@ -68,13 +68,13 @@ void WarmUpModel::findFlowSlopes(Ring& ring, std::span<const double> state)
         const double net_Pa_per_K =
             standard_gravity_m_per_s2 * heat.density_kg_per_m3 * ((forward ? -rise_m : rise_m) - pocket_m);
         const double factor = ring.heat[i].viscosity_squared_per_density;
-        const double loss_Pa_per_K = loss.loss_Pa * heat.viscosity_squared_per_density -
-                                     loss.per_ln_flow_Pa * factor * heat.ln_viscosity;
+        const double loss_Pa_per_K = loss.loss * heat.viscosity_squared_per_density +
+                                     loss.slope * factor * flow * heat.fluidity_per_Pa_s;
         ring.slopes[i].flow_by_own = net_Pa_per_K / ring.loss_factor - loss_Pa_per_K;
-        per_ln_flow_Pa += loss.per_ln_flow_Pa * factor;
+        loss_slope_Pa_s_per_kg += loss.slope * factor * ring.heat[i].fluidity_per_Pa_s;
     }
     for (CellSlopes& slopes : ring.slopes)
-        slopes.flow_by_own *= flow / per_ln_flow_Pa;
+        slopes.flow_by_own /= loss_slope_Pa_s_per_kg;
 }
 
 void WarmUpModel::addSensorSlopes(const Ring& ring, std::span<const double> state,

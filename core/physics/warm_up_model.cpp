@@ -12,21 +12,33 @@ namespace {
 /// Coolant of the block that no loop moves keeps the heat capacity it has here.
 constexpr double typical_degC = 40;
 
-constexpr double series_until = 0.2; // of n, in outlets
-
-/// n / (exp(n) - 1): outlet over mean of an exponential that decays by n.
+/// n / (exp(n) - 1): outlet over mean of an exponential that decays by n. Written as z coth(z) - z with
+/// z = n/2, whose continued fraction 1 + z^2/(3 + z^2/(5 + ...)) (Lambert) down to 15 errs by 4e-11 at most.
 double outletOverMean(double n)
 {
-    const double n2 = n * n;
-    if (n < series_until) // the next term is under 3e-9
-        return 1 - n * 0.5 + n2 * (1.0 / 12 - n2 * (1.0 / 720));
-    constexpr double nothing_left = 700;
+    constexpr double fraction_until = 3, nothing_left = 700;
+    if (n < fraction_until) {
+        const double y = n * n * 0.25;
+        const double top = 2027025 + y * (945945 + y * (51975 + y * (630 + y)));
+        const double bottom = 2027025 + y * (270270 + y * (6930 + y * 36));
+        return top / bottom - n * 0.5;
+    }
     return n < nothing_left ? n / std::expm1(n) : 0;
 }
 
-/// Its derivative; of the series within, too.
+/// n / (exp(n) - 1) - 1 for n of a hose, which unitsWhileRenewed() keeps under 0.15: by its series, whose
+/// next term is under 1e-11.
+double outletLessMean(double n)
+{
+    const double n2 = n * n;
+    return n * (-0.5 + n * (1.0 / 12 + n2 * (-1.0 / 720 + n2 * (1.0 / 30240))));
+}
+
+/// Derivative of outletOverMean(); for small n, where that would be a difference of like numbers, from the
+/// series.
 double outletOverMeanSlope(double n, double share)
 {
+    constexpr double series_until = 0.2;
     if (n < series_until)
         return -0.5 + n * (1.0 / 6 - n * n * (1.0 / 180));
     return share / n * (1 - share - n);
@@ -218,23 +230,25 @@ double WarmUpModel::endOf_degC(std::size_t loop, std::size_t cell, std::span<con
 
 void WarmUpModel::findOutflow(Ring& ring, std::span<const double> state) const
 {
-    const double flow = std::abs(ring.drive.flow_kg_per_s);
-    for (std::size_t i = 0; i < ring.cells.size(); ++i) {
-        const double here = state[ring.at.chamber + i];
-        const HeatState& heat = ring.heat[i];
+    const double flow = std::abs(ring.drive.flow_kg_per_s), swept = state[ring.at.swept];
+    const double* const here = state.data() + ring.at.chamber;
+    const std::size_t count = ring.cells.size();
+    const HeatState* const heats = ring.heat.data();
+    const Cell* const cells = ring.cells.data();
+    for (std::size_t i = 0; i < count; ++i) {
+        const HeatState& heat = heats[i];
         double over_K = 0; // of the outlet over the mean
-        if (i > 0 && flow > 0 && ring.cells[i].exchange_W_per_K > 0) {
-            const bool in_block = ring.cells[i].in_block;
-            const double exchange = ring.cells[i].exchange_W_per_K;
+        if (i > 0 && flow > 0 && cells[i].exchange_W_per_K > 0) {
+            const double exchange = cells[i].exchange_W_per_K;
             const double capacity = flow * heat.specific_heat_J_per_kg_K;
-            const double n = in_block ? exchange / capacity : unitsWhileRenewed(exchange, capacity);
-            const double around = in_block ? state[ring.at.swept] : air_degC_;
-            over_K = (here - around) * (outletOverMean(n) - 1);
+            over_K = cells[i].in_block
+                         ? (here[i] - swept) * (outletOverMean(exchange / capacity) - 1)
+                         : (here[i] - air_degC_) * outletLessMean(unitsWhileRenewed(exchange, capacity));
         }
-        ring.outlet_degC[i] = here + over_K;
+        ring.outlet_degC[i] = here[i] + over_K;
         ring.outflow_J_per_kg[i] =
             heat.enthalpy_J_per_kg +
-            over_K * (heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2 / 2);
+            over_K * (heat.specific_heat_J_per_kg_K + over_K * heat.specific_heat_slope_J_per_kg_K2 * 0.5);
     }
 }
 
@@ -278,21 +292,23 @@ void WarmUpModel::addRates(Ring& ring, std::span<const double> state, std::span<
     const bool forward = ring.drive.flow_kg_per_s >= 0;
     const double flow = std::abs(ring.drive.flow_kg_per_s);
     const double swept = state[ring.at.swept];
+    const double* const here = state.data() + first;
+    const double* const outflow = ring.outflow_J_per_kg.data();
+    const double cold = state[coldNeighbour(ring, state)];
     double to_block_W = 0, to_air_W = ring.swept_loss_W_per_K * (swept - air_degC_);
-    double to_swept_W = conduction_W_per_K_ * (state[rest()] - swept) - to_air_W;
-    rate[rest()] -= conduction_W_per_K_ * (state[rest()] - swept);
+    const double conducted_W = conduction_W_per_K_ * (state[rest()] - swept);
+    double to_swept_W = conducted_W - to_air_W;
+    rate[rest()] -= conducted_W;
+    const std::size_t to_upstream = forward ? count - 1 : 1; // round the ring
     for (std::size_t i = 0; i < count; ++i) {
         const Cell& cell = ring.cells[i];
-        const std::size_t upstream = forward ? (i == 0 ? count - 1 : i - 1) : (i + 1 == count ? 0 : i + 1);
-        double here = state[first + i];
-        if (i == 0) {
-            const double cold = state[coldNeighbour(ring, state)];
-            here = cold + ring.share_at_outlet * (state[first] - cold);
-        }
-        const double given_W = cell.exchange_W_per_K * (here - (cell.in_block ? swept : air_degC_));
-        (cell.in_block ? to_block_W : to_air_W) += given_W;
-        const double gained_W = flow * (ring.outflow_J_per_kg[upstream] - ring.outflow_J_per_kg[i]) -
-                                given_W + (i == 0 ? ring.power_W : 0);
+        const std::size_t upstream = i + to_upstream < count ? i + to_upstream : i + to_upstream - count;
+        const double mean = i == 0 ? cold + ring.share_at_outlet * (here[0] - cold) : here[i];
+        const double given_W = cell.exchange_W_per_K * (mean - (cell.in_block ? swept : air_degC_));
+        to_block_W += cell.in_block ? given_W : 0;
+        to_air_W += cell.in_block ? 0 : given_W;
+        const double gained_W =
+            flow * (outflow[upstream] - outflow[i]) - given_W + (i == 0 ? ring.power_W : 0);
         rate[first + i] =
             gained_W / (cell.coolant_kg * ring.heat[i].specific_heat_J_per_kg_K + cell.wall_J_per_K);
     }

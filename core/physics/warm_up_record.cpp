@@ -54,9 +54,11 @@ void WarmUpRun::recordLoop(std::size_t loop, double until_s)
     outcome.energy_J += (until_s - from_s) * model_.power_W(loop);
     out_.energy_J += (until_s - from_s) * model_.power_W(loop);
     constexpr int parts = 4;
-    for (int part = 0; part <= parts; ++part) {
+    const std::size_t chamber = model_.statesOf(loop).chamber;
+    const bool may_peak = !outcome.peak_outlet_degC || solver_.most(chamber) > *outcome.peak_outlet_degC;
+    for (int part = 0; may_peak && part <= parts; ++part) {
         const double time_s = from_s + (until_s - from_s) * part / parts;
-        const double outlet = solver_.at(time_s, model_.statesOf(loop).chamber);
+        const double outlet = solver_.at(time_s, chamber);
         if (!outcome.peak_outlet_degC || outlet > *outcome.peak_outlet_degC) {
             outcome.peak_outlet_degC = outlet;
             outcome.peak_outlet_s = time_s;

@@ -8,6 +8,8 @@
 namespace siphonwright {
 namespace {
 
+constexpr double least_drive_Pa = 0.01; // under it flow carries nothing, whichever way
+
 IntegratorTolerance toleranceOf(const WarmUpOptions& options, const WarmUpModel& model)
 {
     IntegratorTolerance tolerance{options.relative_tolerance, {}};
@@ -99,10 +101,15 @@ bool WarmUpRun::advance(double latest)
     const std::optional<double> switch_s = firstChange();
     const std::optional<double> reversal_s = firstReversal(switch_s.value_or(solver_.time()));
     const double until_s = reversal_s.value_or(switch_s.value_or(solver_.time()));
-    recordUntil(until_s);
     bool changed = switch_s || reversal_s;
-    if (changed)
-        changeAll(until_s);
+    if (changed) {
+        findDue(until_s); // before the end is made more exact, which may lift it off its threshold again
+        solver_.shorten(model_, until_s);
+    }
+    recordUntil(until_s);
+    for (const DueChange& due : due_)
+        change(due.loop, due.change, until_s);
+    due_.clear();
     if (supplyAt(until_s) != supplied_) {
         supplied_ = !supplied_;
         for (std::size_t i = 0; i < controls_.size(); ++i)
@@ -110,9 +117,12 @@ bool WarmUpRun::advance(double latest)
         changed = true;
     }
     if (changed) {
-        solver_.restart(model_, until_s);
-        for (std::size_t i = 0; i < drives_Pa_.size(); ++i)
-            drives_Pa_[i] = model_.lastDrive(i).drive_Pa;
+        solver_.restart(model_);
+        for (std::size_t i = 0; i < drives_Pa_.size(); ++i) {
+            // So near nothing it has just turned, whatever rounding says: what it turned to stands.
+            const double drive_Pa = model_.lastDrive(i).drive_Pa;
+            drives_Pa_[i] = std::abs(drive_Pa) < least_drive_Pa ? drives_Pa_[i] : drive_Pa;
+        }
     }
     if (!frozen())
         return true;
@@ -133,17 +143,18 @@ std::span<const double> WarmUpRun::stateAt(double time_s)
 bool WarmUpRun::frozen() const
 {
     const std::span<const double> state = solver_.state();
+    const double freezing_degC = fluid_.lowest_degC();
     for (std::size_t i = 0; i < model_.loopCount(); ++i) {
         const LoopStates& at = model_.statesOf(i);
         for (std::size_t k = at.chamber; k <= at.supply_end; ++k) {
-            if (state[k] < fluid_.lowest_degC())
+            if (state[k] < freezing_degC)
                 return true;
         }
     }
     return false;
 }
 
-std::optional<double> WarmUpRun::past(std::size_t loop, Change change, double time_s) const
+std::optional<WarmUpRun::Threshold> WarmUpRun::thresholdOf(std::size_t loop, Change change) const
 {
     const HeaterControl& control = controls_[loop];
     const WarmUpHeater& heater = inputs_.loops[loop].heater;
@@ -152,26 +163,32 @@ std::optional<double> WarmUpRun::past(std::size_t loop, Change change, double ti
     switch (change) {
     case Change::opens:
         if (senses && control.contacts_closed)
-            return solver_.at(time_s, at.sensor) - heater.thermostat.off_degC;
+            return Threshold{at.sensor, heater.thermostat.off_degC, true};
         break;
     case Change::closes:
         if (senses && !control.contacts_closed)
-            return heater.thermostat.on_degC - solver_.at(time_s, at.sensor);
+            return Threshold{at.sensor, heater.thermostat.on_degC, false};
         break;
     case Change::trips:
         if (heater.cut_out.reset != CutOutReset::not_fitted && !control.tripped)
-            return solver_.at(time_s, at.chamber) - heater.cut_out.trip_degC;
+            return Threshold{at.chamber, heater.cut_out.trip_degC, true};
         break;
     case Change::resets:
         if (heater.cut_out.reset == CutOutReset::self && control.tripped)
-            return heater.cut_out.reset_degC - solver_.at(time_s, at.chamber);
+            return Threshold{at.chamber, heater.cut_out.reset_degC, false};
         break;
     case Change::boils:
         if (!control.boiled)
-            return solver_.at(time_s, at.chamber) - inputs_.boiling_degC;
+            return Threshold{at.chamber, inputs_.boiling_degC, true};
         break;
     }
     return std::nullopt;
+}
+
+double WarmUpRun::past(const Threshold& threshold, double time_s) const
+{
+    const double over_K = solver_.at(time_s, threshold.state) - threshold.degC;
+    return threshold.rising ? over_K : -over_K;
 }
 
 namespace {
@@ -186,9 +203,11 @@ std::optional<double> WarmUpRun::firstChange() const
     std::optional<double> first;
     for (std::size_t loop = 0; loop < controls_.size(); ++loop) {
         for (const Change change : all_changes<Change>) {
-            if (!past(loop, change, solver_.time()))
+            const std::optional<Threshold> threshold = thresholdOf(loop, change);
+            if (!threshold || (threshold->rising ? solver_.most(threshold->state) < threshold->degC
+                                                 : solver_.least(threshold->state) > threshold->degC))
                 continue;
-            const auto g = [&](double time_s) { return *past(loop, change, time_s); };
+            const auto g = [&](double time_s) { return past(*threshold, time_s); };
             if (g(solver_.from()) >= 0) // due already: every change undoes its own cause
                 return solver_.from();
             const auto at =
@@ -202,14 +221,13 @@ std::optional<double> WarmUpRun::firstChange() const
 
 std::optional<double> WarmUpRun::firstReversal(double until_s)
 {
-    constexpr double least_Pa = 0.01; // under it flow carries nothing, whichever way
     constexpr double tolerance_s = 1e-3;
     std::optional<double> first;
     for (std::size_t loop = 0; loop < drives_Pa_.size(); ++loop) {
         const double before_Pa = drives_Pa_[loop];
         const double after_Pa = model_.lastDrive(loop).drive_Pa; // where the right-hand side was asked last
         drives_Pa_[loop] = after_Pa;
-        if (!(before_Pa * after_Pa < 0) || std::max(std::abs(before_Pa), std::abs(after_Pa)) < least_Pa)
+        if (!(before_Pa * after_Pa < 0) || std::max(std::abs(before_Pa), std::abs(after_Pa)) < least_drive_Pa)
             continue;
         const auto turned = [&](double time_s) {
             const double drive_Pa = model_.drive_Pa(loop, stateAt(time_s));
@@ -222,14 +240,14 @@ std::optional<double> WarmUpRun::firstReversal(double until_s)
     return first;
 }
 
-/// Makes every change that is due at a time: two heaters alike switch at the same moment.
-void WarmUpRun::changeAll(double time_s)
+/// Every change that is due at a time: two heaters alike switch at the same moment.
+void WarmUpRun::findDue(double time_s)
 {
     for (std::size_t loop = 0; loop < controls_.size(); ++loop) {
         for (const Change kind : all_changes<Change>) {
-            const std::optional<double> by = past(loop, kind, time_s);
-            if (by && *by >= 0)
-                change(loop, kind, time_s);
+            const std::optional<Threshold> threshold = thresholdOf(loop, kind);
+            if (threshold && past(*threshold, time_s) >= 0)
+                due_.push_back({loop, kind});
         }
     }
 }

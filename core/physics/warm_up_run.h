@@ -4,6 +4,7 @@
 #include "core/physics/warm_up.h"
 #include "core/physics/warm_up_model.h"
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -29,6 +30,10 @@ public:
 private:
     /// A change of a heater's control that a temperature brings about.
     enum class Change { opens, closes, trips, resets, boils };
+    struct DueChange {
+        std::size_t loop = 0;
+        Change change = Change::opens;
+    };
 
     const WarmUpInputs& inputs_;
     const WarmUpOptions& options_;
@@ -45,6 +50,7 @@ private:
         int stalled = 0;
     };
     std::vector<Heatings> heatings_;
+    std::vector<DueChange> due_; ///< at the end of this step
     std::vector<double> sampled_state_;
     std::size_t samples_ = 0;
     bool supplied_ = false;
@@ -58,14 +64,21 @@ private:
         return time_s >= inputs_.supply_on_s && time_s < inputs_.supply_off_s;
     }
 
-    /// How far a change's temperature is past its threshold at a time in the last step; nothing where the
-    /// change cannot happen now.
-    std::optional<double> past(std::size_t loop, Change change, double time_s) const;
+    /// What a change waits for: a state that rises or falls to a temperature.
+    struct Threshold {
+        std::size_t state = 0;
+        double degC = 0;
+        bool rising = true;
+    };
+    /// Nothing where the change cannot happen now.
+    std::optional<Threshold> thresholdOf(std::size_t loop, Change change) const;
+    /// How far a threshold is passed at a time in the last step.
+    double past(const Threshold& threshold, double time_s) const;
     std::optional<double> firstChange() const;
     /// When a loop's drive changes sign: there the rates have a kink that no step should lie across.
     std::optional<double> firstReversal(double until_s);
     void change(std::size_t loop, Change change, double time_s);
-    void changeAll(double time_s);
+    void findDue(double time_s);
     void setPower(std::size_t loop, double time_s, SwitchCause cause);
 
     void recordUntil(double until_s);

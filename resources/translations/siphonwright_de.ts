@@ -8332,6 +8332,18 @@
         <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
         <translation>Die ältesten Rückgängig-Schritte sind vergessen: Zusammen belegten sie mehr als %1 MB.</translation>
     </message>
+    <message>
+        <source>&amp;Upright</source>
+        <translation>&amp;Hochformat</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le</source>
+        <translation>Maß&amp;stab</translation>
+    </message>
+    <message>
+        <source>The largest that fits on one page</source>
+        <translation>Der größte, der auf ein Blatt passt</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>

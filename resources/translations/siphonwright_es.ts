@@ -8332,6 +8332,18 @@
         <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
         <translation>Los pasos más antiguos de deshacer se han olvidado: juntos ocupaban más de %1 MB.</translation>
     </message>
+    <message>
+        <source>&amp;Upright</source>
+        <translation>&amp;Vertical</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le</source>
+        <translation>Esca&amp;la</translation>
+    </message>
+    <message>
+        <source>The largest that fits on one page</source>
+        <translation>La mayor que cabe en una hoja</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>

@@ -8332,6 +8332,18 @@
         <source>The oldest undo steps are forgotten: together they took more than %1 MB.</source>
         <translation>Les plus anciennes étapes d&apos;annulation sont oubliées&#xa0;: ensemble elles prenaient plus de %1 Mo.</translation>
     </message>
+    <message>
+        <source>&amp;Upright</source>
+        <translation>&amp;Portrait</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le</source>
+        <translation>É&amp;chelle</translation>
+    </message>
+    <message>
+        <source>The largest that fits on one page</source>
+        <translation>La plus grande qui tient sur une feuille</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::PaperCommands</name>
@@ -14773,7 +14785,7 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">aucun</translation>
+        <translation>sans</translation>
     </message>
 </context>
 <context>

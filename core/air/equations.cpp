@@ -128,10 +128,13 @@ void Stepper::addHeads(const Task& task, std::size_t row, const Throat& throat)
 
 void Stepper::addMark(const Task& task, std::size_t row)
 {
-    const Throat& valve = network_.throats[task.push.valve];
+    // A jacket alone has no throats, and marks of its level only.
     if (task.mark->isLevel()) {
         addLevel(task, row, task.mark->cell);
-    } else if (task.mark->what == Mark::What::one_head) {
+        return;
+    }
+    const Throat& valve = network_.throats[task.push.valve];
+    if (task.mark->what == Mark::What::one_head) {
         addHeads(task, row, valve);
     } else {
         addPressure(row, task.joined.pressure_at[task.joined.region[valve.left]], 1);

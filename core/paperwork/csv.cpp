@@ -145,7 +145,8 @@ private:
 
 std::string quoted(const std::string& field)
 {
-    if (field.find_first_of(",\"\r\n") == std::string::npos)
+    // A mark at its start would be taken for the file's, and left out.
+    if (field.find_first_of(",\"\r\n") == std::string::npos && !field.starts_with(byte_order_mark))
         return field;
     std::string out = "\"";
     for (const char c : field)

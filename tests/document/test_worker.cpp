@@ -1,6 +1,10 @@
+#include "tests/document/hanging_disk.h"
 #include "tests/sound_loop.h"
 
+#include "app/document/analyser.h"
+#include "app/document/document.h"
 #include "app/document/long_call.h"
+#include "app/document/saving.h"
 #include "app/document/worker.h"
 
 #include "core/analysis/analysis.h"
@@ -9,6 +13,8 @@
 #include "core/proposing/propose.h"
 #include "core/sketch/edits.h"
 
+#include <QFile>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <atomic>
@@ -18,6 +24,9 @@
 #include <mutex>
 #include <stop_token>
 #include <thread>
+#include <utility>
+#include <variant>
+#include <vector>
 
 using namespace siphonwright;
 
@@ -68,10 +77,12 @@ class TestWorker : public QObject {
 private Q_SLOTS:
     void theLatestOfManyJobsIsAnsweredLast();
     void aSketchIsProvedWhileTheOneItWasCopiedFromIsEdited();
+    void aDrawingIsJudgedWhileItIsDraggedOn();
     void aFixIsSoughtWhileTheDrawingIsEdited();
     void layoutsAreProposedWhileTheDrawingIsEdited();
     void faultsAreSoughtWhileTheDrawingIsEdited();
     void aCallThatIsLeftBehindEndsByItself();
+    void whatIsSavedIsTheDrawingAsItWasThoughItIsEditedOn();
 };
 
 void TestWorker::theLatestOfManyJobsIsAnsweredLast()
@@ -121,6 +132,37 @@ void TestWorker::aSketchIsProvedWhileTheOneItWasCopiedFromIsEdited()
         worker.take();
     }
     QVERIFY(bell.waitFor(1));
+}
+
+// As a document does with a large one: what was judged before is lent, and freed over there.
+void TestWorker::aDrawingIsJudgedWhileItIsDraggedOn()
+{
+    Sketch sketch = lowHeater();
+    Analysis level = analyse(sketch);
+    const auto proof = std::make_shared<const std::optional<Proof>>(prove(sketch, level));
+    Bell bell;
+    Analyser analyser;
+    connect(
+        &analyser, &Analyser::ready, this, [&bell] { bell.ring(); }, Qt::DirectConnection);
+    std::uint64_t revision = 0;
+    for (int answers = 1; answers <= 3; ++answers) {
+        moveHeater(sketch);
+        std::vector<Analysis> done_with{level};
+        analyser.ask({++revision, sketch, level, proof, false, {}, std::move(done_with)});
+        const Sketch asked = sketch;
+        for (int i = 0; i < 5; ++i) {
+            moveHeater(sketch);
+            QVERIFY(!analyser.isIdle());
+        }
+        QVERIFY(bell.waitFor(answers));
+        std::optional<Analyser::Answer> answer = analyser.take();
+        QVERIFY(answer);
+        QCOMPARE(answer->revision, revision);
+        QVERIFY(answer->shown);
+        QVERIFY(answer->level.findings == analyse(asked).findings);
+        QVERIFY(analyser.isIdle());
+        level = std::move(answer->level);
+    }
 }
 
 void TestWorker::aFixIsSoughtWhileTheDrawingIsEdited()
@@ -213,6 +255,32 @@ void TestWorker::aCallThatIsLeftBehindEndsByItself()
     LongCall<int> quick([] { return 7; });
     QVERIFY(quick.isDone(std::chrono::minutes{5}));
     QCOMPARE(quick.take(), 7);
+}
+
+void TestWorker::whatIsSavedIsTheDrawingAsItWasThoughItIsEditedOn()
+{
+    static test::HangingDisk disk; // a thread that is left behind may hang in it
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("bus.siphon"));
+    Document document;
+    document.setDisk(disk);
+    document.reset(lowHeater());
+    QVERIFY(!document.write(path));
+    QVERIFY(document.apply(QStringLiteral("Move"), moveHeater));
+    const auto begun = document.beginSave(path, Theirs::in_the_way);
+    const auto* job = std::get_if<SaveJob>(&begun);
+    QVERIFY(job);
+    disk.hangIn(folder.path());
+    LongCall<SaveOutcome> save([job = *job] { return carryOut(job); });
+    for (int i = 0; i < 20; ++i)
+        QVERIFY(document.apply(QStringLiteral("Move"), moveHeater));
+    QVERIFY(!save.isDone());
+    disk.letGo();
+    QVERIFY(save.isDone(std::chrono::minutes{5}));
+    QVERIFY(save.take().stands);
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QCOMPARE(file.readAll(), job->bytes);
 }
 
 QTEST_GUILESS_MAIN(TestWorker)

@@ -585,7 +585,8 @@ void TestHeadless::thePartsListFollowsTheSheetWhenWanted()
     const auto pages = [this](const QStringList& more) {
         const QString path = folder_.filePath(QStringLiteral("parts.pdf"));
         const Run result =
-            run(QStringList{QStringLiteral("sheet"), sample("sound-bus"), QStringLiteral("--output"), path} +
+            run(QStringList{QStringLiteral("sheet"), sample("sound-bus"), QStringLiteral("--output"), path,
+                            QStringLiteral("--paper"), QStringLiteral("A3")} +
                 more);
         QFile file(path);
         return result.code == 0 && file.open(QIODevice::ReadOnly)

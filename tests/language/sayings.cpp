@@ -148,6 +148,8 @@ void saySurvey(Sayings& out, const Sketch& sketch)
 
 void Sayings::add(const Message& message)
 {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch})
+        sentences_.insert(format(message, units));
     add(message.pattern);
     for (const std::string& word : message.words)
         add(word);

@@ -27,9 +27,12 @@ public:
     bool isFirstOf(const std::string& rule) { return rules_.insert(rule).second; }
 
     const std::set<std::string>& texts() const { return texts_; }
+    /// The sentences as they read, in either unit system.
+    const std::set<std::string>& sentences() const { return sentences_; }
 
 private:
     std::set<std::string> texts_;
+    std::set<std::string> sentences_;
     std::set<std::string> rules_;
 };
 

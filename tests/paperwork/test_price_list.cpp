@@ -40,6 +40,7 @@ class TestPriceList : public QObject {
 private Q_SLOTS:
     void theExamplesOfTheStandardRead();
     void randomTablesSurvive();
+    void aFieldThatBeginsWithAByteOrderMarkSurvives();
     void brokenTablesAreRefusedWithTheirPlace_data();
     void brokenTablesAreRefusedWithTheirPlace();
     void aListIsReadWhole();
@@ -80,6 +81,13 @@ void TestPriceList::randomTablesSurvive()
         }
         QVERIFY2(readTexts(text) == table, text.c_str());
     }
+}
+
+void TestPriceList::aFieldThatBeginsWithAByteOrderMarkSurvives()
+{
+    const std::vector<std::string> fields{"\xEF\xBB\xBF ", "b"};
+    QCOMPARE(readTexts(csvLine(fields)), (std::vector<std::vector<std::string>>{fields}));
+    QCOMPARE(readTexts("\xEF\xBB\xBF" + csvLine(fields)), (std::vector<std::vector<std::string>>{fields}));
 }
 
 void TestPriceList::brokenTablesAreRefusedWithTheirPlace_data()

@@ -76,6 +76,14 @@ std::string manyCorners(const std::vector<std::size_t>& hoses)
     return sketchWith(R"("hoses": [)" + all + "]");
 }
 
+std::string manyKeys(std::size_t count)
+{
+    std::string all;
+    for (std::size_t i = 0; i < count; ++i)
+        all += (i == 0 ? "\"k" : ", \"k") + std::to_string(i) + "\": 1";
+    return all;
+}
+
 std::string areasWith(const std::vector<std::size_t>& corners)
 {
     std::string all;
@@ -100,6 +108,16 @@ std::vector<Row> textRows()
         {"not UTF-8", "{\n  \"notes\": \"\xE9\"}", "line 2, column 13", "UTF-8", "UTF-8"},
         {"overlong UTF-8", "\"\xC0\xAF\"", "line 1, column 2", "UTF-8", "UTF-8"},
         {"half a surrogate pair", "\"\xED\xA0\x80\"", "line 1, column 2", "UTF-8", "UTF-8"},
+        {"a four-byte character whose second byte is too low", "\"\xF0\x8F\xBF\xBF\"", "line 1, column 2",
+         "UTF-8", "UTF-8"},
+        {"past the last character of Unicode", "\"\xF4\x90\x80\x80\"", "line 1, column 2", "UTF-8", "UTF-8"},
+        {"a four-byte character without its third", "\"\xF1\x80(\x80\"", "line 1, column 2", "UTF-8",
+         "UTF-8"},
+        {"a four-byte character without its fourth", "\"\xF1\x80\x80(\"", "line 1, column 2", "UTF-8",
+         "UTF-8"},
+        {"a three-byte character without its third", "\"\xE2\x89\"", "line 1, column 2", "UTF-8", "UTF-8"},
+        {"a two-byte character without its second", "\"≤\xC3\"", "line 1, column 3", "UTF-8", "UTF-8"},
+        {"a byte that begins nothing", "\"\xF5\"", "line 1, column 2", "UTF-8", "UTF-8"},
         {"a picture", std::string("\x89PNG\r\n\x1a\n", 8), "line 1, column 1", "UTF-8", "UTF-8"},
         {"plain words", "hello", "line 1, column 1", "\"hello\"", "JSON"},
         {"missing colon", "{\n  \"é\" 3}", "line 2, column 7", "\"3\"", "':'"},
@@ -120,6 +138,9 @@ std::vector<Row> textRows()
          "/sheet", "twice", "once"},
         {"65 levels", repeated("[", 65) + repeated("]", 65), repeated("/0", 64), "64 levels", "64"},
         {"a million levels", repeated("[", 1'000'000), repeated("/0", 64), "64 levels", "64"},
+        {"201 keys", "{" + manyKeys(201) + "}", "/k200", "more than 200 keys", "at most 200"},
+        {"a string behind a string", R"(["≤" "≥"])", "line 1, column 6", "≥", "']'"},
+        {"a colon too many", R"({"a"::1})", "line 1, column 6", "\":\"", "literal"},
         {"a list of a million", sketchWith(R"("x": )" + listOf("1", 1'000'000)), "/x/5000", "5000", "5000"},
     };
 }
@@ -171,6 +192,33 @@ std::vector<Row> valueRows()
         {"missing position", sketchWith(R"("tank": {})"), "/tank/position", "nothing", "required"},
         {"missing z", sketchWith(R"("tank": {"position": {"x": 1, "y": 2}})"), "/tank/position/z", "nothing",
          "required"},
+        {"half a vehicle", sketchWith(R"("quote": {"vehicles": 1.5})"), "/quote/vehicles", "1.5",
+         "a whole number, 1 to 10000"},
+        {"no vehicle at all", sketchWith(R"("quote": {"vehicles": 0})"), "/quote/vehicles", "0",
+         "a whole number, 1 to 10000"},
+        {"more vehicles than are counted", sketchWith(R"("quote": {"vehicles": 10001})"), "/quote/vehicles",
+         "10001", "a whole number, 1 to 10000"},
+        {"vehicles in words", sketchWith(R"("quote": {"vehicles": "two"})"), "/quote/vehicles", "\"two\"",
+         "a whole number, 1 to 10000"},
+        {"past every exact whole number", sketchWith(R"("quote": {"vehicles": 1e300})"), "/quote/vehicles",
+         "1e+300", "a whole number, 1 to 10000"},
+        {"two phases", sketchWith(R"("supply": {"phases": 2})"), "/supply/phases", "2", "one of 1, 3"},
+        {"phases between", sketchWith(R"("supply": {"phases": 1.5})"), "/supply/phases", "1.5",
+         "one of 1, 3"},
+        {"phases in words", sketchWith(R"("supply": {"phases": "three"})"), "/supply/phases", "\"three\"",
+         "one of 1, 3"},
+        {"past every int", sketchWith(R"("supply": {"phases": -3e9})"), "/supply/phases", "-3000000000",
+         "one of 1, 3"},
+        {"a word with unseen characters", sketchWith(R"("units": "in\u0007\u007f\tch\n")"), "/units",
+         R"("in\u0007\u007f\tch\n")", "\"inch\""},
+        {"false for a number", sketchWith(R"("ground_z_mm": false)"), "/ground_z_mm", "false", "mm"},
+        {"true for a number", sketchWith(R"("ground_z_mm": true)"), "/ground_z_mm", "true", "mm"},
+        {"a number that is too small to print in full", hoseWith(R"("bore_mm": {"value": 1e-9})"),
+         "/hoses/0/bore_mm/value", "1e-09", "0.5 to 300 mm"},
+        {"a long word is cut at a whole character", sketchWith(R"("units": ")" + repeated("é", 21) + "\""),
+         "/units", "\"" + repeated("é", 20) + "…\"", "\"inch\""},
+        {"a long key too", sketchWith("\"" + repeated("€", 67) + "\": 1"), "/" + repeated("€", 66) + "…",
+         "unknown key", "format"},
         {"empty id", sketchWith(R"("limits": [{"rule": ""}])"), "/limits/0/rule", "empty text", "1 to 200"},
         {"long text", sketchWith(R"("notes": ")" + std::string(100'001, 'n') + "\""), "/notes",
          "100001 characters", "100000 characters"},

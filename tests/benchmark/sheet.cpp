@@ -1,14 +1,12 @@
 #include "tests/benchmark/timing.h"
+#include "tests/sheet/sample_files.h"
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/sheet_set.h"
 #include "app/sheet/sheet.h"
 
-#include "core/sketch/file.h"
-
 #include <QApplication>
 #include <QBuffer>
-#include <QFile>
 #include <QFileInfo>
 #include <QPainter>
 #include <QPdfWriter>
@@ -28,16 +26,6 @@ using namespace siphonwright;
 
 constexpr std::size_t page_count = 4;
 constexpr int calls = 15;
-
-Sketch sketchAt(const QString& path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    const Sketch* sketch = std::get_if<Sketch>(&read);
-    return sketch ? *sketch : Sketch();
-}
 
 std::vector<sheet::FurtherPage> fourPages(const Sketch& sketch, const Analysis& analysis,
                                           const sheet::Options& options)
@@ -86,7 +74,7 @@ int main(int argc, char** argv)
     const QApplication application(argc, argv);
     const QString path = argc > 1 ? QString::fromLocal8Bit(argv[1])
                                   : QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon");
-    const Sketch sketch = sketchAt(path);
+    const Sketch sketch = test::sketchAt(path);
     ProofOptions with_bands;
     with_bands.bands = true;
     const Analysis analysis = proved(sketch, with_bands);

@@ -1,13 +1,11 @@
 #include "tests/near.h"
+#include "tests/sheet/sample_files.h"
 #include "tests/sheet/text_recorder.h"
 #include "tests/sheet/yard_bus.h"
 
 #include "app/sheet/end_view.h"
 #include "app/sheet/sheet.h"
 
-#include "core/sketch/file.h"
-
-#include <QFile>
 #include <QImage>
 #include <QPainter>
 #include <QTest>
@@ -17,16 +15,6 @@
 using namespace siphonwright;
 
 namespace {
-
-Sketch sampleOf(const char* name)
-{
-    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/") + QLatin1String(name));
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    const Sketch* sketch = std::get_if<Sketch>(&read);
-    return sketch ? *sketch : Sketch();
-}
 
 sheet::Options onA3()
 {
@@ -83,7 +71,7 @@ private Q_SLOTS:
 
     void hosesThatCrossTheEngineBringTheEndViewBesideTheElevation()
     {
-        const Sketch sketch = sampleOf("vee-crossing.siphon");
+        const Sketch sketch = test::sampleNamed(QStringLiteral("vee-crossing.siphon"));
         const Analysis analysis = analyse(sketch);
         QVERIFY(sheet::depthMatters(sketch, analysis));
         const sheet::Plan plan = sheet::planOf(sketch, analysis, onA3());
@@ -100,7 +88,7 @@ private Q_SLOTS:
     {
         sheet::Options options = onA3();
         options.third_angle = true;
-        const Sketch sketch = sampleOf("vee-crossing.siphon");
+        const Sketch sketch = test::sampleNamed(QStringLiteral("vee-crossing.siphon"));
         QVERIFY(textOf(sketch, options).contains(QStringLiteral("End view from the rear")));
         // The near side, y -320, lies next to the elevation: at the left.
         QCOMPARE(sheet::endOf(options).flat({0, -320, 0}).x, -320.0);

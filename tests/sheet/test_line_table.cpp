@@ -1,13 +1,11 @@
 #include "tests/sheet/ink_recorder.h"
+#include "tests/sheet/sample_rows.h"
 
 #include "app/drawing/line_table.h"
 #include "app/paper/sheet_set.h"
 #include "app/sheet/plan.h"
 #include "app/sheet/sheet.h"
 
-#include "core/sketch/file.h"
-
-#include <QDir>
 #include <QPainter>
 #include <QSet>
 #include <QTest>
@@ -21,16 +19,6 @@ using test::Inked;
 namespace {
 
 constexpr double per_mm = 10;
-
-Sketch sampleAt(const QString& path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    const Sketch* sketch = std::get_if<Sketch>(&read);
-    return sketch ? *sketch : Sketch();
-}
 
 std::vector<Inked> inkOf(const QSizeF& page_mm, const std::function<void(QPainter&)>& paint)
 {
@@ -129,18 +117,12 @@ private Q_SLOTS:
         steps(drawing::text_heights_mm);
     }
 
-    void thePagesTakePensAndLetteringFromTheTable_data()
-    {
-        QTest::addColumn<QString>("path");
-        const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
-        for (const QString& name : samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name))
-            QTest::addRow("%s", qPrintable(name)) << samples.filePath(name);
-    }
+    void thePagesTakePensAndLetteringFromTheTable_data() { test::addSampleRows(); }
 
     void thePagesTakePensAndLetteringFromTheTable()
     {
-        QFETCH(QString, path);
-        const Sketch sketch = sampleAt(path);
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         QStringList strangers;
         for (const sheet::Paper paper : {sheet::Paper::a4, sheet::Paper::a3}) {
@@ -166,7 +148,7 @@ private Q_SLOTS:
     /// The recorder would see others, too: the page has thin and thick lines, small and large lettering.
     void aPageUsesMoreThanOneRowOfTheTable()
     {
-        const Sketch sketch = sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon"));
+        const Sketch sketch = test::sampleNamed(QStringLiteral("sound-bus.siphon"));
         const Analysis analysis = analyse(sketch);
         const sheet::Options options;
         const std::vector<Inked> inked = inkOf(sheet::pageSize(options), [&](QPainter& painter) {

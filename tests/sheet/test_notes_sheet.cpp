@@ -1,31 +1,17 @@
+#include "tests/sheet/sample_rows.h"
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/sheet_set.h"
 #include "app/sheet/words.h"
 
 #include "core/analysis/analysis.h"
-#include "core/sketch/file.h"
 
-#include <QDir>
-#include <QFile>
 #include <QPainter>
 #include <QTest>
-
-#include <variant>
 
 using namespace siphonwright;
 
 namespace {
-
-Sketch sampleAt(const QString& path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    const Sketch* sketch = std::get_if<Sketch>(&read);
-    return sketch ? *sketch : Sketch();
-}
 
 std::vector<test::WrittenText> textsOn(const sheet::FurtherPage& page)
 {
@@ -53,18 +39,12 @@ QString saidOn(const std::vector<sheet::FurtherPage>& pages)
 class TestNotesSheet : public QObject {
     Q_OBJECT
 private Q_SLOTS:
-    void everyWordIsOnPaper_data()
-    {
-        QTest::addColumn<QString>("path");
-        const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
-        for (const QString& name : samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name))
-            QTest::addRow("%s", qPrintable(name)) << samples.filePath(name);
-    }
+    void everyWordIsOnPaper_data() { test::addSampleRows(); }
 
     void everyWordIsOnPaper()
     {
-        QFETCH(QString, path);
-        const Sketch sketch = sampleAt(path);
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         using sheet::Paper;
         for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
@@ -91,7 +71,7 @@ private Q_SLOTS:
 
     void aLongListTakesAsManySheetsAsItNeeds()
     {
-        Sketch sketch = sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon"));
+        Sketch sketch = test::sampleNamed(QStringLiteral("sound-bus.siphon"));
         for (int i = 0; i < 150; ++i) {
             LimitChange change;
             change.rule = "drop-150";
@@ -115,8 +95,7 @@ private Q_SLOTS:
     /// No two texts on a sheet of notes lie over each other, and all are on the page.
     void notesKeepApart()
     {
-        const Sketch sketch =
-            sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/generator-two-heaters.siphon"));
+        const Sketch sketch = test::sampleNamed(QStringLiteral("generator-two-heaters.siphon"));
         const Analysis analysis = proved(sketch);
         const sheet::Options options = sheet::followedBy({}, sketch, analysis, {});
         const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
@@ -134,8 +113,7 @@ private Q_SLOTS:
 
     void followingSheetsAreNumberedBehindTheNotes()
     {
-        const Sketch sketch =
-            sampleAt(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/generator-two-heaters.siphon"));
+        const Sketch sketch = test::sampleNamed(QStringLiteral("generator-two-heaters.siphon"));
         const Analysis analysis = proved(sketch);
         const paper::SheetSet set{true, true, false, false, false, false};
         const std::vector<sheet::FurtherPage> behind =

@@ -1,12 +1,10 @@
 #include "tests/sheet/ink_recorder.h"
+#include "tests/sheet/sample_files.h"
 
 #include "app/language/in_words.h"
 #include "app/sheet/plan.h"
 #include "app/sheet/sheet.h"
 
-#include "core/sketch/file.h"
-
-#include <QDir>
 #include <QPainter>
 #include <QTest>
 
@@ -20,16 +18,6 @@ constexpr double per_mm = 10;
 /// A stroke as broad as this is no line but a hose or a tube: nothing is written on it, not even on ground of
 /// its own.
 constexpr double broad_mm = 0.8;
-
-Sketch sampleNamed(const QString& name)
-{
-    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/") + name);
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    const Sketch* sketch = std::get_if<Sketch>(&read);
-    return sketch ? *sketch : Sketch();
-}
 
 bool meet(const Inked& text, const Inked& other)
 {
@@ -83,8 +71,7 @@ private Q_SLOTS:
         QTest::addColumn<int>("paper");
         QTest::addColumn<bool>("landscape");
         const char* const papers[] = {"A4", "A3", "Letter", "Tabloid"};
-        const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
-        for (const QString& name : samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name))
+        for (const QString& name : test::sampleNames())
             for (int paper = 0; paper < 4; ++paper)
                 for (const bool landscape : {true, false})
                     QTest::addRow("%s on %s %s", qPrintable(name), papers[paper],
@@ -99,7 +86,7 @@ private Q_SLOTS:
         QFETCH(bool, landscape);
         if (sample != last_) {
             last_ = sample;
-            sketch_ = sampleNamed(sample);
+            sketch_ = test::sampleNamed(sample);
             analysis_ = proved(sketch_);
         }
         sheet::Options options;

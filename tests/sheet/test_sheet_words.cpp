@@ -1,3 +1,4 @@
+#include "tests/sheet/sample_files.h"
 #include "tests/sheet/text_recorder.h"
 #include "tests/sheet/yard_bus.h"
 
@@ -5,15 +6,11 @@
 #include "app/paper/sheet_set.h"
 #include "app/sheet/sheet.h"
 
-#include "core/sketch/file.h"
-
-#include <QFile>
 #include <QPainter>
 #include <QTest>
 
 #include <cmath>
 #include <functional>
-#include <variant>
 
 using namespace siphonwright;
 
@@ -50,11 +47,7 @@ sheet::Options onA3()
 /// A sound job, whose sheet has room for all there is to say.
 Sketch soundBus()
 {
-    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon"));
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    const auto read = readSketch(file.readAll().toStdString());
-    return std::get<Sketch>(read);
+    return test::sampleNamed(QStringLiteral("sound-bus.siphon"));
 }
 
 /// The yard's bus with serial numbers, in its second revision.

@@ -1,5 +1,6 @@
 #include "app/document/recovery.h"
 #include "app/window/file_commands.h"
+#include "app/window/plain_box.h"
 #include "app/window/settings.h"
 #include "app/window/slow_save.h"
 
@@ -21,6 +22,7 @@ QMessageBox* boxFor(QWidget& window, const QString& sentence, const QString& mor
                                 QMessageBox::Cancel, &window);
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->setInformativeText(more);
+    showPlainText(*box);
     // Wide enough for a path: narrow, it would be broken behind its first stroke.
     auto* grid = qobject_cast<QGridLayout*>(box->layout());
     if (grid) {

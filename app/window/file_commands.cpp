@@ -1,5 +1,6 @@
 #include "app/window/file_commands.h"
 
+#include "app/window/plain_box.h"
 #include "app/window/settings.h"
 #include "app/window/title_fields.h"
 
@@ -160,6 +161,7 @@ void FileCommands::whenSafe(const std::function<void()>& then)
                                 QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &window_);
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->setDefaultButton(QMessageBox::Save);
+    showPlainText(*box);
     connect(box, &QMessageBox::buttonClicked, this, [this, box, then](QAbstractButton* pressed) {
         const auto button = box->standardButton(pressed);
         if (button == QMessageBox::Save)
@@ -177,6 +179,7 @@ void FileCommands::tell(const QString& sentence, const QStringList& details)
     box->setAttribute(Qt::WA_DeleteOnClose);
     const QStringList first = details.mid(0, 5);
     box->setInformativeText(first.join(QLatin1Char('\n')));
+    showPlainText(*box);
     if (details.size() > first.size())
         box->setDetailedText(details.join(QLatin1Char('\n')));
     box->open();

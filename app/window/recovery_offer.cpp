@@ -1,5 +1,7 @@
 #include "app/window/recovery_offer.h"
 
+#include "app/window/plain_box.h"
+
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileInfo>
@@ -102,6 +104,7 @@ void RecoveryOffer::discard()
                                 QMessageBox::Cancel, this);
     box->setAttribute(Qt::WA_DeleteOnClose);
     box->setInformativeText(tr("They cannot be brought back. The drawing's own file stays as it is."));
+    showPlainText(*box);
     auto* away = box->addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
     box->setDefaultButton(QMessageBox::Cancel);
     connect(box, &QMessageBox::buttonClicked, this,

@@ -1,5 +1,7 @@
 #include "app/window/slow_save.h"
 
+#include "app/window/plain_box.h"
+
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
@@ -14,6 +16,7 @@ SlowSave::End SlowSave::wait(QWidget& window)
                     QMessageBox::NoButton, &window);
     box.setObjectName(QStringLiteral("slow-save"));
     box.setInformativeText(tr("This closes by itself when it is done."));
+    showPlainText(box);
     const QPushButton* elsewhere = box.addButton(tr("Save &as…"), QMessageBox::ActionRole);
     QPushButton* stop = box.addButton(tr("&Stop waiting"), QMessageBox::RejectRole);
     box.setDefaultButton(stop);

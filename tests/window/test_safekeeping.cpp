@@ -30,6 +30,7 @@ private Q_SLOTS:
     void initTestCase();
     void init();
     void cleanup();
+    void namesAndTextsOfFilesAreNoMarkup();
     void aFailedSaveLeavesWaysOn();
     void aReadOnlyPlaceLeavesSaveAs();
     void aChangedFileIsSaidAndBothVersionsCanBeKept();
@@ -109,6 +110,20 @@ void TestSafekeeping::init()
 void TestSafekeeping::cleanup()
 {
     window_.reset();
+}
+
+void TestSafekeeping::namesAndTextsOfFilesAreNoMarkup()
+{
+    const QString name = QStringLiteral("<b>bus</b><img src='x'>.siphon");
+    window_->files().tell(name, {QStringLiteral("<u>line 3</u>: not a number")});
+    QTRY_VERIFY(box(window_.get()));
+    int words = 0;
+    for (const QLabel* label : box(window_.get())->findChildren<QLabel*>()) {
+        QCOMPARE(label->textFormat(), Qt::PlainText);
+        words += label->text().contains(QLatin1Char('<')) ? 1 : 0;
+    }
+    QCOMPARE(words, 2);
+    press(window_.get(), "OK");
 }
 
 void TestSafekeeping::aFailedSaveLeavesWaysOn()

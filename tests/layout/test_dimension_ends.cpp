@@ -1,3 +1,4 @@
+#include "tests/layout/dimension_end.h"
 #include "tests/near.h"
 #include "tests/sound_loop.h"
 
@@ -13,15 +14,6 @@ using namespace siphonwright;
 using namespace siphonwright::test;
 
 namespace {
-
-DimensionEnd on(PartKind part, const Id& id, std::int64_t index = 0)
-{
-    DimensionEnd end;
-    end.part = part;
-    end.id = id;
-    end.index = index;
-    return end;
-}
 
 DimensionPlace placeOf(const DimensionEnd& end, const Sketch& sketch, Vec3 seen_from = {})
 {

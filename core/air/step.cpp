@@ -149,6 +149,8 @@ bool Stepper::retreat(const Task& task, double& residual)
     change(share);
     for (int halving = 0; halving < 12; ++halving) {
         findVolumes(task);
+        if (settleGas(task))
+            findVolumes(task);
         const double now = findResiduals(task);
         if (isSound(task, now) && (now < residual || now <= closeEnough() || halving == 11)) {
             residual = now;
@@ -172,6 +174,8 @@ bool Stepper::newton(const Task& task)
     if (!task.joined.isSquare() || unknown_.size() != equations)
         return false;
     findVolumes(task);
+    if (settleGas(task))
+        findVolumes(task);
     double residual = findResiduals(task);
     double looked_at = HUGE_VAL;
     for (int round = 0; round < most_newton_rounds; ++round) {

@@ -141,6 +141,8 @@ private:
     void setCellRates(const Task& task);
     void setResting(const Task& task);
     void findVolumes(const Task& task);
+    bool settleGas(const Task& task);
+    void settlePocket(const Task& task, std::size_t pocket);
     double offMark(const Task& task) const;
     void findGasMissing(const Task& task);
     double findResiduals(const Task& task);

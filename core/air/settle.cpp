@@ -1,0 +1,79 @@
+#include "core/air/step.h"
+
+#include <algorithm>
+#include <cmath>
+
+/// Gas brought to rest under heads that are only guessed: what is left to search for is the heads.
+namespace siphonwright {
+namespace {
+
+/// Gas amiss by less is left to the search, ml.
+constexpr double not_worth_it_ml = 1e-6;
+/// So nearly is a pocket brought to rest, as a share of what was amiss.
+constexpr double settled_share = 1e-6;
+constexpr int most_tries = 20;
+/// A level is looked for so far beyond the ends of its cell.
+constexpr double beyond_mm = 1;
+
+} // namespace
+
+/// Gas that bubbles out of a region holds its level at the crown, and what is too much of it passes; the
+/// pressure of other closed regions follows from P G = n. False if little was amiss.
+bool Stepper::settleGas(const Task& task)
+{
+    const Joined& joined = task.joined;
+    findGasMissing(task);
+    bool any = false;
+    for (std::size_t k = 0; k < joined.closed.size(); ++k) {
+        const bool passes = std::any_of(
+            joined.gas_throats.begin(), joined.gas_throats.end(),
+            [k](const Joined::GasThroat& gas) { return gas.from_pressure == k || gas.to_pressure == k; });
+        if (passes || std::abs(gas_missing_[k]) < not_worth_it_ml)
+            continue;
+        settlePocket(task, k);
+        any = true;
+    }
+    return any;
+}
+
+/// Newton on one pressure, between the pressures that leave its cells full and empty: P G rises with P.
+void Stepper::settlePocket(const Task& task, std::size_t pocket)
+{
+    const double atmosphere = task.start.atmosphere_mm;
+    const double gas = task.joined.gas[task.joined.closed[pocket]] + amount_ * given_gas_rate_[pocket];
+    double low = HUGE_VAL;
+    double high = -HUGE_VAL;
+    for (const Joined::Moving& moving : task.joined.moving) {
+        if (moving.pressure != pocket)
+            continue;
+        const Cell& cell = network_.cells[moving.cell];
+        low = std::min(low, unknown_[moving.head] - cell.top_mm - beyond_mm);
+        high = std::max(high, unknown_[moving.head] - cell.floor_mm + beyond_mm);
+    }
+    low = std::max(low, -0.999 * atmosphere - open_mm_);
+    double& pressure = pressure_[pocket];
+    const double amiss = std::abs(gas_missing_[pocket]);
+    for (int i = 0; i < most_tries && low < high; ++i) {
+        if (!(pressure > low && pressure < high))
+            pressure = (low + high) / 2;
+        double volume = resting_gas_[pocket];
+        double slope = 0;
+        for (const Joined::Moving& moving : task.joined.moving) {
+            if (moving.pressure != pocket)
+                continue;
+            const Cell& cell = network_.cells[moving.cell];
+            const LiquidUnder liquid =
+                cell.volume.under(unknown_[moving.head] - pressure, near_[moving.cell]);
+            volume += cell.capacity_ml - liquid.liquid_ml;
+            slope += liquid.ml_per_mm;
+        }
+        const double whole = pressure + open_mm_ + atmosphere;
+        const double missing = whole * volume - gas;
+        (missing < 0 ? low : high) = pressure;
+        pressure -= missing / (volume + whole * slope);
+        if (std::abs(missing) <= settled_share * amiss * atmosphere)
+            return;
+    }
+}
+
+} // namespace siphonwright

@@ -9,8 +9,8 @@ namespace siphonwright {
 /// What a cell is given from outside with the push.
 void Stepper::give(const Task& task, std::size_t cell, double liquid_ml, double gas)
 {
-    const std::size_t row = task.joined.row_of[cell];
-    const std::size_t pressure = task.joined.pressure_at[task.joined.region[cell]];
+    const std::size_t row = task.joined.cells[cell].row;
+    const std::size_t pressure = task.joined.cells[cell].pressure;
     source_rate_[cell] += liquid_ml;
     gas_source_rate_[cell] += gas;
     if (row != Joined::none)
@@ -40,7 +40,7 @@ void Stepper::setSourceRates(const Task& task)
     for (std::size_t i = 0; i < size; ++i) {
         const CellState& cell = task.start.cells[i];
         const bool leaves = push.gas_leaves != nullptr && (*push.gas_leaves)[i];
-        give(task, i, task.joined.holds[task.joined.body[i]] ? -push.shrink * cell.liquid_ml : 0,
+        give(task, i, task.joined.cells[i].holds ? -push.shrink * cell.liquid_ml : 0,
              leaves ? -cell.gas / push.gas_left : 0);
     }
 }
@@ -95,7 +95,7 @@ void Stepper::setCellRates(const Task& task)
     pressure_rate_.resize(size);
     gained_.resize(size);
     for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t pressure = joined.pressure_at[joined.region[i]];
+        const std::size_t pressure = joined.cells[i].pressure;
         pressure_rate_[i] =
             task.push.open_mm + (pressure != Joined::none ? unknown_rate_[unknown_.size() + pressure] : 0);
         gained_[i] = -source_rate_[i];
@@ -147,9 +147,8 @@ void Stepper::followRates(const Task& task)
             continue;
         const Cell& cell = network_.cells[i];
         const double liquid_ml = task.start.cells[i].liquid_ml + amount_ * liquid_rate_[i];
-        unknown_[moving.head] =
-            pressureOf(task, joined.region[i]) +
-            std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
+        unknown_[moving.head] = pressureOf(task, i) + std::clamp(cell.volume.levelOf(liquid_ml),
+                                                                 cell.floor_mm - 1, cell.top_mm + 1);
     }
 }
 

@@ -40,7 +40,7 @@ bool Stepper::settleGas(const Task& task)
 void Stepper::settlePocket(const Task& task, std::size_t pocket)
 {
     const double atmosphere = task.start.atmosphere_mm;
-    const double gas = task.joined.gas[task.joined.closed[pocket]] + amount_ * given_gas_rate_[pocket];
+    const double gas = task.joined.cells[task.joined.closed[pocket]].gas + amount_ * given_gas_rate_[pocket];
     double low = HUGE_VAL;
     double high = -HUGE_VAL;
     for (const Joined::Moving& moving : task.joined.moving) {

@@ -18,7 +18,7 @@ bool Stepper::setPressures(const Task& task)
     const Joined& joined = task.joined;
     const std::size_t closed = joined.closed.size();
     const double per_mm = 1 / task.start.atmosphere_mm;
-    pressure_by_.assign(closed * width(), 0);
+    setZero(pressure_by_, closed * width());
     pressure_pull_.resize(closed);
     for (std::size_t k = 0; k < closed; ++k)
         pressure_pull_[k] = gas_volume_[k] * per_mm;

@@ -65,8 +65,16 @@ double Stepper::findResiduals(const Task& task)
     std::size_t row = joined.bodies;
     for (std::size_t body = 0; body < row; ++body)
         residual_[body] = -liquid_amount_ * given_ml_rate_[body];
-    for (const Joined::Moving& moving : joined.moving)
-        residual_[moving.row] += liquid_[moving.cell].liquid_ml - task.start.cells[moving.cell].liquid_ml;
+    largest_ml_ = resting_ml_;
+    outside_mm_ = resting_outside_mm_;
+    for (const Joined::Moving& moving : joined.moving) {
+        const LiquidUnder& liquid = liquid_[moving.cell];
+        const double level_mm = level_[moving.cell];
+        residual_[moving.row] += liquid.liquid_ml - task.start.cells[moving.cell].liquid_ml;
+        largest_ml_ =
+            std::max(largest_ml_, std::abs(liquid.liquid_ml) + std::abs(liquid.ml_per_mm * level_mm));
+        outside_mm_ = std::max(outside_mm_, beyondEnds(network_.cells[moving.cell], level_mm));
+    }
     for (const std::size_t j : joined.weirs) {
         const Throat& throat = network_.throats[j];
         const bool to_right = task.start.throats[j].to_right;
@@ -144,7 +152,7 @@ void Stepper::addMark(const Task& task, std::size_t row)
 void Stepper::setMatrix(const Task& task)
 {
     const Joined& joined = task.joined;
-    matrix_.assign(unknown_.size() * width(), 0);
+    setZero(matrix_, unknown_.size() * width());
     for (std::size_t i = 0; i < unknown_.size(); ++i)
         at(i, unknown_.size()) = residual_[i];
     for (const Joined::Moving& moving : joined.moving) {

@@ -23,10 +23,10 @@ void Stepper::setSourceRates(const Task& task)
 {
     const std::size_t size = network_.cells.size();
     const Push& push = task.push;
-    source_rate_.assign(size, 0);
-    gas_source_rate_.assign(size, 0);
-    given_ml_rate_.assign(task.joined.bodies, 0);
-    given_gas_rate_.assign(task.joined.closed.size(), 0);
+    setZero(source_rate_, size);
+    setZero(gas_source_rate_, size);
+    setZero(given_ml_rate_, task.joined.bodies);
+    setZero(given_gas_rate_, task.joined.closed.size());
     if (push.pour_ml != 0)
         give(task, push.feed, push.pour_ml, 0);
     if (push.valve_ml != 0 || push.valve_gas != 0) {
@@ -64,12 +64,12 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     firstGuess(task);
     const std::size_t unknowns = unknown_.size();
     const std::size_t pressures = pressure_.size();
-    unknown_rate_.assign(unknowns + pressures, 0);
+    setZero(unknown_rate_, unknowns + pressures);
     if (!joined.isSquare())
         return false;
     setResting(task);
     findVolumes(task);
-    residual_.assign(unknowns, 0);
+    setZero(residual_, unknowns);
     for (std::size_t body = 0; body < joined.bodies; ++body)
         residual_[body] = given_ml_rate_[body];
     gas_missing_.resize(pressures);
@@ -90,8 +90,8 @@ void Stepper::setCellRates(const Task& task)
 {
     const Joined& joined = task.joined;
     const std::size_t size = network_.cells.size();
-    liquid_rate_.assign(size, 0);
-    level_rate_.assign(size, 0);
+    setZero(liquid_rate_, size);
+    setZero(level_rate_, size);
     pressure_rate_.resize(size);
     gained_.resize(size);
     for (std::size_t i = 0; i < size; ++i) {
@@ -106,7 +106,7 @@ void Stepper::setCellRates(const Task& task)
         liquid_rate_[i] = liquid_[i].ml_per_mm * level_rate_[i];
         gained_[i] += liquid_rate_[i];
     }
-    through_rate_.assign(network_.throats.size(), 0);
+    setZero(through_rate_, network_.throats.size());
     for (const Joined::GasThroat& gas : joined.gas_throats)
         through_rate_[gas.throat] = unknown_rate_[gas.gas];
     findGains(task, gained_, through_rate_);

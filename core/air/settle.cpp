@@ -8,32 +8,28 @@ namespace siphonwright {
 namespace {
 
 /// Gas amiss by less is left to the search, ml.
-constexpr double not_worth_it_ml = 1e-6;
+constexpr double not_worth_it_ml = 1e-2;
 /// So nearly is a pocket brought to rest, as a share of what was amiss.
-constexpr double settled_share = 1e-6;
+constexpr double settled_share = 1e-4;
 constexpr int most_tries = 20;
 /// A level is looked for so far beyond the ends of its cell.
 constexpr double beyond_mm = 1;
 
 } // namespace
 
-/// Gas that bubbles out of a region holds its level at the crown, and what is too much of it passes; the
-/// pressure of other closed regions follows from P G = n. False if little was amiss.
-bool Stepper::settleGas(const Task& task)
+/// Of a closed region that nothing bubbles into or out of the
+/// pressure of other closed regions follows from P G = n.
+void Stepper::settleGas(const Task& task)
 {
     const Joined& joined = task.joined;
     findGasMissing(task);
-    bool any = false;
     for (std::size_t k = 0; k < joined.closed.size(); ++k) {
         const bool passes = std::any_of(
             joined.gas_throats.begin(), joined.gas_throats.end(),
             [k](const Joined::GasThroat& gas) { return gas.from_pressure == k || gas.to_pressure == k; });
-        if (passes || std::abs(gas_missing_[k]) < not_worth_it_ml)
-            continue;
-        settlePocket(task, k);
-        any = true;
+        if (!passes && std::abs(gas_missing_[k]) > not_worth_it_ml)
+            settlePocket(task, k);
     }
-    return any;
 }
 
 /// Newton on one pressure, between the pressures that leave its cells full and empty: P G rises with P.
@@ -51,26 +47,29 @@ void Stepper::settlePocket(const Task& task, std::size_t pocket)
         high = std::max(high, unknown_[moving.head] - cell.floor_mm + beyond_mm);
     }
     low = std::max(low, -0.999 * atmosphere - open_mm_);
-    double& pressure = pressure_[pocket];
+    double next = pressure_[pocket];
     const double amiss = std::abs(gas_missing_[pocket]);
     for (int i = 0; i < most_tries && low < high; ++i) {
-        if (!(pressure > low && pressure < high))
-            pressure = (low + high) / 2;
+        const double pressure = next > low && next < high ? next : (low + high) / 2;
         double volume = resting_gas_[pocket];
         double slope = 0;
         for (const Joined::Moving& moving : task.joined.moving) {
             if (moving.pressure != pocket)
                 continue;
             const Cell& cell = network_.cells[moving.cell];
-            const LiquidUnder liquid =
-                cell.volume.under(unknown_[moving.head] - pressure, near_[moving.cell]);
+            const double level_mm = unknown_[moving.head] - pressure;
+            const LiquidUnder liquid = cell.volume.under(level_mm, near_[moving.cell]);
+            level_[moving.cell] = level_mm;
+            liquid_[moving.cell] = liquid;
             volume += cell.capacity_ml - liquid.liquid_ml;
             slope += liquid.ml_per_mm;
         }
+        pressure_[pocket] = pressure;
+        gas_volume_[pocket] = volume;
         const double whole = pressure + open_mm_ + atmosphere;
         const double missing = whole * volume - gas;
         (missing < 0 ? low : high) = pressure;
-        pressure -= missing / (volume + whole * slope);
+        next = pressure - missing / (volume + whole * slope);
         if (std::abs(missing) <= settled_share * amiss * atmosphere)
             return;
     }

@@ -24,13 +24,12 @@ bool joinsLiquid(Mode mode)
            mode == Mode::surging;
 }
 
-/// How far a level is beyond the ends of its cell, mm.
+} // namespace
+
 double beyondEnds(const Cell& cell, double level_mm)
 {
     return std::max(level_mm - cell.top_mm, cell.floor_mm - level_mm);
 }
-
-} // namespace
 
 /// Of a cell's gas.
 double Stepper::pressureOf(const Task& task, std::size_t cell) const
@@ -52,7 +51,7 @@ void Stepper::firstGuess(const Task& task)
         const double pressure_mm = cell.full ? cell.head_mm - cell.level_mm : cell.pressure_mm;
         pressure_[k] = std::max(pressure_mm - open_before_mm, least_mm);
     }
-    unknown_.assign(joined.unknowns, 0);
+    setZero(unknown_, joined.unknowns);
     for (std::size_t k = joined.moving.size(); k-- > 0;) {
         const CellState& cell = task.start.cells[joined.moving[k].cell];
         double& head = unknown_[joined.moving[k].head];
@@ -67,8 +66,6 @@ void Stepper::findVolumes(const Task& task)
     if (task.isToMark())
         setAmount(task, unknown_.back());
     gas_volume_ = resting_gas_;
-    largest_ml_ = resting_ml_;
-    outside_mm_ = resting_outside_mm_;
     for (const Joined::Moving& moving : task.joined.moving) {
         const std::size_t i = moving.cell;
         const Cell& cell = network_.cells[i];
@@ -79,9 +76,6 @@ void Stepper::findVolumes(const Task& task)
         liquid_[i] = liquid;
         if (moving.pressure != Joined::none)
             gas_volume_[moving.pressure] += cell.capacity_ml - liquid.liquid_ml;
-        largest_ml_ =
-            std::max(largest_ml_, std::abs(liquid.liquid_ml) + std::abs(liquid.ml_per_mm * level_mm));
-        outside_mm_ = std::max(outside_mm_, beyondEnds(cell, level_mm));
     }
 }
 
@@ -92,7 +86,7 @@ void Stepper::setResting(const Task& task)
     near_.resize(size);
     level_.resize(size);
     liquid_.resize(size);
-    resting_gas_.assign(task.joined.closed.size(), 0);
+    setZero(resting_gas_, task.joined.closed.size());
     resting_ml_ = 0;
     resting_outside_mm_ = -HUGE_VAL;
     for (const std::size_t i : task.joined.resting) {
@@ -148,8 +142,7 @@ bool Stepper::retreat(const Task& task, double& residual)
     change(share);
     for (int halving = 0; halving < 12; ++halving) {
         findVolumes(task);
-        if (settleGas(task))
-            findVolumes(task);
+        settleGas(task);
         const double now = findResiduals(task);
         if (isSound(task, now) && (now < residual || now <= closeEnough() || halving == 11)) {
             residual = now;
@@ -173,8 +166,7 @@ bool Stepper::newton(const Task& task)
     if (!task.joined.isSquare() || unknown_.size() != equations)
         return false;
     findVolumes(task);
-    if (settleGas(task))
-        findVolumes(task);
+    settleGas(task);
     double residual = findResiduals(task);
     double looked_at = HUGE_VAL;
     for (int round = 0; round < most_newton_rounds; ++round) {
@@ -222,7 +214,7 @@ void Stepper::write(const Task& task, FillState& end)
     end = task.start;
     end.open_pressure_mm = open_mm_;
     end.poured_ml += task.push.pour_ml * amount_;
-    through_.assign(network_.throats.size(), 0);
+    setZero(through_, network_.throats.size());
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
         writeCell(task, i, end);
         if (task.joined.cells[i].open)

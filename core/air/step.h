@@ -4,10 +4,21 @@
 #include "core/air/modes.h"
 #include "core/air/state.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <vector>
 
 namespace siphonwright {
+
+/// How far a level is beyond the ends of its cell, mm.
+double beyondEnds(const Cell& cell, double level_mm);
+
+/// So many zeros, in the room that is there.
+inline void setZero(std::vector<double>& numbers, std::size_t size)
+{
+    numbers.resize(size);
+    std::fill(numbers.begin(), numbers.end(), 0.0);
+}
 
 /// One quasi-static step for fixed modes: from `start`, `push` times `amount`.
 ///
@@ -68,7 +79,7 @@ private:
     void setCellRates(const Task& task);
     void setResting(const Task& task);
     void findVolumes(const Task& task);
-    bool settleGas(const Task& task);
+    void settleGas(const Task& task);
     void settlePocket(const Task& task, std::size_t pocket);
     double offMark(const Task& task) const;
     void findGasMissing(const Task& task);

@@ -1,4 +1,5 @@
 #include "tests/document/hanging_disk.h"
+#include "tests/patience.h"
 
 #include "app/window/file_commands.h"
 #include "app/window/file_strip.h"
@@ -21,10 +22,9 @@
 
 using namespace siphonwright;
 using siphonwright::test::HangingDisk;
+using siphonwright::test::patience_ms;
 
 namespace {
-
-constexpr int patience_ms = 60'000; // of the test, on a busy machine
 
 QByteArray bytesOf(const QString& path)
 {

@@ -2,14 +2,13 @@
 
 #include "app/paper/sheet_set.h"
 #include "app/window/file_commands.h"
+#include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPainter>
-#include <QPrintDialog>
 #include <QPrinter>
-#include <QPrintPreviewDialog>
 
 #include <memory>
 
@@ -147,25 +146,12 @@ void SheetCommands::paint(QPrinter& printer) const
 
 void SheetCommands::preview()
 {
-    auto* printer = new QPrinter(QPrinter::HighResolution);
-    printer->setPageLayout(sheet::pageLayout(options()));
-    printer->setFullPage(true);
-    auto* dialog = new QPrintPreviewDialog(printer, &window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* on) { paint(*on); });
-    connect(dialog, &QObject::destroyed, this, [printer] { delete printer; });
-    dialog->open();
+    printing::preview(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
 }
 
 void SheetCommands::print()
 {
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    printer->setPageLayout(sheet::pageLayout(options()));
-    printer->setFullPage(true);
-    auto* dialog = new QPrintDialog(printer.get(), &window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer] { paint(*printer); });
-    dialog->open();
+    printing::print(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
 }
 
 } // namespace siphonwright

@@ -77,8 +77,8 @@ private:
     }
     void waitUntilTheHangingWriteHasEnded(int came_back)
     {
-        disk_->letGo();
-        QTRY_COMPARE_WITH_TIMEOUT(disk_->cameBack(), came_back, patience_ms);
+        disk_.letGo();
+        QTRY_COMPARE_WITH_TIMEOUT(disk_.cameBack(), came_back, patience_ms);
         const auto parts = [this] {
             return QDir(slow()).entryList({QStringLiteral("*.part")}, QDir::Files | QDir::Hidden);
         };
@@ -86,7 +86,7 @@ private:
     }
 
     std::unique_ptr<QTemporaryDir> folder_;
-    HangingDisk* disk_ = new HangingDisk; // see there
+    HangingDisk& disk_ = HangingDisk::one();
     std::unique_ptr<MainWindow> window_;
 };
 
@@ -104,19 +104,19 @@ void TestSlowSaving::init()
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_->path());
     QVERIFY(QDir().mkpath(slow()));
     window_ = std::make_unique<MainWindow>();
-    window_->document().setDisk(*disk_);
+    window_->document().setDisk(disk_);
     window_->files().setSavePatience({std::chrono::milliseconds{20}, std::chrono::milliseconds{200}});
     window_->show();
     QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     note("first");
     QCOMPARE(window_->document().save(path()), QStringList());
     note("second");
-    disk_->hangIn(slow());
+    disk_.hangIn(slow());
 }
 
 void TestSlowSaving::cleanup()
 {
-    disk_->letGo();
+    disk_.letGo();
     window_.reset();
 }
 
@@ -127,7 +127,7 @@ void TestSlowSaving::theWindowLivesWhileASaveHangsAndIsSavedWhenTheDiskAnswers()
     whenBoxSays("is being saved", [&] {
         lived = true;
         QVERIFY(window_->document().isModified());
-        disk_->letGo();
+        disk_.letGo();
     });
     window_->files().save([&closed] { closed = true; });
     QVERIFY(lived);
@@ -140,7 +140,7 @@ void TestSlowSaving::theWindowLivesWhileASaveHangsAndIsSavedWhenTheDiskAnswers()
 void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
 {
     const QString elsewhere = folder_->filePath(QStringLiteral("elsewhere.siphon"));
-    const int hung = disk_->cameBack();
+    const int hung = disk_.cameBack();
     bool closed = false;
     whenBoxSays("does not answer", [&] { button("Save as")->click(); });
     window_->files().save([&closed] { closed = true; });
@@ -163,7 +163,7 @@ void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
 
 void TestSlowSaving::whoStopsWaitingKeepsDrawingAndFile()
 {
-    const int hung = disk_->cameBack();
+    const int hung = disk_.cameBack();
     whenBoxSays("does not answer", [&] { button("Stop waiting")->click(); });
     window_->files().save();
     QVERIFY(window_->document().isModified());

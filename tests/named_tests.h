@@ -5,7 +5,10 @@
 #include <string_view>
 
 /// A test that is one of several in its program, by its name; a list of them is an argument of runNamed.
-#define SIPHONWRIGHT_NAMED(test) {#test, test}
+#define SIPHONWRIGHT_NAMED(test)                                                                             \
+    {                                                                                                        \
+#test, test                                                                                          \
+    }
 
 namespace siphonwright::test {
 

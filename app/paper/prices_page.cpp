@@ -167,7 +167,7 @@ QString PricesPage::writeWanted(const QString& path) const
 
 void PricesPage::chooseList()
 {
-    auto* dialog = new QFileDialog(this, tr("Load a price list"), settings::folder.get());
+    auto* dialog = new QFileDialog(this, tr("Load a price list"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
     dialog->setNameFilter(tr("Price lists (*.csv)"));
@@ -177,7 +177,7 @@ void PricesPage::chooseList()
 
 void PricesPage::chooseWanted()
 {
-    auto* dialog = new QFileDialog(this, tr("Write what is not priced"), settings::folder.get());
+    auto* dialog = new QFileDialog(this, tr("Write what is not priced"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));

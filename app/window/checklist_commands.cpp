@@ -47,7 +47,7 @@ void ChecklistCommands::print()
 
 void ChecklistCommands::exportPages()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Save the checklist"), settings::folder.get());
+    auto* dialog = new QFileDialog(&window_, tr("Save the checklist"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)")});

@@ -90,7 +90,7 @@ void DemonstrationCommands::connectActions()
             closeBeside();
             return;
         }
-        auto* dialog = new QFileDialog(&window_, tr("Show a second drawing beside"), settings::folder.get(),
+        auto* dialog = new QFileDialog(&window_, tr("Show a second drawing beside"), usualFolder(),
                                        tr("Sketches (*.siphon)"));
         dialog->setAttribute(Qt::WA_DeleteOnClose);
         connect(dialog, &QFileDialog::fileSelected, this, &DemonstrationCommands::openBeside);
@@ -104,7 +104,7 @@ void DemonstrationCommands::connectActions()
         askForFile(tr("Export the handout"), {tr("PDF (*.pdf)")}, &DemonstrationCommands::exportHandoutTo);
     });
     on("demo-sequence", [this] {
-        auto* dialog = new QFileDialog(&window_, tr("Folder for the pictures"), settings::folder.get());
+        auto* dialog = new QFileDialog(&window_, tr("Folder for the pictures"), usualFolder());
         dialog->setAttribute(Qt::WA_DeleteOnClose);
         dialog->setFileMode(QFileDialog::Directory);
         connect(dialog, &QFileDialog::fileSelected, this, &DemonstrationCommands::exportSequenceTo);
@@ -250,7 +250,7 @@ void DemonstrationCommands::tell(const QString& sentence, const QStringList& pro
 void DemonstrationCommands::askForFile(const QString& title, const QStringList& filters,
                                        void (DemonstrationCommands::*then)(const QString&))
 {
-    auto* dialog = new QFileDialog(&window_, title, settings::folder.get());
+    auto* dialog = new QFileDialog(&window_, title, usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters(filters);

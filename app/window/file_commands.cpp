@@ -109,7 +109,7 @@ void FileCommands::startSample(const QString& name)
 
 void FileCommands::choose()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Open a sketch"), settings::folder.get(), filter());
+    auto* dialog = new QFileDialog(&window_, tr("Open a sketch"), usualFolder(), filter());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, &FileCommands::open);
@@ -127,7 +127,7 @@ void FileCommands::save(const std::function<void()>& then)
 
 void FileCommands::saveAs(const std::function<void()>& then)
 {
-    askWhere(settings::folder.get(), document_.path(), then);
+    askWhere(usualFolder(), document_.path(), then);
 }
 
 void FileCommands::saveElsewhere(const std::function<void()>& then)

@@ -385,7 +385,7 @@ void MainWindow::connectJobActions()
 
 void MainWindow::exportWarmUp()
 {
-    auto* dialog = new QFileDialog(this, tr("Export the warm-up"), settings::folder.get());
+    auto* dialog = new QFileDialog(this, tr("Export the warm-up"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("CSV (*.csv)"), tr("PNG (*.png)"), tr("SVG (*.svg)")});

@@ -93,7 +93,7 @@ void PaperCommands::print()
 void PaperCommands::choosePdf()
 {
     const paper::Kind kind = paper_->chosen();
-    auto* dialog = new QFileDialog(paper_, tr("Write as PDF"), settings::folder.get());
+    auto* dialog = new QFileDialog(paper_, tr("Write as PDF"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("PDF (*.pdf)"));
@@ -107,7 +107,7 @@ void PaperCommands::choosePdf()
 
 void PaperCommands::chooseCsv()
 {
-    auto* dialog = new QFileDialog(paper_, tr("Write the parts as CSV"), settings::folder.get());
+    auto* dialog = new QFileDialog(paper_, tr("Write the parts as CSV"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));

@@ -122,7 +122,7 @@ bool PhotoCommands::offersPicture(const QMimeData& data)
 
 void PhotoCommands::choose()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Photo under the drawing"), settings::folder.get());
+    auto* dialog = new QFileDialog(&window_, tr("Photo under the drawing"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
     const QString kinds = photo::readsWebP() ? QStringLiteral("*.png *.jpg *.jpeg *.webp")

@@ -84,7 +84,7 @@ std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) c
 
 void SheetCommands::exportSheet()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), settings::folder.get());
+    auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)"), tr("SVG (*.svg)"), tr("PNG (*.png)")});
@@ -113,7 +113,7 @@ void SheetCommands::chooseLogo()
         settings::logo.set({});
         return;
     }
-    auto* dialog = new QFileDialog(&window_, tr("Logo for the sheet"), settings::folder.get(),
+    auto* dialog = new QFileDialog(&window_, tr("Logo for the sheet"), usualFolder(),
                                    tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);

@@ -57,7 +57,7 @@ survey::BlankForm SurveyCommands::form() const
 void SurveyCommands::exportForm()
 {
     QWidget* over = survey_ && survey_->isVisible() ? static_cast<QWidget*>(survey_) : &window_;
-    auto* dialog = new QFileDialog(over, tr("Blank survey form"), settings::folder.get());
+    auto* dialog = new QFileDialog(over, tr("Blank survey form"), usualFolder());
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)")});

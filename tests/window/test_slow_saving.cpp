@@ -32,6 +32,20 @@ QByteArray bytesOf(const QString& path)
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("unreadable");
 }
 
+/// Who opens a pipe waits for its other end, as for a drive that does not answer.
+QString pipeIn(const QTemporaryDir& folder)
+{
+    const QString path = folder.filePath(QStringLiteral("pipe.siphon"));
+    return ::mkfifo(QFile::encodeName(path).constData(), 0600) == 0 ? path : QString();
+}
+
+void writeInto(const QString& pipe, const QByteArray& bytes)
+{
+    QFile other_end(pipe);
+    QVERIFY(other_end.open(QIODevice::WriteOnly | QIODevice::Unbuffered));
+    QCOMPARE(other_end.write(bytes), bytes.size());
+}
+
 } // namespace
 
 /// A drive that does not answer, as one of a network that is gone.
@@ -45,6 +59,8 @@ private Q_SLOTS:
     void aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken();
     void whoStopsWaitingKeepsDrawingAndFile();
     void aFileWhosePlaceDoesNotAnswerDoesNotStopTheWindow();
+    void whoStopsWaitingForAFileToOpenKeepsTheDrawing();
+    void aFileIsOpenedWhenItsPlaceAnswersAfterAll();
 
 private:
     QString slow() const { return folder_->filePath(QStringLiteral("slow")); }
@@ -53,7 +69,7 @@ private:
     {
         window_->document().apply(QStringLiteral("note"), [text](Sketch& s) { s.notes = text; });
     }
-    QMessageBox* box() const { return window_->findChild<QMessageBox*>(QStringLiteral("slow-save")); }
+    QMessageBox* box() const { return window_->findChild<QMessageBox*>(QStringLiteral("slow-call")); }
     QAbstractButton* button(const char* words) const
     {
         for (QAbstractButton* one : box()->buttons()) {
@@ -105,7 +121,7 @@ void TestSlowSaving::init()
     QVERIFY(QDir().mkpath(slow()));
     window_ = std::make_unique<MainWindow>();
     window_->document().setDisk(disk_);
-    window_->files().setSavePatience({std::chrono::milliseconds{20}, std::chrono::milliseconds{200}});
+    window_->files().setPatience({std::chrono::milliseconds{20}, std::chrono::milliseconds{200}});
     window_->show();
     QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     note("first");
@@ -191,6 +207,35 @@ void TestSlowSaving::aFileWhosePlaceDoesNotAnswerDoesNotStopTheWindow()
     QVERIFY(QFile::remove(path()));
     QTRY_VERIFY_WITH_TIMEOUT(sentence->text().contains(QStringLiteral("no longer in its place")),
                              patience_ms);
+}
+
+void TestSlowSaving::whoStopsWaitingForAFileToOpenKeepsTheDrawing()
+{
+    const QString pipe = pipeIn(*folder_);
+    window_->document().undoStack().setClean();
+    whenBoxSays("is not open yet", [&] { button("Stop waiting")->click(); });
+    window_->files().open(pipe);
+    QCOMPARE(window_->document().path(), path());
+    QCOMPARE(window_->document().sketch().notes, std::string("second"));
+    // What is read after all is not put on the table any more.
+    writeInto(pipe, bytesOf(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")));
+    QTest::qWait(100);
+    QCOMPARE(window_->document().path(), path());
+}
+
+void TestSlowSaving::aFileIsOpenedWhenItsPlaceAnswersAfterAll()
+{
+    const QString pipe = pipeIn(*folder_);
+    window_->document().undoStack().setClean();
+    bool lived = false;
+    whenBoxSays("is being opened", [&] {
+        lived = true;
+        writeInto(pipe, bytesOf(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")));
+    });
+    window_->files().open(pipe);
+    QVERIFY(lived);
+    QCOMPARE(window_->document().path(), pipe);
+    QVERIFY(!window_->document().sketch().hoses.empty());
 }
 
 QTEST_MAIN(TestSlowSaving)

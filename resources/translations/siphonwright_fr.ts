@@ -1319,7 +1319,7 @@
     </message>
     <message>
         <source>%1 is not open yet: its place does not answer.</source>
-        <translation>%1 n’est pas encore ouvert : son emplacement ne répond pas.</translation>
+        <translation>%1 n&apos;est pas encore ouvert&#xa0;: son emplacement ne répond pas.</translation>
     </message>
     <message>
         <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
@@ -1327,7 +1327,7 @@
     </message>
     <message>
         <source>A network drive may be busy or gone. This closes by itself when the file is read after all. If you stop waiting, the drawing on the table stays as it is.</source>
-        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d’elle-même dès que le fichier est lu. Si vous n’attendez plus, le dessin sur la table reste tel quel.</translation>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même dès que le fichier est lu. Si vous n&apos;attendez plus, le dessin sur la table reste tel quel.</translation>
     </message>
     <message>
         <source>Siphonwright</source>

@@ -2,6 +2,7 @@
 
 #include "app/language/language.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
@@ -93,8 +94,7 @@ void PaperCommands::print()
 void PaperCommands::choosePdf()
 {
     const paper::Kind kind = paper_->chosen();
-    auto* dialog = new QFileDialog(paper_, tr("Write as PDF"), usualFolder());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(paper_, tr("Write as PDF"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("PDF (*.pdf)"));
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
@@ -107,8 +107,7 @@ void PaperCommands::choosePdf()
 
 void PaperCommands::chooseCsv()
 {
-    auto* dialog = new QFileDialog(paper_, tr("Write the parts as CSV"), usualFolder());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(paper_, tr("Write the parts as CSV"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));
     dialog->setDefaultSuffix(QStringLiteral("csv"));

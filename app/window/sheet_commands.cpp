@@ -2,6 +2,7 @@
 
 #include "app/paper/sheet_set.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 
@@ -84,8 +85,7 @@ std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) c
 
 void SheetCommands::exportSheet()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), usualFolder());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Export the sheet"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)"), tr("SVG (*.svg)"), tr("PNG (*.png)")});
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
@@ -113,9 +113,8 @@ void SheetCommands::chooseLogo()
         settings::logo.set({});
         return;
     }
-    auto* dialog = new QFileDialog(&window_, tr("Logo for the sheet"), usualFolder(),
-                                   tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Logo for the sheet"));
+    dialog->setNameFilter(tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
         if (QImage(path).isNull())

@@ -107,6 +107,7 @@ void joinCells(const FillNetwork& network, FillState& state, std::size_t newest,
         cells[i].region = cells[i].reach = i;
     }
     joined.weirs.clear();
+    joined.passing.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         const Throat& throat = network.throats[j];
         const Joins& joins = joinsOf(state.throats[j].mode);
@@ -114,14 +115,18 @@ void joinCells(const FillNetwork& network, FillState& state, std::size_t newest,
             unite<&Joined::OfCell::region>(cells, throat.left, throat.right);
         if (joins.liquid)
             unite<&Joined::OfCell::reach>(cells, throat.left, throat.right);
+        if (joins.gas_passes)
+            joined.passing.push_back(j);
         if (state.throats[j].mode == Mode::weir)
             joined.weirs.push_back(j);
     }
     // Lesser cells lead to the least of their group already.
-    for (Joined::OfCell& cell : cells) {
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        Joined::OfCell& cell = cells[i];
         cell.region = cells[cell.region].region;
         cell.reach = cells[cell.reach].reach;
         cell.body = cell.reach;
+        cells[cell.region].gas += state.cells[i].gas;
     }
     if (!joined.weirs.empty())
         joinBodies(network, state, newest, joined);
@@ -131,24 +136,19 @@ void joinCells(const FillNetwork& network, FillState& state, std::size_t newest,
 void findGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
 {
     Cells& cells = joined.cells;
-    for (Joined::OfCell& cell : cells)
-        cell.open = false;
     cells[0].open = true;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
         if (state.bleed_open[i])
             cells[cells[network.bleeds[i].cell].region].open = true;
     }
-    sumGas(state, joined);
     for (Joined::OfCell& cell : cells)
         cell.has_gas = !cell.open && cell.gas > no_gas;
     const auto comesIn = [&](std::size_t i) {
         Joined::OfCell& region = cells[cells[i].region];
         region.has_gas = !region.open;
     };
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (joinsOf(state.throats[j].mode).gas_passes)
-            comesIn(gasTo(network.throats[j], state.throats[j]));
-    }
+    for (const std::size_t j : joined.passing)
+        comesIn(gasTo(network.throats[j], state.throats[j]));
     if (push.valve_gas != 0) {
         const Throat& valve = network.throats[push.valve];
         comesIn(state.throats[push.valve].to_right ? valve.right : valve.left);
@@ -187,21 +187,21 @@ void findMoving(const FillNetwork& network, FillState& state, const Push& push, 
 }
 
 /// Bubbling from where no gas is left, nor comes in, has ended. True if there was any.
-bool endDryBubbling(const FillNetwork& network, FillState& state, const Joined& joined)
+bool endDryBubbling(const FillNetwork& network, FillState& state, Joined& joined)
 {
-    bool ended = false;
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+    const std::size_t were = joined.passing.size();
+    std::erase_if(joined.passing, [&](std::size_t j) {
         ThroatState& throat = state.throats[j];
         if (throat.mode != Mode::bubbling)
-            continue;
+            return false;
         const std::size_t from = gasFrom(network.throats[j], throat);
         const Joined::OfCell& region = joined.cells[joined.cells[from].region];
         if (region.open || region.has_gas)
-            continue;
+            return false;
         throat = {Mode::sealed, true};
-        ended = true;
-    }
-    return ended;
+        return true;
+    });
+    return joined.passing.size() < were;
 }
 
 } // namespace
@@ -265,10 +265,9 @@ void listJoined(const FillNetwork& network, const FillState& state, Joined& join
 {
     listCells(joined);
     joined.gas_throats.clear();
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+    for (const std::size_t j : joined.passing) {
         // What surges passes a given volume.
-        const Mode mode = state.throats[j].mode;
-        if (!joinsOf(mode).gas_passes || mode == Mode::surging)
+        if (state.throats[j].mode == Mode::surging)
             continue;
         const std::size_t from = gasFrom(network.throats[j], state.throats[j]);
         const std::size_t to = gasTo(network.throats[j], state.throats[j]);

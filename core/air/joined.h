@@ -46,6 +46,7 @@ struct Joined {
     std::vector<Moving> moving;
     std::vector<std::size_t> resting; ///< the other cells
     std::vector<std::size_t> weirs;   ///< throats
+    std::vector<std::size_t> passing; ///< throats that gas passes through liquid
     std::vector<std::size_t> closed;  ///< regions whose pressure is unknown
 
     /// A throat with gas through it, which is unknown.

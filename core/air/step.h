@@ -16,7 +16,8 @@ double beyondEnds(const Cell& cell, double level_mm);
 /// So many zeros, in the room that is there.
 inline void setZero(std::vector<double>& numbers, std::size_t size)
 {
-    numbers.resize(size);
+    if (numbers.size() != size)
+        numbers.resize(size);
     std::fill(numbers.begin(), numbers.end(), 0.0);
 }
 

@@ -17,8 +17,7 @@ constexpr double beyond_mm = 1;
 
 } // namespace
 
-/// Of a closed region that nothing bubbles into or out of the
-/// pressure of other closed regions follows from P G = n.
+/// The pressure of each closed region that no gas passes into or out of, from its P G = n.
 void Stepper::settleGas(const Task& task)
 {
     const Joined& joined = task.joined;

@@ -105,7 +105,7 @@ drawing::Look MainWindow::look() const
 drawing::Look MainWindow::dressProgram() const
 {
     const drawing::Look of_desktop = look::ofDesktop();
-    look::dress(chosenLook().value_or(of_desktop), textScale());
+    look::dress(chosenLook().value_or(of_desktop), 1);
     return of_desktop;
 }
 

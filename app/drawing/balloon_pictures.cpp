@@ -1,7 +1,6 @@
 #include "app/drawing/balloon_pictures.h"
 
 #include "app/drawing/balloon.h"
-#include "app/drawing/text.h"
 
 #include <QPaintDevice>
 
@@ -14,7 +13,7 @@ namespace siphonwright::drawing {
 bool BalloonPictures::Kept::shows(const Kept& other) const
 {
     return centre.x() == other.centre.x() && centre.y() == other.centre.y() && radius == other.radius &&
-           severity == other.severity && number == other.number && line_width == other.line_width;
+           severity == other.severity && line_width == other.line_width;
 }
 
 void BalloonPictures::begin(const QPainter& painter, const Palette& palette)
@@ -45,7 +44,6 @@ void BalloonPictures::paint(QPainter& painter, const Palette& palette, QPointF c
     wanted.centre = centre;
     wanted.radius = radius;
     wanted.severity = severity;
-    wanted.number = number;
     wanted.line_width = line_width;
     const auto shows = [&](const Kept& kept) { return kept.shows(wanted); };
     auto found = before_.begin() + static_cast<std::ptrdiff_t>(std::min(next_, before_.size()));
@@ -62,15 +60,15 @@ void BalloonPictures::paint(QPainter& painter, const Palette& palette, QPointF c
     painter.resetTransform();
     painter.drawImage(now_.back().at, now_.back().image);
     painter.restore();
+    // Letters on a picture of their own would have another rim.
+    paintFigure(painter, palette, centre, radius, severity, number);
 }
 
 void BalloonPictures::draw(Kept& balloon, const QPainter& painter, const Palette& palette) const
 {
     constexpr double rim_px = 2;
-    constexpr double corners = 1.5; // of a radius: those of a triangle
-    const double lettering = balloon.radius / balloon_of_lettering;
-    const double figures = textWidth(QString::number(balloon.number), lettering, Weight::strong) / 2;
-    const double reach = std::max(corners * balloon.radius, figures) + balloon.line_width;
+    constexpr double corners = 1.5; // of a radius: those of a triangle, but for its mitres
+    const double reach = corners * balloon.radius + 2 * balloon.line_width;
     const QRectF box = painter.transform().mapRect(
         QRectF(balloon.centre - QPointF(reach, reach), balloon.centre + QPointF(reach, reach)));
     balloon.at = QPoint(static_cast<int>(std::floor(box.left() - rim_px)),
@@ -83,8 +81,7 @@ void BalloonPictures::draw(Kept& balloon, const QPainter& painter, const Palette
     QPainter onto(&balloon.image);
     onto.setRenderHints(hints_);
     onto.setTransform(transform_ * QTransform::fromTranslate(-balloon.at.x(), -balloon.at.y()));
-    paintBalloon(onto, palette, balloon.centre, balloon.radius, balloon.severity, balloon.number,
-                 balloon.line_width);
+    paintMark(onto, palette, balloon.centre, balloon.radius, balloon.severity, balloon.line_width);
 }
 
 } // namespace siphonwright::drawing

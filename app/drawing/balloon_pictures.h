@@ -14,8 +14,8 @@
 namespace siphonwright::drawing {
 
 /// The balloons of a very large drawing as small pictures, kept from one frame to the next: most stand still
-/// while a part is dragged, and their edges and figures take longer than all else. Each is what painting it
-/// there gives. Owned by a view.
+/// while a part is dragged, and their edges take longer than all else. Each is what painting it there gives,
+/// but that its rim is rounded once more. Owned by a view.
 class BalloonPictures {
 public:
     /// A balloon of this frame; those that it does not have are forgotten by the next one.
@@ -28,7 +28,6 @@ private:
         QPointF centre;
         double radius = 0;
         Severity severity = Severity::advice;
-        int number = 0;
         double line_width = 0;
         QPoint at; ///< of the picture's corner, on the device
         QImage image;

@@ -290,13 +290,11 @@ void ElevationView::paintEvent(QPaintEvent*)
     }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(rect(), canvas.palette.ground);
+    if (state_->hoses.leavesOut())
+        state_->ground.paint(painter, canvas, size(), state_->grid_shown);
+    else
+        paintGround(painter, canvas, size(), state_->grid_shown);
     painter.setClipRect(canvas.area);
-    if (state_->grid_shown) {
-        painter.setRenderHint(QPainter::Antialiasing, false);
-        paintGrid(painter, canvas);
-        painter.setRenderHint(QPainter::Antialiasing);
-    }
     painter.save();
     painter.setTransform(canvas.viewport.transform(), true);
     drawing::paintElevation(painter, canvas.sketch(), canvas.document.analysis(), canvas.style(),

@@ -81,6 +81,8 @@ class Spacing {
 public:
     explicit Spacing(std::size_t handles) : crowded_(handles > 200) {}
 
+    bool crowded() const { return crowded_; }
+
     bool hasRoom(QPointF at)
     {
         constexpr double apart_px = 12;
@@ -94,6 +96,21 @@ private:
     bool crowded_;
     QPointF last_{-1e9, -1e9}; ///< off the widget
 };
+
+constexpr double handle_half_px = 5;
+constexpr double handle_line_px = 1.4;
+
+/// A square handle that is neither selected nor pointed at, as two areas: of a hundred, outlines drawn by a
+/// pen take as long as the rest of a frame.
+void paintPlainSquare(QPainter& painter, const Canvas& canvas, const Handle& handle)
+{
+    const QPointF at = canvas.viewport.toScreen(handle.at);
+    const auto square = [&](double half) {
+        return QRectF(at - QPointF(half, half), QSizeF(2 * half, 2 * half));
+    };
+    painter.fillRect(square(handle_half_px + handle_line_px / 2), canvas.palette.accent);
+    painter.fillRect(square(handle_half_px - handle_line_px / 2), canvas.palette.ground);
+}
 
 /// The straights that a selected hose is drawn through: they tie each handle to its bend.
 void paintStraights(QPainter& painter, const Canvas& canvas, const ResolvedHose& hose)
@@ -174,22 +191,28 @@ QPolygonF traceOf(const Viewport& viewport, const Centreline& line)
     constexpr double step_px = 3;
     constexpr double least_px = 0.5; // nobody sees that a shorter arc is drawn straight
     QPolygonF out;
-    for (const Piece& piece : line.pieces()) {
+    const std::vector<Piece>& pieces = line.pieces();
+    out.reserve(static_cast<qsizetype>(pieces.size()) + 1);
+    for (std::size_t k = 0; k < pieces.size(); ++k) {
+        const Piece& piece = pieces[k];
         const double px = piece.length_mm * viewport.zoom();
         const double steps = piece.radius_mm > 0 && px > least_px ? std::clamp(px / step_px, 4.0, 64.0) : 1;
         const int count = static_cast<int>(steps);
-        for (int i = out.isEmpty() ? 0 : 1; i <= count; ++i)
+        for (int i = out.isEmpty() ? 0 : 1; i < count; ++i)
             out.append(viewport.toScreen(piece.at(piece.length_mm * i / count)));
+        // It ends where the next one begins.
+        out.append(
+            viewport.toScreen(k + 1 < pieces.size() ? pieces[k + 1].start : piece.at(piece.length_mm)));
     }
     return out;
 }
 
 void paintHandle(QPainter& painter, const Canvas& canvas, const Handle& handle, bool selected, bool hovered)
 {
-    const double half = hovered ? 6 : 5; // handles are 10 px, 12 under the pointer
+    const double half = hovered ? 6 : handle_half_px; // handles are 10 px, 12 under the pointer
     const QPointF at = canvas.viewport.toScreen(handle.at);
     const QRectF box(at.x() - half, at.y() - half, 2 * half, 2 * half);
-    painter.setPen(pen(canvas.palette.accent, hovered || selected ? 2.2 : 1.4));
+    painter.setPen(pen(canvas.palette.accent, hovered || selected ? 2.2 : handle_line_px));
     painter.setBrush(selected ? canvas.palette.accent : canvas.palette.ground);
     switch (handle.shape) {
     case HandleShape::square:
@@ -250,8 +273,13 @@ void paintSelection(QPainter& painter, const Canvas& canvas, const PartRef& hove
         const bool is_hovered = handle.part == hovered;
         if (is_selected || is_hovered ||
             ((shown(handle.part) || belongTogether(handle.part, hovered)) &&
-             spacing.hasRoom(canvas.viewport.toScreen(handle.at))))
-            paintHandle(painter, canvas, handle, is_selected, is_hovered);
+             spacing.hasRoom(canvas.viewport.toScreen(handle.at)))) {
+            const bool plain = handle.shape == HandleShape::square && !is_selected && !is_hovered;
+            if (plain && spacing.crowded())
+                paintPlainSquare(painter, canvas, handle);
+            else
+                paintHandle(painter, canvas, handle, is_selected, is_hovered);
+        }
     }
     for (const PartRef& part : all) {
         const bool has_handle = part.kind == PartKind::heater || part.kind == PartKind::tank;

@@ -4,6 +4,7 @@
 #include "app/canvas/elevation_view.h"
 #include "app/canvas/hit.h"
 #include "app/canvas/hose_pictures.h"
+#include "app/canvas/kept_ground.h"
 #include "app/canvas/shelf_part.h"
 #include "app/canvas/tool.h"
 #include "app/drawing/ghost.h"
@@ -52,6 +53,7 @@ struct ElevationView::State {
     QTransform shown;                       ///< where the paper was when it was painted last
     drawing::HoseLayer hoses;               ///< those that did not change since the last frame
     std::unique_ptr<HosePictures> pictures; ///< of those
+    KeptGround ground;                      ///< under them
     QBasicTimer rest;                       ///< since something changed in a very large drawing
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/give_way.h"
 #include "app/document/vector_state.h"
 
 #include <condition_variable>
@@ -12,8 +13,8 @@
 
 namespace siphonwright {
 
-/// Computes beside the window: one thread, and one slot in which the latest job wins. A job that is running
-/// when a newer one comes is stopped, and what it still says is not heard.
+/// Computes beside the window and after it: one thread, and one slot in which the latest job wins. A job that
+/// is running when a newer one comes is stopped, and what it still says is not heard.
 template <class Job, class Answer>
 class Worker {
 public:
@@ -65,6 +66,7 @@ private:
     void run(const std::stop_token& end)
     {
         leaveVectorState();
+        giveWay();
         while (true) {
             std::optional<Job> job;
             std::stop_source running;

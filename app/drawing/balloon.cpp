@@ -46,6 +46,12 @@ void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, dou
                   int number, double line_width)
 {
     paintMark(painter, palette, centre, radius, severity, line_width);
+    paintFigure(painter, palette, centre, radius, severity, number);
+}
+
+void paintFigure(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+                 int number)
+{
     const bool solid = severity == Severity::stop;
     const double height = radius / balloon_of_lettering;
     paintWeightedText(painter, centre + QPointF(0, height * 0.5), QString::number(number), Anchor::centre,

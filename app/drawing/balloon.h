@@ -19,4 +19,8 @@ constexpr double balloon_of_lettering = 1.15;
 void paintBalloon(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
                   int number, double line_width);
 
+/// The number in it alone.
+void paintFigure(QPainter& painter, const Palette& palette, QPointF centre, double radius, Severity severity,
+                 int number);
+
 } // namespace siphonwright::drawing

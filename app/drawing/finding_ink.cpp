@@ -1,4 +1,5 @@
 #include "app/drawing/balloon.h"
+#include "app/drawing/balloon_pictures.h"
 #include "app/drawing/balloon_places.h"
 #include "app/drawing/ink.h"
 
@@ -43,6 +44,8 @@ void reserveBalloonLines(Ink& ink, const Balloons& balloons)
 void paintBalloons(Ink& ink, const Balloons& balloons)
 {
     const double radius = balloonRadius(ink.style);
+    if (ink.balloon_pictures)
+        ink.balloon_pictures->begin(ink.painter, ink.palette);
     for (std::size_t i = 0; i < balloons.places.size(); ++i) {
         const Finding& finding = ink.analysis.findings[i];
         const QPointF place = balloons.places[i];
@@ -55,8 +58,12 @@ void paintBalloons(Ink& ink, const Balloons& balloons)
         ink.line(point, place + unitOf(point - place) * radius);
         ink.painter.setBrush(colour);
         ink.painter.drawEllipse(point, ink.paper(0.5), ink.paper(0.5));
-        paintBalloon(ink.painter, ink.palette, place, radius, finding.severity, int(i) + 1,
-                     ink.paper(marked ? 2 * thick_mm : edge_mm));
+        const double rim = ink.paper(marked ? 2 * thick_mm : edge_mm);
+        if (ink.balloon_pictures)
+            ink.balloon_pictures->paint(ink.painter, ink.palette, place, radius, finding.severity, int(i) + 1,
+                                        rim);
+        else
+            paintBalloon(ink.painter, ink.palette, place, radius, finding.severity, int(i) + 1, rim);
         if (balloons.more[i] > 0)
             paintText(ink.painter, ink.style, place + QPointF(1.5 * radius, 0.45 * radius),
                       QStringLiteral("+%1").arg(balloons.more[i]), Anchor::left, ink.palette.text);

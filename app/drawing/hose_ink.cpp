@@ -9,7 +9,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <optional>
+#include <vector>
 
 /// Hoses at their true outside diameter with what sits in and on them.
 namespace siphonwright::drawing {
@@ -334,21 +336,27 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     const QString bore = inWords(hose->bore_mm, Unit::mm, ink.style.units);
     const QString text =
         hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
-    std::vector<Piece> straights;
-    for (const Piece& piece : hose->path.line.pieces()) {
-        if (piece.radius_mm <= 0 && piece.s + piece.length_mm / 2 > hose->hose_from_mm)
-            straights.push_back(piece);
-    }
-    const auto seen = [&](const Piece& piece) {
-        const QPointF u = ink.page(piece.u);
-        return std::hypot(u.x(), u.y()) * piece.length_mm;
+    struct Straight {
+        double seen = 0;
+        std::size_t piece = 0;
     };
-    std::stable_sort(straights.begin(), straights.end(),
-                     [&](const Piece& a, const Piece& b) { return seen(a) > seen(b); });
-    straights.resize(std::min(straights.size(), std::size_t(40))); // shorter ones hardly have more room
+    const std::vector<Piece>& pieces = hose->path.line.pieces();
+    std::vector<Straight> straights;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const QPointF u = ink.page(pieces[i].u);
+        if (pieces[i].radius_mm <= 0 && pieces[i].s + pieces[i].length_mm / 2 > hose->hose_from_mm)
+            straights.push_back({std::hypot(u.x(), u.y()) * pieces[i].length_mm, i});
+    }
+    constexpr std::size_t most = 40; // shorter ones hardly have more room
+    const auto end = straights.begin() + static_cast<std::ptrdiff_t>(std::min(straights.size(), most));
+    std::partial_sort(straights.begin(), end, straights.end(), [](const Straight& a, const Straight& b) {
+        return a.seen > b.seen || (a.seen == b.seen && a.piece < b.piece);
+    });
+    straights.erase(end, straights.end());
     std::vector<Spot> spots;
     const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
-    for (const Piece& piece : straights) {
+    for (const Straight& straight : straights) {
+        const Piece& piece = pieces[straight.piece];
         for (const double share : {0.5, 0.3, 0.7}) {
             const Station here = station(ink, *hose, piece.s + piece.length_mm * share);
             const double angle = readableAngle(here.along);
@@ -360,8 +368,10 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
         }
     }
     std::optional<Led> led;
-    if (!straights.empty())
-        led = Led{ink.page(straights.front().at(straights.front().length_mm / 2)), half + ink.paper(3.5)};
+    if (!straights.empty()) {
+        const Piece& longest = pieces[straights.front().piece];
+        led = Led{ink.page(longest.at(longest.length_mm / 2)), half + ink.paper(3.5)};
+    }
     ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
 }
 

@@ -121,13 +121,20 @@ void HoseLayer::order(HosePictureKey key, const Ink& ink)
     order_(std::move(wanted));
 }
 
+void HoseLayer::replace(std::shared_ptr<const HosePicture> picture)
+{
+    if (picture_ && picture_->key.leavesOut())
+        spare_ = std::move(picture_);
+    picture_ = std::move(picture);
+    ordered_.reset();
+}
+
 void HoseLayer::renew(HosePictureKey now, const Ink& ink)
 {
     follow(now);
     if (ready_ && ready_->key.serves(now, ink.room()) && among(left_out_, ready_->key.left_out)) {
-        picture_ = std::exchange(ready_, nullptr);
+        replace(std::exchange(ready_, nullptr));
         left_out_ = picture_->key.left_out;
-        ordered_.reset();
         return;
     }
     now.left_out = left_out_;
@@ -135,8 +142,7 @@ void HoseLayer::renew(HosePictureKey now, const Ink& ink)
         order(std::move(now), ink);
         return;
     }
-    ordered_.reset();
-    picture_ = pictureOf(orderFor(std::move(now), ink, runs_));
+    replace(pictureOf(orderFor(std::move(now), ink, runs_)));
 }
 
 /// While nothing changes there is time for the picture of what may come.
@@ -151,7 +157,12 @@ void HoseLayer::prepare(const HosePictureKey& now, const Ink& ink)
         return;
     HosePictureKey key = now;
     key.left_out = std::move(left_out);
-    if (!ready_ || ready_->key.left_out != key.left_out || !ready_->key.serves(key, ink.room()))
+    const auto fits = [&](const std::shared_ptr<const HosePicture>& picture) {
+        return picture && picture->key.left_out == key.left_out && picture->key.serves(key, ink.room());
+    };
+    if (!fits(ready_) && fits(spare_))
+        ready_ = std::exchange(spare_, nullptr);
+    if (!fits(ready_))
         order(std::move(key), ink);
 }
 
@@ -161,9 +172,11 @@ void HoseLayer::paint(Ink& ink)
     if (!wanted(ink)) {
         picture_.reset();
         ready_.reset();
+        spare_.reset();
         ordered_.reset();
         return;
     }
+    ink.balloon_pictures = &balloons_;
     const HosePictureKey now = keyOf(ink);
     if (holds(now, ink))
         prepare(now, ink);

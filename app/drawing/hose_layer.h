@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/balloon_pictures.h"
 #include "app/drawing/hose_picture.h"
 
 #include <cstddef>
@@ -17,6 +18,7 @@ namespace siphonwright::drawing {
 ///
 /// A view can have pictures made beside the window. Until one comes that is wanted next, the one before
 /// stands, and what changed is drawn on top of it: a hose is then seen where it was as well, for a moment.
+/// The picture of a drag that is over is kept for the next one of the same hoses.
 class HoseLayer {
 public:
     static constexpr std::size_t usual_pieces = 20'000;
@@ -46,6 +48,7 @@ private:
     bool holds(const HosePictureKey& now, const Ink& ink) const;
     bool canWait(const HosePictureKey& now) const;
     void follow(const HosePictureKey& now);
+    void replace(std::shared_ptr<const HosePicture> picture);
     void renew(HosePictureKey now, const Ink& ink);
     void order(HosePictureKey key, const Ink& ink);
     void prepare(const HosePictureKey& now, const Ink& ink);
@@ -58,8 +61,10 @@ private:
     std::vector<bool> left_out_;                 ///< of the picture that is wanted
     std::shared_ptr<const HosePicture> picture_; ///< null: none yet
     std::shared_ptr<const HosePicture> ready_;   ///< ordered and come, not needed yet
+    std::shared_ptr<const HosePicture> spare_;   ///< of the last drag: the same hoses may go on
     std::optional<HosePictureKey> ordered_;      ///< and not come yet
     SeenRuns runs_;
+    BalloonPictures balloons_;
 };
 
 } // namespace siphonwright::drawing

@@ -22,6 +22,8 @@ namespace siphonwright::drawing {
 constexpr double ghost_dash_mm = 1.6;
 constexpr double ghost_gap_mm = 1;
 
+class BalloonPictures;
+
 /// A place where a label may stand: on its baseline.
 struct Spot {
     QPointF at;
@@ -53,7 +55,8 @@ public:
     std::vector<bool> left_out; ///< by the hose's place in the layout; empty: none
     /// Crossings of the hoses that are drawn here; over a picture also those with hoses in it.
     std::vector<Crossing> crossings(double gap_mm) const;
-    SeenRuns* runs = nullptr; ///< kept from one frame to the next; null: none are
+    SeenRuns* runs = nullptr;                    ///< kept from one frame to the next; null: none are
+    BalloonPictures* balloon_pictures = nullptr; ///< likewise
     /// A line with as many points as the device can show.
     QPolygonF shown(const QPolygonF& line) const;
 

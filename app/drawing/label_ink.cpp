@@ -66,7 +66,11 @@ QRectF around(const LabelBox& box)
 /// The room that is left for labels, and what a place in it costs.
 class LabelRoom {
 public:
-    explicit LabelRoom(const Ink& ink) : ink_(ink) {}
+    explicit LabelRoom(const Ink& ink)
+        : ink_(ink),
+          any_thin_(ink.room_.lines.hasThin() || (ink.under_ && ink.under_->lines.hasThin())),
+          any_broad_(ink.room_.lines.hasBroad() || (ink.under_ && ink.under_->lines.hasBroad()))
+    {}
 
     LabelBox boxFor(const Spot& spot, double width) const
     {
@@ -100,7 +104,7 @@ public:
         ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
             if (!(line.broad ? broad : thin) && hides(line))
                 (line.broad ? broad : thin) = true;
-            return thin && broad;
+            return (thin || !any_thin_) && (broad || !any_broad_);
         });
         if (broad && ink_.style.page)
             return std::nullopt;
@@ -187,6 +191,8 @@ private:
     }
 
     const Ink& ink_;
+    bool any_thin_; ///< lines there are at all
+    bool any_broad_;
 };
 
 namespace {

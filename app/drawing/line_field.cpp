@@ -10,6 +10,7 @@ void LineField::add(const QRectF& area, bool broad)
         cells_[key(cellOf(area.center().x(), cell_), cellOf(area.center().y(), cell_))].push_back(
             areas_.size());
     areas_.push_back({area, broad});
+    broad_ += broad ? 1 : 0;
 }
 
 bool LineField::hits(const QRectF& area) const

@@ -25,6 +25,9 @@ public:
 
     void add(const QRectF& area, bool broad = false);
     const std::vector<Area>& areas() const { return areas_; }
+    /// Whether there is any area of hoses, or of other lines.
+    bool hasBroad() const { return broad_ > 0; }
+    bool hasThin() const { return areas_.size() > broad_; }
     bool hits(const QRectF& area) const;
     /// How much of an area is taken; what is taken twice counts twice. Square drawing mm.
     double covered(const QRectF& area) const;
@@ -47,6 +50,7 @@ private:
 
     double cell_;
     std::vector<Area> areas_;
+    std::size_t broad_ = 0;          ///< how many of them are
     std::vector<std::size_t> large_; ///< by their places in areas_
     std::unordered_map<std::int64_t, std::vector<std::size_t>> cells_;
 };

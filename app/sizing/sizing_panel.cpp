@@ -7,6 +7,9 @@
 
 #include <QBoxLayout>
 #include <QLabel>
+#include <QPoint>
+#include <QRect>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -144,6 +147,8 @@ void SizingPanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     fitPages();
+    if (event->oldSize().isEmpty() && isSeen())
+        refreshFigures();
 }
 
 void SizingPanel::showEvent(QShowEvent* event)
@@ -169,20 +174,40 @@ void SizingPanel::refresh()
     }
     size_.form->show(sizeEntries());
     coolant_.form->show(coolantEntries());
-    if (!isVisible()) // showing it brings it up to date
-        return;
+    if (isSeen())
+        refreshFigures();
+}
+
+/// Qt takes a panel behind the tab of another for visible: it stands off the window's edge.
+bool SizingPanel::isSeen() const
+{
+    return isVisible() && window()->rect().intersects(QRect(mapTo(window(), QPoint()), size()));
+}
+
+void SizingPanel::comeIntoSight()
+{
+    refreshFigures();
+}
+
+void SizingPanel::refreshFigures()
+{
+    const Sketch& sketch = document_.sketch();
     const Layout& layout = document_.analysis().layout;
     needs_->show(sizeFigures(sketch, layout));
     load_->show(supplyFigures(sketch));
     mix_->show(coolantFigures(sketch, layout));
     water_->show(waterFigures(sketch));
-    refreshPowers();
+    showPowers();
 }
 
 void SizingPanel::refreshPowers()
 {
-    if (!isVisible())
-        return;
+    if (isSeen())
+        showPowers();
+}
+
+void SizingPanel::showPowers()
+{
     const std::optional<Proof>& proof = document_.proof();
     const bool in = proof && proof->powers_in && document_.proofIsCurrent();
     if (proof && !proof->by_power.empty())

@@ -29,6 +29,8 @@ public:
 
     QSize minimumSizeHint() const override { return {300, 84}; }
     QSize sizeHint() const override { return {600, 300}; }
+    /// Its tab has been chosen. While another lies over it nothing is computed for it.
+    void comeIntoSight();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -45,8 +47,11 @@ private:
     };
     Page addPage(const QString& title, panels::Form form);
     void fitPages();
+    bool isSeen() const;
     void refresh();
+    void refreshFigures();
     void refreshPowers();
+    void showPowers();
 
     Document& document_;
     Selection& selection_;

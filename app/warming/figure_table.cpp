@@ -51,9 +51,13 @@ QTableWidget* figureTable(const QStringList& headings, QWidget* parent)
 void showRow(QTableWidget& table, int row, const QStringList& cells, bool stands_out, const QString& tip)
 {
     for (int column = 0; column < table.columnCount(); ++column) {
-        auto* item = new QTableWidgetItem(cells[column]);
         QFont font; // as large as the table's own
         font.setBold(stands_out || cells[column].startsWith(QStringLiteral("▲")));
+        // A proof comes in parts, and most of them change nothing here; a new item lays the table out anew.
+        if (const QTableWidgetItem* there = table.item(row, column);
+            there && there->text() == cells[column] && there->font() == font && there->toolTip() == tip)
+            continue;
+        auto* item = new QTableWidgetItem(cells[column]);
         item->setFont(font);
         item->setToolTip(tip);
         table.setItem(row, column, item);

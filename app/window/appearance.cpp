@@ -100,6 +100,15 @@ drawing::Look MainWindow::look() const
     return chosenLook().value_or(desktop_look_);
 }
 
+/// Before there are any widgets, which would each be looked at again. The style sheet comes when all are
+/// there: under it each move of a widget into a layout costs as much. @return the desktop's look
+drawing::Look MainWindow::dressProgram() const
+{
+    const drawing::Look of_desktop = look::ofDesktop();
+    look::dress(chosenLook().value_or(of_desktop), 1);
+    return of_desktop;
+}
+
 void MainWindow::applyLook()
 {
     const drawing::Look now = look();

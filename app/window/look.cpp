@@ -12,6 +12,7 @@
 #include <QStyleFactory>
 #include <QStyleHints>
 #include <QSvgRenderer>
+#include <QVariant>
 
 #include <algorithm>
 #include <cmath>
@@ -19,6 +20,15 @@
 namespace siphonwright::look {
 
 namespace {
+
+// Properties of the program. Style, palette and style sheet each look at every widget there is.
+constexpr const char* dressed = "look_dressed"; ///< in what, but for the style sheet
+constexpr const char* applied = "look_applied"; ///< in what, altogether
+
+QString nameOf(drawing::Look look, double text_scale)
+{
+    return QStringLiteral("%1 %2").arg(static_cast<int>(look)).arg(text_scale);
+}
 
 /// Lines round fields and between parts of the window: they say what can be typed into, so that high contrast
 /// draws them like ink.
@@ -104,6 +114,8 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "{ text-decoration: underline; }"
                "QFrame#first-steps, QFrame#file-strip { background: %5; border: 0; border-bottom: 1px solid "
                "%1; }"
+               // Names of panels behind each other stay whole: where they have no room they scroll.
+               "QTabBar { qproperty-elideMode: ElideNone; }"
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
                .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
@@ -165,6 +177,8 @@ drawing::Look ofDesktop()
 {
     constexpr double nothing_between = 20.9; // black and white: 21
     QApplication::setPalette(QPalette());
+    for (const char* what_was : {dressed, applied})
+        qApp->setProperty(what_was, QVariant());
     const QPalette palette = QGuiApplication::palette();
     const QColor ground = palette.color(QPalette::Window);
     const QColor text = palette.color(QPalette::WindowText);
@@ -178,16 +192,27 @@ drawing::Look ofDesktop()
     return dark ? drawing::Look::dark : drawing::Look::light;
 }
 
-void apply(drawing::Look look, double text_scale)
+void dress(drawing::Look look, double text_scale)
 {
-    const drawing::Palette ink = drawing::paletteOf(look);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setPalette(paletteFor(ink, look));
+    QApplication::setPalette(paletteFor(drawing::paletteOf(look), look));
     QFont font = drawing::lettering();
     font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
     QApplication::setFont(font);
-    qApp->setStyleSheet(styleSheet(ink, look, text_scale));
-    QApplication::setFont(font, "QDockWidgetTitle"); // a desktop has one of its own for it
+    qApp->setProperty(dressed, nameOf(look, text_scale));
+    qApp->setProperty(applied, QVariant());
+}
+
+void apply(drawing::Look look, double text_scale)
+{
+    const QString wanted = nameOf(look, text_scale);
+    if (qApp->property(applied) == wanted)
+        return;
+    if (qApp->property(dressed) != wanted)
+        dress(look, text_scale);
+    qApp->setStyleSheet(styleSheet(drawing::paletteOf(look), look, text_scale));
+    QApplication::setFont(QApplication::font(), "QDockWidgetTitle"); // a desktop has one of its own for it
+    qApp->setProperty(applied, wanted);
 }
 
 QIcon icon(const QString& name, drawing::Look look)

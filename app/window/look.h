@@ -11,6 +11,9 @@ namespace siphonwright::look {
 /// black on white or white on black with nothing between. Takes apply() back.
 drawing::Look ofDesktop();
 
+/// Style, palette and lettering of what apply() puts on, which then adds the style sheet.
+void dress(drawing::Look look, double text_scale);
+
 /// Paper and ink for every widget of the program: palette, lettering and style sheet.
 /// @param text_scale how many times the usual text is, 1 to 2.
 void apply(drawing::Look look, double text_scale);

@@ -49,6 +49,7 @@ namespace siphonwright {
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
+      desktop_look_(dressProgram()),
       actions_(new Actions(this)),
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),
@@ -59,8 +60,7 @@ MainWindow::MainWindow(QWidget* parent)
       photo_(new PhotoCommands(document_, selection_, *view_, *files_, *actions_, *this)),
       demonstration_(new DemonstrationCommands(document_, *view_, *files_, *actions_, *this)),
       end_view_(new EndViewCommands(document_, selection_, *view_, *actions_, demonstration_->stage())),
-      panels_menu_(new QMenu(tr("&Panels"), this)),
-      desktop_look_(look::ofDesktop())
+      panels_menu_(new QMenu(tr("&Panels"), this))
 {
     setAcceptDrops(true);
     buildPanels();
@@ -169,6 +169,10 @@ void MainWindow::buildPanels()
     sizing_ = new sizing::SizingPanel(document_, selection_);
     auto* sizing =
         addPanel(tr("Heater size and supply"), QStringLiteral("sizing"), Qt::BottomDockWidgetArea, sizing_);
+    connect(sizing, &QDockWidget::visibilityChanged, sizing_, [this](bool seen) {
+        if (seen)
+            sizing_->comeIntoSight();
+    });
     tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
     for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})

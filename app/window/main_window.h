@@ -123,6 +123,7 @@ private:
     void showAssumptions();
     void setUnits(UnitChoice units);
     void chooseLook(const QString& name);
+    drawing::Look dressProgram() const;
     void applyLook();
     void arrangeTools();
     void writeOnTools(bool words);
@@ -134,6 +135,7 @@ private:
     void rememberLayout() const;
     void useDefaultLayout();
 
+    drawing::Look desktop_look_; ///< what the desktop asked for when the window was made
     Document document_;
     Selection selection_;
     Actions* actions_;
@@ -165,7 +167,6 @@ private:
     Safekeeping* safekeeping_ = nullptr; ///< from keepSafe() on
     Keys* keys_ = nullptr;
     QMenu* panels_menu_;
-    drawing::Look desktop_look_; ///< what the desktop asked for when the window was made
     QByteArray default_layout_;
     QLabel* hint_ = nullptr;
     QLabel* place_ = nullptr;

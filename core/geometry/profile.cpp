@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace siphonwright {
 
@@ -22,19 +23,43 @@ struct Node {
     std::size_t stretch = 0;
 };
 
-std::vector<Node> nodesOf(const std::vector<Stretch>& stretches)
+/// A stretch's sections at both its ends.
+struct EndSections {
+    Section from;
+    Section to;
+};
+
+std::vector<EndSections> endsOf(const std::vector<Stretch>& stretches)
+{
+    std::vector<EndSections> out;
+    out.reserve(stretches.size());
+    for (const Stretch& part : stretches)
+        out.push_back({part.section(part.from_mm), part.section(part.to_mm)});
+    return out;
+}
+
+/// Seen with up reversed.
+std::vector<EndSections> fromBelow(std::vector<EndSections> ends)
+{
+    for (EndSections& one : ends) {
+        one.from.z_mm = -one.from.z_mm;
+        one.to.z_mm = -one.to.z_mm;
+    }
+    return ends;
+}
+
+std::vector<Node> nodesOf(const std::vector<Stretch>& stretches, const std::vector<EndSections>& ends)
 {
     std::vector<Node> nodes;
     nodes.reserve(3 * stretches.size());
     for (std::size_t i = 0; i < stretches.size(); ++i) {
         const Stretch& part = stretches[i];
-        const auto add = [&](double s) { nodes.push_back({s, part.crown(s), i}); };
-        add(part.from_mm);
+        nodes.push_back({part.from_mm, part.crownAt(ends[i].from), i});
         const TurningPlaces places = turningPlaces(part);
         for (int k = 0; k < places.count; ++k)
-            add(places.s[k]);
+            nodes.push_back({places.s[k], part.crown(places.s[k]), i});
         if (part.to_mm > part.from_mm)
-            add(part.to_mm);
+            nodes.push_back({part.to_mm, part.crownAt(ends[i].to), i});
     }
     return nodes;
 }
@@ -67,11 +92,8 @@ std::vector<double> lowestBefore(const std::vector<Node>& nodes, bool from_start
 /// The nodes of a path with the walk outward from a crest.
 class Crests {
 public:
-    Crests(const Path& path, Vec3 up)
-        : path_(&path),
-          up_(up),
-          stretches_(stretchesOf(path, up, TightBends::limit_crown)),
-          nodes_(nodesOf(stretches_))
+    Crests(const Path& path, Vec3 up, std::vector<Stretch> stretches, const std::vector<EndSections>& ends)
+        : path_(&path), up_(up), stretches_(std::move(stretches)), nodes_(nodesOf(stretches_, ends))
     {}
 
     /// Crests of at least this height in order along the path, without their volumes and owners.
@@ -203,9 +225,23 @@ void nameOwners(std::vector<HighPoint>& crests)
     }
 }
 
-std::vector<HighPoint> crestsOf(const Path& path, Vec3 up, double least_mm)
+/// The crests and, with up reversed, the hollows.
+struct CrestsAndHollows {
+    Crests crests;
+    Crests hollows;
+};
+
+CrestsAndHollows bothOf(const Path& path, Vec3 up)
 {
-    const Crests crests(path, up);
+    Relief relief = reliefOf(path, up);
+    const std::vector<EndSections> ends = endsOf(relief.up);
+    const std::vector<EndSections> below = relief.mirrored ? fromBelow(ends) : endsOf(relief.down);
+    return {Crests(path, up, std::move(relief.up), ends),
+            Crests(path, up * -1, std::move(relief.down), below)};
+}
+
+std::vector<HighPoint> highPointsOf(const Crests& crests, double least_mm)
+{
     std::vector<HighPoint> result = crests.find(least_mm);
     crests.takeVolumes(result);
     nameOwners(result);
@@ -244,9 +280,10 @@ BoreHeights heightsAt(const Path& path, const Plumb& plumb, double s)
 
 Profile profileOf(const Path& path, const Plumb& plumb, double least_mm)
 {
+    const CrestsAndHollows both = bothOf(path, plumb.up());
     Profile profile;
-    profile.high_points = crestsOf(path, plumb.up(), least_mm);
-    const std::vector<HighPoint> hollows = crestsOf(path, plumb.up() * -1, least_mm);
+    profile.high_points = highPointsOf(both.crests, least_mm);
+    const std::vector<HighPoint> hollows = highPointsOf(both.hollows, least_mm);
     profile.dips.reserve(hollows.size());
     std::transform(hollows.begin(), hollows.end(), std::back_inserter(profile.dips), turnedRound);
     return profile;
@@ -254,8 +291,8 @@ Profile profileOf(const Path& path, const Plumb& plumb, double least_mm)
 
 bool hasTrap(const Path& path, const Plumb& plumb, double least_mm)
 {
-    return !Crests(path, plumb.up()).find(least_mm).empty() ||
-           !Crests(path, plumb.up() * -1).find(least_mm).empty();
+    const CrestsAndHollows both = bothOf(path, plumb.up());
+    return !both.crests.find(least_mm).empty() || !both.hollows.find(least_mm).empty();
 }
 
 } // namespace siphonwright

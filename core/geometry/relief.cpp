@@ -51,16 +51,21 @@ std::optional<TightBend> upwardBend(Vec3 before, Vec3 after, Vec3 up, double z_m
     return bend;
 }
 
+/// Whether the corner between piece i and the next is sharp.
+bool endsInCorner(const Path& path, std::size_t i)
+{
+    const std::vector<Piece>& pieces = path.line.pieces();
+    return i + 1 < pieces.size() &&
+           !(distance(pieces[i].tangent(pieces[i].length_mm), pieces[i + 1].u) < tangent_limit);
+}
+
 /// The corner between piece i and the next, if it is sharp and turns upward.
 void addTightCorner(const Path& path, Vec3 up, std::size_t i, std::vector<TightBend>& bends)
 {
-    const std::vector<Piece>& pieces = path.line.pieces();
-    if (i + 1 >= pieces.size())
+    if (!endsInCorner(path, i))
         return;
-    const Piece& next = pieces[i + 1];
-    const Vec3 before = pieces[i].tangent(pieces[i].length_mm);
-    if (distance(before, next.u) < tangent_limit)
-        return;
+    const Piece& next = path.line.pieces()[i + 1];
+    const Vec3 before = path.line.pieces()[i].tangent(path.line.pieces()[i].length_mm);
     const double half = path.boreAt(next.s) / 2;
     std::optional<TightBend> bend = upwardBend(before, next.u, up, dot(next.start, up), half);
     if (!bend)
@@ -86,16 +91,26 @@ void addTightPart(const Piece& arc, Vec3 up, double half_bore_mm, double a, doub
     bends.push_back(*bend);
 }
 
+double halfBoreOn(const Path& path, const Piece& arc)
+{
+    return path.boreAt(arc.s + arc.length_mm / 2) / 2;
+}
+
+/// Whether piece i is an arc of under half a bore.
+bool isTightArc(const Path& path, std::size_t i)
+{
+    const Piece& arc = path.line.pieces()[i];
+    return arc.radius_mm > 0 && !(arc.radius_mm >= halfBoreOn(path, arc));
+}
+
 /// Piece i, if it is an arc of under half a bore and turns upward; an arc that passes its steepest place
 /// turns upward on one side of it and downward on the other.
 void addTightArc(const Path& path, Vec3 up, std::size_t i, std::vector<TightBend>& bends)
 {
+    if (!isTightArc(path, i))
+        return;
     const Piece& arc = path.line.pieces()[i];
-    if (arc.radius_mm <= 0)
-        return;
-    const double half = path.boreAt(arc.s + arc.length_mm / 2) / 2;
-    if (arc.radius_mm >= half)
-        return;
+    const double half = halfBoreOn(path, arc);
     const double phase = std::atan2(dot(arc.n, up), dot(arc.u, up));
     const double steepest = arc.radius_mm * (phase < 0 ? phase + std::numbers::pi : phase);
     if (steepest > 0 && steepest < arc.length_mm) {
@@ -172,10 +187,20 @@ std::vector<Stretch> cutAtBores(const Path& path, Vec3 up)
     return result;
 }
 
-std::vector<TightBend> tightBendsOf(const Path& path, Vec3 up)
+/// Pieces that are tight arcs or end in a sharp corner, whichever way they turn.
+std::vector<std::size_t> tightPiecesOf(const Path& path)
+{
+    std::vector<std::size_t> out;
+    for (std::size_t i = 0; i < path.line.pieces().size(); ++i)
+        if (isTightArc(path, i) || endsInCorner(path, i))
+            out.push_back(i);
+    return out;
+}
+
+std::vector<TightBend> tightBendsOf(const Path& path, Vec3 up, const std::vector<std::size_t>& tight)
 {
     std::vector<TightBend> bends;
-    for (std::size_t i = 0; i < path.line.pieces().size(); ++i) {
+    for (const std::size_t i : tight) {
         addTightArc(path, up, i, bends);
         addTightCorner(path, up, i, bends);
     }
@@ -237,6 +262,8 @@ Section Stretch::section(double s) const
     const double t = s - piece_mm;
     if (radius_mm <= 0)
         return {start_mm + u_up * t, k_straight};
+    if (t == 0)
+        return {start_mm, std::sqrt(std::max(0.0, (1 - u_up) * (1 + u_up)))};
     const double sine_half = std::sin(t / radius_mm / 2);
     const double cosine_half = std::cos(t / radius_mm / 2);
     const double sine = 2 * sine_half * cosine_half;
@@ -252,12 +279,6 @@ double Stretch::slope(double s) const
         return u_up;
     const double a = (s - piece_mm) / radius_mm;
     return u_up * std::cos(a) + n_up * std::sin(a);
-}
-
-double Stretch::crown(double s) const
-{
-    const Section here = section(s);
-    return std::max(floor_mm, std::min(cap_mm, here.z_mm + half_bore_mm * here.k));
 }
 
 namespace {
@@ -316,11 +337,30 @@ std::vector<Stretch> stretchesOf(const Path& path, Vec3 up, TightBends tight_ben
 {
     std::vector<Stretch> stretches = cutAtBores(path, up);
     if (tight_bends == TightBends::limit_crown) {
-        const std::vector<TightBend> bends = tightBendsOf(path, up);
+        const std::vector<TightBend> bends = tightBendsOf(path, up, tightPiecesOf(path));
         if (!bends.empty())
             holdCrowns(stretches, bends);
     }
     return stretches;
+}
+
+Relief reliefOf(const Path& path, Vec3 up)
+{
+    Relief out;
+    out.up = cutAtBores(path, up);
+    out.down = out.up;
+    for (Stretch& stretch : out.down) {
+        stretch.start_mm = -stretch.start_mm;
+        stretch.u_up = -stretch.u_up;
+        stretch.n_up = -stretch.n_up;
+    }
+    const std::vector<std::size_t> tight = tightPiecesOf(path);
+    out.mirrored = tight.empty();
+    if (const std::vector<TightBend> bends = tightBendsOf(path, up, tight); !bends.empty())
+        holdCrowns(out.up, bends);
+    if (const std::vector<TightBend> bends = tightBendsOf(path, up * -1, tight); !bends.empty())
+        holdCrowns(out.down, bends);
+    return out;
 }
 
 double crownAt(const Path& path, Vec3 up, double s)

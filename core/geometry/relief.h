@@ -2,6 +2,7 @@
 
 #include "core/geometry/profile.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <vector>
@@ -33,7 +34,12 @@ struct Stretch {
 
     Section section(double s) const;
     double slope(double s) const;
-    double crown(double s) const;
+    double crown(double s) const { return crownAt(section(s)); }
+    /// Of a section of it.
+    double crownAt(const Section& here) const
+    {
+        return std::max(floor_mm, std::min(cap_mm, here.z_mm + half_bore_mm * here.k));
+    }
 };
 
 /// Places inside a stretch, in order, where the crown or invert may turn; both are monotone between them.
@@ -46,6 +52,14 @@ TurningPlaces turningPlaces(const Stretch& stretch);
 /// The stretches of a path in order; limits at tight bends are left out where only the bore matters.
 enum class TightBends { limit_crown, ignored };
 std::vector<Stretch> stretchesOf(const Path& path, Vec3 up, TightBends tight_bends);
+
+/// A path's stretches with limits at tight bends, and those with up reversed, whose crowns are the inverts.
+struct Relief {
+    std::vector<Stretch> up;
+    std::vector<Stretch> down;
+    bool mirrored = false; ///< no bend is tight: each of `down` is the one of `up` turned round
+};
+Relief reliefOf(const Path& path, Vec3 up);
 
 /// Height of the crown at s (see heightsAt).
 double crownAt(const Path& path, Vec3 up, double s);

@@ -27,6 +27,7 @@ private Q_SLOTS:
     void aPictureKeptForManyStepsIsTheOneThatIsMadeNow();
     void noStepWaitsForAPictureThatIsMadeBesideTheWindow();
     void aPictureThatWasExpectedIsAtHandWithTheFirstStep();
+    void thePictureOfADragServesTheNextOneOfTheSameHose();
     void whatADragLeavesIsWhatDrawingAnewGives();
     void stepsOfADragAreLaidOutAtOnceAndJudgedSoon();
     void aDragThatIsTakenBackIsJudgedAtOnce();
@@ -195,6 +196,48 @@ void TestLargeDrag::aPictureThatWasExpectedIsAtHandWithTheFirstStep()
     QCOMPARE(painted(sketch, analysis, kept), painted(sketch, analysis, made_now));
     QVERIFY(kept.leavesOut());
     QCOMPARE(orders.size(), std::size_t(1));
+}
+
+void TestLargeDrag::thePictureOfADragServesTheNextOneOfTheSameHose()
+{
+    Sketch sketch = wavy(6, 100);
+    Analysis analysis = analyse(sketch);
+    std::vector<drawing::HosePictureOrder> orders;
+    drawing::HoseLayer kept(0);
+    drawing::HoseLayer made_now(0);
+    kept.orderWith([&](drawing::HosePictureOrder order) { orders.push_back(std::move(order)); });
+    kept.expect(hosesMovedBy(sketch, {{PartKind::hose_point, "hose-4", 40}}));
+    painted(sketch, analysis, kept);
+    painted(sketch, analysis, made_now);
+    painted(sketch, analysis, kept);
+    QCOMPARE(orders.size(), std::size_t(1));
+    kept.take(drawing::pictureOf(std::move(orders[0])));
+    const auto drag = [&] {
+        sketch.hoses[3].edit([](Hose& hose) { hose.points[40].at.z += 25; });
+        analysis = analyse(sketch, &analysis);
+        QCOMPARE(painted(sketch, analysis, kept), painted(sketch, analysis, made_now));
+        QVERIFY(kept.leavesOut());
+    };
+    drag();
+    kept.settle();
+    painted(sketch, analysis, kept);
+    QCOMPARE(orders.size(), std::size_t(2)); // all in one again
+    kept.take(drawing::pictureOf(std::move(orders[1])));
+    for (int i = 0; i < 2; ++i)
+        painted(sketch, analysis, kept);
+    QVERIFY(!kept.leavesOut());
+    drag();
+    QCOMPARE(orders.size(), std::size_t(2)); // none was needed
+    // Another hose that moves meanwhile is not in that picture as it is.
+    kept.settle();
+    painted(sketch, analysis, kept);
+    kept.take(drawing::pictureOf(std::move(orders[2])));
+    sketch.hoses[1].edit([](Hose& hose) { hose.points[40].at.z += 25; });
+    analysis = analyse(sketch, &analysis);
+    kept.settle();
+    painted(sketch, analysis, kept);
+    painted(sketch, analysis, kept);
+    QVERIFY(orders.size() > 3);
 }
 
 void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives()

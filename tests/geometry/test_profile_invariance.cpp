@@ -2,6 +2,7 @@
 #include "tests/near.h"
 
 #include "core/geometry/profile.h"
+#include "core/geometry/relief.h"
 
 #include <algorithm>
 #include <cmath>
@@ -60,6 +61,27 @@ bool sameProfile(const Profile& a, const Profile& b)
     return sameCrests(a.high_points, b.high_points) && sameCrests(asCrests(a.dips), asCrests(b.dips));
 }
 
+bool sameStretches(const std::vector<Stretch>& a, const std::vector<Stretch>& b)
+{
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Stretch& one, const Stretch& other) {
+        return one.from_mm == other.from_mm && one.to_mm == other.to_mm && one.floor_mm == other.floor_mm &&
+               one.cap_mm == other.cap_mm && one.crown(one.from_mm) == other.crown(one.from_mm) &&
+               one.crown(one.to_mm) == other.crown(one.to_mm);
+    });
+}
+
+/// Sections at the ends turned round are those that are found with up reversed.
+bool areMirrored(const std::vector<Stretch>& up, const std::vector<Stretch>& down)
+{
+    return std::equal(up.begin(), up.end(), down.begin(), down.end(),
+                      [](const Stretch& one, const Stretch& other) {
+                          return one.section(one.from_mm).z_mm == -other.section(one.from_mm).z_mm &&
+                                 one.section(one.from_mm).k == other.section(one.from_mm).k &&
+                                 one.section(one.to_mm).z_mm == -other.section(one.to_mm).z_mm &&
+                                 one.section(one.to_mm).k == other.section(one.to_mm).k;
+                      });
+}
+
 template <typename Move>
 std::vector<Corner> moved(std::vector<Corner> corners, Move move)
 {
@@ -88,6 +110,23 @@ class TestProfileInvariance : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void whatIsSeenWithUpReversedIsTheSameToTheBitAsFoundByItself()
+    {
+        int mirrored = 0;
+        int tight = 0;
+        QVERIFY(forRandomHoses(27, [&](Dice& dice, const std::vector<Corner>& corners, double bore) {
+            const Path path = hose(corners, bore);
+            const Vec3 up = unit({dice.between(-0.2, 0.2), dice.between(-0.2, 0.2), 1});
+            const Relief relief = reliefOf(path, up);
+            (relief.mirrored ? mirrored : tight) += 1;
+            const std::vector<Stretch> crowns = stretchesOf(path, up, TightBends::limit_crown);
+            const std::vector<Stretch> inverts = stretchesOf(path, up * -1, TightBends::limit_crown);
+            return sameStretches(relief.up, crowns) && sameStretches(relief.down, inverts) &&
+                   (!relief.mirrored || areMirrored(crowns, inverts));
+        }));
+        QVERIFY(mirrored > 20 && tight > 20);
+    }
+
     void drawnFromTheOtherEndItIsMirrored()
     {
         QVERIFY(forRandomHoses(21, [](Dice&, std::vector<Corner> corners, double bore) {

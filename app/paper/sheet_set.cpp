@@ -1,11 +1,13 @@
 #include "app/paper/sheet_set.h"
 
 #include "app/commissioning/page.h"
+#include "app/paper/insets.h"
 #include "app/paper/pages.h"
 
 #include <QStringList>
 
 #include <algorithm>
+#include <iterator>
 #include <memory>
 
 namespace siphonwright::paper {
@@ -45,6 +47,21 @@ bool isPriced(const Sketch& sketch)
     const std::vector<PricedItem>& items = (*sketch.quote)->prices.items;
     return std::any_of(items.begin(), items.end(),
                        [](const PricedItem& item) { return item.price_minor.has_value(); });
+}
+
+std::vector<sheet::FurtherPage> pagesOf(const Sketch& sketch, const Analysis& analysis, SheetSet set,
+                                        sheet::Options& options)
+{
+    set.fitting = set.fitting && !set.drawing;
+    std::vector<sheet::FurtherPage> behind = pagesBehind(sketch, analysis, set, options.paper);
+    if (!set.drawing)
+        return behind;
+    if (!options.student)
+        options.insets = insetsOf(sketch, analysis.layout);
+    options = sheet::followedBy(sheet::tiled(std::move(options), sketch, analysis), sketch, analysis, behind);
+    std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
+    pages.insert(pages.end(), std::make_move_iterator(behind.begin()), std::make_move_iterator(behind.end()));
+    return pages;
 }
 
 std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, const Analysis& analysis,

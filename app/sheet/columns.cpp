@@ -18,11 +18,6 @@ double lineHeight(double lettering_mm)
     return 1.62 * lettering_mm;
 }
 
-double heightOf(const Block& block, double lettering_mm)
-{
-    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
-}
-
 QString moreWords(std::size_t left_out, const Options& options)
 {
     if (options.notes_sheets <= 0)
@@ -113,6 +108,11 @@ void paintBlock(const Page& page, const Block& block, double width_mm, double le
 
 } // namespace
 
+double heightOf(const Block& block, double lettering_mm)
+{
+    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
+}
+
 SetText::SetText(const std::vector<Section>& sections, double width_mm, double lettering_mm)
     : width_mm_(width_mm), lettering_mm_(lettering_mm)
 {
@@ -143,12 +143,28 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
     return flow(blocks, columns, lettering_mm_) ? blocks : std::vector<Block>{};
 }
 
-void paintBlocks(const Page& page, const std::vector<Block>& blocks, int of_page, double width_mm,
-                 double lettering_mm)
+std::optional<double> leastHeight(const SetText& text, Columns columns, double most_mm,
+                                  const std::vector<std::size_t>& shown, const Options& options)
+{
+    const auto fits = [&](double height_mm) {
+        columns.box.setHeight(height_mm);
+        return !text.laid(columns, shown, options).empty();
+    };
+    double high = most_mm;
+    if (!(high > 0) || !fits(high))
+        return std::nullopt;
+    constexpr double close_mm = 0.5;
+    for (double low = 0; high - low > close_mm;) {
+        const double middle = (low + high) / 2;
+        (fits(middle) ? high : low) = middle;
+    }
+    return high;
+}
+
+void paintBlocks(const Page& page, const std::vector<Block>& blocks, double width_mm, double lettering_mm)
 {
     for (const Block& block : blocks)
-        if (block.page == of_page)
-            paintBlock(page, block, width_mm, lettering_mm);
+        paintBlock(page, block, width_mm, lettering_mm);
 }
 
 } // namespace siphonwright::sheet

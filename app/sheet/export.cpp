@@ -1,4 +1,5 @@
 #include "app/language/tr.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/pdf_metadata.h"
 #include "app/sheet/sheet.h"
 #include "app/sheet/svg_fonts.h"
@@ -196,7 +197,7 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
                    const std::vector<FurtherPage>& behind)
 {
     options = listing(std::move(options), behind);
-    options.notes_sheets = notesSheets(sketch, analysis, options);
+    options.notes_sheets = moreSheets(sketch, analysis, options);
     return listing(std::move(options), behind);
 }
 

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "app/sheet/notes.h"
+#include "app/sheet/place_insets.h"
+#include "app/sheet/plan.h"
+
+#include <vector>
+
+/// Page 1: the drawing, with all its notes and insets, on as many sheets as they take.
+namespace siphonwright::sheet {
+
+/// What stands where on one sheet.
+struct LaidSheet {
+    Plan plan;
+    Columns columns; ///< of the notes
+    std::vector<Block> notes;
+    double lettering_mm = normal_mm; ///< of the notes
+    std::vector<PlacedInset> insets;
+};
+
+/// The drawing first. What has no room on it stands on sheets behind it, as many as that takes; the words that
+/// refer to them take their number from options.notes_sheets.
+std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// One of them. \param number  1: the drawing's
+void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,
+                const LaidSheet& laid, int number);
+
+/// How many sheets there are behind the first; 0: all stands on the drawing's.
+int moreSheets(const Sketch& sketch, const Analysis& analysis, Options options);
+constexpr int most_notes_sheets = 20;
+
+} // namespace siphonwright::sheet

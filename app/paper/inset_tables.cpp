@@ -76,7 +76,7 @@ void paintBlank(QPainter& painter, const BlankTable& table, const QRectF& box, i
 struct EndsTable {
     std::vector<QStringList> rows; ///< the heads first
 
-    static constexpr double shares[] = {0.30, 0.13, 0.22, 0.19, 0.16};
+    static constexpr double shares[] = {0.195, 0.145, 0.19, 0.235, 0.235};
 
     std::vector<SetLines> row(std::size_t index, double width_mm, double lettering_mm) const
     {
@@ -147,11 +147,11 @@ sheet::Inset insetToSign(const Job& job)
                     words(sheet.date_of_issue)}});
     const auto hands = std::make_shared<const BlankTable>(
         BlankTable{{tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")},
-                   {1.0 / 3, 1.0 / 3, 1.0 / 3},
+                   {0.31, 0.32, 0.37},
                    {}});
     sheet::Inset inset;
     inset.needed = true;
-    inset.least_width_mm = 74;
+    inset.least_width_mm = 68;
     inset.height_mm = [changes](double width, double) {
         return head_row_mm + changes->firstRow(width) + least_row_mm + tables_apart_mm + head_row_mm +
                signed_row_mm;

@@ -8,6 +8,8 @@
 #include "core/layout/wording.h"
 
 #include <algorithm>
+#include <functional>
+#include <map>
 #include <memory>
 #include <utility>
 
@@ -105,6 +107,18 @@ sheet::Inset insetOfHose(FlatHose of)
     return inset;
 }
 
+/// Text takes time to set, and an inset is tried in many places.
+std::function<double(double, double)> remembered(std::function<double(double, double)> height_mm)
+{
+    auto known = std::make_shared<std::map<std::pair<double, double>, double>>();
+    return [height_mm, known](double width, double lettering) {
+        const auto [at, is_new] = known->try_emplace(std::pair{width, lettering}, 0);
+        if (is_new)
+            at->second = height_mm(width, lettering);
+        return at->second;
+    };
+}
+
 } // namespace
 
 sheet::Inset insetOfRuns(const Job& job, const Layout& layout)
@@ -130,10 +144,9 @@ std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout)
     const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
     sheet::Inset legend = insetOfLines(
         tr("Hoses laid flat"),
-        {tr("Distances along a hose are from its cut end at A, in %1; R is the radius of a bend's middle; over "
-            "a straight its slope from A to B, rise over run. In the run profile the line is the top of the "
-            "bore and the dashes are its bottom. Numbers in brackets are items of the parts list. Measure on "
-            "the vehicle before you cut.")
+        {tr("Distances are from the cut end at A, in %1; R is the radius of a bend's middle; over a straight "
+            "its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. "
+            "[3] is item 3 of the parts list. Measure on the vehicle before you cut.")
              .arg(unit)});
     legend.group = hoses_group;
     std::vector<sheet::Inset> insets = {legend};
@@ -173,6 +186,8 @@ std::vector<sheet::Inset> insetsOf(const Sketch& sketch, const Layout& layout)
         insets.push_back(insetOfHeaters(job, layout));
         insets.push_back(insetTag(job));
     }
+    for (sheet::Inset& one : insets)
+        one.height_mm = remembered(std::move(one.height_mm));
     for (std::size_t i = 0; i < insets.size(); ++i)
         if (insets[i].group != hoses_group)
             insets[i].group = int(i) < hoses_group ? int(i) : int(i) + hoses_group;

@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <array>
+#include <memory>
 #include <numeric>
+#include <optional>
 #include <utility>
 
 namespace siphonwright::sheet {
@@ -225,7 +227,8 @@ First underViews(const Job& job, const Drawn& drawn)
     return finished(job, std::move(sheet), std::move(waiting));
 }
 
-/// A sheet behind the drawing, with columns as broad as words are easily read in.
+} // namespace
+
 LaidSheet emptySheet(const Options& options)
 {
     constexpr double least_mm = 75;
@@ -235,6 +238,8 @@ LaidSheet emptySheet(const Options& options)
     sheet.columns = {sheet.plan.notes, count, 1};
     return sheet;
 }
+
+namespace {
 
 /// The words that were cut short, on as many sheets as they take.
 std::vector<LaidSheet> sheetsOfNotes(const std::vector<Section>& cut, const Options& options)
@@ -301,19 +306,6 @@ std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, co
         behindDrawing(first.cut, first.waiting, options, first.sheet.plan.lettering_mm);
     sheets.insert(sheets.begin(), std::move(first.sheet));
     return sheets;
-}
-
-int moreSheets(const Sketch& sketch, const Analysis& analysis, Options options)
-{
-    // What has to move behind the drawing depends a little on the words that refer to it.
-    for (options.notes_sheets = 1; options.notes_sheets < most_notes_sheets; ++options.notes_sheets) {
-        const int taken = static_cast<int>(layOut(sketch, analysis, options).size()) - 1;
-        if (taken == 0)
-            return 0;
-        if (taken <= options.notes_sheets)
-            break;
-    }
-    return options.notes_sheets;
 }
 
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)

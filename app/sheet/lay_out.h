@@ -26,8 +26,12 @@ std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, co
 void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,
                 const LaidSheet& laid, int number);
 
-/// How many sheets there are behind the first; 0: all stands on the drawing's.
-int moreSheets(const Sketch& sketch, const Analysis& analysis, Options options);
+/// Behind the drawing, with columns as broad as words are easily read in.
+LaidSheet emptySheet(const Options& options);
+
+struct LaidSheets {
+    std::vector<LaidSheet> sheets;
+};
 constexpr int most_notes_sheets = 20;
 
 } // namespace siphonwright::sheet

@@ -49,7 +49,7 @@ std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, 
             assumptionsSection(sketch),
             partsSection(sketch, analysis),
             supplySection(sketch, analysis),
-            behindSection(options.behind),
+            behindSection(options),
             viewsSection(end_left_out),
             cautionsSection()};
 }

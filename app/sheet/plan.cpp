@@ -226,7 +226,8 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
     }
     if (shares.under_mm > 0) {
         plan.under = QRectF(area.left(), area.bottom() - shares.under_mm, area.width(), shares.under_mm);
-        area.setBottom(plan.under.top());
+        constexpr double air_mm = 2;
+        area.setBottom(plan.under.top() - air_mm);
     }
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());

@@ -95,7 +95,7 @@ UnitSystem unitsOf(const Sketch& sketch);
 /// \param denominator 0: nothing on this sheet is to scale
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 /// Scale bar, what marks mean, and at the right a square to measure a print by.
-void paintFoot(const Page& page, const QRectF& box, int denominator);
+void paintFoot(const Page& page, const Plan& plan);
 /// Of that square, mm on paper whatever the scale.
 double measureMeSide(UnitSystem units);
 /// What a view's box on the page shows of the drawing, painter axes.

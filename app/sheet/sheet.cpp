@@ -124,7 +124,7 @@ void paintViews(Page& page, const Plan& plan)
     paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
     outline(page, plan.notes);
     outline(page, plan.under);
-    paintFoot(page, plan.foot, plan.denominator);
+    paintFoot(page, plan);
 }
 
 } // namespace

@@ -12,6 +12,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -22,12 +23,15 @@ namespace siphonwright::sheet {
 
 enum class Paper { a4, a3, letter, tabloid };
 
+struct LaidSheets; // lay_out.h
+
 /// A document on the sheets behind the drawing.
 struct Behind {
     QString title;
     QString holds; ///< what is found in it
     int first_sheet = 2;
     int last_sheet = 2;
+    int page = 0; ///< of the set; 0: it has no number
 };
 
 struct Options {
@@ -49,6 +53,7 @@ struct Options {
     int sheets = 1;             ///< of the whole set, for the title block
     int notes_sheets = 0;       ///< of them, with what of page 1 has no room beside the drawing
     std::vector<Inset> insets;  ///< in order of need: into the room that the views leave
+    std::shared_ptr<const LaidSheets> laid; ///< by followedBy(), of which nothing may change then; null: none
     std::vector<Behind> behind; ///< what the drawing refers to
     double png_dpi = 200;       ///< of a PNG, 20 to 1200
     QImage logo;                ///< of the legal owner; null: none
@@ -76,6 +81,9 @@ struct FurtherPage {
     std::function<void(QPainter&)> paint;
     QString title; ///< of the document that it belongs to; empty: the drawing
     QString holds; ///< in short, what that document tells
+    int page = 0;  ///< of the set, of which the drawing is page 1; 0: none
+    /// The same with words for its foot in place of the document's own count of pages; empty: as `paint`.
+    std::function<void(QPainter&, const QString& place)> paint_placed = {};
 };
 
 /// With the count of sheets, those of page 1 among them, and the list of what stands behind the drawing.

@@ -60,24 +60,26 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
     // Laid out once for all its sheets.
-    const auto laid = std::make_shared<const std::vector<LaidSheet>>(layOut(sketch, analysis, options));
+    const auto laid = options.laid
+                          ? options.laid
+                          : std::make_shared<const LaidSheets>(LaidSheets{layOut(sketch, analysis, options)});
     std::vector<FurtherPage> pages;
     const auto add = [&pages, &options](std::function<void(QPainter&)> paint) {
         pages.push_back({pageLayout(options), std::move(paint), {}, {}});
     };
     if (options.across <= 1 && options.down <= 1)
         add([&sketch, &analysis, options, laid](QPainter& painter) {
-            paintSheet(painter, sketch, analysis, options, laid->front(), 1);
+            paintSheet(painter, sketch, analysis, options, laid->sheets.front(), 1);
         });
     else
         for (int row = 0; row < options.down; ++row)
             for (int column = 0; column < options.across; ++column)
                 add([&sketch, &analysis, options, laid, column, row](QPainter& painter) {
-                    paintTile(painter, sketch, analysis, options, laid->front(), column, row);
+                    paintTile(painter, sketch, analysis, options, laid->sheets.front(), column, row);
                 });
-    for (std::size_t i = 1; i < laid->size() && int(i) <= options.notes_sheets; ++i)
+    for (std::size_t i = 1; i < laid->sheets.size() && int(i) <= options.notes_sheets; ++i)
         add([&sketch, &analysis, options, laid, i](QPainter& painter) {
-            paintSheet(painter, sketch, analysis, options, (*laid)[i], int(i) + 1);
+            paintSheet(painter, sketch, analysis, options, laid->sheets[i], int(i) + 1);
         });
     return pages;
 }

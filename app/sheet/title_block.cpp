@@ -194,8 +194,10 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
     page.painter.drawRect(box);
 }
 
-void paintFoot(const Page& page, const QRectF& box, int denominator)
+void paintFoot(const Page& page, const Plan& plan)
 {
+    const QRectF& box = plan.foot;
+    const int denominator = plan.denominator;
     page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
@@ -204,7 +206,7 @@ void paintFoot(const Page& page, const QRectF& box, int denominator)
     const double side = measureMeSide(page.units);
     paintMeasureMe(page, QRectF(box.right() - inset - side, box.center().y() - side / 2, side, side));
     const double left = box.left() + inset;
-    const double room = box.width() - side - 3 * inset;
+    const double room = std::min(box.width() - side - 3 * inset, plan.foot_free.left() - left - 2);
     const double unit_mm = inches ? inch_mm : 1;
     const double length = roundLength(std::min(60.0, room) * denominator / unit_mm) * unit_mm;
     const QString end = inches ? tr("%1 in").arg(length / inch_mm) : tr("%1 mm").arg(length);

@@ -9,7 +9,8 @@
 #include <cstddef>
 #include <vector>
 
-/// What is said of hoses, ports and heaters to somebody who fits them, on the drawing and on pages of its own.
+/// What is said of hoses, ports and heaters to somebody who fits them, on the drawing and on pages of its
+/// own.
 namespace siphonwright::paper {
 
 struct HoseWords {

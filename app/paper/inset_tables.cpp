@@ -13,7 +13,7 @@ namespace {
 
 constexpr double head_row_mm = 3.6;
 constexpr double least_row_mm = 5; ///< to write in
-constexpr double signed_row_mm = 6.5;
+constexpr double signed_row_mm = 6.3;
 constexpr double tables_apart_mm = 1.4;
 
 QPen penOf(double width_mm)
@@ -128,8 +128,8 @@ struct TagWords {
     {
         SetLines lines(width_mm - beside_mm);
         lines.add(tr("Valves open before turning on"), title_mm, Weight::strong);
-        lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."), body_mm,
-                  Weight::regular);
+        lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."),
+                  body_mm, Weight::regular);
         lines.add(unit, body_mm, Weight::strong);
         return lines;
     }
@@ -145,10 +145,8 @@ sheet::Inset insetToSign(const Job& job)
                    {0.1, 0.42, 0.26, 0.22},
                    {words(sheet.revision), words(sheet.revision_change), words(sheet.creator),
                     words(sheet.date_of_issue)}});
-    const auto hands = std::make_shared<const BlankTable>(
-        BlankTable{{tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")},
-                   {0.31, 0.32, 0.37},
-                   {}});
+    const auto hands = std::make_shared<const BlankTable>(BlankTable{
+        {tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")}, {0.31, 0.32, 0.37}, {}});
     sheet::Inset inset;
     inset.needed = true;
     inset.least_width_mm = 68;

@@ -127,7 +127,7 @@ sheet::Inset insetOfRuns(const Job& job, const Layout& layout)
     for (const ResolvedHose& hose : layout.hoses)
         runs->push_back({inWords(nameOfHose(*hose->hose)), stripOf(hose, layout.plumb, job.units)});
     constexpr double each_mm = 24;
-    constexpr double height = 25;
+    constexpr double height = 22;
     sheet::Inset inset;
     inset.heading = tr("Run profile: height over the datum");
     inset.needed = true;
@@ -145,7 +145,8 @@ std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout)
     sheet::Inset legend = insetOfLines(
         tr("Hoses laid flat"),
         {tr("Distances are from the cut end at A, in %1; R is the radius of a bend's middle; over a straight "
-            "its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. "
+            "its slope from A to B. In the run profile the line is the top of the bore, the dashes its "
+            "bottom. "
             "[3] is item 3 of the parts list. Measure on the vehicle before you cut.")
              .arg(unit)});
     legend.group = hoses_group;

@@ -238,11 +238,10 @@ std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, she
     const auto pages = std::make_shared<const Pages>(sketch, kind, paper);
     std::vector<sheet::FurtherPage> out;
     for (int i = 0; i < pages->count(); ++i)
-        out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); },
-                       titleOf(kind), holdsOf(kind), 0,
-                       [pages, i](QPainter& painter, const QString& place) {
-                           pages->paint(painter, i, place);
-                       }});
+        out.push_back(
+            {pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); }, titleOf(kind),
+             holdsOf(kind), 0,
+             [pages, i](QPainter& painter, const QString& place) { pages->paint(painter, i, place); }});
     return out;
 }
 

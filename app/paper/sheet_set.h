@@ -9,7 +9,8 @@
 
 class QString;
 
-/// The pages of a job: 1 the drawing, 2 the checklist with readings, 3 parts and estimate, 4 assumptions. Any of them can be left out.
+/// The pages of a job: 1 the drawing, 2 the checklist with readings, 3 parts and estimate, 4 assumptions. Any
+/// of them can be left out.
 namespace siphonwright::paper {
 
 struct SheetSet {
@@ -27,9 +28,9 @@ std::optional<SheetSet> setByNames(const QString& names);
 /// Has anybody entered a price?
 bool isPriced(const Sketch& sketch);
 
-/// All that is printed, in order, each page with its name and number: page 1, the drawing, on as many sheets as
-/// it takes, then those behind it. What page 1 holds is not printed once more as pages to fit by.
-/// \param options  comes back with what they came to. The pages refer to sketch and analysis.
+/// All that is printed, in order, each page with its name and number: page 1, the drawing, on as many sheets
+/// as it takes, then those behind it. What page 1 holds is not printed once more as pages to fit by. \param
+/// options  comes back with what they came to. The pages refer to sketch and analysis.
 std::vector<sheet::FurtherPage> pagesOf(const Sketch& sketch, const Analysis& analysis, SheetSet set,
                                         sheet::Options& options);
 

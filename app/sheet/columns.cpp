@@ -18,13 +18,16 @@ double lineHeight(double lettering_mm)
     return 1.62 * lettering_mm;
 }
 
+QString sheetsBehind(const Options& options)
+{
+    return options.notes_sheets == 1 ? tr("sheet 2") : tr("sheets 2 to %1").arg(1 + options.notes_sheets);
+}
+
 QString moreWords(std::size_t left_out, const Options& options)
 {
     if (options.notes_sheets <= 0)
         return tr("and %1 more").arg(left_out);
-    if (options.notes_sheets == 1)
-        return tr("and %1 more on sheet 2").arg(left_out);
-    return tr("and %1 more on sheets 2 to %2").arg(left_out).arg(1 + options.notes_sheets);
+    return tr("and %1 more on %2").arg(left_out).arg(sheetsBehind(options));
 }
 
 Block headingOf(const Section& section, double width_mm, double lettering_mm)
@@ -118,6 +121,7 @@ SetText::SetText(const std::vector<Section>& sections, double width_mm, double l
 {
     for (const Section& section : sections) {
         Set& set = sections_.emplace_back();
+        set.title = section.heading;
         set.heading = headingOf(section, width_mm, lettering_mm);
         for (const Item& item : section.items)
             set.items.push_back(blocksOf(item, width_mm, lettering_mm));
@@ -128,10 +132,15 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
                                  const Options& options) const
 {
     std::vector<Block> blocks;
+    QStringList elsewhere; // of these there is nothing here
     for (std::size_t i = 0; i < sections_.size(); ++i) {
         const Set& set = sections_[i];
         if (set.items.empty())
             continue;
+        if (shown[i] == 0 && options.notes_sheets > 0) {
+            elsewhere << set.title;
+            continue;
+        }
         blocks.push_back(set.heading);
         for (std::size_t k = 0; k < shown[i]; ++k)
             blocks.insert(blocks.end(), set.items[k].begin(), set.items[k].end());
@@ -140,6 +149,12 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
                 {drawing::wrapped(moreWords(set.items.size() - shown[i], options), width_mm_, lettering_mm_),
                  Weight::strong, std::nullopt, 0, 0.3 * lettering_mm_, 0, false, true});
     }
+    if (!elsewhere.isEmpty())
+        blocks.push_back(
+            {drawing::wrapped(
+                 tr("On %1: %2.").arg(sheetsBehind(options), elsewhere.join(QStringLiteral("; "))), width_mm_,
+                 lettering_mm_),
+             Weight::regular, std::nullopt, 0, 1.1 * lettering_mm_});
     return flow(blocks, columns, lettering_mm_) ? blocks : std::vector<Block>{};
 }
 

@@ -52,6 +52,7 @@ public:
 
 private:
     struct Set {
+        QString title;
         Block heading;
         std::vector<std::vector<Block>> items;
     };

@@ -40,9 +40,9 @@ std::vector<double> letteringsOf(const Plan& plan)
 
 /// Put what goes there into a box of a sheet.
 void fill(LaidSheet& sheet, std::vector<std::size_t>& waiting, const std::vector<Inset>& insets,
-          const QRectF& box, double lettering_mm)
+          const QRectF& box, double lettering_mm, PackWish wish = PackWish::low)
 {
-    const Packed more = packed(insets, waiting, box.width(), box.height(), lettering_mm);
+    const Packed more = packed(insets, waiting, box.width(), box.height(), lettering_mm, wish);
     for (const PlacedInset& one : movedTo(more.placed, box.topLeft()))
         sheet.insets.push_back(one);
     waiting = without(waiting, more.placed);
@@ -138,9 +138,9 @@ struct First {
 First finished(const Job& job, LaidSheet sheet, std::vector<std::size_t> waiting)
 {
     sheet.columns = {sheet.plan.notes, sheet.plan.columns};
-    Notes notes = notesIn(
-        sheet.columns, sectionsOf(job.sketch, job.analysis, job.options, sheet.plan.end_left_out),
-        job.options);
+    Notes notes =
+        notesIn(sheet.columns, sectionsOf(job.sketch, job.analysis, job.options, sheet.plan.end_left_out),
+                job.options);
     std::vector<Section> cut = cutShort(notes);
     setNotes(sheet, std::move(notes), waiting, job.options);
     return {std::move(sheet), std::move(cut), std::move(waiting)};
@@ -182,7 +182,8 @@ std::optional<Stacked> allNotes(const Job& job, const Plan& plan, double views_m
                                 const std::vector<std::size_t>& waiting)
 {
     std::optional<Stacked> best;
-    const std::vector<Section> sections = sectionsOf(job.sketch, job.analysis, job.options, plan.end_left_out);
+    const std::vector<Section> sections =
+        sectionsOf(job.sketch, job.analysis, job.options, plan.end_left_out);
     for (const double lettering_mm : {normal_mm, small_mm}) {
         const Columns columns{plan.notes, plan.columns};
         const double most = room_mm - views_mm - 2 * airs.back() * plan.lettering_mm;
@@ -196,8 +197,7 @@ std::optional<Stacked> allNotes(const Job& job, const Plan& plan, double views_m
         if (under.placed.size() == waiting.size())
             break;
     }
-    const bool lacks =
-        best && !neededOf(job.options.insets, without(waiting, best->under.placed)).empty();
+    const bool lacks = best && !neededOf(job.options.insets, without(waiting, best->under.placed)).empty();
     return lacks ? std::nullopt : best;
 }
 
@@ -217,10 +217,10 @@ First underViews(const Job& job, const Drawn& drawn)
     if (!shares) {
         // Notes have sheets of their own, but what is signed and how hoses run belong to the drawing.
         shares = Stacked{bestUnder(job, wide, views, room, neededOf(job.options.insets, waiting)), 0};
-        shares->notes_mm = room - views - 2 * airs[1] * wide.lettering_mm - shares->under.height_mm;
+        shares->notes_mm = room - views - 2 * airs.back() * wide.lettering_mm - shares->under.height_mm;
     }
-    sheet.plan = planWith(job.sketch, job.options, drawn, std::nullopt,
-                          {shares->under.height_mm, shares->notes_mm});
+    sheet.plan =
+        planWith(job.sketch, job.options, drawn, std::nullopt, {shares->under.height_mm, shares->notes_mm});
     for (const PlacedInset& one : movedTo(shares->under.placed, sheet.plan.under.topLeft()))
         sheet.insets.push_back(one);
     waiting = without(waiting, shares->under.placed);
@@ -286,7 +286,7 @@ std::vector<LaidSheet> behindDrawing(const std::vector<Section>& cut, std::vecto
     }
     while (!waiting.empty() && sheets.size() < most_notes_sheets) {
         LaidSheet sheet = emptySheet(options);
-        fill(sheet, waiting, options.insets, sheet.plan.notes, lettering_mm);
+        fill(sheet, waiting, options.insets, sheet.plan.notes, lettering_mm, PackWish::broad);
         if (sheet.insets.empty())
             force(sheet, waiting, options.insets, lettering_mm);
         sheets.push_back(std::move(sheet));

@@ -18,8 +18,8 @@ struct LaidSheet {
     std::vector<PlacedInset> insets;
 };
 
-/// The drawing first. What has no room on it stands on sheets behind it, as many as that takes; the words that
-/// refer to them take their number from options.notes_sheets.
+/// The drawing first. What has no room on it stands on sheets behind it, as many as that takes; the words
+/// that refer to them take their number from options.notes_sheets.
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options);
 
 /// One of them. \param number  1: the drawing's

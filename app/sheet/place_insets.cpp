@@ -163,12 +163,14 @@ bool holdsMore(const Packed& a, const Packed& b)
 }
 
 Packed packed(const std::vector<Inset>& insets, const std::vector<std::size_t>& waiting, double width_mm,
-              double most_mm, double lettering_mm)
+              double most_mm, double lettering_mm, PackWish wish)
 {
+    constexpr double broadest_mm = 200;
+    const bool low = wish == PackWish::low;
     Packed best;
-    for (int count = 1; count <= most_columns; ++count) {
+    for (int count = low ? 1 : 1 + static_cast<int>(width_mm / broadest_mm); count <= most_columns; ++count) {
         Packed one = Packer(insets, width_mm, count, lettering_mm).pack(waiting, most_mm);
-        if (holdsMore(one, best) || (!holdsMore(best, one) && one.height_mm < best.height_mm - 1))
+        if (holdsMore(one, best) || (low && !holdsMore(best, one) && one.height_mm < best.height_mm - 1))
             best = std::move(one);
     }
     return best;

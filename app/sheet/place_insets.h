@@ -25,8 +25,10 @@ struct Packed {
 };
 
 /// \param waiting  indices of insets, in order of need: what has no room is passed over, a group as a whole
+/// \param wish  low takes as little height as it can; broad leaves a page to itself and takes few columns
+enum class PackWish { low, broad };
 Packed packed(const std::vector<Inset>& insets, const std::vector<std::size_t>& waiting, double width_mm,
-              double most_mm, double lettering_mm);
+              double most_mm, double lettering_mm, PackWish wish = PackWish::low);
 
 /// Does `a` hold more of what is needed than `b`?
 bool holdsMore(const Packed& a, const Packed& b);

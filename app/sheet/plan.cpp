@@ -15,7 +15,7 @@ namespace {
 constexpr double title_width_mm = 180; // ISO 7200
 constexpr double title_height_mm = 40;
 constexpr double foot_height_mm = 28;
-constexpr double foot_bars_mm = 64; // scale bar and what marks mean, at the left
+constexpr double foot_bars_mm = 64;   // scale bar and what marks mean, at the left
 constexpr double foot_square_mm = 35; // to measure by, at the right
 constexpr double foot_air_mm = 1.5;
 constexpr double caption_height_mm = 7;

@@ -38,15 +38,15 @@ struct Plan {
     QRectF frame;
     QRectF border; ///< round the frame, with the letters and figures of its zones
     QRectF title;
-    QRectF foot;    ///< scale bars
+    QRectF foot;      ///< scale bars
     QRectF foot_free; ///< between them and the square to measure by
-    QRectF caption; ///< over the view: what is seen, from which side
-    QRectF spacing; ///< dimension over the view; null where there is none
-    QRectF heights; ///< column left of the view
-    QRectF view;    ///< the elevation
-    QRectF drops;   ///< dimensions right of the view
-    QRectF under;   ///< insets under the views; null where there are none
-    QRectF notes;   ///< findings, parts, cautions
+    QRectF caption;   ///< over the view: what is seen, from which side
+    QRectF spacing;   ///< dimension over the view; null where there is none
+    QRectF heights;   ///< column left of the view
+    QRectF view;      ///< the elevation
+    QRectF drops;     ///< dimensions right of the view
+    QRectF under;     ///< insets under the views; null where there are none
+    QRectF notes;     ///< findings, parts, cautions
     int columns = 1;
     double lettering_mm = drawing::small_text_mm; ///< of what is written in and beside the views
     int denominator = 10;

@@ -109,8 +109,8 @@ void paintViews(Page& page, const Plan& plan)
 {
     page.end_left_out = plan.end_left_out;
     page.on_page = {guidesOf(page.sketch, page.analysis, plan),
-                    seenOn(plan.view, plan.origin, plan.denominator),
-                    itemNumbers(page.sketch, page.analysis), !plan.end.isNull()};
+                    seenOn(plan.view, plan.origin, plan.denominator), itemNumbers(page.sketch, page.analysis),
+                    !plan.end.isNull()};
     if (drawing::boundsOf(page.sketch, page.analysis).isNull()) {
         drawing::paintWeightedText(page.painter, plan.view.center(), tr("Nothing is drawn yet."),
                                    Anchor::centre, page.palette.ink, large_mm, Weight::regular);

@@ -50,13 +50,13 @@ struct Options {
     std::optional<int> scale;
     int across = 1;
     int down = 1;
-    int sheets = 1;             ///< of the whole set, for the title block
-    int notes_sheets = 0;       ///< of them, with what of page 1 has no room beside the drawing
-    std::vector<Inset> insets;  ///< in order of need: into the room that the views leave
+    int sheets = 1;                         ///< of the whole set, for the title block
+    int notes_sheets = 0;                   ///< of them, with what of page 1 has no room beside the drawing
+    std::vector<Inset> insets;              ///< in order of need: into the room that the views leave
     std::shared_ptr<const LaidSheets> laid; ///< by followedBy(), of which nothing may change then; null: none
-    std::vector<Behind> behind; ///< what the drawing refers to
-    double png_dpi = 200;       ///< of a PNG, 20 to 1200
-    QImage logo;                ///< of the legal owner; null: none
+    std::vector<Behind> behind;             ///< what the drawing refers to
+    double png_dpi = 200;                   ///< of a PNG, 20 to 1200
+    QImage logo;                            ///< of the legal owner; null: none
 };
 
 /// With the pages that its scale takes; at most `most_tiles` either way.

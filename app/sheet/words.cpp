@@ -231,9 +231,8 @@ Section behindSection(const Options& options)
         add(tr("%1: the rest of page 1.").arg(sheets(2, 1 + options.notes_sheets)));
     for (const Behind& one : options.behind) {
         const QString where = sheets(one.first_sheet, one.last_sheet);
-        add(one.page > 0
-                ? tr("%1: page %2, %3 (%4).").arg(where).arg(one.page).arg(one.title, one.holds)
-                : QStringLiteral("%1: %2 (%3).").arg(where, one.title, one.holds));
+        add(one.page > 0 ? tr("%1: page %2, %3 (%4).").arg(where).arg(one.page).arg(one.title, one.holds)
+                         : QStringLiteral("%1: %2 (%3).").arg(where, one.title, one.holds));
     }
     if (options.behind.empty())
         add(tr("None printed with this one; there are checklist, parts and estimate, and assumptions."));

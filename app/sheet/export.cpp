@@ -201,10 +201,12 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
     // How much goes on the sheets behind depends a little on the words and numbers that refer to them.
     constexpr int tries = 4;
     LaidSheets laid;
+    options.laid.reset();
     options.notes_sheets = 0;
+    KnownWidth known;
     for (int i = 0; i < tries; ++i) {
         options = listing(std::move(options), behind);
-        laid.sheets = layOut(sketch, analysis, options);
+        laid.sheets = layOut(sketch, analysis, options, known);
         const int taken = static_cast<int>(laid.sheets.size()) - 1;
         if (taken == options.notes_sheets)
             break;

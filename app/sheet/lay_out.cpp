@@ -21,6 +21,8 @@ struct Job {
     const Sketch& sketch;
     const Analysis& analysis;
     const Options& options;
+    KnownWidth& known;
+    double largest_mm = normal_mm; ///< of the notes' lettering
 };
 
 std::vector<std::size_t> allOf(const std::vector<Inset>& insets)
@@ -87,6 +89,9 @@ Beside chosenBeside(const Job& job, const Drawn& drawn, Beside least)
         return planWith(job.sketch, job.options, drawn, beside);
     };
     const Plan first = planFor(least);
+    const auto kept = std::make_pair(first.denominator, job.largest_mm);
+    if (const auto found = job.known.find(kept); found != job.known.end())
+        return found->second;
     std::vector<Beside> ways = {least};
     constexpr double widest_share = 0.6;
     constexpr double step_mm = 12;
@@ -110,13 +115,15 @@ Beside chosenBeside(const Job& job, const Drawn& drawn, Beside least)
                     .empty();
     };
     for (const double lettering_mm : {normal_mm, small_mm}) {
+        if (lettering_mm > job.largest_mm)
+            continue;
         // Where even the widest are too small, no other needs to be tried: text takes time to set.
         const std::size_t widest = ways.size() - std::min<std::size_t>(ways.size(), 2);
         const auto goes_in = [&](const Beside& way) { return fits(way, lettering_mm); };
         if (std::any_of(ways.begin() + std::ptrdiff_t(widest), ways.end(), goes_in))
-            return *std::find_if(ways.begin(), ways.end(), goes_in);
+            return job.known[kept] = *std::find_if(ways.begin(), ways.end(), goes_in);
     }
-    return ways.back();
+    return job.known[kept] = ways.back();
 }
 
 /// What is left over may go under the notes.
@@ -140,13 +147,13 @@ First finished(const Job& job, LaidSheet sheet, std::vector<std::size_t> waiting
     sheet.columns = {sheet.plan.notes, sheet.plan.columns};
     Notes notes =
         notesIn(sheet.columns, sectionsOf(job.sketch, job.analysis, job.options, sheet.plan.end_left_out),
-                job.options);
+                job.options, job.largest_mm);
     std::vector<Section> cut = cutShort(notes);
     setNotes(sheet, std::move(notes), waiting, job.options);
     return {std::move(sheet), std::move(cut), std::move(waiting)};
 }
 
-First besideViews(const Job& job, const Drawn& drawn, const Beside& least)
+First besideAt(const Job& job, const Drawn& drawn, const Beside& least)
 {
     const Beside beside = chosenBeside(job, drawn, least);
     LaidSheet sheet;
@@ -161,6 +168,29 @@ First besideViews(const Job& job, const Drawn& drawn, const Beside& least)
         sheet.insets.push_back(one);
     waiting = without(waiting, under.placed);
     return finished(job, std::move(sheet), std::move(waiting));
+}
+
+/// Smaller notes, and then a smaller drawing, where all the insets come in by that.
+First besideViews(const Job& job, const Drawn& drawn, const Beside& least)
+{
+    First first = besideAt(job, drawn, least);
+    if (first.waiting.empty() || first.sheet.plan.lettering_mm <= small_mm)
+        return first;
+    constexpr int smallest = 20; // own choice, as where there is an end view
+    Options smaller = job.options;
+    smaller.scale = smallest;
+    const bool can_shrink = !job.options.scale && first.sheet.plan.denominator < smallest;
+    const std::array<const Options*, 2> ways{&job.options, can_shrink ? &smaller : nullptr};
+    for (const Options* options : ways)
+        for (const double lettering_mm : {normal_mm, small_mm}) {
+            if (!options || (options == &job.options && lettering_mm == normal_mm))
+                continue;
+            First other =
+                besideAt({job.sketch, job.analysis, *options, job.known, lettering_mm}, drawn, least);
+            if (other.waiting.empty() && other.cut.empty())
+                return other;
+        }
+    return first;
 }
 
 /// One way to share the height of an upright page.
@@ -298,7 +328,14 @@ std::vector<LaidSheet> behindDrawing(const std::vector<Section>& cut, std::vecto
 
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
-    const Job job{sketch, analysis, options};
+    KnownWidth known;
+    return layOut(sketch, analysis, options, known);
+}
+
+std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options,
+                              KnownWidth& known)
+{
+    const Job job{sketch, analysis, options, known};
     const Drawn drawn = drawnOf(sketch, analysis, options);
     const std::optional<Beside> least = leastBeside(options);
     First first = least ? besideViews(job, drawn, *least) : underViews(job, drawn);

@@ -4,6 +4,8 @@
 #include "app/sheet/place_insets.h"
 #include "app/sheet/plan.h"
 
+#include <map>
+#include <utility>
 #include <vector>
 
 /// Page 1: the drawing, with all its notes and insets, on as many sheets as they take.
@@ -21,6 +23,12 @@ struct LaidSheet {
 /// The drawing first. What has no room on it stands on sheets behind it, as many as that takes; the words
 /// that refer to them take their number from options.notes_sheets.
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// How broad notes beside the views are, by the drawing's scale and their largest lettering: found once, for
+/// words that differ a little.
+using KnownWidth = std::map<std::pair<int, double>, Beside>;
+std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options,
+                              KnownWidth& known);
 
 /// One of them. \param number  1: the drawing's
 void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,

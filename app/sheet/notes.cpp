@@ -62,21 +62,23 @@ std::vector<std::size_t> wholeOf(const std::vector<Section>& sections)
     return shown;
 }
 
-Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options)
+Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options,
+              double largest_mm)
 {
     Notes notes;
     notes.sections = std::move(sections);
     notes.shown = wholeOf(notes.sections);
     for (const double lettering_mm : {normal_mm, small_mm}) {
+        if (lettering_mm > largest_mm)
+            continue;
+        const SetText set(notes.sections, columns.width_mm(), lettering_mm);
         notes.lettering_mm = lettering_mm;
-        notes.blocks =
-            SetText(notes.sections, columns.width_mm(), lettering_mm).laid(columns, notes.shown, options);
-        if (!notes.blocks.empty())
-            return notes;
-    }
-    const SetText set(notes.sections, columns.width_mm(), small_mm);
-    while (notes.blocks.empty() && shorten(notes.sections, notes.shown))
         notes.blocks = set.laid(columns, notes.shown, options);
+        while (lettering_mm == small_mm && notes.blocks.empty() && shorten(notes.sections, notes.shown))
+            notes.blocks = set.laid(columns, notes.shown, options);
+        if (!notes.blocks.empty())
+            break;
+    }
     return notes;
 }
 

@@ -22,7 +22,8 @@ std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, 
 std::vector<std::size_t> wholeOf(const std::vector<Section>& sections);
 
 /// In the larger lettering where all goes in, else in the smaller; cut short where that is too much as well.
-Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options);
+Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options,
+              double largest_mm = normal_mm);
 
 /// The sections that are cut short there, whole: nobody has to put two halves together.
 std::vector<Section> cutShort(const Notes& notes);

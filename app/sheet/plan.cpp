@@ -2,6 +2,7 @@
 
 #include "app/drawing/text.h"
 #include "app/sheet/end_view.h"
+#include "app/sheet/lay_out.h"
 
 #include <QPageSize>
 
@@ -237,6 +238,8 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
 
 int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
+    if (options.laid)
+        return options.laid->sheets.front().plan.denominator;
     // Wider notes take no more of it (chosenBeside).
     return planWith(sketch, options, drawnOf(sketch, analysis, options), leastBeside(options)).denominator;
 }

@@ -153,9 +153,8 @@ First finished(const Job& job, LaidSheet sheet, std::vector<std::size_t> waiting
     return {std::move(sheet), std::move(cut), std::move(waiting)};
 }
 
-First besideAt(const Job& job, const Drawn& drawn, const Beside& least)
+First besideAt(const Job& job, const Drawn& drawn, const Beside& beside)
 {
-    const Beside beside = chosenBeside(job, drawn, least);
     LaidSheet sheet;
     constexpr double some_mm = 1; // to know how broad it is
     sheet.plan = planWith(job.sketch, job.options, drawn, beside, {some_mm, std::nullopt});
@@ -170,10 +169,24 @@ First besideAt(const Job& job, const Drawn& drawn, const Beside& least)
     return finished(job, std::move(sheet), std::move(waiting));
 }
 
+/// As usual; with room for insets beside the notes; or nothing where the views would be smaller by that.
+std::optional<First> besideWith(const Job& job, const Drawn& drawn, const Beside& least, double more_mm)
+{
+    Beside beside = chosenBeside(job, drawn, least);
+    if (more_mm > 0) {
+        const Plan plan = planWith(job.sketch, job.options, drawn, beside);
+        beside = {beside.width_mm + more_mm, 2};
+        const Plan wider = planWith(job.sketch, job.options, drawn, beside);
+        if (wider.denominator != plan.denominator || wider.end_left_out != plan.end_left_out)
+            return std::nullopt;
+    }
+    return besideAt(job, drawn, beside);
+}
+
 /// Smaller notes, and then a smaller drawing, where all the insets come in by that.
 First besideViews(const Job& job, const Drawn& drawn, const Beside& least)
 {
-    First first = besideAt(job, drawn, least);
+    First first = *besideWith(job, drawn, least, 0);
     if (first.waiting.empty() || first.sheet.plan.lettering_mm <= small_mm)
         return first;
     constexpr int smallest = 20; // own choice, as where there is an end view
@@ -181,14 +194,16 @@ First besideViews(const Job& job, const Drawn& drawn, const Beside& least)
     smaller.scale = smallest;
     const bool can_shrink = !job.options.scale && first.sheet.plan.denominator < smallest;
     const std::array<const Options*, 2> ways{&job.options, can_shrink ? &smaller : nullptr};
+    constexpr std::array<std::pair<double, double>, 5> tries{
+        {{normal_mm, 0}, {normal_mm, 24}, {small_mm, 0}, {small_mm, 36}, {small_mm, 60}}};
     for (const Options* options : ways)
-        for (const double lettering_mm : {normal_mm, small_mm}) {
-            if (!options || (options == &job.options && lettering_mm == normal_mm))
+        for (const auto& [lettering_mm, more_mm] : tries) {
+            if (!options || (options == &job.options && lettering_mm == normal_mm && more_mm == 0))
                 continue;
-            First other =
-                besideAt({job.sketch, job.analysis, *options, job.known, lettering_mm}, drawn, least);
-            if (other.waiting.empty() && other.cut.empty())
-                return other;
+            std::optional<First> other = besideWith(
+                {job.sketch, job.analysis, *options, job.known, lettering_mm}, drawn, least, more_mm);
+            if (other && other->waiting.empty() && other->cut.empty())
+                return std::move(*other);
         }
     return first;
 }
@@ -295,10 +310,7 @@ std::vector<LaidSheet> sheetsOfNotes(const std::vector<Section>& cut, const Opti
 void force(LaidSheet& sheet, std::vector<std::size_t>& waiting, const std::vector<Inset>& insets,
            double lettering_mm)
 {
-    std::vector<Inset> alone = insets;
-    for (std::size_t i = 0; i < alone.size(); ++i)
-        alone[i].group = -1 - static_cast<int>(i);
-    fill(sheet, waiting, alone, sheet.plan.notes, lettering_mm);
+    fill(sheet, waiting, insets, sheet.plan.notes, lettering_mm);
     if (!sheet.insets.empty())
         return;
     sheet.insets.push_back({waiting.front(), sheet.plan.notes.adjusted(3, 3, -3, -3), lettering_mm});
@@ -308,17 +320,21 @@ void force(LaidSheet& sheet, std::vector<std::size_t>& waiting, const std::vecto
 std::vector<LaidSheet> behindDrawing(const std::vector<Section>& cut, std::vector<std::size_t> waiting,
                                      const Options& options, double lettering_mm)
 {
+    // Behind the drawing hoses may stand on different sheets.
+    std::vector<Inset> insets = options.insets;
+    for (std::size_t i = 0; i < insets.size(); ++i)
+        insets[i].group = static_cast<int>(i);
     std::vector<LaidSheet> sheets = sheetsOfNotes(cut, options);
     if (!sheets.empty()) {
         LaidSheet& last = sheets.back();
         for (const QRectF& free : freeIn(last.columns, last.notes, last.notes.back().page, last.lettering_mm))
-            fill(last, waiting, options.insets, free, lettering_mm);
+            fill(last, waiting, insets, free, lettering_mm);
     }
     while (!waiting.empty() && sheets.size() < most_notes_sheets) {
         LaidSheet sheet = emptySheet(options);
-        fill(sheet, waiting, options.insets, sheet.plan.notes, lettering_mm, PackWish::broad);
+        fill(sheet, waiting, insets, sheet.plan.notes, lettering_mm, PackWish::broad);
         if (sheet.insets.empty())
-            force(sheet, waiting, options.insets, lettering_mm);
+            force(sheet, waiting, insets, lettering_mm);
         sheets.push_back(std::move(sheet));
     }
     return sheets;

@@ -116,28 +116,24 @@ void paintEnds(QPainter& painter, const EndsTable& table, const QRectF& box, dou
     }
 }
 
-/// What stands on the tag.
-struct TagWords {
-    QString unit;
+constexpr double tag_over_and_under_mm = 4;
+constexpr double widest_tag_mm = 110;
 
-    static constexpr double beside_mm = 20; ///< the hole and air
-    static constexpr double over_and_under_mm = 4;
-    static constexpr double widest_mm = 110;
-
-    SetLines set(double width_mm) const
-    {
-        SetLines lines(width_mm - beside_mm);
-        lines.add(tr("Valves open before turning on"), title_mm, Weight::strong);
-        lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."),
-                  body_mm, Weight::regular);
-        lines.add(unit, body_mm, Weight::strong);
-        return lines;
-    }
-};
+/// What stands on the tag, beside its hole.
+SetLines wordsOfTag(const QString& unit, double width_mm)
+{
+    constexpr double beside_mm = 20;
+    SetLines lines(width_mm - beside_mm);
+    lines.add(tr("Valves open before turning on"), title_mm, Weight::strong);
+    lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."), body_mm,
+              Weight::regular);
+    lines.add(unit, body_mm, Weight::strong);
+    return lines;
+}
 
 } // namespace
 
-sheet::Inset insetToSign(const Job& job)
+Inset insetToSign(const Job& job)
 {
     const SheetDetails& sheet = job.sketch.sheet;
     const auto changes = std::make_shared<const BlankTable>(
@@ -147,7 +143,7 @@ sheet::Inset insetToSign(const Job& job)
                     words(sheet.date_of_issue)}});
     const auto hands = std::make_shared<const BlankTable>(BlankTable{
         {tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")}, {0.31, 0.32, 0.37}, {}});
-    sheet::Inset inset;
+    Inset inset;
     inset.needed = true;
     inset.least_width_mm = 68;
     inset.height_mm = [changes](double width, double) {
@@ -164,14 +160,14 @@ sheet::Inset insetToSign(const Job& job)
     return inset;
 }
 
-sheet::Inset insetOfEnds(const Job& job)
+Inset insetOfEnds(const Job& job)
 {
     EndsTable all;
     all.rows = {{tr("Where"), tr("Thread"), tr("Screwed in"), tr("Hose end"), tr("Sealant")}};
     for (const QStringList& row : rowsOfEnds(job))
         all.rows.push_back(row);
     const auto table = std::make_shared<const EndsTable>(std::move(all));
-    sheet::Inset inset;
+    Inset inset;
     inset.heading = tr("Ports and hose ends");
     inset.least_width_mm = 74;
     inset.height_mm = [table](double width, double lettering) {
@@ -186,24 +182,24 @@ sheet::Inset insetOfEnds(const Job& job)
     return inset;
 }
 
-sheet::Inset insetTag(const Job& job)
+Inset insetTag(const Job& job)
 {
     const SheetDetails& sheet = job.sketch.sheet;
-    const TagWords said{words(sheet.vehicle.empty() ? sheet.title : sheet.vehicle)};
-    sheet::Inset inset;
+    const QString unit = words(sheet.vehicle.empty() ? sheet.title : sheet.vehicle);
+    Inset inset;
     inset.heading = tr("Tag to cut out and tie to the switch");
     inset.least_width_mm = 56;
-    inset.height_mm = [said](double width, double) {
-        return said.set(std::min(width, TagWords::widest_mm)).height_mm() + 2 * TagWords::over_and_under_mm;
+    inset.height_mm = [unit](double width, double) {
+        return wordsOfTag(unit, std::min(width, widest_tag_mm)).height_mm() + 2 * tag_over_and_under_mm;
     };
-    inset.paint = [said](QPainter& painter, const QRectF& box, double) {
-        const QRectF tag(box.topLeft(), QSizeF(std::min(box.width(), TagWords::widest_mm), box.height()));
+    inset.paint = [unit](QPainter& painter, const QRectF& box, double) {
+        const QRectF tag(box.topLeft(), QSizeF(std::min(box.width(), widest_tag_mm), box.height()));
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(drawing::Palette::paper().ink, drawing::medium_mm, Qt::DashLine));
         painter.drawRect(tag);
         painter.setPen(penOf(drawing::edge_mm));
         painter.drawEllipse(QPointF(tag.left() + 8, tag.center().y()), 4, 4);
-        said.set(tag.width()).paint(painter, tag.topLeft() + QPointF(16, TagWords::over_and_under_mm));
+        wordsOfTag(unit, tag.width()).paint(painter, tag.topLeft() + QPointF(16, tag_over_and_under_mm));
     };
     return inset;
 }

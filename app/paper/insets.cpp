@@ -93,10 +93,10 @@ void paintFlat(QPainter& painter, const FlatHose& hose, const QRectF& box, doubl
     paintStrip(painter, hose.strip, labelsUnder(hose.strip, ink.left, ink.width, small_mm), ink);
 }
 
-sheet::Inset insetOfHose(FlatHose of)
+Inset insetOfHose(FlatHose of)
 {
     constexpr double per_label_mm = 1.81 * small_mm;
-    sheet::Inset inset;
+    Inset inset;
     inset.group = hoses_group;
     inset.least_width_mm = std::max(68.0, per_label_mm * double(of.strip.marks.size()) + 2 * letters_mm);
     const auto hose = std::make_shared<const FlatHose>(std::move(of));
@@ -121,14 +121,14 @@ std::function<double(double, double)> remembered(std::function<double(double, do
 
 } // namespace
 
-sheet::Inset insetOfRuns(const Job& job, const Layout& layout)
+Inset insetOfRuns(const Job& job, const Layout& layout)
 {
     auto runs = std::make_shared<std::vector<Run>>();
     for (const ResolvedHose& hose : layout.hoses)
         runs->push_back({inWords(nameOfHose(*hose->hose)), stripOf(hose, layout.plumb, job.units)});
     constexpr double each_mm = 24;
     constexpr double height = 22;
-    sheet::Inset inset;
+    Inset inset;
     inset.heading = tr("Run profile: height over the datum");
     inset.needed = true;
     inset.least_width_mm = std::max(58.0, each_mm * double(runs->size()));
@@ -139,10 +139,10 @@ sheet::Inset insetOfRuns(const Job& job, const Layout& layout)
     return inset;
 }
 
-std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout)
+std::vector<Inset> insetsOfHoses(const Job& job, const Layout& layout)
 {
     const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
-    sheet::Inset legend = insetOfLines(
+    Inset legend = insetOfLines(
         tr("Hoses laid flat"),
         {tr("Distances are from the cut end at A, in %1; R is the radius of a bend's middle; over a straight "
             "its slope from A to B. In the run profile the line is the top of the bore, the dashes its "
@@ -150,7 +150,7 @@ std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout)
             "[3] is item 3 of the parts list. Measure on the vehicle before you cut.")
              .arg(unit)});
     legend.group = hoses_group;
-    std::vector<sheet::Inset> insets = {legend};
+    std::vector<Inset> insets = {legend};
     for (const ResolvedHose& hose : layout.hoses) {
         HoseStrip strip = stripOf(hose, layout.plumb, job.units);
         HoseWords said = wordsOf(job, hose, strip);
@@ -159,7 +159,7 @@ std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout)
     return insets;
 }
 
-sheet::Inset insetOfHeaters(const Job& job, const Layout& layout)
+Inset insetOfHeaters(const Job& job, const Layout& layout)
 {
     QStringList said;
     const std::size_t count = std::min(job.sketch.heaters.size(), layout.heaters.size());
@@ -170,16 +170,16 @@ sheet::Inset insetOfHeaters(const Job& job, const Layout& layout)
     return insetOfLines(tr("Hang the heater"), said + missingOfLoad(job));
 }
 
-std::vector<sheet::Inset> insetsOf(const Sketch& sketch, const Layout& layout)
+std::vector<Inset> insetsOf(const Sketch& sketch, const Layout& layout)
 {
     if (sketch.hoses.empty() && sketch.heaters.empty())
         return {};
     Job job{sketch, quoteOf(sketch), {}, unitsOf(sketch), Kind::fitting};
     job.work.parts = partsOf(sketch, layout);
-    std::vector<sheet::Inset> insets = {insetToSign(job)};
+    std::vector<Inset> insets = {insetToSign(job)};
     if (!layout.hoses.empty()) {
         insets.push_back(insetOfRuns(job, layout));
-        for (sheet::Inset& one : insetsOfHoses(job, layout))
+        for (Inset& one : insetsOfHoses(job, layout))
             insets.push_back(std::move(one));
         insets.push_back(insetOfEnds(job));
     }
@@ -187,7 +187,7 @@ std::vector<sheet::Inset> insetsOf(const Sketch& sketch, const Layout& layout)
         insets.push_back(insetOfHeaters(job, layout));
         insets.push_back(insetTag(job));
     }
-    for (sheet::Inset& one : insets)
+    for (Inset& one : insets)
         one.height_mm = remembered(std::move(one.height_mm));
     for (std::size_t i = 0; i < insets.size(); ++i)
         if (insets[i].group != hoses_group)

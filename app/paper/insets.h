@@ -9,17 +9,19 @@
 /// hang the heater and sign.
 namespace siphonwright::paper {
 
+using sheet::Inset;
+
 /// In order of need: revisions and sign-off, run profile, hoses laid flat, ports and threads, how the heater
 /// hangs, the tag. They keep what they need of the sketch.
-std::vector<sheet::Inset> insetsOf(const Sketch& sketch, const Layout& layout);
+std::vector<Inset> insetsOf(const Sketch& sketch, const Layout& layout);
 
 // One kind each.
-sheet::Inset insetToSign(const Job& job);
-sheet::Inset insetOfRuns(const Job& job, const Layout& layout);
+Inset insetToSign(const Job& job);
+Inset insetOfRuns(const Job& job, const Layout& layout);
 /// How to read them first, then each hose.
-std::vector<sheet::Inset> insetsOfHoses(const Job& job, const Layout& layout);
-sheet::Inset insetOfEnds(const Job& job);
-sheet::Inset insetOfHeaters(const Job& job, const Layout& layout);
-sheet::Inset insetTag(const Job& job);
+std::vector<Inset> insetsOfHoses(const Job& job, const Layout& layout);
+Inset insetOfEnds(const Job& job);
+Inset insetOfHeaters(const Job& job, const Layout& layout);
+Inset insetTag(const Job& job);
 
 } // namespace siphonwright::paper

@@ -31,9 +31,9 @@ void SetLines::paint(QPainter& painter, QPointF corner) const
                                    drawing::Palette::paper().ink, line.lettering_mm, line.weight);
 }
 
-sheet::Inset insetOfLines(const QString& heading, const QStringList& paragraphs)
+Inset insetOfLines(const QString& heading, const QStringList& paragraphs)
 {
-    sheet::Inset inset;
+    Inset inset;
     inset.heading = heading;
     inset.least_width_mm = 50;
     inset.height_mm = [paragraphs](double width, double lettering) {

@@ -11,6 +11,8 @@
 
 namespace siphonwright::paper {
 
+using sheet::Inset;
+
 /// Paragraphs broken for one width, under each other.
 class SetLines {
 public:
@@ -33,6 +35,6 @@ private:
 };
 
 /// Paragraphs as an inset.
-sheet::Inset insetOfLines(const QString& heading, const QStringList& paragraphs);
+Inset insetOfLines(const QString& heading, const QStringList& paragraphs);
 
 } // namespace siphonwright::paper

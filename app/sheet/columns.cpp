@@ -30,6 +30,11 @@ QString moreWords(std::size_t left_out, const Options& options)
     return tr("and %1 more on %2").arg(left_out).arg(sheetsBehind(options));
 }
 
+QString elsewhereWords(const QStringList& sections, const Options& options)
+{
+    return tr("On %1: %2.").arg(sheetsBehind(options), sections.join(QStringLiteral("; ")));
+}
+
 Block headingOf(const Section& section, double width_mm, double lettering_mm)
 {
     return {drawing::wrapped(section.heading, width_mm, lettering_mm, Weight::strong), Weight::strong,
@@ -150,11 +155,8 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
                  Weight::strong, std::nullopt, 0, 0.3 * lettering_mm_, 0, false, true});
     }
     if (!elsewhere.isEmpty())
-        blocks.push_back(
-            {drawing::wrapped(
-                 tr("On %1: %2.").arg(sheetsBehind(options), elsewhere.join(QStringLiteral("; "))), width_mm_,
-                 lettering_mm_),
-             Weight::regular, std::nullopt, 0, 1.1 * lettering_mm_});
+        blocks.push_back({drawing::wrapped(elsewhereWords(elsewhere, options), width_mm_, lettering_mm_),
+                          Weight::regular, std::nullopt, 0, 1.1 * lettering_mm_});
     return flow(blocks, columns, lettering_mm_) ? blocks : std::vector<Block>{};
 }
 

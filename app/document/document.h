@@ -11,6 +11,7 @@
 #include <QByteArray>
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QUndoStack>
 
 #include <cstddef>
@@ -28,6 +29,13 @@ namespace siphonwright {
 /// Memory that undo and redo may take, as the steps count it: over a million small edits. A step that holds a
 /// photograph takes as much as that does.
 constexpr std::size_t undo_ceiling_bytes = std::size_t{512} << 20;
+
+/// A file as it was read.
+struct SketchFile {
+    Sketch sketch;
+    FileMark mark;
+};
+using FileRead = std::variant<SketchFile, QStringList>;
 
 /// The open sketch, its analysis, its undo stack and its file: the only place where they change.
 ///
@@ -78,6 +86,10 @@ public:
     void reset(Sketch sketch);
     /// Read a file. On problems the open drawing stays as it was and the sentences come back.
     QStringList open(const QString& path);
+    /// open() in two parts, of which the first may take long and touches no document. \return the sentences
+    /// of what is wrong, or what take() puts on the table
+    static FileRead read(const QString& path, const Disk& disk = Disk::real());
+    void take(SketchFile file);
     /// Write to a path, atomically and durably (replaceFile()), and make it the document's file. On failure
     /// the document stays unsaved and its file is what it was.
     std::optional<WriteFailure> write(const QString& path, Theirs theirs = Theirs::in_the_way);
@@ -101,6 +113,7 @@ public:
     const QByteArray& fileFingerprint() const { return file_.fingerprint; }
     /// Writes go through another disk from now on, which must live as long as this: for tests.
     void setDisk(const Disk& disk) { disk_ = &disk; }
+    const Disk& disk() const { return *disk_; }
 
 Q_SIGNALS:
     void changed();       ///< sketch and analysis have new values

@@ -31,26 +31,40 @@ void Document::reset(Sketch sketch)
 
 QStringList Document::open(const QString& path)
 {
+    FileRead found = read(path, *disk_);
+    if (const auto* problems = std::get_if<QStringList>(&found))
+        return *problems;
+    take(std::move(std::get<SketchFile>(found)));
+    return {};
+}
+
+FileRead Document::read(const QString& path, const Disk& disk)
+{
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return {tr("%1 cannot be opened: %2.").arg(path, file.errorString())};
+        return QStringList(tr("%1 cannot be opened: %2.").arg(path, file.errorString()));
     // One byte over the limit is enough to know; the rest of a huge file need not be read.
     const QByteArray bytes = file.read(static_cast<qint64>(largest_file_bytes) + 1);
     if (file.error() != QFileDevice::NoError)
-        return {tr("%1 cannot be read: %2.").arg(path, file.errorString())};
+        return QStringList(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
     if (static_cast<std::size_t>(bytes.size()) > largest_file_bytes)
-        return {
-            tr("%1 is larger than %2 MB and cannot be a sketch.").arg(path).arg(largest_file_bytes >> 20)};
-    const auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+        return QStringList(
+            tr("%1 is larger than %2 MB and cannot be a sketch.").arg(path).arg(largest_file_bytes >> 20));
+    auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (const auto* problems = std::get_if<Problems>(&read))
         return sentences(*problems);
     const QFileInfo info(path);
-    file_ = {info.absoluteFilePath(), fingerprintOf(bytes), disk_->device(info.absolutePath())};
+    return SketchFile{std::move(std::get<Sketch>(read)),
+                      {info.absoluteFilePath(), fingerprintOf(bytes), disk.device(info.absolutePath())}};
+}
+
+void Document::take(SketchFile file)
+{
+    file_ = std::move(file.mark);
     undo_stack_.clear();
     forget();
-    setSketch(std::get<Sketch>(read));
+    setSketch(file.sketch);
     Q_EMIT fileChanged();
-    return {};
 }
 
 std::variant<SaveJob, WriteFailure> Document::beginSave(const QString& path, Theirs theirs) const

@@ -19,6 +19,9 @@ namespace {
 
 const QLatin1String head_key("siphonwright_recovery");
 
+/// A path and a fingerprint; what is longer is not of this program.
+constexpr qint64 most_of_first_line = 100'000;
+
 QString without(const QString& file, const char* ending)
 {
     return file.chopped(QLatin1String(ending).size());
@@ -64,7 +67,7 @@ QList<RecoveryEntry> recoverable(const QString& folder)
         QFile file(info.absoluteFilePath());
         if (!file.open(QIODevice::ReadOnly))
             continue;
-        const QJsonObject head = QJsonDocument::fromJson(file.readLine()).object();
+        const QJsonObject head = QJsonDocument::fromJson(file.readLine(most_of_first_line)).object();
         RecoveryEntry entry;
         entry.file = info.absoluteFilePath();
         entry.original = head.value(QStringLiteral("original")).toString();
@@ -89,8 +92,9 @@ std::optional<Sketch> readRecovery(const RecoveryEntry& entry)
     QFile file(entry.file);
     if (!file.open(QIODevice::ReadOnly))
         return std::nullopt;
-    file.readLine();
-    const QByteArray bytes = file.readAll();
+    file.readLine(most_of_first_line);
+    // One byte more than a sketch may have is refused by its reader; the rest need not be read.
+    const QByteArray bytes = file.read(static_cast<qint64>(largest_file_bytes) + 1);
     auto read = readSketch(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (auto* sketch = std::get_if<Sketch>(&read))
         return std::move(*sketch);

@@ -45,6 +45,12 @@ PaperWindow::PaperWindow(Document& document, Selection& selection, QWidget* pare
     });
 }
 
+PaperWindow::~PaperWindow()
+{
+    // A cell that is typed in is written down when it goes, which is after this window's own part has gone.
+    disconnect(&document_, nullptr, this, nullptr);
+}
+
 void PaperWindow::layButtons(QVBoxLayout& column)
 {
     document_kind_->setObjectName(QStringLiteral("paper-document"));

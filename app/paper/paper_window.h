@@ -21,6 +21,7 @@ class PaperWindow : public QWidget {
     Q_OBJECT
 public:
     PaperWindow(Document& document, Selection& selection, QWidget* parent = nullptr);
+    ~PaperWindow() override;
 
     enum class Tab { parts, prices, work, estimate };
     void turnTo(Tab tab);

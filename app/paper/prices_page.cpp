@@ -1,6 +1,7 @@
 #include "app/paper/prices_page.h"
 
 #include "app/paper/edit_table.h"
+#include "app/window/file_dialog.h"
 #include "app/window/settings.h"
 
 #include "core/paperwork/money.h"
@@ -167,8 +168,7 @@ QString PricesPage::writeWanted(const QString& path) const
 
 void PricesPage::chooseList()
 {
-    auto* dialog = new QFileDialog(this, tr("Load a price list"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(this, tr("Load a price list"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     dialog->setNameFilter(tr("Price lists (*.csv)"));
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) { tell(load(path)); });
@@ -177,8 +177,7 @@ void PricesPage::chooseList()
 
 void PricesPage::chooseWanted()
 {
-    auto* dialog = new QFileDialog(this, tr("Write what is not priced"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(this, tr("Write what is not priced"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));
     dialog->setDefaultSuffix(QStringLiteral("csv"));

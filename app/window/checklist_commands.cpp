@@ -2,6 +2,7 @@
 
 #include "app/commissioning/page.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/settings.h"
 
 #include <QFileDialog>
@@ -47,8 +48,7 @@ void ChecklistCommands::print()
 
 void ChecklistCommands::exportPages()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Save the checklist"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Save the checklist"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)")});
     dialog->setDefaultSuffix(QStringLiteral("pdf"));

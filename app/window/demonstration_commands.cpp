@@ -4,6 +4,7 @@
 #include "app/demonstration/votes.h"
 #include "app/window/actions.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/settings.h"
 
 #include <QDockWidget>
@@ -90,9 +91,8 @@ void DemonstrationCommands::connectActions()
             closeBeside();
             return;
         }
-        auto* dialog = new QFileDialog(&window_, tr("Show a second drawing beside"), settings::folder.get(),
-                                       tr("Sketches (*.siphon)"));
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        QFileDialog* dialog = newFileDialog(&window_, tr("Show a second drawing beside"));
+        dialog->setNameFilter(tr("Sketches (*.siphon)"));
         connect(dialog, &QFileDialog::fileSelected, this, &DemonstrationCommands::openBeside);
         dialog->open();
     });
@@ -104,8 +104,7 @@ void DemonstrationCommands::connectActions()
         askForFile(tr("Export the handout"), {tr("PDF (*.pdf)")}, &DemonstrationCommands::exportHandoutTo);
     });
     on("demo-sequence", [this] {
-        auto* dialog = new QFileDialog(&window_, tr("Folder for the pictures"), settings::folder.get());
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        QFileDialog* dialog = newFileDialog(&window_, tr("Folder for the pictures"));
         dialog->setFileMode(QFileDialog::Directory);
         connect(dialog, &QFileDialog::fileSelected, this, &DemonstrationCommands::exportSequenceTo);
         dialog->open();
@@ -250,8 +249,7 @@ void DemonstrationCommands::tell(const QString& sentence, const QStringList& pro
 void DemonstrationCommands::askForFile(const QString& title, const QStringList& filters,
                                        void (DemonstrationCommands::*then)(const QString&))
 {
-    auto* dialog = new QFileDialog(&window_, title, settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, title);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters(filters);
     const auto suffixOf = [](const QString& filter) {

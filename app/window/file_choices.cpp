@@ -2,7 +2,7 @@
 #include "app/window/file_commands.h"
 #include "app/window/plain_box.h"
 #include "app/window/settings.h"
-#include "app/window/slow_save.h"
+#include "app/window/slow_call.h"
 
 #include <QFileInfo>
 #include <QGridLayout>
@@ -32,33 +32,56 @@ QMessageBox* boxFor(QWidget& window, const QString& sentence, const QString& mor
     return box;
 }
 
+QString nameOf(const QString& path)
+{
+    return QFileInfo(path).fileName();
+}
+
+struct InAnotherWindow {
+    QString holder;
+};
+using Found = std::variant<InAnotherWindow, FileRead>;
+
 } // namespace
 
 void FileCommands::open(const QString& path)
 {
     whenSafe([this, path] {
-        const QString absolute = QFileInfo(path).absoluteFilePath();
-        if (absolute != document_.path()) {
+        LongCall<Found> call([path, own = document_.path(), disk = &document_.disk()]() -> Found {
+            const QString absolute = QFileInfo(path).absoluteFilePath();
             OpenLock asked;
-            if (asked.take(absolute) == OpenLock::Taken::by_another) {
-                askAboutAnotherWindow(path, asked.holder());
-                return;
-            }
-        }
-        openHere(path);
+            if (absolute != own && asked.take(absolute) == OpenLock::Taken::by_another)
+                return InAnotherWindow{asked.holder()};
+            return Document::read(path, *disk);
+        });
+        const SlowCall slow(SlowCall::What::opening, nameOf(path), patience_);
+        if (slow.wait(call, window_) != SlowCall::End::done)
+            return;
+        Found found = call.take();
+        if (const auto* another = std::get_if<InAnotherWindow>(&found))
+            askAboutAnotherWindow(path, another->holder);
+        else
+            putOnTable(path, std::move(std::get<FileRead>(found)));
     });
 }
 
 void FileCommands::openHere(const QString& path)
 {
-    const QStringList problems = document_.open(path);
-    if (!problems.isEmpty()) {
-        tell(tr("%1 could not be opened. The drawing on the table is as it was.")
-                 .arg(QFileInfo(path).fileName()),
-             problems);
+    LongCall<FileRead> call([path, disk = &document_.disk()] { return Document::read(path, *disk); });
+    const SlowCall slow(SlowCall::What::opening, nameOf(path), patience_);
+    if (slow.wait(call, window_) == SlowCall::End::done)
+        putOnTable(path, call.take());
+}
+
+void FileCommands::putOnTable(const QString& path, FileRead read)
+{
+    if (const auto* problems = std::get_if<QStringList>(&read)) {
+        tell(tr("%1 could not be opened. The drawing on the table is as it was.").arg(nameOf(path)),
+             *problems);
         return;
     }
-    settings::folder.set(QFileInfo(path).absolutePath());
+    document_.take(std::move(std::get<SketchFile>(read)));
+    settings::folder.set(QFileInfo(document_.path()).absolutePath());
     rememberFile(document_.path());
     Q_EMIT opened();
 }
@@ -93,10 +116,11 @@ void FileCommands::write(const QString& path, Theirs theirs, const std::function
     const auto& job = std::get<SaveJob>(begun);
     std::stop_source stop;
     LongCall<SaveOutcome> save([job, token = stop.get_token()] { return carryOut(job, token); });
-    const auto end = SlowSave(save, QFileInfo(path).fileName(), save_patience_).wait(window_);
-    if (end != SlowSave::End::done) {
+    const SlowCall slow(SlowCall::What::saving, nameOf(path), patience_);
+    const auto end = slow.wait(save, window_);
+    if (end != SlowCall::End::done) {
         stop.request_stop();
-        if (end == SlowSave::End::elsewhere)
+        if (end == SlowCall::End::elsewhere)
             saveElsewhere(then);
         return;
     }

@@ -1,5 +1,6 @@
 #include "app/window/file_commands.h"
 
+#include "app/window/file_dialog.h"
 #include "app/window/plain_box.h"
 #include "app/window/settings.h"
 #include "app/window/title_fields.h"
@@ -109,8 +110,8 @@ void FileCommands::startSample(const QString& name)
 
 void FileCommands::choose()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Open a sketch"), settings::folder.get(), filter());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Open a sketch"));
+    dialog->setNameFilter(filter());
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, &FileCommands::open);
     dialog->open();
@@ -127,7 +128,7 @@ void FileCommands::save(const std::function<void()>& then)
 
 void FileCommands::saveAs(const std::function<void()>& then)
 {
-    askWhere(settings::folder.get(), document_.path(), then);
+    askWhere(usualFolder(), document_.path(), then);
 }
 
 void FileCommands::saveElsewhere(const std::function<void()>& then)
@@ -139,8 +140,8 @@ void FileCommands::saveElsewhere(const std::function<void()>& then)
 
 void FileCommands::askWhere(const QString& folder, const QString& file, const std::function<void()>& then)
 {
-    auto* dialog = new QFileDialog(&window_, tr("Save the sketch"), folder, filter());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Save the sketch"), folder);
+    dialog->setNameFilter(filter());
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setDefaultSuffix(QStringLiteral("siphon"));
     if (!file.isEmpty())

@@ -2,7 +2,7 @@
 
 #include "app/document/document.h"
 #include "app/document/open_lock.h"
-#include "app/window/slow_save.h"
+#include "app/window/slow_call.h"
 
 #include <QObject>
 #include <QString>
@@ -47,7 +47,7 @@ public:
     void setRecovery(Recovery* recovery) { recovery_ = recovery; }
 
     /// For tests, that need not wait so long.
-    void setSavePatience(const SavePatience& patience) { save_patience_ = patience; }
+    void setPatience(const FilePatience& patience) { patience_ = patience; }
 
     void tell(const QString& sentence, const QStringList& details);
 
@@ -61,6 +61,7 @@ private:
     void saveElsewhere(const std::function<void()>& then);
     void askWhere(const QString& folder, const QString& file, const std::function<void()>& then);
     void openHere(const QString& path);
+    void putOnTable(const QString& path, FileRead read);
     void askAboutAnotherWindow(const QString& path, const QString& holder);
     void askAboutFailure(const WriteFailure& failure, const std::function<void()>& then);
     bool resetToSample(const QString& name, std::optional<UnitChoice> units = std::nullopt);
@@ -69,7 +70,7 @@ private:
     QWidget& window_;
     OpenLock lock_;
     Recovery* recovery_ = nullptr;
-    SavePatience save_patience_;
+    FilePatience patience_;
 };
 
 /// Units that a first drawing has: those chosen last, else those of the locale.

@@ -9,6 +9,7 @@
 #include "app/window/checklist_commands.h"
 #include "app/window/end_view_commands.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/insertions.h"
 #include "app/window/language_menu.h"
 #include "app/window/main_window.h"
@@ -384,8 +385,7 @@ void MainWindow::connectJobActions()
 
 void MainWindow::exportWarmUp()
 {
-    auto* dialog = new QFileDialog(this, tr("Export the warm-up"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(this, tr("Export the warm-up"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("CSV (*.csv)"), tr("PNG (*.png)"), tr("SVG (*.svg)")});
     dialog->setDefaultSuffix(QStringLiteral("csv"));

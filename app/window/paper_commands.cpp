@@ -2,6 +2,8 @@
 
 #include "app/language/language.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
+#include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 
@@ -11,9 +13,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPainter>
-#include <QPrintDialog>
 #include <QPrinter>
-#include <QPrintPreviewDialog>
 #include <QSaveFile>
 
 #include <algorithm>
@@ -81,34 +81,20 @@ void PaperCommands::paint(QPrinter& printer, paper::Kind kind) const
 void PaperCommands::preview()
 {
     const paper::Kind kind = paper_->chosen();
-    auto* printer = new QPrinter(QPrinter::HighResolution);
-    printer->setPageLayout(pagesOf(kind).layout());
-    printer->setFullPage(true);
-    auto* dialog = new QPrintPreviewDialog(printer, paper_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this, kind](QPrinter* on) { paint(*on, kind); });
-    connect(dialog, &QObject::destroyed, this, [printer] { delete printer; });
-    dialog->open();
+    printing::preview(*paper_, pagesOf(kind).layout(), *this,
+                      [this, kind](QPrinter& on) { paint(on, kind); });
 }
 
 void PaperCommands::print()
 {
     const paper::Kind kind = paper_->chosen();
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    printer->setPageLayout(pagesOf(kind).layout());
-    printer->setFullPage(true);
-    auto* dialog = new QPrintDialog(printer.get(), paper_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer, kind] { paint(*printer, kind); });
-    dialog->open();
+    printing::print(*paper_, pagesOf(kind).layout(), *this, [this, kind](QPrinter& on) { paint(on, kind); });
 }
 
 void PaperCommands::choosePdf()
 {
     const paper::Kind kind = paper_->chosen();
-    auto* dialog = new QFileDialog(paper_, tr("Write as PDF"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(paper_, tr("Write as PDF"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("PDF (*.pdf)"));
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
@@ -121,8 +107,7 @@ void PaperCommands::choosePdf()
 
 void PaperCommands::chooseCsv()
 {
-    auto* dialog = new QFileDialog(paper_, tr("Write the parts as CSV"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(paper_, tr("Write the parts as CSV"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));
     dialog->setDefaultSuffix(QStringLiteral("csv"));

@@ -4,6 +4,7 @@
 #include "app/photo/straightened_photo.h"
 #include "app/window/actions.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/photo_figures.h"
 #include "app/window/settings.h"
 
@@ -122,8 +123,7 @@ bool PhotoCommands::offersPicture(const QMimeData& data)
 
 void PhotoCommands::choose()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Photo under the drawing"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Photo under the drawing"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     const QString kinds = photo::readsWebP() ? QStringLiteral("*.png *.jpg *.jpeg *.webp")
                                              : QStringLiteral("*.png *.jpg *.jpeg");

@@ -2,6 +2,7 @@
 
 #include "app/document/long_call.h"
 
+#include <QDir>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -26,6 +27,14 @@ QStringList recentFiles()
     // One of them may be on a drive that is gone and does not answer.
     constexpr std::chrono::milliseconds patience{500};
     return existing.isDone(patience) ? existing.take() : all;
+}
+
+QString usualFolder()
+{
+    const QString folder = settings::folder.get();
+    const LongCall<bool> there([folder] { return QFileInfo(folder).isDir(); });
+    constexpr std::chrono::milliseconds patience{500};
+    return there.isDone(patience) ? folder : QDir::homePath();
 }
 
 void rememberFile(const QString& path)

@@ -52,6 +52,8 @@ inline const Setting<QStringList> recent{"files/recent", {}};
 
 /// Files opened or saved lately that still exist, latest first.
 QStringList recentFiles();
+/// Where a file was opened or saved last, or the home folder where that place does not answer.
+QString usualFolder();
 void rememberFile(const QString& path);
 
 } // namespace siphonwright

@@ -2,14 +2,14 @@
 
 #include "app/paper/sheet_set.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
+#include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPainter>
-#include <QPrintDialog>
 #include <QPrinter>
-#include <QPrintPreviewDialog>
 
 #include <memory>
 
@@ -74,8 +74,7 @@ std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) c
 
 void SheetCommands::exportSheet()
 {
-    auto* dialog = new QFileDialog(&window_, tr("Export the sheet"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Export the sheet"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)"), tr("SVG (*.svg)"), tr("PNG (*.png)")});
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
@@ -103,9 +102,8 @@ void SheetCommands::chooseLogo()
         settings::logo.set({});
         return;
     }
-    auto* dialog = new QFileDialog(&window_, tr("Logo for the sheet"), settings::folder.get(),
-                                   tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(&window_, tr("Logo for the sheet"));
+    dialog->setNameFilter(tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
         if (QImage(path).isNull())
@@ -136,25 +134,12 @@ void SheetCommands::paint(QPrinter& printer) const
 
 void SheetCommands::preview()
 {
-    auto* printer = new QPrinter(QPrinter::HighResolution);
-    printer->setPageLayout(sheet::pageLayout(options()));
-    printer->setFullPage(true);
-    auto* dialog = new QPrintPreviewDialog(printer, &window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* on) { paint(*on); });
-    connect(dialog, &QObject::destroyed, this, [printer] { delete printer; });
-    dialog->open();
+    printing::preview(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
 }
 
 void SheetCommands::print()
 {
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    printer->setPageLayout(sheet::pageLayout(options()));
-    printer->setFullPage(true);
-    auto* dialog = new QPrintDialog(printer.get(), &window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer] { paint(*printer); });
-    dialog->open();
+    printing::print(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
 }
 
 } // namespace siphonwright

@@ -2,6 +2,7 @@
 
 #include "app/survey/survey_window.h"
 #include "app/window/file_commands.h"
+#include "app/window/file_dialog.h"
 #include "app/window/settings.h"
 
 #include <QAction>
@@ -57,8 +58,7 @@ survey::BlankForm SurveyCommands::form() const
 void SurveyCommands::exportForm()
 {
     QWidget* over = survey_ && survey_->isVisible() ? static_cast<QWidget*>(survey_) : &window_;
-    auto* dialog = new QFileDialog(over, tr("Blank survey form"), settings::folder.get());
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    QFileDialog* dialog = newFileDialog(over, tr("Blank survey form"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilters({tr("PDF (*.pdf)")});
     dialog->setDefaultSuffix(QStringLiteral("pdf"));

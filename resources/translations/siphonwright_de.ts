@@ -1304,14 +1304,34 @@
     </message>
 </context>
 <context>
-    <name>SlowSave</name>
-    <message>
-        <source>Siphonwright</source>
-        <translation>Siphonwright</translation>
-    </message>
+    <name>SlowCall</name>
     <message>
         <source>%1 is being saved…</source>
         <translation>%1 wird gespeichert…</translation>
+    </message>
+    <message>
+        <source>%1 is being opened…</source>
+        <translation>%1 wird geöffnet…</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 ist noch nicht gespeichert: Der Ort antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is not open yet: its place does not answer.</source>
+        <translation>%1 ist noch nicht geöffnet: Der Ort antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn die Zeichnung doch gespeichert ist. Wenn Sie an einem anderen Ort speichern oder nicht mehr warten, bleibt die Datei dort, wie sie war, und Ihre Zeichnung bleibt auf dem Tisch.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is read after all. If you stop waiting, the drawing on the table stays as it is.</source>
+        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn die Datei doch gelesen ist. Wenn Sie nicht mehr warten, bleibt die Zeichnung auf dem Tisch, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
     </message>
     <message>
         <source>This closes by itself when it is done.</source>
@@ -1324,14 +1344,6 @@
     <message>
         <source>&amp;Stop waiting</source>
         <translation>&amp;Nicht mehr warten</translation>
-    </message>
-    <message>
-        <source>%1 is not saved yet: its place does not answer.</source>
-        <translation>%1 ist noch nicht gespeichert: Der Ort antwortet nicht.</translation>
-    </message>
-    <message>
-        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
-        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn die Zeichnung doch gespeichert ist. Wenn Sie an einem anderen Ort speichern oder nicht mehr warten, bleibt die Datei dort, wie sie war, und Ihre Zeichnung bleibt auf dem Tisch.</translation>
     </message>
 </context>
 <context>

@@ -1304,14 +1304,34 @@
     </message>
 </context>
 <context>
-    <name>SlowSave</name>
-    <message>
-        <source>Siphonwright</source>
-        <translation>Siphonwright</translation>
-    </message>
+    <name>SlowCall</name>
     <message>
         <source>%1 is being saved…</source>
         <translation>Guardando %1…</translation>
+    </message>
+    <message>
+        <source>%1 is being opened…</source>
+        <translation>Abriendo %1…</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 no está guardado todavía: su lugar no responde.</translation>
+    </message>
+    <message>
+        <source>%1 is not open yet: its place does not answer.</source>
+        <translation>%1 no está abierto todavía: su lugar no responde.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el dibujo se guarda al fin. Si guarda en otro lugar o deja de esperar, el archivo de allí queda como estaba y su dibujo sigue en la mesa.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is read after all. If you stop waiting, the drawing on the table stays as it is.</source>
+        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el archivo se lee al fin. Si deja de esperar, el dibujo que está en la mesa queda como está.</translation>
+    </message>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
     </message>
     <message>
         <source>This closes by itself when it is done.</source>
@@ -1324,14 +1344,6 @@
     <message>
         <source>&amp;Stop waiting</source>
         <translation>&amp;Dejar de esperar</translation>
-    </message>
-    <message>
-        <source>%1 is not saved yet: its place does not answer.</source>
-        <translation>%1 no está guardado todavía: su lugar no responde.</translation>
-    </message>
-    <message>
-        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
-        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el dibujo se guarda al fin. Si guarda en otro lugar o deja de esperar, el archivo de allí queda como estaba y su dibujo sigue en la mesa.</translation>
     </message>
 </context>
 <context>

@@ -1304,14 +1304,34 @@
     </message>
 </context>
 <context>
-    <name>SlowSave</name>
-    <message>
-        <source>Siphonwright</source>
-        <translation>Siphonwright</translation>
-    </message>
+    <name>SlowCall</name>
     <message>
         <source>%1 is being saved…</source>
         <translation>Enregistrement de %1…</translation>
+    </message>
+    <message>
+        <source>%1 is being opened…</source>
+        <translation>Ouverture de %1…</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet: its place does not answer.</source>
+        <translation>%1 n&apos;est pas encore enregistré&#xa0;: son emplacement ne répond pas.</translation>
+    </message>
+    <message>
+        <source>%1 is not open yet: its place does not answer.</source>
+        <translation>%1 n&apos;est pas encore ouvert&#xa0;: son emplacement ne répond pas.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même si le dessin est enregistré malgré tout. Si vous enregistrez ailleurs ou n&apos;attendez plus, le fichier là-bas reste tel quel et votre dessin reste sur la table.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is read after all. If you stop waiting, the drawing on the table stays as it is.</source>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même dès que le fichier est lu. Si vous n&apos;attendez plus, le dessin sur la table reste tel quel.</translation>
+    </message>
+    <message>
+        <source>Siphonwright</source>
+        <translation>Siphonwright</translation>
     </message>
     <message>
         <source>This closes by itself when it is done.</source>
@@ -1324,14 +1344,6 @@
     <message>
         <source>&amp;Stop waiting</source>
         <translation>Ne &amp;plus attendre</translation>
-    </message>
-    <message>
-        <source>%1 is not saved yet: its place does not answer.</source>
-        <translation>%1 n&apos;est pas encore enregistré&#xa0;: son emplacement ne répond pas.</translation>
-    </message>
-    <message>
-        <source>A network drive may be busy or gone. This closes by itself when the drawing is saved after all. If you save in another place, or stop waiting, the file there stays as it was, and your drawing stays on the table.</source>
-        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même si le dessin est enregistré malgré tout. Si vous enregistrez ailleurs ou n&apos;attendez plus, le fichier là-bas reste tel quel et votre dessin reste sur la table.</translation>
     </message>
 </context>
 <context>

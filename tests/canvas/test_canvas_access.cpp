@@ -8,7 +8,7 @@ using namespace siphonwright::test;
 
 namespace {
 
-const PartRef bend{PartKind::hose_point, "hose-2", 0};
+const PartRef selected_bend{PartKind::hose_point, "hose-2", 0};
 
 Sketch named()
 {
@@ -117,7 +117,7 @@ void TestCanvasAccess::statesFollowTheSelection()
     QAccessibleInterface* point = childNamed(view, QStringLiteral("Return hose, point 1"));
     QAccessibleInterface* heater = childNamed(view, QStringLiteral("Tank heater"));
     QVERIFY(point->state().selectable && !point->state().selected && !point->state().focused);
-    bench.selection.selectAll({{PartKind::heater, "heater-1", 0}, bend});
+    bench.selection.selectAll({{PartKind::heater, "heater-1", 0}, selected_bend});
     QVERIFY(point->state().selected && heater->state().selected);
     QVERIFY(point->state().focused && !heater->state().focused);
     QCOMPARE(view->focusChild(), point);
@@ -138,7 +138,7 @@ void TestCanvasAccess::aPartIsSelectedByItsActions()
     QSignalSpy menus(&bench.view, &ElevationView::contextMenuWanted);
     point->doAction(QAccessibleActionInterface::showMenuAction());
     QCOMPARE(menus.count(), 1);
-    QVERIFY(bench.selection.part() == bend);
+    QVERIFY(bench.selection.part() == selected_bend);
     const QPoint at = menus.at(0).at(1).toPoint();
     QVERIFY(childNamed(view, QStringLiteral("Return hose, point 1"))->rect().contains(at));
 }

@@ -16,9 +16,9 @@ using namespace siphonwright::test;
 
 namespace {
 
-const PartRef heater{PartKind::heater, "heater-1", 0};
-constexpr Vec2 heater_middle = {1030, 80};
-constexpr Vec2 empty_ground = {500, 150};
+const PartRef touched_heater{PartKind::heater, "heater-1", 0};
+constexpr Vec2 on_the_heater = {1030, 80};
+constexpr Vec2 free_ground = {500, 150};
 
 /// A trackpad or a wheel over a place.
 void scroll(Bench& bench, QPointF at, QPoint pixels, QPoint angle, Qt::ScrollPhase phase,
@@ -177,10 +177,10 @@ void TestCanvasGestures::aTapSelectsAndAFingerDrags()
     Bench bench;
     bench.view.setSnapping(false);
     Fingertips hand(bench);
-    hand.tap(hand.on(heater_middle));
-    QVERIFY(bench.selection.part() == heater);
+    hand.tap(hand.on(on_the_heater));
+    QVERIFY(bench.selection.part() == touched_heater);
     QCOMPARE(bench.document.undoStack().count(), 0);
-    const QPoint from = hand.on(heater_middle);
+    const QPoint from = hand.on(on_the_heater);
     hand.drag(from, from + QPoint(60, 40));
     VERIFY_NEAR(bench.sketch().heaters[0].position.x, 1030 + 60 / bench.view.zoom(), 2);
     QCOMPARE(bench.document.undoStack().count(), 1);
@@ -201,7 +201,7 @@ void TestCanvasGestures::aSecondFingerTakesADragBack()
 {
     Bench bench;
     Fingertips hand(bench);
-    const QPoint from = hand.on(heater_middle);
+    const QPoint from = hand.on(on_the_heater);
     QTest::touchEvent(&bench.view, hand.device).press(0, from, &bench.view);
     QTest::touchEvent(&bench.view, hand.device).move(0, from + QPoint(40, 0), &bench.view);
     QVERIFY(!(bench.sketch() == soundLoop()));
@@ -218,10 +218,10 @@ void TestCanvasGestures::aHeldFingerOpensTheMenu()
     Bench bench;
     Fingertips hand(bench);
     QSignalSpy wanted(&bench.view, &ElevationView::contextMenuWanted);
-    QTest::touchEvent(&bench.view, hand.device).press(0, hand.on(heater_middle), &bench.view);
+    QTest::touchEvent(&bench.view, hand.device).press(0, hand.on(on_the_heater), &bench.view);
     QTRY_COMPARE(wanted.count(), 1);
-    QVERIFY(bench.selection.part() == heater);
-    QTest::touchEvent(&bench.view, hand.device).release(0, hand.on(heater_middle), &bench.view);
+    QVERIFY(bench.selection.part() == touched_heater);
+    QTest::touchEvent(&bench.view, hand.device).release(0, hand.on(on_the_heater), &bench.view);
     QVERIFY(bench.sketch() == soundLoop());
 }
 
@@ -252,7 +252,7 @@ void TestCanvasGestures::aHeaterIsDroppedWhereThePointerIs()
     Bench bench;
     bench.view.setSnapping(false);
     const std::string id = heaterTemplates().back().id;
-    dropOn(bench, {ShelfPart::What::heater, id}, empty_ground);
+    dropOn(bench, {ShelfPart::What::heater, id}, free_ground);
     QCOMPARE(bench.sketch().heaters.size(), std::size_t(2));
     VERIFY_NEAR(bench.sketch().heaters[1].position.x, 500, 2);
     VERIFY_NEAR(bench.sketch().heaters[1].position.z, 150, 2);
@@ -274,7 +274,7 @@ void TestCanvasGestures::aValveDroppedBesideAHoseIsNotPutDown()
 {
     Bench bench;
     QSignalSpy told(&bench.view, &ElevationView::told);
-    dropOn(bench, {ShelfPart::What::valve, {}}, empty_ground);
+    dropOn(bench, {ShelfPart::What::valve, {}}, free_ground);
     QVERIFY(bench.sketch() == soundLoop());
     QCOMPARE(told.count(), 1);
     QCOMPARE(bench.view.tool(), ToolKind::select);
@@ -297,7 +297,7 @@ void TestCanvasGestures::anEngineAndAnAreaAreDroppedByTheirMiddle()
 void TestCanvasGestures::aDragThatLeavesLeavesNothing()
 {
     Bench bench;
-    dropOn(bench, {ShelfPart::What::heater, {}}, empty_ground, false);
+    dropOn(bench, {ShelfPart::What::heater, {}}, free_ground, false);
     QVERIFY(bench.sketch() == soundLoop());
     QCOMPARE(bench.view.tool(), ToolKind::select);
 }

@@ -1,4 +1,5 @@
 #include "tests/canvas/bench.h"
+#include "tests/patience.h"
 
 #include "app/canvas/hose_pictures.h"
 #include "app/canvas/snap_scene.h"
@@ -36,8 +37,6 @@ private Q_SLOTS:
 };
 
 namespace {
-
-constexpr int patience_ms = 60'000;
 
 Sketch wavy(int hoses, int points)
 {

@@ -71,7 +71,7 @@ std::vector<AirCase> weakenedCases()
     };
 }
 
-std::vector<AirCase> chamberCases()
+std::vector<AirCase> airChamberCases()
 {
     const std::string rule = "chamber-not-full";
     const auto gas = [](double ml) { return [=](AirResults& r) { r.air().chamber_gas_ml = ml; }; };
@@ -112,7 +112,7 @@ std::vector<AirCase> clearedCases()
     };
 }
 
-std::vector<AirCase> levelCases()
+std::vector<AirCase> airLevelCases()
 {
     const std::string rule = "low-coolant";
     const auto cold = [](double over_minimum_mm) {
@@ -151,7 +151,7 @@ PocketFound& AirResults::addPocket(double height_mm)
 std::vector<AirCase> airCases()
 {
     std::vector<AirCase> all = lockedCases();
-    for (const auto& group : {weakenedCases(), chamberCases(), clearedCases(), levelCases()})
+    for (const auto& group : {weakenedCases(), airChamberCases(), clearedCases(), airLevelCases()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

@@ -10,7 +10,7 @@ namespace {
 using SketchChange = std::function<void(Sketch&)>;
 
 /// The return hose as a straight between two open ends, without clips, rising at an angle from level.
-SketchChange straightReturn(double length_mm, double degrees, std::vector<double> clips_mm = {})
+SketchChange clippedReturn(double length_mm, double degrees, std::vector<double> clips_mm = {})
 {
     return [=](Sketch& s) {
         s.hoses[return_hose].edit([&](Hose& h) {
@@ -49,21 +49,21 @@ std::vector<Case> spanCases()
     const double in_arc_mm = 300 * std::numbers::pi / 6;
     const SketchChange leaning = [](Sketch& s) {
         // 35 degrees from level on the drawing, 25 along plumb.
-        straightReturn(500, 35)(s);
+        clippedReturn(500, 35)(s);
         s.engine->mount_angle_deg = 10;
     };
     return {
-        {rule, "300 mm", passes, straightReturn(300, 0)},
-        {rule, "over 300 mm", advice, straightReturn(300.01, 0)},
-        {rule, "450 mm", advice, straightReturn(450, 0)},
-        {rule, "over 450 mm", caution, straightReturn(450.01, 0)},
-        {rule, "30 degrees from level", caution, straightReturn(500, 30)},
-        {rule, "falling 30 degrees", caution, straightReturn(500, -30)},
-        {rule, "over 30 degrees from level", passes, straightReturn(500, 30.01)},
+        {rule, "300 mm", passes, clippedReturn(300, 0)},
+        {rule, "over 300 mm", advice, clippedReturn(300.01, 0)},
+        {rule, "450 mm", advice, clippedReturn(450, 0)},
+        {rule, "over 450 mm", caution, clippedReturn(450.01, 0)},
+        {rule, "30 degrees from level", caution, clippedReturn(500, 30)},
+        {rule, "falling 30 degrees", caution, clippedReturn(500, -30)},
+        {rule, "over 30 degrees from level", passes, clippedReturn(500, 30.01)},
         {rule, "steep on the drawing, near level along plumb", caution, leaning},
-        {rule, "a clip every 300 mm", passes, straightReturn(900, 0, {600, 300})},
-        {rule, "301 mm between clips", advice, straightReturn(900, 0, {299, 600})},
-        {rule, "up to the last clip short, then long", caution, straightReturn(900, 0, {300})},
+        {rule, "a clip every 300 mm", passes, clippedReturn(900, 0, {600, 300})},
+        {rule, "301 mm between clips", advice, clippedReturn(900, 0, {299, 600})},
+        {rule, "up to the last clip short, then long", caution, clippedReturn(900, 0, {300})},
         {rule, "arc and straight, 300 mm near level", passes, archedReturn(300 - in_arc_mm)},
         {rule, "arc and straight, over 300 mm near level", advice, archedReturn(300.01 - in_arc_mm)},
     };

@@ -10,7 +10,7 @@ using namespace siphonwright::test;
 
 namespace {
 
-std::optional<Severity> worst(const Judgement& judgement, const std::string& rule)
+std::optional<Severity> worstOfRule(const Judgement& judgement, const std::string& rule)
 {
     std::optional<Severity> out;
     for (const Finding& finding : judgement.findings)
@@ -19,7 +19,7 @@ std::optional<Severity> worst(const Judgement& judgement, const std::string& rul
     return out;
 }
 
-QString text(const std::optional<Severity>& severity)
+QString inWords(const std::optional<Severity>& severity)
 {
     return severity ? QString::fromStdString(std::string(nameOf(*severity))) : QStringLiteral("passes");
 }
@@ -64,7 +64,7 @@ void TestAirRules::eachSideOfEachLimit()
     QFETCH(const int, index);
     const AirCase one = airCases().at(static_cast<std::size_t>(index));
     const Judgement judgement = judgeCase(one);
-    QCOMPARE(text(worst(judgement, one.rule)), text(one.expected));
+    QCOMPARE(inWords(worstOfRule(judgement, one.rule)), inWords(one.expected));
     const bool left_out = std::any_of(judgement.not_judged.begin(), judgement.not_judged.end(),
                                       [&](const NotJudged& entry) { return entry.rule == one.rule; });
     QCOMPARE(left_out, one.not_judged);

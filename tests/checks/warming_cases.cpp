@@ -128,7 +128,7 @@ BoreRow row(double bore_mm, double peak_degC, double cycles, bool runs = true)
 }
 
 /// The drawn hoses have 19 mm, which is the stock size of 19.05.
-std::vector<Case> boreCases()
+std::vector<Case> starvingBoreCases()
 {
     const std::string rule = "bore-starves-flow";
     const auto bores = [](double peak_degC, double cycles, const BoreRow& larger) {
@@ -174,7 +174,7 @@ std::vector<Case> boreCases()
 std::vector<Case> warmingCases()
 {
     std::vector<Case> all = outletCases();
-    for (const auto& group : {boilingCases(), cycleCases(), targetCases(), boreCases()})
+    for (const auto& group : {boilingCases(), cycleCases(), targetCases(), starvingBoreCases()})
         all.insert(all.end(), group.begin(), group.end());
     return all;
 }

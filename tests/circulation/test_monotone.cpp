@@ -21,7 +21,7 @@ constexpr std::uint64_t seed = 20260401;
 // What counts as no change: the solver's own tolerance, and the resistance tables' error.
 constexpr double same = 1e-6;
 
-Circulation solve(const SoundLoop& sound)
+Circulation circulate(const SoundLoop& sound)
 {
     static const FluidTable coolant = FluidTable::of(HalfGlycol()).value();
     CirculationOptions options;
@@ -31,13 +31,8 @@ Circulation solve(const SoundLoop& sound)
     return steadyCirculation(loop, LoopResistance(loop.elements), coolant, options);
 }
 
-struct Solved {
-    SoundLoop sound;
-    Circulation result;
-};
-
-using Change = std::function<void(SoundLoop&, Dice&)>;
-using Check = std::function<bool(const Circulation& before, const Circulation& after)>;
+using LoopChange = std::function<void(SoundLoop&, Dice&)>;
+using FlowCheck = std::function<bool(const Circulation& before, const Circulation& after)>;
 
 bool notLess(const Circulation& a, const Circulation& b)
 {
@@ -92,9 +87,13 @@ private slots:
     void hose_ends_far_too_small_for_their_hose_lower_it_by_more();
 
 private:
+    struct Solved {
+        SoundLoop sound;
+        Circulation result;
+    };
     std::vector<Solved> solved;
 
-    void compare(const Change& change, const Check& check) const;
+    void compare(const LoopChange& change, const FlowCheck& check) const;
     double mostLost(const std::function<double(const SoundLoop&, Dice&)>& larger) const;
 };
 
@@ -104,21 +103,21 @@ void TestCirculationMonotone::initTestCase()
     for (int i = 0; i < loops; ++i) {
         Solved s;
         s.sound = SoundLoop::random(dice);
-        s.result = solve(s.sound);
+        s.result = circulate(s.sound);
         QVERIFY(std::isfinite(s.result.flow_kg_per_s));
         solved.push_back(s);
     }
 }
 
 /// Every loop and the same loop changed, where both circulate.
-void TestCirculationMonotone::compare(const Change& change, const Check& check) const
+void TestCirculationMonotone::compare(const LoopChange& change, const FlowCheck& check) const
 {
     Dice dice(seed + 1);
     int compared = 0;
     for (std::size_t i = 0; i < solved.size(); ++i) {
         SoundLoop changed = solved[i].sound;
         change(changed, dice);
-        const Circulation &a = solved[i].result, b = solve(changed);
+        const Circulation &a = solved[i].result, b = circulate(changed);
         if (a.status != CirculationStatus::circulates || b.status != CirculationStatus::circulates)
             continue;
         ++compared;
@@ -167,7 +166,7 @@ double TestCirculationMonotone::mostLost(const std::function<double(const SoundL
         const double ratio = larger(wider, dice);
         wider.hose_bore_m *= ratio;
         wider.end_share /= ratio;
-        const Circulation &a = solved[i].result, b = solve(wider);
+        const Circulation &a = solved[i].result, b = circulate(wider);
         if (a.status != CirculationStatus::circulates || b.status != CirculationStatus::circulates)
             continue;
         const double lost = 1 - b.flow_kg_per_s / a.flow_kg_per_s;

@@ -1,3 +1,5 @@
+#include "tests/patience.h"
+
 #include "app/commissioning/commissioning_panel.h"
 #include "app/commissioning/page.h"
 #include "app/commissioning/words.h"
@@ -20,9 +22,9 @@
 
 using namespace siphonwright;
 using commissioning::CommissioningPanel;
+using siphonwright::test::patience_ms;
 
 namespace {
-constexpr int patience_ms = 60000; // a busy machine simulates slowly
 constexpr int gloved_px = 44;
 } // namespace
 

@@ -10,10 +10,15 @@
 
 namespace siphonwright::test {
 
-/// A disk whose flushes in one folder do not come back until they are let go. It has to live as long as the
+/// A disk whose flushes in one folder do not come back until they are let go. It lives as long as the
 /// program, as threads that hang in it do.
 class HangingDisk : public Disk {
 public:
+    static HangingDisk& one()
+    {
+        static auto* const disk = new HangingDisk;
+        return *disk;
+    }
     void hangIn(const QString& folder)
     {
         const std::lock_guard lock(mutex_);

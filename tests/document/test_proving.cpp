@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/patience.h"
 #include "tests/sound_loop.h"
 
 #include "app/document/document.h"
@@ -8,6 +9,7 @@
 #include <algorithm>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
 namespace {
 
@@ -21,8 +23,6 @@ Sketch flatOnTop()
     });
     return sketch;
 }
-
-constexpr int patience_ms = 60'000; // bands take a second, on a busy machine many
 
 Analysis wholeProof(const Sketch& sketch)
 {

@@ -1,5 +1,6 @@
 #include "tests/document/failing_disk.h"
 #include "tests/document/hanging_disk.h"
+#include "tests/patience.h"
 #include "tests/sound_loop.h"
 
 #include "app/document/document.h"
@@ -14,12 +15,11 @@
 
 using namespace siphonwright;
 using siphonwright::test::FailingDisk;
+using siphonwright::test::patience_ms;
 
 namespace {
 
-constexpr int patience_ms = 30000; // of the test, not of the promise: the machine may be busy
-
-void note(Document& document, const char* text)
+void noteDown(Document& document, const char* text)
 {
     document.apply(QStringLiteral("Note"), [text](Sketch& sketch) { sketch.notes = text; });
 }
@@ -50,7 +50,7 @@ private:
     void editAndWait(const char* text)
     {
         QSignalSpy kept(recovery_.get(), &Recovery::kept);
-        note(*document_, text);
+        noteDown(*document_, text);
         QTRY_VERIFY_WITH_TIMEOUT(QFileInfo::exists(recovery_->file()), patience_ms);
     }
 
@@ -78,7 +78,7 @@ void TestRecovery::cleanup()
 
 void TestRecovery::anEditIsKeptWithTheDrawingsFileAndItsFingerprint()
 {
-    note(*document_, "aside");
+    noteDown(*document_, "aside");
     QVERIFY(!recovery_->setAside());
     const QList<RecoveryEntry> entries = recoverable(recoveryFolderHere());
     QCOMPARE(entries.size(), 1);
@@ -120,11 +120,11 @@ void TestRecovery::closingOnPurposeTakesItAway()
 
 void TestRecovery::whatIsPutAsideIsOfferedAtOnce()
 {
-    note(*document_, "first");
+    noteDown(*document_, "first");
     const QString first = recovery_->file();
     QVERIFY(!recovery_->setAside());
     QVERIFY(recovery_->file() != first);
-    note(*document_, "second");
+    noteDown(*document_, "second");
     QVERIFY(!recovery_->setAside());
     const QList<RecoveryEntry> entries = recoverable(recoveryFolderHere());
     QCOMPARE(entries.size(), 2);
@@ -133,7 +133,7 @@ void TestRecovery::whatIsPutAsideIsOfferedAtOnce()
 
 void TestRecovery::aRecoveredDrawingIsUnsavedAndKeepsItsFile()
 {
-    note(*document_, "mine");
+    noteDown(*document_, "mine");
     QVERIFY(!recovery_->setAside());
     const RecoveryEntry entry = recoverable(recoveryFolderHere()).front();
     Document again;
@@ -150,7 +150,7 @@ void TestRecovery::aRecoveredDrawingIsUnsavedAndKeepsItsFile()
 
 void TestRecovery::aRecoveryIsTakenOverByOneWindowAlone()
 {
-    note(*document_, "one");
+    noteDown(*document_, "one");
     QVERIFY(!recovery_->setAside());
     const RecoveryEntry entry = recoverable(recoveryFolderHere()).front();
     Document first;
@@ -165,7 +165,7 @@ void TestRecovery::aRecoveryIsTakenOverByOneWindowAlone()
 
 void TestRecovery::discardingTakesOneAway()
 {
-    note(*document_, "doomed");
+    noteDown(*document_, "doomed");
     QVERIFY(!recovery_->setAside());
     discardRecovery(recoverable(recoveryFolderHere()).front());
     QCOMPARE(recoverable(recoveryFolderHere()).size(), 0);
@@ -176,7 +176,7 @@ void TestRecovery::aFullDiskIsSaidAndTriedAgain()
     QSignalSpy failed(recovery_.get(), &Recovery::failed);
     disk_.error = ENOSPC;
     disk_.step = FailingDisk::Step::write;
-    note(*document_, "no room");
+    noteDown(*document_, "no room");
     QTRY_VERIFY_WITH_TIMEOUT(!failed.isEmpty(), patience_ms);
     disk_.step = FailingDisk::Step::none;
     QTRY_VERIFY_WITH_TIMEOUT(QFileInfo::exists(recovery_->file()), patience_ms);
@@ -190,7 +190,7 @@ void TestRecovery::aDiskThatDoesNotAnswerIsSaidAndHeardWhenItDoes()
     QSignalSpy failed(recovery_.get(), &Recovery::failed);
     QSignalSpy kept(recovery_.get(), &Recovery::kept);
     hanging.hangIn(recoveryFolderHere());
-    note(*document_, "an edit");
+    noteDown(*document_, "an edit");
     QTRY_COMPARE_WITH_TIMEOUT(failed.count(), 1, patience_ms);
     QCOMPARE(failed.front().front().value<WriteFailure>().kind, WriteFailure::Kind::unreachable);
     kept.clear(); // that the file of a saved drawing went

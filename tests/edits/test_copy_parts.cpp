@@ -12,9 +12,9 @@ using namespace siphonwright::test;
 
 namespace {
 
-const PartRef engine{PartKind::engine, {}, 0};
-const PartRef heater{PartKind::heater, "heater-1", 0};
-const PartRef returning{PartKind::hose, "hose-2", 0};
+const PartRef copied_engine{PartKind::engine, {}, 0};
+const PartRef copied_heater{PartKind::heater, "heater-1", 0};
+const PartRef copied_return{PartKind::hose, "hose-2", 0};
 
 Sketch named()
 {
@@ -44,7 +44,7 @@ private Q_SLOTS:
 void TestCopyParts::aHoseKeepsItsEndOnAHeaterCopiedAlong()
 {
     Sketch sketch = named();
-    const Pasted pasted = paste(sketch, copyOf(sketch, {heater, returning}), {100, 0, -50});
+    const Pasted pasted = paste(sketch, copyOf(sketch, {copied_heater, copied_return}), {100, 0, -50});
     QCOMPARE(pasted.parts.size(), std::size_t(2));
     QCOMPARE(sketch.heaters.size(), std::size_t(2));
     QCOMPARE(sketch.hoses.size(), std::size_t(3));
@@ -60,7 +60,7 @@ void TestCopyParts::aHoseKeepsItsEndOnAHeaterCopiedAlong()
 
 void TestCopyParts::anEndOnWhatIsNotCopiedLiesOpenWhereItWas()
 {
-    const Sketch copied = copyOf(named(), {returning});
+    const Sketch copied = copyOf(named(), {copied_return});
     QCOMPARE(copied.hoses.size(), std::size_t(1));
     QVERIFY(copied.heaters.empty() && copied.ports.empty() && !copied.engine);
     const Hose& hose = *copied.hoses[0];
@@ -74,7 +74,7 @@ void TestCopyParts::partsOfAHoseStandForIt()
 {
     const Sketch sketch = named();
     QVERIFY(copyOf(sketch, {{PartKind::hose_point, "hose-2", 0}, {PartKind::hose_end, "hose-2", 1}}) ==
-            copyOf(sketch, {returning}));
+            copyOf(sketch, {copied_return}));
     QVERIFY(copyOf(sketch, {{PartKind::ground, {}, 0}}) == copyOf(sketch, {}));
 }
 
@@ -82,7 +82,7 @@ void TestCopyParts::pastedPartsHaveFreshIdsAndNames()
 {
     Sketch sketch = named();
     sketch.heaters[0].serial_number = "H-0471";
-    const Sketch copied = copyOf(sketch, {heater, returning});
+    const Sketch copied = copyOf(sketch, {copied_heater, copied_return});
     paste(sketch, copied, {100, 0, 0});
     QCOMPARE(sketch.heaters[0].serial_number, std::string("H-0471"));
     QCOMPARE(sketch.heaters[1].serial_number, std::string());
@@ -99,7 +99,7 @@ void TestCopyParts::pastedPartsHaveFreshIdsAndNames()
 void TestCopyParts::aDrawingOfAnotherKeepsTheNames()
 {
     Sketch other;
-    paste(other, copyOf(named(), {heater, returning}), {});
+    paste(other, copyOf(named(), {copied_heater, copied_return}), {});
     QCOMPARE(other.heaters[0].name, std::string("Heater"));
     QCOMPARE(other.hoses[0]->name, std::string("Return hose"));
 }
@@ -107,11 +107,11 @@ void TestCopyParts::aDrawingOfAnotherKeepsTheNames()
 void TestCopyParts::aSecondEngineIsLeftOutWithItsIdlePorts()
 {
     Sketch sketch = named();
-    const Pasted alone = paste(sketch, copyOf(sketch, {engine}), {10, 0, 0});
+    const Pasted alone = paste(sketch, copyOf(sketch, {copied_engine}), {10, 0, 0});
     QVERIFY(alone.engine_left_out);
     QVERIFY(alone.parts.empty());
     QVERIFY(sketch == named());
-    const Pasted with_hose = paste(sketch, copyOf(sketch, {engine, returning}), {10, 0, 0});
+    const Pasted with_hose = paste(sketch, copyOf(sketch, {copied_engine, copied_return}), {10, 0, 0});
     // The return port, and the hose on it.
     QCOMPARE(with_hose.parts.size(), std::size_t(2));
     QCOMPARE(sketch.ports.size(), std::size_t(3));
@@ -121,7 +121,8 @@ void TestCopyParts::aSecondEngineIsLeftOutWithItsIdlePorts()
 void TestCopyParts::anEnginePastesWhereThereIsNone()
 {
     Sketch other;
-    const Pasted pasted = paste(other, copyOf(named(), {engine, {PartKind::tank, {}, 0}}), {0, 0, 100});
+    const Pasted pasted =
+        paste(other, copyOf(named(), {copied_engine, {PartKind::tank, {}, 0}}), {0, 0, 100});
     QVERIFY(!pasted.engine_left_out && !pasted.tank_left_out);
     QCOMPARE(other.ports.size(), std::size_t(2));
     QCOMPARE(other.ports[0].position.z, 540.0);
@@ -141,7 +142,7 @@ void TestCopyParts::aPastedWholeLoopIsSound()
 
 void TestCopyParts::aCopyIsAReadableSketch()
 {
-    const Sketch copied = copyOf(named(), {heater, returning});
+    const Sketch copied = copyOf(named(), {copied_heater, copied_return});
     const auto text = writeSketch(copied);
     QVERIFY(std::holds_alternative<std::string>(text));
     const auto read = readSketch(std::get<std::string>(text));
@@ -152,7 +153,7 @@ void TestCopyParts::aCopyIsAReadableSketch()
 void TestCopyParts::eachCopyLiesBesideTheOthers()
 {
     Sketch sketch = named();
-    const Sketch copied = copyOf(sketch, {heater, returning});
+    const Sketch copied = copyOf(sketch, {copied_heater, copied_return});
     QVERIFY((besideOthers(Sketch(), copied) == Vec3{}));
     QVERIFY((besideOthers(sketch, copied) == Vec3{50, 0, -50}));
     paste(sketch, copied, besideOthers(sketch, copied));

@@ -6,7 +6,7 @@ using namespace siphonwright;
 
 namespace {
 
-bool same(Vec3 a, Vec3 b)
+bool samePlace(Vec3 a, Vec3 b)
 {
     return test::near(distance(a, b), 0, 1e-9);
 }
@@ -27,16 +27,16 @@ void TestPose::heaterAxesTiltThenTurn()
     Heater heater;
     heater.position = {10, 20, 30};
     heater.tilt_deg = 90; // its top lies to the right
-    QVERIFY(same(heaterPoint(heater, {0, 0, 100}), {110, 20, 30}));
-    QVERIFY(same(heaterPoint(heater, {100, 0, 0}), {10, 20, -70}));
+    QVERIFY(samePlace(heaterPoint(heater, {0, 0, 100}), {110, 20, 30}));
+    QVERIFY(samePlace(heaterPoint(heater, {100, 0, 0}), {10, 20, -70}));
     heater.turn_deg = 90; // then away from the viewer
-    QVERIFY(same(heaterPoint(heater, {0, 0, 100}), {10, 120, 30}));
-    QVERIFY(same(heaterPoint(heater, {0, 100, 0}), {-90, 20, 30}));
+    QVERIFY(samePlace(heaterPoint(heater, {0, 0, 100}), {10, 120, 30}));
+    QVERIFY(samePlace(heaterPoint(heater, {0, 100, 0}), {-90, 20, 30}));
     heater.outlet.offset = {0, 0, 100};
     heater.outlet.axis = {0, 90};
     const Opening opening = nozzleOpening(heater, NozzleKind::outlet);
-    QVERIFY(same(opening.at, {10, 120, 30}));
-    QVERIFY(same(opening.axis, {0, 1, 0}));
+    QVERIFY(samePlace(opening.at, {10, 120, 30}));
+    QVERIFY(samePlace(opening.axis, {0, 1, 0}));
 }
 
 void TestPose::orientationHasFiveDegreesOfGrace_data()

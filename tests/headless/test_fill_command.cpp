@@ -1,3 +1,5 @@
+#include "tests/headless/run.h"
+
 #include "app/headless/headless.h"
 
 #include <QDir>
@@ -13,28 +15,9 @@
 #include <cmath>
 
 using namespace siphonwright;
+using namespace siphonwright::test;
 
 namespace {
-
-QString sample(const char* name)
-{
-    return QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(QString::fromLatin1(name));
-}
-
-struct Run {
-    int code = -1;
-    QString out;
-    QString err;
-};
-
-Run run(const QStringList& arguments)
-{
-    Run result;
-    QTextStream out(&result.out);
-    QTextStream err(&result.err);
-    result.code = runHeadless(arguments, out, err);
-    return result;
-}
 
 QJsonObject closingPocket(const QJsonArray& air)
 {

@@ -1,3 +1,5 @@
+#include "tests/headless/run.h"
+
 #include "app/headless/headless.h"
 
 #include <QFile>
@@ -6,28 +8,13 @@
 #include <QTextStream>
 
 using namespace siphonwright;
+using namespace siphonwright::test;
 
 namespace {
 
-QString sample(const char* name)
+Run runParts(const QStringList& arguments)
 {
-    return QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1").arg(QString::fromLatin1(name));
-}
-
-struct Run {
-    int code = -1;
-    QString out;
-    QString err;
-};
-
-Run run(QStringList arguments)
-{
-    Run result;
-    QTextStream out(&result.out);
-    QTextStream err(&result.err);
-    arguments.prepend(QStringLiteral("parts"));
-    result.code = runHeadless(arguments, out, err);
-    return result;
+    return run(QStringList(QStringLiteral("parts")) + arguments);
 }
 
 } // namespace
@@ -45,7 +32,7 @@ private Q_SLOTS:
 
 void TestPartsCommand::withoutAListNothingIsPricedAndItSaysSo()
 {
-    const Run parts = run({sample("sound-bus.siphon")});
+    const Run parts = runParts({sample("sound-bus")});
     QCOMPARE(parts.code, nothing_stops);
     QVERIFY(parts.out.contains(QStringLiteral("Tank heater, 1500 W, 120 V")));
     QVERIFY(parts.out.contains(QStringLiteral("not priced")));
@@ -61,8 +48,8 @@ void TestPartsCommand::withoutAListNothingIsPricedAndItSaysSo()
 // * 6.90 = 5.6097 to 5.61, water 0.813 * 0.85 = 0.69105 to 0.69: 668.16.
 void TestPartsCommand::aListPricesTheParts()
 {
-    const Run parts =
-        run({sample("sound-bus.siphon"), QStringLiteral("--prices"), sample("prices-invented.csv")});
+    const Run parts = runParts({sample("sound-bus"), QStringLiteral("--prices"),
+                                QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/prices-invented.csv")});
     QCOMPARE(parts.code, nothing_stops);
     QVERIFY2(parts.out.contains(QStringLiteral("Materials at list price: 668.16\u00A0USD.")),
              qPrintable(parts.out));
@@ -73,15 +60,15 @@ void TestPartsCommand::theTableIsWrittenAsCsv()
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("parts.csv"));
-    const Run parts = run({sample("sound-bus.siphon"), QStringLiteral("--csv=%1").arg(path)});
+    const Run parts = runParts({sample("sound-bus"), QStringLiteral("--csv=%1").arg(path)});
     QCOMPARE(parts.code, nothing_stops);
     QFile file(path);
     QVERIFY(file.open(QIODevice::ReadOnly));
     const QByteArray text = file.readAll();
     QVERIFY(text.startsWith("number,item,name,size,quantity,unit,"));
     QCOMPARE(text.count("\r\n"), 15);
-    const Run nowhere = run({sample("sound-bus.siphon"), QStringLiteral("--csv"),
-                             folder.filePath(QStringLiteral("no/such/folder.csv"))});
+    const Run nowhere = runParts({sample("sound-bus"), QStringLiteral("--csv"),
+                                  folder.filePath(QStringLiteral("no/such/folder.csv"))});
     QCOMPARE(nowhere.code, not_understood);
 }
 
@@ -93,7 +80,7 @@ void TestPartsCommand::aBrokenListIsRefusedWithItsPlace()
     QVERIFY(file.open(QIODevice::WriteOnly));
     file.write("item,description,unit,price,currency\r\nclamp,c,each,ten,USD\r\n");
     file.close();
-    const Run parts = run({sample("sound-bus.siphon"), QStringLiteral("--prices"), path});
+    const Run parts = runParts({sample("sound-bus"), QStringLiteral("--prices"), path});
     QCOMPARE(parts.code, not_understood);
     QVERIFY(parts.err.contains(QStringLiteral("Line 2, column 14")));
     QVERIFY(parts.out.isEmpty());
@@ -101,12 +88,12 @@ void TestPartsCommand::aBrokenListIsRefusedWithItsPlace()
 
 void TestPartsCommand::wrongArgumentsEndWithTwo()
 {
-    QCOMPARE(run({}).code, not_understood);
-    QCOMPARE(run({QStringLiteral("--what"), sample("sound-bus.siphon")}).code, not_understood);
-    QCOMPARE(run({sample("sound-bus.siphon"), QStringLiteral("--csv")}).code, not_understood);
-    QCOMPARE(run({sample("sound-bus.siphon"), QStringLiteral("--prices=")}).code, not_understood);
-    QCOMPARE(run({sample("no-such.siphon")}).code, not_understood);
-    QCOMPARE(run({sample("sound-bus.siphon"), sample("sound-bus.siphon")}).code, not_understood);
+    QCOMPARE(runParts({}).code, not_understood);
+    QCOMPARE(runParts({QStringLiteral("--what"), sample("sound-bus")}).code, not_understood);
+    QCOMPARE(runParts({sample("sound-bus"), QStringLiteral("--csv")}).code, not_understood);
+    QCOMPARE(runParts({sample("sound-bus"), QStringLiteral("--prices=")}).code, not_understood);
+    QCOMPARE(runParts({sample("no-such")}).code, not_understood);
+    QCOMPARE(runParts({sample("sound-bus"), sample("sound-bus")}).code, not_understood);
 }
 
 void TestPartsCommand::helpNamesTheCommand()
@@ -116,7 +103,7 @@ void TestPartsCommand::helpNamesTheCommand()
     QCOMPARE(runHeadless({QStringLiteral("--help")}, out, out), nothing_stops);
     for (const char* command : {"check", "fill", "parts", "sheet", "warm-up", "--help", "--version"})
         QVERIFY2(isHeadless(QString::fromLatin1(command)), command);
-    QVERIFY(!isHeadless(sample("sound-bus.siphon")));
+    QVERIFY(!isHeadless(sample("sound-bus")));
     QVERIFY(text.contains(QStringLiteral("siphonwright parts FILE [--prices LIST.csv] [--csv OUT.csv]")));
 }
 

@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::array bases = {CoolantBase::ethylene_glycol, CoolantBase::propylene_glycol};
 
-struct Row {
+struct PropertyRow {
     QString fluid;
     double percent;
     bool by_volume;
@@ -43,9 +43,9 @@ double lastDigit(const QString& printed)
     return point < 0 ? 1 : std::pow(10.0, static_cast<double>(point + 1 - printed.size()));
 }
 
-std::vector<Row> rows()
+std::vector<PropertyRow> rows()
 {
-    std::vector<Row> all;
+    std::vector<PropertyRow> all;
     for (const QStringList& cells : readCsv(QStringLiteral("data/coolant.csv")))
         all.push_back({cells[0], cells[1].toDouble(), cells[2] == QStringLiteral("volume"),
                        cells[3].toDouble(), cells[4], cells[5].toDouble(), lastDigit(cells[5]), cells[7],
@@ -109,7 +109,7 @@ void TestCoolantProperties::polynomialsAreTranscribedExactly()
 {
     int compared = 0;
     double largest = 0;
-    for (const Row& row : rows()) {
+    for (const PropertyRow& row : rows()) {
         if (row.kind != QStringLiteral("transcription"))
             continue;
         const FluidState state = MelinderMix(row.base(), row.percent).at(row.temperature_degC);
@@ -131,7 +131,7 @@ void TestCoolantProperties::publishedRowsAreMetWithinTheSpreadOfTheirKind()
 {
     std::map<QString, Spread> spreads;
     int outside = 0;
-    for (const Row& row : rows()) {
+    for (const PropertyRow& row : rows()) {
         if (row.kind == QStringLiteral("transcription"))
             continue;
         const auto coolant = row.coolant();

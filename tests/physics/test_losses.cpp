@@ -13,7 +13,7 @@ using namespace siphonwright::test;
 namespace {
 
 constexpr double bore_m = 0.01905;
-constexpr double quarter_turn = std::numbers::pi / 2;
+constexpr double right_angle = std::numbers::pi / 2;
 
 using Fitting = Loss (*)(double);
 
@@ -87,11 +87,11 @@ std::vector<Named> everyKind()
         {"smooth wall", Loss::wall(1.2, bore_m, 0)},
         {"rough wall", Loss::wall(1.2, bore_m, 1e-4)},
         {"very rough wall", Loss::wall(1.2, bore_m, 1e-3)},
-        {"tightest bend", Loss::hoseBend(quarter_turn, bore_m / 2, bore_m), true},
-        {"tight bend", Loss::hoseBend(quarter_turn, 1.5 * bore_m, bore_m), true},
-        {"bend", Loss::hoseBend(quarter_turn, 5 * bore_m, bore_m), true},
+        {"tightest bend", Loss::hoseBend(right_angle, bore_m / 2, bore_m), true},
+        {"tight bend", Loss::hoseBend(right_angle, 1.5 * bore_m, bore_m), true},
+        {"bend", Loss::hoseBend(right_angle, 5 * bore_m, bore_m), true},
         {"gentle bend", Loss::hoseBend(0.3, 30 * bore_m, bore_m), true},
-        {"whole turn", Loss::hoseBend(4 * quarter_turn, 5 * bore_m, bore_m), true},
+        {"whole turn", Loss::hoseBend(4 * right_angle, 5 * bore_m, bore_m), true},
         {"hose end", Loss::hoseEnd(bore_m, 0.0145, 0.045)},
         {"narrow hose end", Loss::hoseEnd(bore_m, 0.004, 0.05)},
         {"hose end of no length", Loss::hoseEnd(bore_m, 0.018, 0)},

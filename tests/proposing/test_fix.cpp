@@ -1,6 +1,6 @@
 #include "tests/checks/cases.h"
 #include "tests/corpus/jobs.h"
-#include "tests/proposing/read_sample.h"
+#include "tests/read_sample.h"
 
 #include "core/proposing/fix.h"
 

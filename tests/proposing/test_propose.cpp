@@ -1,5 +1,5 @@
 #include "tests/near.h"
-#include "tests/proposing/read_sample.h"
+#include "tests/read_sample.h"
 #include "tests/sound_loop.h"
 
 #include "core/proposing/propose.h"

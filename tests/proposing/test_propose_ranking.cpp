@@ -1,5 +1,5 @@
 #include "tests/near.h"
-#include "tests/proposing/read_sample.h"
+#include "tests/read_sample.h"
 #include "tests/sound_loop.h"
 
 #include "core/paperwork/parts.h"
@@ -16,7 +16,7 @@ using namespace siphonwright;
 
 namespace {
 
-HangingSpace spaceAbout(const Sketch& sketch)
+HangingSpace roomAbout(const Sketch& sketch)
 {
     const Vec3 at = sketch.heaters.front().position;
     return {at - Vec3{200, 100, 75}, at + Vec3{200, 100, 75}};
@@ -25,7 +25,7 @@ HangingSpace spaceAbout(const Sketch& sketch)
 ProposeOptions rankedBy(RankBy what, const Sketch& sketch)
 {
     ProposeOptions options;
-    options.space = spaceAbout(sketch);
+    options.space = roomAbout(sketch);
     options.rank_by = what;
     return options;
 }

@@ -1,4 +1,5 @@
 #include "tests/canvas/bench.h"
+#include "tests/patience.h"
 
 #include "app/drawing/ghost.h"
 #include "app/proposing/layouts_panel.h"
@@ -15,10 +16,9 @@
 
 using namespace siphonwright;
 using siphonwright::test::Bench;
+using siphonwright::test::patience_ms;
 
 namespace {
-
-constexpr int patience_ms = 60000;
 
 int pixelsThatDiffer(const QImage& a, const QImage& b)
 {

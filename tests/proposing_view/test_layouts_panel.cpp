@@ -1,3 +1,4 @@
+#include "tests/patience.h"
 #include "tests/sound_loop.h"
 
 #include "app/proposing/layouts_panel.h"
@@ -19,10 +20,9 @@
 #include <memory>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
 namespace {
-
-constexpr int patience_ms = 60000; // a busy machine proposes slowly
 
 /// The sound loop before any hose is drawn.
 Sketch withoutHoses()

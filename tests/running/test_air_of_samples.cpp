@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/read_sample.h"
 
 #include "core/analysis/analysis.h"
 #include "core/running/narrowing.h"
@@ -12,16 +13,9 @@
 #include <algorithm>
 
 using namespace siphonwright;
+using siphonwright::test::sampleOf;
 
 namespace {
-
-Sketch sample(const QString& name)
-{
-    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(name));
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    return std::get<Sketch>(readSketch(file.readAll().toStdString()));
-}
 
 struct Air {
     Layout layout;
@@ -86,7 +80,7 @@ private Q_SLOTS:
 void TestAirOfSamples::aSoundSampleKeepsNoAirThatCloses()
 {
     QFETCH(const QString, name);
-    const Air air = airOf(sample(name));
+    const Air air = airOf(sampleOf(name));
     QVERIFY(air.filling.missing.empty());
     for (const PocketFound& pocket : air.filling.pockets)
         QVERIFY2(!pocket.closes_bore && pocket.volume_ml < 2, pocket.hose.c_str());
@@ -97,7 +91,7 @@ void TestAirOfSamples::aSoundSampleKeepsNoAirThatCloses()
 void TestAirOfSamples::aBrokenSampleIsAirLocked()
 {
     QFETCH(const QString, name);
-    const Air air = airOf(sample(name));
+    const Air air = airOf(sampleOf(name));
     const LoopRun& run = air.running.loops.at(0);
     QVERIFY(air.filling.closedBore(run.heater));
     QVERIFY(run.without_air && run.without_air->status == CirculationStatus::circulates);
@@ -106,9 +100,9 @@ void TestAirOfSamples::aBrokenSampleIsAirLocked()
 
 void TestAirOfSamples::lessonsGetBetterFromOneToTheNext()
 {
-    const Filling first = airOf(sample(QStringLiteral("air-lock-lesson-1"))).filling;
-    const Filling second = airOf(sample(QStringLiteral("air-lock-lesson-2"))).filling;
-    const Filling third = airOf(sample(QStringLiteral("air-lock-lesson-3"))).filling;
+    const Filling first = airOf(sampleOf(QStringLiteral("air-lock-lesson-1"))).filling;
+    const Filling second = airOf(sampleOf(QStringLiteral("air-lock-lesson-2"))).filling;
+    const Filling third = airOf(sampleOf(QStringLiteral("air-lock-lesson-3"))).filling;
     // What the trainer's page says: 105, 156 and 85 ml.
     VERIFY_NEAR(closedIn(first, "hose-1"), 105, 1);
     VERIFY_NEAR(closedIn(first, "hose-2"), 156, 1);
@@ -119,7 +113,7 @@ void TestAirOfSamples::lessonsGetBetterFromOneToTheNext()
 
 void TestAirOfSamples::theTrapOfAVehicleParkedNoseDownIsFoundWithItsGrade()
 {
-    const Sketch sketch = sample(QStringLiteral("air-lock-fault-2"));
+    const Sketch sketch = sampleOf(QStringLiteral("air-lock-fault-2"));
     VERIFY_NEAR(closedIn(airOf(sketch).filling, "hose-1"), 0, 1e-9);
     QVERIFY(closedIn(airOf(sketch, {-12, 0}).filling, "hose-1") > 10);
     ProofOptions options;
@@ -135,7 +129,7 @@ void TestAirOfSamples::theTrapOfAVehicleParkedNoseDownIsFoundWithItsGrade()
 
 void TestAirOfSamples::aBlockThatIsAllButEmptyLeavesTheElementBare()
 {
-    Sketch sketch = sample(QStringLiteral("air-lock-lesson-3"));
+    Sketch sketch = sampleOf(QStringLiteral("air-lock-lesson-3"));
     QVERIFY(airOf(sketch).filling.loops.at(0).element_covered);
     // 14 l in the jacket and some over it: 23 l less than full reach no port at all.
     sketch.fill.short_by_ml = 23000;
@@ -147,18 +141,18 @@ void TestAirOfSamples::aBlockThatIsAllButEmptyLeavesTheElementBare()
 
 void TestAirOfSamples::aTeeInTheLowerHoseRunsBackward()
 {
-    const Filling tee = airOf(sample(QStringLiteral("air-lock-fault-3"))).filling;
+    const Filling tee = airOf(sampleOf(QStringLiteral("air-lock-fault-3"))).filling;
     QVERIFY(tee.loops.at(0).running.sense == FlowSense::reverse);
     QVERIFY(tee.loops.at(0).bypasses_radiator);
     QVERIFY(tee.loops.at(0).running.flow_l_per_min > 1);
-    const Filling block = airOf(sample(QStringLiteral("air-lock-lesson-1"))).filling;
+    const Filling block = airOf(sampleOf(QStringLiteral("air-lock-lesson-1"))).filling;
     QVERIFY(block.loops.at(0).running.sense == FlowSense::forward);
     QVERIFY(!block.loops.at(0).bypasses_radiator);
 }
 
 void TestAirOfSamples::theColdestLevelFallsAsTheDensitySays()
 {
-    const Sketch sketch = sample(QStringLiteral("air-lock-lesson-3"));
+    const Sketch sketch = sampleOf(QStringLiteral("air-lock-lesson-3"));
     const Air air = airOf(sketch);
     const Assumptions assumed(sketch);
     const CoolantOf coolant = coolantOf(sketch, assumed);
@@ -197,7 +191,7 @@ void TestAirOfSamples::aDragShowsTheSameAirWithTablesKeptAsWithout()
     const QDir folder(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
     std::size_t again = 0;
     for (const QString& file : folder.entryList({QStringLiteral("*.siphon")})) {
-        Sketch sketch = sample(file.chopped(7));
+        Sketch sketch = sampleOf(file.chopped(7));
         LevelTables kept;
         for (int step = 0; step < 4 && !sketch.heaters.empty(); ++step) {
             const Assumptions assumed(sketch);
@@ -224,7 +218,7 @@ void TestAirOfSamples::everySampleFillsUnderVacuumAndFromBelowOnAnyGrade()
     const QDir folder(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
     int filled = 0;
     for (const QString& file : folder.entryList({QStringLiteral("*.siphon")})) {
-        Sketch sketch = sample(file.chopped(7));
+        Sketch sketch = sampleOf(file.chopped(7));
         const Assumptions assumed(sketch);
         for (const FillBy by : {FillBy::vacuum, FillBy::below})
             for (const double along_percent : {-11.0, -5.0, 1.0}) {

@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/read_sample.h"
 
 #include "core/running/fill_words.h"
 #include "core/running/running.h"
@@ -10,16 +11,9 @@
 #include <algorithm>
 
 using namespace siphonwright;
+using siphonwright::test::sampleOf;
 
 namespace {
-
-Sketch sample(const QString& name)
-{
-    QFile file(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/%1.siphon").arg(name));
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    return std::get<Sketch>(readSketch(file.readAll().toStdString()));
-}
 
 struct Told {
     Sketch sketch;
@@ -31,7 +25,7 @@ struct Told {
 
 void tell(Told& told, const QString& name)
 {
-    told.sketch = sample(name);
+    told.sketch = sampleOf(name);
     told.layout = resolve(told.sketch, plumbOf(told.sketch));
     told.plan = fillRequestOf(told.sketch, told.layout, Assumptions(told.sketch));
     told.filled = fillAsPlanned(*told.plan.request);
@@ -87,7 +81,7 @@ void TestFillWords::framesTellWhatIsSealed()
 
 void TestFillWords::aPrefilledJobSaysSo()
 {
-    Sketch sketch = sample(QStringLiteral("supply-hump"));
+    Sketch sketch = sampleOf(QStringLiteral("supply-hump"));
     sketch.fill.start = FillStart::hoses_full;
     const Layout layout = resolve(sketch, plumbOf(sketch));
     const Filling clean = fillOf(sketch, layout, nullptr, Assumptions(sketch));
@@ -103,7 +97,7 @@ void TestFillWords::aPrefilledJobSaysSo()
     // Both hoses fall from their ports: what gets in there goes out again.
     QVERIFY(fillOf(sketch, layout, nullptr, Assumptions(sketch)).pockets.empty());
     // Here the return hose rises from its port to a crest, which keeps it, a little pressed together.
-    Sketch crest = sample(QStringLiteral("air-lock-lesson-2"));
+    Sketch crest = sampleOf(QStringLiteral("air-lock-lesson-2"));
     crest.fill.start = FillStart::hoses_full;
     crest.fill.hose_air_ml = 12;
     const Filling left = fillOf(crest, resolve(crest, plumbOf(crest)), nullptr, Assumptions(crest));

@@ -13,7 +13,7 @@ using namespace siphonwright::test;
 
 namespace {
 
-Layout layoutOf(const Sketch& sketch)
+Layout proofLayoutOf(const Sketch& sketch)
 {
     return resolve(sketch, plumbOf(sketch));
 }
@@ -28,7 +28,9 @@ void assume(Sketch& sketch, const char* id, double value)
 
 double flowOf(const Sketch& sketch)
 {
-    return runSteady(sketch, layoutOf(sketch), Assumptions(sketch)).loops.at(0).circulation.flow_kg_per_s;
+    return runSteady(sketch, proofLayoutOf(sketch), Assumptions(sketch))
+        .loops.at(0)
+        .circulation.flow_kg_per_s;
 }
 
 constexpr std::size_t few_samples = 40;
@@ -100,8 +102,8 @@ void TestRunningProof::aChangedAssumptionIsHeldInBands()
         if (row.id != "hose-end-loss")
             assume(held, row.id.data(), row.value);
     // As many as usual: a driver has to stand out from chance.
-    const auto free = runningBands(sketch, layoutOf(sketch), {});
-    const auto narrow = runningBands(held, layoutOf(held), {});
+    const auto free = runningBands(sketch, proofLayoutOf(sketch), {});
+    const auto narrow = runningBands(held, proofLayoutOf(held), {});
     QCOMPARE(free.size(), std::size_t{1});
     QCOMPARE(narrow.size(), std::size_t{1});
     const auto width = [](const HeaterBands& bands) {
@@ -117,8 +119,8 @@ void TestRunningProof::aChangedAssumptionIsHeldInBands()
 void TestRunningProof::bandsRepeatToTheLastBit()
 {
     const Sketch sketch = soundLoop();
-    const auto a = runningBands(sketch, layoutOf(sketch), {}, few_samples);
-    const auto b = runningBands(sketch, layoutOf(sketch), {}, few_samples);
+    const auto a = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples);
+    const auto b = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples);
     QCOMPARE(a.size(), b.size());
     for (std::size_t i = 0; i < a.size(); ++i)
         for (std::size_t k = 0; k < banded_count; ++k) {
@@ -132,7 +134,7 @@ void TestRunningProof::bandsRepeatToTheLastBit()
 void TestRunningProof::bandsHoldTheResultBetweenThem()
 {
     const Sketch sketch = soundLoop();
-    const Layout layout = layoutOf(sketch);
+    const Layout layout = proofLayoutOf(sketch);
     const Running running = runSteady(sketch, layout, Assumptions(sketch));
     const EngineWarmUp warm = runWarmUp(sketch, layout, running, Assumptions(sketch));
     const HeaterBands bands = runningBands(sketch, layout, {}, few_samples).at(0);
@@ -155,7 +157,7 @@ void TestRunningProof::aTargetOutOfReachIsReachedByNoSample()
 {
     Sketch sketch = soundLoop();
     sketch.plan.target_degC = 95;
-    const HeaterBands bands = runningBands(sketch, layoutOf(sketch), {}, few_samples).at(0);
+    const HeaterBands bands = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples).at(0);
     QVERIFY(!bands[Banded::target_h]);
     QVERIFY(bands[Banded::peak_outlet_degC]);
 }
@@ -167,7 +169,7 @@ void TestRunningProof::theSeriesIsWrittenWithItsUnits()
     sketch.heaters[0].id = "heater, \"A\"";
     sketch.hoses[supply_hose].edit([&](Hose& h) { h.to.heater = sketch.heaters[0].id; });
     sketch.hoses[return_hose].edit([&](Hose& h) { h.from.heater = sketch.heaters[0].id; });
-    const Layout layout = layoutOf(sketch);
+    const Layout layout = proofLayoutOf(sketch);
     const Assumptions assumed;
     const EngineWarmUp warm = runWarmUp(sketch, layout, runSteady(sketch, layout, assumed), assumed);
     const QStringList lines = QString::fromStdString(csvOf(warm)).split(u'\n');

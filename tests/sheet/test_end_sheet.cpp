@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/sheet/on_a3.h"
 #include "tests/sheet/sample_files.h"
 #include "tests/sheet/text_recorder.h"
 #include "tests/sheet/yard_bus.h"
@@ -13,15 +14,9 @@
 #include <algorithm>
 
 using namespace siphonwright;
+using siphonwright::test::onA3;
 
 namespace {
-
-sheet::Options onA3()
-{
-    sheet::Options options;
-    options.paper = sheet::Paper::a3;
-    return options;
-}
 
 QString textOf(const Sketch& sketch, const sheet::Options& options)
 {

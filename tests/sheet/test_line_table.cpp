@@ -18,13 +18,13 @@ using test::Inked;
 
 namespace {
 
-constexpr double per_mm = 10;
+constexpr double pixels_per_mm = 10;
 
 std::vector<Inked> inkOf(const QSizeF& page_mm, const std::function<void(QPainter&)>& paint)
 {
-    test::InkRecorder recorder((page_mm * per_mm).toSize());
+    test::InkRecorder recorder((page_mm * pixels_per_mm).toSize());
     QPainter painter(&recorder);
-    painter.scale(per_mm, per_mm);
+    painter.scale(pixels_per_mm, pixels_per_mm);
     paint(painter);
     painter.end();
     return recorder.inked();
@@ -74,14 +74,14 @@ QStringList strangersIn(const std::vector<Inked>& inked, const TrueWidths& true_
 {
     QStringList strangers;
     for (const Inked& one : inked) {
-        const double width_mm = one.width / per_mm;
-        const double capitals_mm = one.capitals / per_mm;
+        const double width_mm = one.width / pixels_per_mm;
+        const double capitals_mm = one.capitals / pixels_per_mm;
         const bool a_hose = width_mm >= true_widths.least_mm && width_mm <= true_widths.most_mm;
         if (one.what == Inked::What::stroke && !isIn(drawing::line_widths_mm, width_mm) && !a_hose)
             strangers << QStringLiteral("a line %1 mm wide at %2, %3")
                              .arg(width_mm, 0, 'f', 3)
-                             .arg(one.box.center().x() / per_mm, 0, 'f', 1)
-                             .arg(one.box.center().y() / per_mm, 0, 'f', 1);
+                             .arg(one.box.center().x() / pixels_per_mm, 0, 'f', 1)
+                             .arg(one.box.center().y() / pixels_per_mm, 0, 'f', 1);
         if (one.what == Inked::What::text && !isIn(drawing::text_heights_mm, capitals_mm))
             strangers << QStringLiteral("\"%1\" %2 mm high").arg(one.text).arg(capitals_mm, 0, 'f', 3);
     }
@@ -94,7 +94,8 @@ QSet<int> hundredths(const std::vector<Inked>& inked, Inked::What what)
     QSet<int> found;
     for (const Inked& one : inked)
         if (one.what == what)
-            found << int(std::lround((what == Inked::What::text ? one.capitals : one.width) / per_mm * 100));
+            found << int(
+                std::lround((what == Inked::What::text ? one.capitals : one.width) / pixels_per_mm * 100));
     return found;
 }
 

@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/sheet/on_a3.h"
 #include "tests/sheet/text_recorder.h"
 #include "tests/sheet/yard_bus.h"
 
@@ -20,19 +21,13 @@
 #include <QTest>
 
 using namespace siphonwright;
+using siphonwright::test::onA3;
 
 Q_DECLARE_METATYPE(siphonwright::Sketch)
 
 namespace {
 
 constexpr double per_mm = 20; // pixels of the pictures that are measured: 0.05 mm each
-
-sheet::Options onA3()
-{
-    sheet::Options options;
-    options.paper = sheet::Paper::a3;
-    return options;
-}
 
 /// Middle of the dark stretch nearest to a point, along a row or a column, mm; NaN if there is none within
 /// 3 mm.

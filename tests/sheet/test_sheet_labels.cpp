@@ -13,7 +13,7 @@ using test::Inked;
 
 namespace {
 
-constexpr double per_mm = 10;
+constexpr double recorded_per_mm = 10;
 
 /// A stroke as broad as this is no line but a hose or a tube: nothing is written on it, not even on ground of
 /// its own.
@@ -41,20 +41,21 @@ QStringList faultsOf(const std::vector<Inked>& inked, std::size_t index)
             continue;
         const QString where = QStringLiteral("%1 at %2, %3 mm")
                                   .arg(text.text)
-                                  .arg(text.box.center().x() / per_mm, 0, 'f', 1)
-                                  .arg(text.box.center().y() / per_mm, 0, 'f', 1);
+                                  .arg(text.box.center().x() / recorded_per_mm, 0, 'f', 1)
+                                  .arg(text.box.center().y() / recorded_per_mm, 0, 'f', 1);
         const bool over = i > ground;
         if (inked[i].what == Inked::What::text)
             faults << where + QStringLiteral(" lies on ") + inked[i].text;
         else if (inked[i].what == Inked::What::fill && i > index)
             faults << where + QStringLiteral(" is hidden");
-        else if (inked[i].what == Inked::What::stroke && (over || inked[i].width > broad_mm * per_mm))
+        else if (inked[i].what == Inked::What::stroke &&
+                 (over || inked[i].width > broad_mm * recorded_per_mm))
             faults << where + QStringLiteral(" is on a line %1 mm wide, from %2, %3 to %4, %5")
-                                  .arg(inked[i].width / per_mm, 0, 'f', 2)
-                                  .arg(inked[i].box.left() / per_mm, 0, 'f', 1)
-                                  .arg(inked[i].box.top() / per_mm, 0, 'f', 1)
-                                  .arg(inked[i].box.right() / per_mm, 0, 'f', 1)
-                                  .arg(inked[i].box.bottom() / per_mm, 0, 'f', 1);
+                                  .arg(inked[i].width / recorded_per_mm, 0, 'f', 2)
+                                  .arg(inked[i].box.left() / recorded_per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.top() / recorded_per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.right() / recorded_per_mm, 0, 'f', 1)
+                                  .arg(inked[i].box.bottom() / recorded_per_mm, 0, 'f', 1);
     }
     return faults;
 }
@@ -92,9 +93,9 @@ private Q_SLOTS:
         sheet::Options options;
         options.paper = static_cast<sheet::Paper>(paper);
         options.orientation = landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
-        test::InkRecorder recorder((sheet::pageSize(options) * per_mm).toSize());
+        test::InkRecorder recorder((sheet::pageSize(options) * recorded_per_mm).toSize());
         QPainter painter(&recorder);
-        painter.scale(per_mm, per_mm);
+        painter.scale(recorded_per_mm, recorded_per_mm);
         sheet::paintPage(painter, sketch_, analysis_, options);
         painter.end();
         QStringList faults;

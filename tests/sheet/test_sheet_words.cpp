@@ -1,3 +1,4 @@
+#include "tests/sheet/on_a3.h"
 #include "tests/sheet/sample_files.h"
 #include "tests/sheet/text_recorder.h"
 #include "tests/sheet/yard_bus.h"
@@ -13,6 +14,7 @@
 #include <functional>
 
 using namespace siphonwright;
+using siphonwright::test::onA3;
 
 namespace {
 
@@ -35,13 +37,6 @@ QString saidOnTheDrawing(const Sketch& sketch, const sheet::Options& options)
     const Analysis analysis = analyse(sketch);
     return saidOn(sheet::pageSize(options),
                   [&](QPainter& painter) { sheet::paintPage(painter, sketch, analysis, options); });
-}
-
-sheet::Options onA3()
-{
-    sheet::Options options;
-    options.paper = sheet::Paper::a3;
-    return options;
 }
 
 /// A sound job, whose sheet has room for all there is to say.

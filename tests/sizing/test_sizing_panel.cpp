@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/patience.h"
 
 #include "app/document/document.h"
 #include "app/panels/quantity_edit.h"
@@ -15,10 +16,9 @@
 #include <QTabBar>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // a busy machine proves slowly
-}
+namespace {}
 
 /// The panel as people use it, on the yard's samples.
 class TestSizingPanel : public QObject {

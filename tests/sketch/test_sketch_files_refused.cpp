@@ -41,7 +41,7 @@ const std::string small_sketch = sketchWith(
     "hoses": [{"id": "h1", "role": "supply", "from": {"port": "p1"}, "to": {"open_at": {"x": 0, "y": 0, "z": 0}},
     "bore_mm": {"value": 12.7, "source": "measured"}, "clips_mm": [1, 2]}], "notes": "caf\u00e9 é")");
 
-struct Row {
+struct RefusedRow {
     std::string name;
     std::string text;
     std::string path;
@@ -98,7 +98,7 @@ std::string engineWith(const std::string& arrangement)
                       R"(, "jacket": )" + triangle + "}");
 }
 
-std::vector<Row> textRows()
+std::vector<RefusedRow> textRows()
 {
     return {
         {"empty", "", "", "empty", "sketch"},
@@ -145,7 +145,7 @@ std::vector<Row> textRows()
     };
 }
 
-std::vector<Row> formatRows()
+std::vector<RefusedRow> formatRows()
 {
     return {
         {"a list", "[]", "", "a list of 0", "object"},
@@ -162,7 +162,7 @@ std::vector<Row> formatRows()
     };
 }
 
-std::vector<Row> valueRows()
+std::vector<RefusedRow> valueRows()
 {
     return {
         {"unknown key", sketchWith(R"("colour": "red")"), "/colour", "unknown key", "format"},
@@ -238,13 +238,13 @@ std::vector<Row> valueRows()
     };
 }
 
-void addRows(const std::vector<Row>& rows)
+void addRows(const std::vector<RefusedRow>& rows)
 {
     QTest::addColumn<QByteArray>("text");
     QTest::addColumn<QByteArray>("path");
     QTest::addColumn<QByteArray>("found");
     QTest::addColumn<QByteArray>("allowed");
-    for (const Row& row : rows)
+    for (const RefusedRow& row : rows)
         QTest::newRow(row.name.c_str())
             << QByteArray::fromStdString(row.text) << QByteArray::fromStdString(row.path)
             << QByteArray::fromStdString(row.found) << QByteArray::fromStdString(row.allowed);

@@ -101,7 +101,7 @@ struct FastAndSlow {
 };
 
 /// One step of a given size: with no tolerance to meet, the first step tried is taken.
-Rosenbrock oneStep(double h)
+Rosenbrock oneRosenbrockStep(double h)
 {
     Rosenbrock solver({1e300, {1e300}});
     const std::array<double, 1> start = {0.25};
@@ -149,7 +149,7 @@ void TestRosenbrock::aSingularMatrixIsSaid()
 void TestRosenbrock::aStepErrsWithTheSixthPower()
 {
     // Order 5 (Steinebach 2023): one step's error goes with h^6.
-    const auto error = [](double h) { return std::abs(oneStep(h).state()[0] - Logistic::at(h)); };
+    const auto error = [](double h) { return std::abs(oneRosenbrockStep(h).state()[0] - Logistic::at(h)); };
     for (const double h : {0.8, 0.4}) {
         const double order = std::log2(error(h) / error(h / 2));
         QVERIFY2(order > 5.5 && order < 6.6, qPrintable(QString::number(order)));
@@ -159,12 +159,14 @@ void TestRosenbrock::aStepErrsWithTheSixthPower()
 void TestRosenbrock::betweenStepsTheErrorIsOfFourthOrder()
 {
     // Order 4 between steps (Steinebach 2023): the error at a fixed share of one step goes with h^5.
-    const auto error = [](double h) { return std::abs(oneStep(h).at(0.4 * h, 0) - Logistic::at(0.4 * h)); };
+    const auto error = [](double h) {
+        return std::abs(oneRosenbrockStep(h).at(0.4 * h, 0) - Logistic::at(0.4 * h));
+    };
     for (const double h : {0.4, 0.2}) {
         const double order = std::log2(error(h) / error(h / 2));
         QVERIFY2(order > 4.5 && order < 5.6, qPrintable(QString::number(order)));
     }
-    const Rosenbrock step = oneStep(0.3);
+    const Rosenbrock step = oneRosenbrockStep(0.3);
     QCOMPARE(step.at(0, 0), 0.25);
     VERIFY_NEAR(step.at(0.3, 0), step.state()[0], 1e-15);
 }

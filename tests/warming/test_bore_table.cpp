@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/patience.h"
 
 #include "app/document/document.h"
 #include "app/panels/field.h"
@@ -10,10 +11,9 @@
 #include <QTest>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // a busy machine proves slowly
-}
+namespace {}
 
 /// The table by bore as people use it.
 class TestBoreTable : public QObject {

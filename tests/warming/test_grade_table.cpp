@@ -1,3 +1,5 @@
+#include "tests/patience.h"
+
 #include "app/document/document.h"
 #include "app/warming/grade_table.h"
 
@@ -11,10 +13,9 @@
 #include <memory>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // a busy machine proves slowly
-}
+namespace {}
 
 /// The table of the ends of the grade envelope as people use it.
 class TestGradeTable : public QObject {

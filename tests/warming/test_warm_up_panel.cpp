@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/patience.h"
 
 #include "app/panels/quantity_edit.h"
 #include "app/warming/chart_view.h"
@@ -15,11 +16,10 @@
 #include <QToolButton>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 using warming::Curve;
 
-namespace {
-constexpr int patience_ms = 60000; // a busy machine proves slowly
-}
+namespace {}
 
 /// The warm-up panel as people use it, on a document of its own that is proven beside the test.
 class TestWarmUpPanel : public QObject {

@@ -74,7 +74,7 @@ bool hasWords(const QString& name)
     return name.contains(word);
 }
 
-QString placeOf(const QWidget& widget)
+QString parentsOf(const QWidget& widget)
 {
     QString out;
     for (const QWidget* at = &widget; at; at = at->parentWidget())
@@ -89,7 +89,7 @@ QStringList namelessIn(const QWidget& window)
     for (QWidget* one : window.findChildren<QWidget*>())
         if (one->window() == window.window() && one->isVisible() && isInteractive(*one) &&
             !hasWords(nameOf(*one)))
-            out << QStringLiteral("\"%1\"").arg(nameOf(*one)) + placeOf(*one);
+            out << QStringLiteral("\"%1\"").arg(nameOf(*one)) + parentsOf(*one);
     return out;
 }
 
@@ -194,7 +194,7 @@ void TestAccess::everyControlOfEveryOtherWindowHasAName()
     const auto judge = [&](const QWidget& top) {
         ++seen;
         if (top.windowTitle().isEmpty() && !qobject_cast<const QMessageBox*>(&top))
-            wrong << QStringLiteral("no title:") + placeOf(top);
+            wrong << QStringLiteral("no title:") + parentsOf(top);
         wrong << namelessIn(top);
         for (QTabWidget* tabs : top.findChildren<QTabWidget*>())
             for (int i = 0; i < tabs->count(); ++i) {

@@ -1,3 +1,5 @@
+#include "tests/patience.h"
+
 #include "app/document/document.h"
 #include "app/panels/fix_bar.h"
 
@@ -10,10 +12,9 @@
 #include <memory>
 
 using namespace siphonwright;
+using siphonwright::test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // a busy machine proves slowly
-}
+namespace {}
 
 /// The fix of a finding as people use it.
 class TestFixBar : public QObject {

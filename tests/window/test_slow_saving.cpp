@@ -1,4 +1,5 @@
 #include "tests/document/hanging_disk.h"
+#include "tests/patience.h"
 
 #include "app/window/file_commands.h"
 #include "app/window/file_strip.h"
@@ -21,15 +22,28 @@
 
 using namespace siphonwright;
 using siphonwright::test::HangingDisk;
+using siphonwright::test::patience_ms;
 
 namespace {
-
-constexpr int patience_ms = 60'000; // of the test, on a busy machine
 
 QByteArray bytesOf(const QString& path)
 {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("unreadable");
+}
+
+/// Who opens a pipe waits for its other end, as for a drive that does not answer.
+QString pipeIn(const QTemporaryDir& folder)
+{
+    const QString path = folder.filePath(QStringLiteral("pipe.siphon"));
+    return ::mkfifo(QFile::encodeName(path).constData(), 0600) == 0 ? path : QString();
+}
+
+void writeInto(const QString& pipe, const QByteArray& bytes)
+{
+    QFile other_end(pipe);
+    QVERIFY(other_end.open(QIODevice::WriteOnly | QIODevice::Unbuffered));
+    QCOMPARE(other_end.write(bytes), bytes.size());
 }
 
 } // namespace
@@ -45,6 +59,8 @@ private Q_SLOTS:
     void aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken();
     void whoStopsWaitingKeepsDrawingAndFile();
     void aFileWhosePlaceDoesNotAnswerDoesNotStopTheWindow();
+    void whoStopsWaitingForAFileToOpenKeepsTheDrawing();
+    void aFileIsOpenedWhenItsPlaceAnswersAfterAll();
 
 private:
     QString slow() const { return folder_->filePath(QStringLiteral("slow")); }
@@ -53,7 +69,7 @@ private:
     {
         window_->document().apply(QStringLiteral("note"), [text](Sketch& s) { s.notes = text; });
     }
-    QMessageBox* box() const { return window_->findChild<QMessageBox*>(QStringLiteral("slow-save")); }
+    QMessageBox* box() const { return window_->findChild<QMessageBox*>(QStringLiteral("slow-call")); }
     QAbstractButton* button(const char* words) const
     {
         for (QAbstractButton* one : box()->buttons()) {
@@ -77,8 +93,8 @@ private:
     }
     void waitUntilTheHangingWriteHasEnded(int came_back)
     {
-        disk_->letGo();
-        QTRY_COMPARE_WITH_TIMEOUT(disk_->cameBack(), came_back, patience_ms);
+        disk_.letGo();
+        QTRY_COMPARE_WITH_TIMEOUT(disk_.cameBack(), came_back, patience_ms);
         const auto parts = [this] {
             return QDir(slow()).entryList({QStringLiteral("*.part")}, QDir::Files | QDir::Hidden);
         };
@@ -86,7 +102,7 @@ private:
     }
 
     std::unique_ptr<QTemporaryDir> folder_;
-    HangingDisk* disk_ = new HangingDisk; // see there
+    HangingDisk& disk_ = HangingDisk::one();
     std::unique_ptr<MainWindow> window_;
 };
 
@@ -104,19 +120,19 @@ void TestSlowSaving::init()
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_->path());
     QVERIFY(QDir().mkpath(slow()));
     window_ = std::make_unique<MainWindow>();
-    window_->document().setDisk(*disk_);
-    window_->files().setSavePatience({std::chrono::milliseconds{20}, std::chrono::milliseconds{200}});
+    window_->document().setDisk(disk_);
+    window_->files().setPatience({std::chrono::milliseconds{20}, std::chrono::milliseconds{200}});
     window_->show();
     QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
     note("first");
     QCOMPARE(window_->document().save(path()), QStringList());
     note("second");
-    disk_->hangIn(slow());
+    disk_.hangIn(slow());
 }
 
 void TestSlowSaving::cleanup()
 {
-    disk_->letGo();
+    disk_.letGo();
     window_.reset();
 }
 
@@ -127,7 +143,7 @@ void TestSlowSaving::theWindowLivesWhileASaveHangsAndIsSavedWhenTheDiskAnswers()
     whenBoxSays("is being saved", [&] {
         lived = true;
         QVERIFY(window_->document().isModified());
-        disk_->letGo();
+        disk_.letGo();
     });
     window_->files().save([&closed] { closed = true; });
     QVERIFY(lived);
@@ -140,7 +156,7 @@ void TestSlowSaving::theWindowLivesWhileASaveHangsAndIsSavedWhenTheDiskAnswers()
 void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
 {
     const QString elsewhere = folder_->filePath(QStringLiteral("elsewhere.siphon"));
-    const int hung = disk_->cameBack();
+    const int hung = disk_.cameBack();
     bool closed = false;
     whenBoxSays("does not answer", [&] { button("Save as")->click(); });
     window_->files().save([&closed] { closed = true; });
@@ -163,7 +179,7 @@ void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
 
 void TestSlowSaving::whoStopsWaitingKeepsDrawingAndFile()
 {
-    const int hung = disk_->cameBack();
+    const int hung = disk_.cameBack();
     whenBoxSays("does not answer", [&] { button("Stop waiting")->click(); });
     window_->files().save();
     QVERIFY(window_->document().isModified());
@@ -191,6 +207,35 @@ void TestSlowSaving::aFileWhosePlaceDoesNotAnswerDoesNotStopTheWindow()
     QVERIFY(QFile::remove(path()));
     QTRY_VERIFY_WITH_TIMEOUT(sentence->text().contains(QStringLiteral("no longer in its place")),
                              patience_ms);
+}
+
+void TestSlowSaving::whoStopsWaitingForAFileToOpenKeepsTheDrawing()
+{
+    const QString pipe = pipeIn(*folder_);
+    window_->document().undoStack().setClean();
+    whenBoxSays("is not open yet", [&] { button("Stop waiting")->click(); });
+    window_->files().open(pipe);
+    QCOMPARE(window_->document().path(), path());
+    QCOMPARE(window_->document().sketch().notes, std::string("second"));
+    // What is read after all is not put on the table any more.
+    writeInto(pipe, bytesOf(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")));
+    QTest::qWait(100);
+    QCOMPARE(window_->document().path(), path());
+}
+
+void TestSlowSaving::aFileIsOpenedWhenItsPlaceAnswersAfterAll()
+{
+    const QString pipe = pipeIn(*folder_);
+    window_->document().undoStack().setClean();
+    bool lived = false;
+    whenBoxSays("is being opened", [&] {
+        lived = true;
+        writeInto(pipe, bytesOf(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")));
+    });
+    window_->files().open(pipe);
+    QVERIFY(lived);
+    QCOMPARE(window_->document().path(), pipe);
+    QVERIFY(!window_->document().sketch().hoses.empty());
 }
 
 QTEST_MAIN(TestSlowSaving)

@@ -144,13 +144,32 @@ struct First {
 
 First finished(const Job& job, LaidSheet sheet, std::vector<std::size_t> waiting)
 {
-    sheet.columns = {sheet.plan.notes, sheet.plan.columns};
     Notes notes =
         notesIn(sheet.columns, sectionsOf(job.sketch, job.analysis, job.options, sheet.plan.end_left_out),
                 job.options, job.largest_mm);
     std::vector<Section> cut = cutShort(notes);
     setNotes(sheet, std::move(notes), waiting, job.options);
     return {std::move(sheet), std::move(cut), std::move(waiting)};
+}
+
+std::vector<std::size_t> neededOf(const std::vector<Inset>& insets, std::vector<std::size_t> waiting)
+{
+    waiting.erase(std::remove_if(waiting.begin(), waiting.end(),
+                                 [&](std::size_t index) { return !insets[index].needed; }),
+                  waiting.end());
+    return waiting;
+}
+
+/// What has to be on the drawing's sheet and has no room under the views stands at the foot of the notes.
+void fillFootOfNotes(LaidSheet& sheet, std::vector<std::size_t>& waiting, const std::vector<Inset>& insets)
+{
+    const QRectF& notes = sheet.plan.notes;
+    const Packed foot =
+        packed(insets, neededOf(insets, waiting), notes.width(), notes.height() / 2, small_mm);
+    for (const PlacedInset& one : movedTo(foot.placed, notes.bottomLeft() - QPointF(0, foot.height_mm)))
+        sheet.insets.push_back(one);
+    waiting = without(waiting, foot.placed);
+    sheet.columns.box.setBottom(notes.bottom() - foot.height_mm);
 }
 
 First besideAt(const Job& job, const Drawn& drawn, const Beside& beside)
@@ -166,6 +185,8 @@ First besideAt(const Job& job, const Drawn& drawn, const Beside& beside)
     for (const PlacedInset& one : movedTo(under.placed, sheet.plan.under.topLeft()))
         sheet.insets.push_back(one);
     waiting = without(waiting, under.placed);
+    sheet.columns = {sheet.plan.notes, sheet.plan.columns};
+    fillFootOfNotes(sheet, waiting, job.options.insets);
     return finished(job, std::move(sheet), std::move(waiting));
 }
 
@@ -214,14 +235,6 @@ struct Stacked {
     double notes_mm = 0;
 };
 
-std::vector<std::size_t> neededOf(const std::vector<Inset>& insets, std::vector<std::size_t> waiting)
-{
-    waiting.erase(std::remove_if(waiting.begin(), waiting.end(),
-                                 [&](std::size_t index) { return !insets[index].needed; }),
-                  waiting.end());
-    return waiting;
-}
-
 /// Views, insets and notes under each other, with all words in the notes; nothing where that takes too much.
 std::optional<Stacked> allNotes(const Job& job, const Plan& plan, double views_mm, double room_mm,
                                 const std::vector<std::size_t>& waiting)
@@ -252,6 +265,7 @@ First underViews(const Job& job, const Drawn& drawn)
     constexpr double some_mm = 1;
     sheet.plan = planWith(job.sketch, job.options, drawn, std::nullopt);
     std::vector<std::size_t> waiting = allOf(job.options.insets);
+    sheet.columns = {sheet.plan.notes, sheet.plan.columns};
     if (waiting.empty())
         return finished(job, std::move(sheet), {});
     fillFoot(sheet, waiting, job.options.insets);
@@ -269,6 +283,7 @@ First underViews(const Job& job, const Drawn& drawn)
     for (const PlacedInset& one : movedTo(shares->under.placed, sheet.plan.under.topLeft()))
         sheet.insets.push_back(one);
     waiting = without(waiting, shares->under.placed);
+    sheet.columns = {sheet.plan.notes, sheet.plan.columns};
     return finished(job, std::move(sheet), std::move(waiting));
 }
 

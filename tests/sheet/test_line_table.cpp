@@ -76,14 +76,14 @@ QStringList strangersIn(const std::vector<Inked>& inked, const std::vector<doubl
 {
     QStringList strangers;
     for (const Inked& one : inked) {
-        const double width_mm = one.width / per_mm;
-        const double capitals_mm = one.capitals / per_mm;
+        const double width_mm = one.width / pixels_per_mm;
+        const double capitals_mm = one.capitals / pixels_per_mm;
         if (one.what == Inked::What::stroke && !isIn(drawing::line_widths_mm, width_mm) &&
             !isIn(true_widths, width_mm))
             strangers << QStringLiteral("a line %1 mm wide at %2, %3")
                              .arg(width_mm, 0, 'f', 3)
-                             .arg(one.box.center().x() / per_mm, 0, 'f', 1)
-                             .arg(one.box.center().y() / per_mm, 0, 'f', 1);
+                             .arg(one.box.center().x() / pixels_per_mm, 0, 'f', 1)
+                             .arg(one.box.center().y() / pixels_per_mm, 0, 'f', 1);
         if (one.what == Inked::What::text && !isIn(drawing::text_heights_mm, capitals_mm))
             strangers << QStringLiteral("\"%1\" %2 mm high").arg(one.text).arg(capitals_mm, 0, 'f', 3);
     }
@@ -100,7 +100,7 @@ sheet::Options on(sheet::Paper paper, QPageLayout::Orientation orientation)
 }
 
 /// Every paper, two of them upright.
-std::vector<sheet::Options> papers()
+std::vector<sheet::Options> everyPaper()
 {
     return {on(sheet::Paper::a4, QPageLayout::Landscape), on(sheet::Paper::a3, QPageLayout::Portrait),
             on(sheet::Paper::letter, QPageLayout::Portrait),
@@ -144,7 +144,7 @@ private Q_SLOTS:
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         QStringList strangers;
-        for (sheet::Options options : papers()) {
+        for (sheet::Options options : everyPaper()) {
             for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
                 const std::vector<Inked> inked = inkOf(sheet::pageSize(options), page.paint);
                 QVERIFY(inked.size() > 100);
@@ -167,7 +167,7 @@ private Q_SLOTS:
     {
         const Sketch sketch = test::sampleNamed(QStringLiteral("generator-two-heaters.siphon"));
         const Analysis analysis = analyse(sketch);
-        for (const sheet::Options& options : papers()) {
+        for (const sheet::Options& options : everyPaper()) {
             const int scale = sheet::planOf(sketch, analysis, options).denominator;
             for (const double wrong_mm : {0.15, 0.22, 0.3, 0.42, 0.6, 0.85}) {
                 const std::vector<Inked> inked = inkOf(sheet::pageSize(options), [&](QPainter& painter) {

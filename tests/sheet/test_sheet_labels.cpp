@@ -100,9 +100,10 @@ private Q_SLOTS:
         QStringList faults;
         int texts = 0;
         for (auto page = pages.rbegin(); page != pages.rend(); ++page) { // the drawing last: it is looked at
-            recorded_ = std::make_unique<test::InkRecorder>((sheet::pageSize(options) * per_mm).toSize());
+            recorded_ =
+                std::make_unique<test::InkRecorder>((sheet::pageSize(options) * recorded_per_mm).toSize());
             QPainter painter(recorded_.get());
-            painter.scale(per_mm, per_mm);
+            painter.scale(recorded_per_mm, recorded_per_mm);
             page->paint(painter);
             painter.end();
             const std::vector<Inked>& inked = recorded_->inked();

@@ -186,7 +186,7 @@ void paintSlopes(QPainter& painter, const HoseStrip& strip, const StripInk& ink)
         const double middle = std::max((from + to) / 2, taken_to + apart_mm + half);
         if (middle > to || middle + half > ink.left + ink.width + apart_mm)
             continue;
-        drawing::paintWeightedText(painter, {middle, ink.top - 1.2}, slope.text, Anchor::centre,
+        drawing::paintWeightedText(painter, {middle, ink.top - 1.7}, slope.text, Anchor::centre,
                                    drawing::Palette::paper().ink, ink.lettering, Weight::regular);
         taken_to = middle + half;
     }

@@ -70,7 +70,7 @@ struct StripInk {
     double profile_mm = 22;
     std::optional<std::pair<double, double>> heights_mm = {};
 };
-constexpr double strip_slopes_mm = 3.2; ///< row over the bar
+constexpr double strip_slopes_mm = 3.8; ///< row over the bar
 constexpr double strip_bar_mm = 5;
 constexpr double strip_profile_mm = 22;
 void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<StripLabel>& labels,

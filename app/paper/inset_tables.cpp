@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <numeric>
 
 /// Insets with lines to write on, the table of ports, and the tag.
 namespace siphonwright::paper {
@@ -76,13 +77,36 @@ void paintBlank(QPainter& painter, const BlankTable& table, const QRectF& box, i
 struct EndsTable {
     std::vector<QStringList> rows; ///< the heads first
 
-    static constexpr double shares[] = {0.195, 0.145, 0.19, 0.235, 0.235};
-
-    std::vector<SetLines> row(std::size_t index, double width_mm, double lettering_mm) const
+    /// Each column as broad as its longest word, and of the rest as much as its longest cell can use.
+    std::vector<double> widths(double width_mm, double lettering_mm) const
     {
+        constexpr double apart_mm = 1.8;
+        std::vector<double> least(std::size_t(rows[0].size()));
+        std::vector<double> more(least.size());
+        for (std::size_t k = 0; k < least.size(); ++k) {
+            for (std::size_t i = 0; i < rows.size(); ++i) {
+                const Weight weight = i == 0 ? Weight::strong : Weight::regular;
+                const QString& cell = rows[i][qsizetype(k)];
+                more[k] = std::max(more[k], drawing::textWidth(cell, lettering_mm, weight));
+                for (const QString& word : cell.split(QLatin1Char(' ')))
+                    least[k] = std::max(least[k], drawing::textWidth(word, lettering_mm, weight));
+            }
+            more[k] -= least[k];
+            least[k] += apart_mm;
+        }
+        const double spare = width_mm - std::accumulate(least.begin(), least.end(), 0.0);
+        const double wanted = std::max(1e-9, std::accumulate(more.begin(), more.end(), 0.0));
+        for (std::size_t k = 0; k < least.size(); ++k)
+            least[k] += spare > 0 ? spare * more[k] / wanted : spare / double(least.size());
+        return least;
+    }
+
+    std::vector<SetLines> row(std::size_t index, const std::vector<double>& widths, double lettering_mm) const
+    {
+        constexpr double apart_mm = 1.5;
         std::vector<SetLines> cells;
         for (qsizetype i = 0; i < rows[index].size(); ++i) {
-            cells.emplace_back(width_mm * shares[i] - 1.5);
+            cells.emplace_back(widths[std::size_t(i)] - apart_mm);
             cells.back().add(rows[index][i], lettering_mm, index == 0 ? Weight::strong : Weight::regular);
         }
         return cells;
@@ -104,12 +128,13 @@ void paintEnds(QPainter& painter, const EndsTable& table, const QRectF& box, dou
         painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
     };
     rule(drawing::medium_mm);
+    const std::vector<double> widths = table.widths(box.width(), lettering_mm);
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
-        const std::vector<SetLines> row = table.row(i, box.width(), lettering_mm);
+        const std::vector<SetLines> row = table.row(i, widths, lettering_mm);
         double x = box.left();
         for (std::size_t k = 0; k < row.size(); ++k) {
             row[k].paint(painter, {x, y + 0.4 * lettering_mm});
-            x += box.width() * EndsTable::shares[k];
+            x += widths[k];
         }
         y += EndsTable::heightOf(row, lettering_mm);
         rule(i == 0 || i + 1 == table.rows.size() ? drawing::medium_mm : drawing::hairline_mm);
@@ -124,7 +149,11 @@ SetLines wordsOfTag(const QString& unit, double width_mm)
 {
     constexpr double beside_mm = 20;
     SetLines lines(width_mm - beside_mm);
-    lines.add(tr("Valves open before turning on"), title_mm, Weight::strong);
+    const QString sign = tr("Valves open before turning on");
+    bool whole = true; // no word is broken
+    for (const QString& word : sign.split(QLatin1Char(' ')))
+        whole = whole && drawing::textWidth(word, title_mm, Weight::strong) <= width_mm - beside_mm;
+    lines.add(sign, whole ? title_mm : heading_mm, Weight::strong);
     lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."), body_mm,
               Weight::regular);
     lines.add(unit, body_mm, Weight::strong);
@@ -172,8 +201,9 @@ Inset insetOfEnds(const Job& job)
     inset.least_width_mm = 74;
     inset.height_mm = [table](double width, double lettering) {
         double height = 0;
+        const std::vector<double> widths = table->widths(width, lettering);
         for (std::size_t i = 0; i < table->rows.size(); ++i)
-            height += EndsTable::heightOf(table->row(i, width, lettering), lettering);
+            height += EndsTable::heightOf(table->row(i, widths, lettering), lettering);
         return height;
     };
     inset.paint = [table](QPainter& painter, const QRectF& box, double lettering) {

@@ -62,21 +62,23 @@ double chordAt(double half_bore_mm, double offset_mm)
 /// Gauss-Legendre's ten places of a stretch from 0 to 1, moved towards both ends, where the area starts as
 /// the power 3/2 of the distance and the chord as its root: by x^2 (3 - 2x).
 struct Gauss {
-    double place = 0;
-    double weight = 0;
+    static constexpr std::size_t size = 10;
+    std::array<double, size> place;
+    std::array<double, size> weight;
 };
 
-constexpr std::array<Gauss, 10> gauss_places = [] {
+constexpr Gauss gauss = [] {
     constexpr std::array<double, 5> node = {0.148874338981631, 0.433395394129247, 0.679409568299024,
                                             0.865063366688985, 0.973906528517172};
     constexpr std::array<double, 5> weight = {0.295524224714753, 0.269266719309996, 0.219086362515982,
                                               0.149451349150581, 0.066671344308688};
-    std::array<Gauss, 10> places;
-    for (std::size_t i = 0; i < places.size(); ++i) {
+    Gauss moved = {};
+    for (std::size_t i = 0; i < Gauss::size; ++i) {
         const double x = (1 + (i % 2 == 0 ? node[i / 2] : -node[i / 2])) / 2;
-        places[i] = {x * x * (3 - 2 * x), weight[i / 2] * 6 * x * (1 - x)};
+        moved.place[i] = x * x * (3 - 2 * x);
+        moved.weight[i] = weight[i / 2] * 6 * x * (1 - x);
     }
-    return places;
+    return moved;
 }();
 
 /// Where an arc is steepest; before its start for a straight.
@@ -120,7 +122,7 @@ BorePart::BorePart(const MonotonePart& part, double from_mm, double to_mm)
 }
 
 /// Of an arc, at the tangent of half the angle from its middle: no sine has to be asked for.
-BorePart::At BorePart::section(double t) const
+inline BorePart::At BorePart::section(double t) const
 {
     const double over = 1 / (1 + t * t);
     const double sine = 2 * t * over;
@@ -225,21 +227,26 @@ LiquidUnder BorePart::cutOfArc(double level_mm, double from, double to, int halv
         const LiquidUnder after = cutOfArc(level_mm, (from + to) / 2, to, halvings - 1);
         return {before.liquid_ml + after.liquid_ml, before.ml_per_mm + after.ml_per_mm};
     }
-    double area = 0;
-    double surface = 0;
-    for (const Gauss& gauss : gauss_places) {
-        const double t = from + along * gauss.place;
+    // Without a branch, and summed up afterwards, so that the places can be reckoned side by side.
+    std::array<double, Gauss::size> areas;
+    std::array<double, Gauss::size> surfaces;
+    for (std::size_t i = 0; i < Gauss::size; ++i) {
+        const double t = from + along * gauss.place[i];
         const At here = section(t);
-        const double share = gauss.weight / (1 + t * t);
-        if (here.k < level_limit) {
-            area += here.z_mm < level_mm ? share * std::numbers::pi : 0;
-            continue;
-        }
+        const double share = gauss.weight[i] / (1 + t * t);
         const double per_k = 1 / here.k;
         const double offset = std::clamp((level_mm - here.z_mm) * per_k / r, -1.0, 1.0);
         const double half_chord = std::sqrt((1 - offset) * (1 + offset));
-        area += share * (std::numbers::pi - arcCosine(offset) + offset * half_chord);
-        surface += share * 2 * half_chord * per_k;
+        const double cut = share * (std::numbers::pi - arcCosine(offset) + offset * half_chord);
+        const double whole = here.z_mm < level_mm ? share * std::numbers::pi : 0;
+        areas[i] = here.k < level_limit ? whole : cut;
+        surfaces[i] = here.k < level_limit ? 0 : share * 2 * half_chord * per_k;
+    }
+    double area = 0;
+    double surface = 0;
+    for (std::size_t i = 0; i < Gauss::size; ++i) {
+        area += areas[i];
+        surface += surfaces[i];
     }
     const double mm = along * radius_mm_;
     return {mm * area * r * r / mm3_per_ml, mm * surface * r / mm3_per_ml};

@@ -22,11 +22,11 @@ std::size_t gasTo(const Throat& throat, const ThroatState& state)
 /// At a throat: of the cell's liquid, or of its gas where no liquid reaches up there.
 double Stepper::headAt(const Task& task, const Throat& throat, std::size_t cell) const
 {
-    const std::size_t head = task.joined.head_at[task.joined.reach[cell]];
-    if (!task.joined.live[cell])
+    const std::size_t head = task.joined.cells[cell].head;
+    if (!task.joined.cells[cell].live)
         return head != Joined::none ? unknown_[head]
                                     : task.start.cells[cell].head_mm - task.start.open_pressure_mm;
-    return std::max(level_[cell], throat.floor_mm) + pressureOf(task, task.joined.region[cell]);
+    return std::max(level_[cell], throat.floor_mm) + pressureOf(task, cell);
 }
 
 double Stepper::offMark(const Task& task) const
@@ -36,8 +36,7 @@ double Stepper::offMark(const Task& task) const
     const Throat& valve = network_.throats[task.push.valve];
     if (task.mark->what == Mark::What::one_head)
         return headAt(task, valve, valve.left) - headAt(task, valve, valve.right);
-    return pressureOf(task, task.joined.region[valve.left]) -
-           pressureOf(task, task.joined.region[valve.right]);
+    return pressureOf(task, valve.left) - pressureOf(task, valve.right);
 }
 
 void Stepper::findGasMissing(const Task& task)
@@ -46,7 +45,7 @@ void Stepper::findGasMissing(const Task& task)
     const double atmosphere = task.start.atmosphere_mm;
     gas_missing_.resize(joined.closed.size());
     for (std::size_t k = 0; k < joined.closed.size(); ++k) {
-        const double gas = joined.gas[joined.closed[k]] + amount_ * given_gas_rate_[k];
+        const double gas = joined.cells[joined.closed[k]].gas + amount_ * given_gas_rate_[k];
         gas_missing_[k] = ((pressure_[k] + open_mm_ + atmosphere) * gas_volume_[k] - gas) / atmosphere;
     }
     for (const Joined::GasThroat& throat : joined.gas_throats) {
@@ -66,8 +65,16 @@ double Stepper::findResiduals(const Task& task)
     std::size_t row = joined.bodies;
     for (std::size_t body = 0; body < row; ++body)
         residual_[body] = -liquid_amount_ * given_ml_rate_[body];
-    for (const Joined::Moving& moving : joined.moving)
-        residual_[moving.row] += liquid_[moving.cell].liquid_ml - task.start.cells[moving.cell].liquid_ml;
+    largest_ml_ = resting_ml_;
+    outside_mm_ = resting_outside_mm_;
+    for (const Joined::Moving& moving : joined.moving) {
+        const LiquidUnder& liquid = liquid_[moving.cell];
+        const double level_mm = level_[moving.cell];
+        residual_[moving.row] += liquid.liquid_ml - task.start.cells[moving.cell].liquid_ml;
+        largest_ml_ =
+            std::max(largest_ml_, std::abs(liquid.liquid_ml) + std::abs(liquid.ml_per_mm * level_mm));
+        outside_mm_ = std::max(outside_mm_, beyondEnds(network_.cells[moving.cell], level_mm));
+    }
     for (const std::size_t j : joined.weirs) {
         const Throat& throat = network_.throats[j];
         const bool to_right = task.start.throats[j].to_right;
@@ -91,38 +98,37 @@ double Stepper::findResiduals(const Task& task)
     return largest;
 }
 
-/// The pressure of a region, less by what the other unknowns change it.
+/// The pressure of a region, as P G = n gives it.
 void Stepper::addPressure(std::size_t row, std::size_t pressure, double factor)
 {
     if (pressure == Joined::none)
         return;
-    const std::size_t size = unknown_.size();
-    const double* const by = &pressure_by_[pressure * size];
+    const double* const by = pressureBy(pressure);
     double* const own = &at(row, 0);
-    for (std::size_t c = 0; c < size; ++c)
+    const std::size_t end = width();
+    for (std::size_t c = 0; c < end; ++c)
         own[c] -= factor * by[c];
-    change_[row] -= factor * pressure_change_[pressure];
 }
 
 /// The level of a cell is its reach's head less its region's pressure.
 void Stepper::addLevel(const Task& task, std::size_t row, std::size_t cell)
 {
-    const std::size_t head = task.joined.head_at[task.joined.reach[cell]];
-    if (!task.joined.live[cell] || head == Joined::none)
+    const Joined::OfCell& of = task.joined.cells[cell];
+    if (!of.live || of.head == Joined::none)
         return;
-    at(row, head) += 1;
-    addPressure(row, task.joined.pressure_at[task.joined.region[cell]], -1);
+    at(row, of.head) += 1;
+    addPressure(row, of.pressure, -1);
 }
 
 void Stepper::addHeads(const Task& task, std::size_t row, const Throat& throat)
 {
     for (const std::size_t i : {throat.left, throat.right}) {
         const double sign = i == throat.left ? 1 : -1;
-        const std::size_t head = task.joined.head_at[task.joined.reach[i]];
-        if (task.joined.live[i] && level_[i] < throat.floor_mm)
-            addPressure(row, task.joined.pressure_at[task.joined.region[i]], sign);
-        else if (head != Joined::none)
-            at(row, head) += sign;
+        const Joined::OfCell& of = task.joined.cells[i];
+        if (of.live && level_[i] < throat.floor_mm)
+            addPressure(row, of.pressure, sign);
+        else if (of.head != Joined::none)
+            at(row, of.head) += sign;
     }
 }
 
@@ -137,8 +143,8 @@ void Stepper::addMark(const Task& task, std::size_t row)
     if (task.mark->what == Mark::What::one_head) {
         addHeads(task, row, valve);
     } else {
-        addPressure(row, task.joined.pressure_at[task.joined.region[valve.left]], 1);
-        addPressure(row, task.joined.pressure_at[task.joined.region[valve.right]], -1);
+        addPressure(row, task.joined.cells[valve.left].pressure, 1);
+        addPressure(row, task.joined.cells[valve.right].pressure, -1);
     }
 }
 
@@ -146,7 +152,9 @@ void Stepper::addMark(const Task& task, std::size_t row)
 void Stepper::setMatrix(const Task& task)
 {
     const Joined& joined = task.joined;
-    matrix_.assign(unknown_.size() * unknown_.size(), 0);
+    setZero(matrix_, unknown_.size() * width());
+    for (std::size_t i = 0; i < unknown_.size(); ++i)
+        at(i, unknown_.size()) = residual_[i];
     for (const Joined::Moving& moving : joined.moving) {
         const double slope = liquid_[moving.cell].ml_per_mm;
         at(moving.row, moving.head) += slope;

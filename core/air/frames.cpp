@@ -23,7 +23,7 @@ FillFrame viewOf(const FillNetwork& network, const FillState& state, const Joine
         view.liquid_ml = cell.liquid_ml;
         view.gas_ml = i > 0 && !cell.full ? network.cells[i].capacity_ml - cell.liquid_ml : 0;
         view.pressure_mm = cell.pressure_mm;
-        view.sealed = joined.has_gas[joined.region[i]];
+        view.sealed = joined.cells[i].has_gas;
     }
     return frame;
 }

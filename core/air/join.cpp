@@ -1,4 +1,4 @@
-#include "core/air/step.h"
+#include "core/air/joined.h"
 
 #include <algorithm>
 #include <array>
@@ -12,34 +12,26 @@ constexpr double no_gas = 2e-3;
 /// What is left on the floor of a cell that has run out, where nothing else keeps gas from passing.
 constexpr double film_mm = 5e-4;
 
-void separate(std::vector<std::size_t>& group, std::size_t size)
-{
-    group.resize(size);
-    for (std::size_t i = 0; i < size; ++i)
-        group[i] = i;
-}
+using Cells = std::vector<Joined::OfCell>;
+/// Each cell leads to a lesser one of its group, the least to itself.
+using Group = std::size_t Joined::OfCell::*;
 
-std::size_t leastOf(const std::vector<std::size_t>& group, std::size_t cell)
+template <Group group>
+std::size_t leastOf(const Cells& cells, std::size_t cell)
 {
-    while (group[cell] != cell)
-        cell = group[cell];
+    while (cells[cell].*group != cell)
+        cell = cells[cell].*group;
     return cell;
 }
 
-/// Each cell leads to a lesser one of its group. False if the two were one already.
-bool unite(std::vector<std::size_t>& group, std::size_t a, std::size_t b)
+/// False if the two were one already.
+template <Group group>
+bool unite(Cells& cells, std::size_t a, std::size_t b)
 {
-    const std::size_t one = leastOf(group, a);
-    const std::size_t other = leastOf(group, b);
-    group[std::max(one, other)] = std::min(one, other);
+    const std::size_t one = leastOf<group>(cells, a);
+    const std::size_t other = leastOf<group>(cells, b);
+    cells[std::max(one, other)].*group = std::min(one, other);
     return one != other;
-}
-
-/// A group is named by its least cell.
-void nameByLeast(std::vector<std::size_t>& group)
-{
-    for (std::size_t& cell : group)
-        cell = group[cell];
 }
 
 } // namespace
@@ -62,14 +54,37 @@ bool coversValve(const FillNetwork& network, const Throat& valve, std::size_t ce
 
 namespace {
 
+/// What a mode joins.
+struct Joins {
+    bool liquid = false;
+    bool gas = false;
+    bool gas_passes = false;
+};
+
+constexpr std::array<Joins, 11> joins_in = {{
+    {false, true, false},  // dry
+    {false, true, false},  // weir
+    {true, true, false},   // pool
+    {true, false, false},  // sealed
+    {true, false, true},   // bubbling
+    {true, false, true},   // surging
+    {false, true, false},  // opening
+    {false, false, false}, // drowned
+    {false, false, true},  // blowing
+    {false, false, true},  // gurgling
+    {false, false, false}, // shut
+}};
+
+const Joins& joinsOf(Mode mode)
+{
+    return joins_in[static_cast<std::size_t>(mode)];
+}
+
 /// Liquid that weirs join, too. A weir between liquid that is joined all the way round is set dry.
 void joinBodies(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
 {
-    joined.body = joined.reach;
-    if (joined.weirs.empty())
-        return;
     const auto run = [&](std::size_t j) {
-        if (!unite(joined.body, network.throats[j].left, network.throats[j].right))
+        if (!unite<&Joined::OfCell::body>(joined.cells, network.throats[j].left, network.throats[j].right))
             state.throats[j].mode = Mode::dry;
     };
     if (newest < network.throats.size() && state.throats[newest].mode == Mode::weir)
@@ -79,75 +94,61 @@ void joinBodies(const FillNetwork& network, FillState& state, std::size_t newest
             run(j);
     }
     std::erase_if(joined.weirs, [&](std::size_t j) { return state.throats[j].mode != Mode::weir; });
-    nameByLeast(joined.body);
-}
-
-/// What a mode joins.
-struct Joins {
-    bool liquid = false;
-    bool gas = false;
-    bool gas_passes = false;
-};
-
-Joins joinsOf(Mode mode)
-{
-    constexpr std::array<Joins, 11> joins = {{
-        {false, true, false},  // dry
-        {false, true, false},  // weir
-        {true, true, false},   // pool
-        {true, false, false},  // sealed
-        {true, false, true},   // bubbling
-        {true, false, true},   // surging
-        {false, true, false},  // opening
-        {false, false, false}, // drowned
-        {false, false, true},  // blowing
-        {false, false, true},  // gurgling
-        {false, false, false}, // shut
-    }};
-    return joins[static_cast<std::size_t>(mode)];
+    for (Joined::OfCell& cell : joined.cells)
+        cell.body = joined.cells[cell.body].body;
 }
 
 void joinCells(const FillNetwork& network, FillState& state, std::size_t newest, Joined& joined)
 {
-    separate(joined.reach, network.cells.size());
-    separate(joined.region, network.cells.size());
+    Cells& cells = joined.cells;
+    cells.resize(network.cells.size());
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        cells[i] = {};
+        cells[i].region = cells[i].reach = i;
+    }
     joined.weirs.clear();
+    joined.passing.clear();
     for (std::size_t j = 0; j < network.throats.size(); ++j) {
         const Throat& throat = network.throats[j];
-        const Joins joins = joinsOf(state.throats[j].mode);
+        const Joins& joins = joinsOf(state.throats[j].mode);
         if (joins.gas)
-            unite(joined.region, throat.left, throat.right);
+            unite<&Joined::OfCell::region>(cells, throat.left, throat.right);
         if (joins.liquid)
-            unite(joined.reach, throat.left, throat.right);
+            unite<&Joined::OfCell::reach>(cells, throat.left, throat.right);
+        if (joins.gas_passes)
+            joined.passing.push_back(j);
         if (state.throats[j].mode == Mode::weir)
             joined.weirs.push_back(j);
     }
-    nameByLeast(joined.reach);
-    nameByLeast(joined.region);
-    joinBodies(network, state, newest, joined);
+    // Lesser cells lead to the least of their group already.
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        Joined::OfCell& cell = cells[i];
+        cell.region = cells[cell.region].region;
+        cell.reach = cells[cell.reach].reach;
+        cell.body = cell.reach;
+        cells[cell.region].gas += state.cells[i].gas;
+    }
+    if (!joined.weirs.empty())
+        joinBodies(network, state, newest, joined);
 }
 
-/// Which regions hold gas of their own: what is left of it, or what comes in.
+/// Which regions hold gas of their own: what is left of it, or what comes in. Kept where each is named.
 void findGas(const FillNetwork& network, const FillState& state, const Push& push, Joined& joined)
 {
-    const std::size_t size = network.cells.size();
-    joined.open.assign(size, 0);
-    joined.open[0] = 1;
+    Cells& cells = joined.cells;
+    cells[0].open = true;
     for (std::size_t i = 0; i < network.bleeds.size(); ++i) {
         if (state.bleed_open[i])
-            joined.open[joined.region[network.bleeds[i].cell]] = 1;
+            cells[cells[network.bleeds[i].cell].region].open = true;
     }
-    sumGas(state, joined);
-    joined.has_gas.assign(size, 0);
-    for (std::size_t i = 0; i < size; ++i)
-        joined.has_gas[i] = !joined.open[i] && joined.gas[i] > no_gas; // summed where a region is named
-    const auto comesIn = [&](std::size_t cell) {
-        joined.has_gas[joined.region[cell]] = !joined.open[joined.region[cell]];
+    for (Joined::OfCell& cell : cells)
+        cell.has_gas = !cell.open && cell.gas > no_gas;
+    const auto comesIn = [&](std::size_t i) {
+        Joined::OfCell& region = cells[cells[i].region];
+        region.has_gas = !region.open;
     };
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
-        if (joinsOf(state.throats[j].mode).gas_passes)
-            comesIn(gasTo(network.throats[j], state.throats[j]));
-    }
+    for (const std::size_t j : joined.passing)
+        comesIn(gasTo(network.throats[j], state.throats[j]));
     if (push.valve_gas != 0) {
         const Throat& valve = network.throats[push.valve];
         comesIn(state.throats[push.valve].to_right ? valve.right : valve.left);
@@ -158,26 +159,25 @@ void findGas(const FillNetwork& network, const FillState& state, const Push& pus
 /// the rounding that is left of its gas and that is missing of its liquid stay on the books.
 void findMoving(const FillNetwork& network, FillState& state, const Push& push, Joined& joined)
 {
-    const std::size_t size = network.cells.size();
-    std::vector<int>& holds = joined.holds;
-    joined.live.resize(size);
-    holds.assign(size, 0);
-    joined.moves.assign(size, 0);
-    for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t region = joined.region[i];
-        const std::size_t body = joined.body[i];
-        joined.live[i] = joined.open[region] | joined.has_gas[region];
-        if (joined.live[i]) {
-            joined.moves[body] = joined.moves[body] || holds[body] || push.shrink != 0;
-            holds[body] = 1;
+    Cells& cells = joined.cells;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const Joined::OfCell& region = cells[cells[i].region];
+        Joined::OfCell& body = cells[cells[i].body];
+        cells[i].live = region.open || region.has_gas;
+        if (cells[i].live) {
+            body.moves = body.moves || body.holds || push.shrink != 0;
+            body.holds = true;
         }
         CellState& cell = state.cells[i];
-        if (cell.full || joined.open[region] || joined.gas[region] > no_gas)
+        if (cell.full || region.open || region.gas > no_gas)
             continue;
         cell.level_mm = network.cells[i].top_mm;
         cell.full = true;
     }
-    const auto pushOn = [&](std::size_t cell) { joined.moves[joined.body[cell]] = holds[joined.body[cell]]; };
+    const auto pushOn = [&](std::size_t i) {
+        Joined::OfCell& body = cells[cells[i].body];
+        body.moves = body.holds;
+    };
     if (push.pour_ml != 0)
         pushOn(push.feed);
     if (push.valve_ml != 0) {
@@ -187,67 +187,77 @@ void findMoving(const FillNetwork& network, FillState& state, const Push& push, 
 }
 
 /// Bubbling from where no gas is left, nor comes in, has ended. True if there was any.
-bool endDryBubbling(const FillNetwork& network, FillState& state, const Joined& joined)
+bool endDryBubbling(const FillNetwork& network, FillState& state, Joined& joined)
 {
-    bool ended = false;
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+    const std::size_t were = joined.passing.size();
+    std::erase_if(joined.passing, [&](std::size_t j) {
         ThroatState& throat = state.throats[j];
         if (throat.mode != Mode::bubbling)
-            continue;
-        const std::size_t region = joined.region[gasFrom(network.throats[j], throat)];
-        if (joined.open[region] || joined.has_gas[region])
-            continue;
+            return false;
+        const std::size_t from = gasFrom(network.throats[j], throat);
+        const Joined::OfCell& region = joined.cells[joined.cells[from].region];
+        if (region.open || region.has_gas)
+            return false;
         throat = {Mode::sealed, true};
-        ended = true;
-    }
-    return ended;
+        return true;
+    });
+    return joined.passing.size() < were;
 }
 
 } // namespace
 
 void sumGas(const FillState& state, Joined& joined)
 {
-    joined.gas.assign(state.cells.size(), 0);
+    for (Joined::OfCell& cell : joined.cells)
+        cell.gas = 0;
     for (std::size_t i = 0; i < state.cells.size(); ++i)
-        joined.gas[joined.region[i]] += state.cells[i].gas;
+        joined.cells[joined.cells[i].region].gas += state.cells[i].gas;
 }
 
 namespace {
 
 void listCells(Joined& joined)
 {
-    const std::size_t size = joined.region.size();
+    Cells& cells = joined.cells;
     joined.moving.clear();
     joined.resting.clear();
     joined.closed.clear();
+    joined.first_at.clear();
     joined.bodies = 0;
-    joined.unknowns = 0;
-    joined.head_at.assign(size, Joined::none);
-    joined.pressure_at.assign(size, Joined::none);
-    joined.row_of.assign(size, Joined::none);
-    for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t region = joined.region[i];
-        const std::size_t body = joined.body[i];
-        // Each group is named by its least cell, which comes first.
-        if (joined.has_gas[i]) {
-            joined.pressure_at[i] = joined.closed.size();
+    // Where a group is named comes first.
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        Joined::OfCell& cell = cells[i];
+        const Joined::OfCell& region = cells[cell.region];
+        const Joined::OfCell& body = cells[cell.body];
+        if (cell.region == i && cell.has_gas) {
+            cell.pressure = joined.closed.size();
             joined.closed.push_back(i);
         }
-        if (joined.moves[body])
-            joined.row_of[i] = body == i ? joined.bodies++ : joined.row_of[body];
-        if (!joined.live[i] || !joined.moves[body]) {
+        if (cell.body == i && cell.moves)
+            cell.row = joined.bodies++;
+        cell.open = region.open;
+        cell.has_gas = region.has_gas;
+        cell.pressure = region.pressure;
+        cell.holds = body.holds;
+        cell.moves = body.moves;
+        cell.row = body.row;
+        if (!cell.live || !cell.moves) {
             joined.resting.push_back(i);
             continue;
         }
-        std::size_t& head = joined.head_at[joined.reach[i]];
+        std::size_t& head = cells[cell.reach].head;
         const bool alone = head == Joined::none;
-        if (alone)
-            head = joined.unknowns++;
-        for (Joined::Moving& other : joined.moving)
-            other.alone = other.alone && other.head != head;
-        joined.moving.push_back(
-            {i, joined.row_of[i], head, joined.pressure_at[region], joined.open[region] != 0, alone});
+        if (alone) {
+            head = joined.first_at.size();
+            joined.first_at.push_back(joined.moving.size());
+        } else {
+            joined.moving[joined.first_at[head]].alone = false;
+        }
+        joined.moving.push_back({i, cell.row, head, cell.pressure, alone});
     }
+    joined.unknowns = joined.first_at.size();
+    for (Joined::OfCell& cell : cells)
+        cell.head = cells[cell.reach].head;
 }
 
 /// What the equations go through again and again.
@@ -255,15 +265,14 @@ void listJoined(const FillNetwork& network, const FillState& state, Joined& join
 {
     listCells(joined);
     joined.gas_throats.clear();
-    for (std::size_t j = 0; j < network.throats.size(); ++j) {
+    for (const std::size_t j : joined.passing) {
         // What surges passes a given volume.
-        const Mode mode = state.throats[j].mode;
-        if (!joinsOf(mode).gas_passes || mode == Mode::surging)
+        if (state.throats[j].mode == Mode::surging)
             continue;
         const std::size_t from = gasFrom(network.throats[j], state.throats[j]);
         const std::size_t to = gasTo(network.throats[j], state.throats[j]);
-        joined.gas_throats.push_back({j, joined.unknowns++, from, to, joined.pressure_at[joined.region[from]],
-                                      joined.pressure_at[joined.region[to]]});
+        joined.gas_throats.push_back(
+            {j, joined.unknowns++, from, to, joined.cells[from].pressure, joined.cells[to].pressure});
     }
 }
 

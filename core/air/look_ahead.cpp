@@ -27,11 +27,12 @@ double FillRun::amountTo(const Mark& mark, double margin) const
     if (!(margin > at_level_mm))
         return 0;
     // Cells that share the level take their share.
+    const Joined::OfCell& of = joined_.cells[mark.cell];
     double wanted_ml = 0;
     double together = 0;
     for (const Joined::Moving& moving : joined_.moving) {
         const std::size_t i = moving.cell;
-        if (joined_.reach[i] != joined_.reach[mark.cell] || joined_.region[i] != joined_.region[mark.cell])
+        if (joined_.cells[i].reach != of.reach || joined_.cells[i].region != of.region)
             continue;
         wanted_ml += network_.cells[i].volume.under(mark.level_mm).liquid_ml - state_.cells[i].liquid_ml;
         together += stepper_.liquidRate(i);
@@ -52,7 +53,7 @@ bool FillRun::goesTo(const Mark& mark) const
 /// What is full has no margin to its crown before gas comes in; where gas does so now, it is from its top on.
 double FillRun::marginAhead(std::size_t i, const Mark& mark) const
 {
-    const bool fills_with_gas = mark.isLevel() && !mark.rising && joined_.live[mark.cell] &&
+    const bool fills_with_gas = mark.isLevel() && !mark.rising && joined_.cells[mark.cell].live &&
                                 state_.cells[mark.cell].full && !std::isfinite(margins_before_[i]);
     return fills_with_gas ? std::max(0.0, state_.cells[mark.cell].level_mm - mark.level_mm)
                           : margins_before_[i];

@@ -112,7 +112,7 @@ AirPocket pocketOf(const Filled& filled, const Joined& joined, std::size_t regio
     AirPocket pocket;
     double highest = -std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < network.cells.size(); ++i) {
-        if (joined.region[i] != region)
+        if (joined.cells[i].region != region)
             continue;
         const Cell& cell = network.cells[i];
         const CellState& state = filled.state.cells[i];
@@ -134,7 +134,7 @@ AirPocket pocketOf(const Filled& filled, const Joined& joined, std::size_t regio
     double crest = -std::numeric_limits<double>::infinity();
     for (const Throat& throat : network.throats) {
         if (pocket.part == LoopPart::chamber || throat.part != pocket.part ||
-            (joined.region[throat.left] != region && joined.region[throat.right] != region) ||
+            (joined.cells[throat.left].region != region && joined.cells[throat.right].region != region) ||
             throat.floor_mm <= crest)
             continue;
         crest = throat.floor_mm;
@@ -215,8 +215,8 @@ std::vector<AirPocket> airPockets(const Filled& filled)
     Joined joined;
     FillState state = filled.state;
     join(*filled.network, state, {}, Joined::none, joined);
-    for (std::size_t region = 1; region < joined.has_gas.size(); ++region) {
-        if (!joined.has_gas[region])
+    for (std::size_t region = 1; region < joined.cells.size(); ++region) {
+        if (joined.cells[region].region != region || !joined.cells[region].has_gas)
             continue;
         AirPocket pocket = pocketOf(filled, joined, region);
         if (pocket.gas_ml < least_pocket_ml)

@@ -9,8 +9,8 @@ namespace siphonwright {
 /// What a cell is given from outside with the push.
 void Stepper::give(const Task& task, std::size_t cell, double liquid_ml, double gas)
 {
-    const std::size_t row = task.joined.row_of[cell];
-    const std::size_t pressure = task.joined.pressure_at[task.joined.region[cell]];
+    const std::size_t row = task.joined.cells[cell].row;
+    const std::size_t pressure = task.joined.cells[cell].pressure;
     source_rate_[cell] += liquid_ml;
     gas_source_rate_[cell] += gas;
     if (row != Joined::none)
@@ -23,10 +23,10 @@ void Stepper::setSourceRates(const Task& task)
 {
     const std::size_t size = network_.cells.size();
     const Push& push = task.push;
-    source_rate_.assign(size, 0);
-    gas_source_rate_.assign(size, 0);
-    given_ml_rate_.assign(task.joined.bodies, 0);
-    given_gas_rate_.assign(task.joined.closed.size(), 0);
+    setZero(source_rate_, size);
+    setZero(gas_source_rate_, size);
+    setZero(given_ml_rate_, task.joined.bodies);
+    setZero(given_gas_rate_, task.joined.closed.size());
     if (push.pour_ml != 0)
         give(task, push.feed, push.pour_ml, 0);
     if (push.valve_ml != 0 || push.valve_gas != 0) {
@@ -40,7 +40,7 @@ void Stepper::setSourceRates(const Task& task)
     for (std::size_t i = 0; i < size; ++i) {
         const CellState& cell = task.start.cells[i];
         const bool leaves = push.gas_leaves != nullptr && (*push.gas_leaves)[i];
-        give(task, i, task.joined.holds[task.joined.body[i]] ? -push.shrink * cell.liquid_ml : 0,
+        give(task, i, task.joined.cells[i].holds ? -push.shrink * cell.liquid_ml : 0,
              leaves ? -cell.gas / push.gas_left : 0);
     }
 }
@@ -64,12 +64,12 @@ bool Stepper::findRates(const FillState& start, const Joined& joined, const Push
     firstGuess(task);
     const std::size_t unknowns = unknown_.size();
     const std::size_t pressures = pressure_.size();
-    unknown_rate_.assign(unknowns + pressures, 0);
+    setZero(unknown_rate_, unknowns + pressures);
     if (!joined.isSquare())
         return false;
     setResting(task);
     findVolumes(task);
-    residual_.assign(unknowns, 0);
+    setZero(residual_, unknowns);
     for (std::size_t body = 0; body < joined.bodies; ++body)
         residual_[body] = given_ml_rate_[body];
     gas_missing_.resize(pressures);
@@ -90,12 +90,12 @@ void Stepper::setCellRates(const Task& task)
 {
     const Joined& joined = task.joined;
     const std::size_t size = network_.cells.size();
-    liquid_rate_.assign(size, 0);
-    level_rate_.assign(size, 0);
+    setZero(liquid_rate_, size);
+    setZero(level_rate_, size);
     pressure_rate_.resize(size);
     gained_.resize(size);
     for (std::size_t i = 0; i < size; ++i) {
-        const std::size_t pressure = joined.pressure_at[joined.region[i]];
+        const std::size_t pressure = joined.cells[i].pressure;
         pressure_rate_[i] =
             task.push.open_mm + (pressure != Joined::none ? unknown_rate_[unknown_.size() + pressure] : 0);
         gained_[i] = -source_rate_[i];
@@ -106,7 +106,7 @@ void Stepper::setCellRates(const Task& task)
         liquid_rate_[i] = liquid_[i].ml_per_mm * level_rate_[i];
         gained_[i] += liquid_rate_[i];
     }
-    through_rate_.assign(network_.throats.size(), 0);
+    setZero(through_rate_, network_.throats.size());
     for (const Joined::GasThroat& gas : joined.gas_throats)
         through_rate_[gas.throat] = unknown_rate_[gas.gas];
     findGains(task, gained_, through_rate_);
@@ -147,9 +147,8 @@ void Stepper::followRates(const Task& task)
             continue;
         const Cell& cell = network_.cells[i];
         const double liquid_ml = task.start.cells[i].liquid_ml + amount_ * liquid_rate_[i];
-        unknown_[moving.head] =
-            pressureOf(task, joined.region[i]) +
-            std::clamp(cell.volume.levelOf(liquid_ml), cell.floor_mm - 1, cell.top_mm + 1);
+        unknown_[moving.head] = pressureOf(task, i) + std::clamp(cell.volume.levelOf(liquid_ml),
+                                                                 cell.floor_mm - 1, cell.top_mm + 1);
     }
 }
 

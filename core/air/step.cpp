@@ -24,20 +24,20 @@ bool joinsLiquid(Mode mode)
            mode == Mode::surging;
 }
 
-/// How far a level is beyond the ends of its cell, mm.
+} // namespace
+
 double beyondEnds(const Cell& cell, double level_mm)
 {
     return std::max(level_mm - cell.top_mm, cell.floor_mm - level_mm);
 }
 
-} // namespace
-
-double Stepper::pressureOf(const Task& task, std::size_t region) const
+/// Of a cell's gas.
+double Stepper::pressureOf(const Task& task, std::size_t cell) const
 {
-    if (task.joined.open[region])
+    const Joined::OfCell& of = task.joined.cells[cell];
+    if (of.open)
         return 0;
-    const std::size_t at = task.joined.pressure_at[region];
-    return at == Joined::none ? -open_mm_ : pressure_[at];
+    return of.pressure == Joined::none ? -open_mm_ : pressure_[of.pressure];
 }
 
 void Stepper::firstGuess(const Task& task)
@@ -51,7 +51,7 @@ void Stepper::firstGuess(const Task& task)
         const double pressure_mm = cell.full ? cell.head_mm - cell.level_mm : cell.pressure_mm;
         pressure_[k] = std::max(pressure_mm - open_before_mm, least_mm);
     }
-    unknown_.assign(joined.unknowns, 0);
+    setZero(unknown_, joined.unknowns);
     for (std::size_t k = joined.moving.size(); k-- > 0;) {
         const CellState& cell = task.start.cells[joined.moving[k].cell];
         double& head = unknown_[joined.moving[k].head];
@@ -66,23 +66,16 @@ void Stepper::findVolumes(const Task& task)
     if (task.isToMark())
         setAmount(task, unknown_.back());
     gas_volume_ = resting_gas_;
-    largest_ml_ = resting_ml_;
-    outside_mm_ = resting_outside_mm_;
     for (const Joined::Moving& moving : task.joined.moving) {
         const std::size_t i = moving.cell;
         const Cell& cell = network_.cells[i];
-        const double pressure = moving.open                       ? 0
-                                : moving.pressure == Joined::none ? -open_mm_
-                                                                  : pressure_[moving.pressure];
+        const double pressure = moving.pressure == Joined::none ? 0 : pressure_[moving.pressure];
         const double level_mm = unknown_[moving.head] - pressure;
         const LiquidUnder liquid = cell.volume.under(level_mm, near_[i]);
         level_[i] = level_mm;
         liquid_[i] = liquid;
         if (moving.pressure != Joined::none)
             gas_volume_[moving.pressure] += cell.capacity_ml - liquid.liquid_ml;
-        largest_ml_ =
-            std::max(largest_ml_, std::abs(liquid.liquid_ml) + std::abs(liquid.ml_per_mm * level_mm));
-        outside_mm_ = std::max(outside_mm_, beyondEnds(cell, level_mm));
     }
 }
 
@@ -93,18 +86,18 @@ void Stepper::setResting(const Task& task)
     near_.resize(size);
     level_.resize(size);
     liquid_.resize(size);
-    resting_gas_.assign(task.joined.closed.size(), 0);
+    setZero(resting_gas_, task.joined.closed.size());
     resting_ml_ = 0;
     resting_outside_mm_ = -HUGE_VAL;
     for (const std::size_t i : task.joined.resting) {
         const CellState& cell = task.start.cells[i];
-        const std::size_t pressure = task.joined.pressure_at[task.joined.region[i]];
+        const std::size_t pressure = task.joined.cells[i].pressure;
         level_[i] = cell.level_mm;
         liquid_[i] = {cell.liquid_ml, 0};
         if (pressure != Joined::none)
             resting_gas_[pressure] += network_.cells[i].capacity_ml - cell.liquid_ml;
         resting_ml_ = std::max(resting_ml_, std::abs(cell.liquid_ml));
-        if (task.joined.live[i])
+        if (task.joined.cells[i].live)
             resting_outside_mm_ = std::max(resting_outside_mm_, beyondEnds(network_.cells[i], cell.level_mm));
     }
 }
@@ -149,6 +142,7 @@ bool Stepper::retreat(const Task& task, double& residual)
     change(share);
     for (int halving = 0; halving < 12; ++halving) {
         findVolumes(task);
+        settleGas(task);
         const double now = findResiduals(task);
         if (isSound(task, now) && (now < residual || now <= closeEnough() || halving == 11)) {
             residual = now;
@@ -172,6 +166,7 @@ bool Stepper::newton(const Task& task)
     if (!task.joined.isSquare() || unknown_.size() != equations)
         return false;
     findVolumes(task);
+    settleGas(task);
     double residual = findResiduals(task);
     double looked_at = HUGE_VAL;
     for (int round = 0; round < most_newton_rounds; ++round) {
@@ -195,22 +190,20 @@ bool Stepper::newton(const Task& task)
 
 void Stepper::writeCell(const Task& task, std::size_t i, FillState& end) const
 {
-    const Joined& joined = task.joined;
+    const Joined::OfCell& of = task.joined.cells[i];
     const CellState& before = task.start.cells[i];
     CellState& cell = end.cells[i];
-    const std::size_t region = joined.region[i];
-    const std::size_t head = joined.head_at[joined.reach[i]];
     cell.level_mm = level_[i];
     cell.liquid_ml = liquid_[i].liquid_ml;
-    cell.full = !joined.live[i];
-    cell.pressure_mm = joined.live[i] ? pressureOf(task, region) + open_mm_ : 0;
-    cell.head_mm = head != Joined::none ? unknown_[head] + open_mm_
-                   : joined.live[i]     ? cell.level_mm + cell.pressure_mm
-                                        : before.head_mm;
+    cell.full = !of.live;
+    cell.pressure_mm = of.live ? pressureOf(task, i) + open_mm_ : 0;
+    cell.head_mm = of.head != Joined::none ? unknown_[of.head] + open_mm_
+                   : of.live               ? cell.level_mm + cell.pressure_mm
+                                           : before.head_mm;
     // Not clipped at 0: what rounding puts over the top comes back with the next gas.
     if (i > 0 && !cell.full)
         cell.gas = (cell.pressure_mm + end.atmosphere_mm) * (network_.cells[i].capacity_ml - cell.liquid_ml);
-    if (i > 0 && joined.open[region])
+    if (i > 0 && of.open)
         end.gas_out +=
             (end.atmosphere_mm + cell.pressure_mm) * (cell.liquid_ml - before.liquid_ml) -
             (cell.pressure_mm - before.pressure_mm) * (network_.cells[i].capacity_ml - before.liquid_ml);
@@ -221,10 +214,10 @@ void Stepper::write(const Task& task, FillState& end)
     end = task.start;
     end.open_pressure_mm = open_mm_;
     end.poured_ml += task.push.pour_ml * amount_;
-    through_.assign(network_.throats.size(), 0);
+    setZero(through_, network_.throats.size());
     for (std::size_t i = 0; i < network_.cells.size(); ++i) {
         writeCell(task, i, end);
-        if (task.joined.open[task.joined.region[i]])
+        if (task.joined.cells[i].open)
             end.gas_out += amount_ * gas_source_rate_[i];
         else if (task.push.gas_leaves != nullptr)
             end.gas_out -= amount_ * gas_source_rate_[i];
@@ -232,9 +225,9 @@ void Stepper::write(const Task& task, FillState& end)
     for (const Joined::GasThroat& gas : task.joined.gas_throats) {
         const double passed = unknown_[gas.gas];
         through_[gas.throat] = passed;
-        if (task.joined.open[task.joined.region[gas.to]])
+        if (task.joined.cells[gas.to].open)
             end.gas_out += passed * end.atmosphere_mm;
-        if (task.joined.open[task.joined.region[gas.from]])
+        if (task.joined.cells[gas.from].open)
             end.gas_out -= passed * end.atmosphere_mm;
     }
     gained_.resize(network_.cells.size());
@@ -277,8 +270,7 @@ bool Stepper::gasIsThere(const Task& task) const
         return true;
     const Throat& throat = network_.throats[task.push.valve];
     const std::size_t from = task.start.throats[task.push.valve].to_right ? throat.left : throat.right;
-    const std::size_t region = task.joined.region[from];
-    const std::size_t pressure = task.joined.pressure_at[region];
+    const std::size_t pressure = task.joined.cells[from].pressure;
     return pressure == Joined::none || gas_volume_[pressure] > -rounding_ml;
 }
 
@@ -314,9 +306,9 @@ bool Stepper::solveTo(const FillState& start, const Joined& joined, const Push& 
     setAmount(task, amount);
     firstGuess(task);
     followRates(task);
-    const std::size_t head = mark.isLevel() ? joined.head_at[joined.reach[mark.cell]] : Joined::none;
+    const std::size_t head = mark.isLevel() ? joined.cells[mark.cell].head : Joined::none;
     if (head != Joined::none)
-        unknown_[head] = mark.level_mm + pressureOf(task, joined.region[mark.cell]);
+        unknown_[head] = mark.level_mm + pressureOf(task, mark.cell);
     unknown_.push_back(amount);
     const bool found = finish(task, end);
     amount = amount_;

@@ -1,86 +1,25 @@
 #pragma once
 
+#include "core/air/joined.h"
 #include "core/air/modes.h"
 #include "core/air/state.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <vector>
 
 namespace siphonwright {
 
-/// What is joined in one set of modes, and the unknowns that follow from it.
-///
-/// Gas region: cells whose gas is joined; open if it holds the jacket or an open bleed. Reach: cells whose
-/// liquid is joined by pool, sealed or bubbling, so that level plus pressure is one head throughout. Body:
-/// reaches joined by weirs. Unknown are the head of each reach that can change, the pressure of each closed
-/// region, and the gas through each bubbling throat.
-struct Joined {
-    static constexpr std::size_t none = static_cast<std::size_t>(-1);
-    std::vector<std::size_t> region;      ///< of each cell, named by its least cell
-    std::vector<std::size_t> reach;       ///< likewise
-    std::vector<std::size_t> body;        ///< likewise
-    std::vector<int> open;                ///< per region
-    std::vector<int> has_gas;             ///< per region: closed, and holds gas or is bubbled into
-    std::vector<double> gas;              ///< per region
-    std::vector<int> live;                ///< per cell: it has a level
-    std::vector<int> holds;               ///< per body: it has a cell that has a level
-    std::vector<int> moves;               ///< per body: its liquid can move
-    std::vector<std::size_t> head_at;     ///< unknown of each reach
-    std::vector<std::size_t> pressure_at; ///< of each region: which of `closed` it is
-    std::vector<std::size_t> row_of;      ///< of each cell: its body's row, where that moves
-    std::size_t bodies = 0;               ///< that move
-    std::size_t unknowns = 0;             ///< heads first, then gas through throats
+/// How far a level is beyond the ends of its cell, mm.
+double beyondEnds(const Cell& cell, double level_mm);
 
-    /// A cell whose level is unknown; `open` gas has a pressure that is known.
-    struct Moving {
-        std::size_t cell = 0;
-        std::size_t row = 0;
-        std::size_t head = 0;
-        std::size_t pressure = none;
-        bool open = false;
-        bool alone = false; ///< its head is of no other cell
-    };
-    std::vector<Moving> moving;
-    std::vector<std::size_t> resting; ///< the other cells
-    std::vector<std::size_t> weirs;   ///< throats
-    std::vector<std::size_t> closed;  ///< regions whose pressure is unknown
-
-    /// A throat with gas through it, which is unknown.
-    struct GasThroat {
-        std::size_t throat = 0;
-        std::size_t gas = 0;
-        std::size_t from = 0; ///< cells
-        std::size_t to = 0;
-        std::size_t from_pressure = none;
-        std::size_t to_pressure = none;
-    };
-    std::vector<GasThroat> gas_throats;
-
-    /// Whether there are as many equations as unknowns.
-    bool isSquare() const { return bodies + weirs.size() + gas_throats.size() == unknowns; }
-};
-
-/// Finds what is joined. A weir between liquid that is joined all the way round cannot run: such weirs are
-/// set dry, `newest` last of all.
-void join(const FillNetwork& network, FillState& state, const Push& push, std::size_t newest, Joined& joined);
-
-/// So far under a valve's crown a level has to sink before it lets gas through, mm: a tenth of the opening.
-double sunkUnder(const Throat& valve);
-
-/// The level to which a cell's liquid has to sink before it lets gas through a valve, mm. Where the cell ends
-/// at the valve (a plumb hose over it) that is a film on its floor.
-double letsGasUnder(const FillNetwork& network, const Throat& valve, std::size_t cell);
-
-/// Whether a cell's liquid lets no gas through a valve. What is empty never does, though it stands at its
-/// floor, which may be the valve's crown.
-bool coversValve(const FillNetwork& network, const Throat& valve, std::size_t cell, const CellState& state);
-
-/// The cell that gas leaves through a throat where it passes, and the cell it reaches.
-std::size_t gasFrom(const Throat& throat, const ThroatState& state);
-std::size_t gasTo(const Throat& throat, const ThroatState& state);
-
-/// The gas of each region anew, after a step.
-void sumGas(const FillState& state, Joined& joined);
+/// So many zeros, in the room that is there.
+inline void setZero(std::vector<double>& numbers, std::size_t size)
+{
+    if (numbers.size() != size)
+        numbers.resize(size);
+    std::fill(numbers.begin(), numbers.end(), 0.0);
+}
 
 /// One quasi-static step for fixed modes: from `start`, `push` times `amount`.
 ///
@@ -141,6 +80,8 @@ private:
     void setCellRates(const Task& task);
     void setResting(const Task& task);
     void findVolumes(const Task& task);
+    void settleGas(const Task& task);
+    void settlePocket(const Task& task, std::size_t pocket);
     double offMark(const Task& task) const;
     void findGasMissing(const Task& task);
     double findResiduals(const Task& task);
@@ -165,8 +106,11 @@ private:
     void findGains(const Task& task, const std::vector<double>& liquid_ml, std::vector<double>& through);
     bool finish(const Task& task, FillState& end);
     double headAt(const Task& task, const Throat& throat, std::size_t cell) const;
-    double pressureOf(const Task& task, std::size_t region) const;
-    double& at(std::size_t row, std::size_t column) { return matrix_[row * unknown_.size() + column]; }
+    double pressureOf(const Task& task, std::size_t cell) const;
+    /// Of an equation: a slope each unknown, and what is to be taken to nothing.
+    std::size_t width() const { return unknown_.size() + 1; }
+    double& at(std::size_t row, std::size_t column) { return matrix_[row * width() + column]; }
+    double* pressureBy(std::size_t pressure) { return &pressure_by_[pressure * width()]; }
 
     const FillNetwork& network_;
     long effort_ = 0;

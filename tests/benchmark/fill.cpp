@@ -77,6 +77,27 @@ public:
         line("  400 frames", median_us(50, [&] { seen_ += fill(request).frames.size(); }), reference_us_);
     }
 
+    /// A sketch and its layout on the way of a drag.
+    struct Moved {
+        Sketch sketch;
+        Layout layout;
+    };
+    /// The first point of the first hose that has one goes a little farther from one to the next.
+    static std::vector<Moved> dragged(Sketch sketch)
+    {
+        constexpr int moves = 100;
+        constexpr double step_mm = 0.01;
+        const auto hose = std::find_if(sketch.hoses.begin(), sketch.hoses.end(),
+                                       [](const auto& one) { return !one->points.empty(); });
+        std::vector<Moved> all;
+        for (int i = 0; i < moves; ++i) {
+            if (hose != sketch.hoses.end())
+                hose->edit([](Hose& one) { one.points.front().at.z -= step_mm; });
+            all.push_back({sketch, resolve(sketch, plumbOf(sketch))});
+        }
+        return all;
+    }
+
     /// What a drag asks for at every move: the fill to its end, the engine run, the coldest level.
     void live(const Sketch& sketch)
     {
@@ -91,6 +112,16 @@ public:
             "  live, no hose moved",
             median_us(100, [&] { seen_ += fillOf(sketch, layout, &running, assumed, &kept).pockets.size(); }),
             reference_us_);
+        const std::vector<Moved> moves = dragged(sketch);
+        auto moved = moves.begin();
+        line("  live, one hose dragged",
+             median_us(static_cast<int>(moves.size()),
+                       [&] {
+                           seen_ +=
+                               fillOf(moved->sketch, moved->layout, &running, assumed, &kept).pockets.size();
+                           ++moved;
+                       }),
+             reference_us_);
     }
 
     std::size_t seen() const { return seen_; }

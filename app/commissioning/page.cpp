@@ -63,10 +63,10 @@ public:
 
     int count() const { return static_cast<int>(pages_.size()); }
 
-    void paint(QPainter& painter, int page) const
+    void paint(QPainter& painter, int page, const QString& place = {}) const
     {
         painter.save();
-        paintHead(painter, page);
+        paintHead(painter, page, place);
         double y = margin_mm + head_mm;
         for (const std::size_t index : pages_.at(static_cast<std::size_t>(page))) {
             const Block& block = blocks_[index];
@@ -139,7 +139,7 @@ private:
         drawing::paintWeightedText(painter, at, words, anchor, Qt::black, lettering, weight);
     }
 
-    void paintHead(QPainter& painter, int page) const
+    void paintHead(QPainter& painter, int page, const QString& place) const
     {
         const double right = size_.width() - margin_mm;
         write(painter, {margin_mm, margin_mm + 4}, tr("Commissioning checklist"), drawing::heading_text_mm,
@@ -162,7 +162,8 @@ private:
         write(painter, {margin_mm, foot - 1},
               tr("Estimates from stated assumptions. The heater's and the engine's own manuals rule."),
               lettering_mm);
-        write(painter, {right, foot - 1}, tr("page %1 of %2").arg(page + 1).arg(count()), lettering_mm,
+        write(painter, {right, foot - 1},
+              place.isEmpty() ? tr("page %1 of %2").arg(page + 1).arg(count()) : place, lettering_mm,
               Weight::regular, Anchor::right);
     }
 
@@ -292,11 +293,11 @@ int pageCount(const Sketch& sketch, const Analysis& analysis, const sheet::Optio
 }
 
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis,
-               const sheet::Options& options, int page)
+               const sheet::Options& options, int page, const QString& place)
 {
     const Paper paper(sketch, analysis, options);
     if (page >= 0 && page < paper.count())
-        paper.paint(painter, page);
+        paper.paint(painter, page, place);
 }
 
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,

@@ -23,7 +23,7 @@ int pageCount(const Sketch& sketch, const Analysis& analysis, const sheet::Optio
 
 /// Paint one page, from 0. The painter's unit is 1 mm on paper, origin at the page's top left corner.
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis,
-               const sheet::Options& options, int page);
+               const sheet::Options& options, int page, const QString& place = {});
 
 /// Write all pages as PDF. @return sentences saying what went wrong; empty: done.
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,

@@ -37,6 +37,8 @@ struct Led {
     double beside = 0;
 };
 
+struct LabelSet;
+
 class Ink {
 public:
     Ink(QPainter& to, const Sketch& what, const Analysis& judged, const Style& how);
@@ -132,6 +134,11 @@ private:
         std::optional<Led> led;
         bool first = false;
     };
+    /// Each a place, or none; sets are what there was to choose from.
+    void placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<std::size_t>>& chosen) const;
+    QRectF freeBox(const QSizeF& size) const;
+    /// @return whether names were put there.
+    bool moveToKey(const std::vector<std::optional<std::size_t>>& chosen);
     void leadTo(const Led& led, const QRectF& text, const QColor& colour) const;
     void write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const;
     QColor groundAt(QPointF at) const;
@@ -152,6 +159,7 @@ private:
     std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
+    std::vector<std::pair<QPointF, QString>> key_; ///< rows of names without room, with their letters
 };
 
 /// Unit vector of a, and a turned by 90 degrees (painter axes).

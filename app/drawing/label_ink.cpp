@@ -195,15 +195,15 @@ private:
     bool any_broad_;
 };
 
-namespace {
-
-struct Set {
+struct LabelSet {
     LabelWish wish;
     std::vector<Spot> spots; ///< one per place
 };
 
+namespace {
+
 /// \param last for a label that otherwise has no place: its line may cross others' lines
-void add(Set& set, const LabelRoom& room, const std::vector<Spot>& spots, double width,
+void add(LabelSet& set, const LabelRoom& room, const std::vector<Spot>& spots, double width,
          const std::optional<Led>& led, bool last = false)
 {
     for (std::size_t i = 0; i < spots.size(); ++i) {
@@ -219,32 +219,30 @@ void add(Set& set, const LabelRoom& room, const std::vector<Spot>& spots, double
 }
 
 /// On paper, which is looked at for longer than it takes to draw, several first choices are tried.
-std::vector<std::optional<std::size_t>> chosenOf(const std::vector<Set>& sets, bool on_page)
+std::vector<std::optional<std::size_t>> chosenOf(const std::vector<LabelSet>& sets, bool on_page)
 {
     constexpr std::size_t starts_on_page = 12;
     std::vector<LabelWish> wishes;
-    for (const Set& set : sets)
+    for (const LabelSet& set : sets)
         wishes.push_back(set.wish);
     return placeLabels(wishes, on_page ? starts_on_page : 1);
 }
 
 } // namespace
 
-void Ink::writeLabels()
+void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<std::size_t>>& chosen) const
 {
-    if (!style.labels)
-        waiting_.clear();
     const LabelRoom room(*this);
     const auto widthOf = [this](const Waiting& one) {
         return paper(textWidth(one.text, style.lettering_mm));
     };
-    std::vector<Set> sets;
+    sets.clear();
     for (const Waiting& one : waiting_) {
         add(sets.emplace_back(), room, one.spots, widthOf(one), one.led);
         const bool grey = one.colour == palette.keep_clear || one.colour == palette.faint;
         sets.back().wish.left_out = one.first ? without_first : grey ? without_grey : without;
     }
-    std::vector<std::optional<std::size_t>> chosen = chosenOf(sets, style.page != nullptr);
+    chosen = chosenOf(sets, style.page != nullptr);
     bool more = false;
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const bool well = chosen[i] && !room.hidesLines(sets[i].wish.places[*chosen[i]].box);
@@ -274,9 +272,64 @@ void Ink::writeLabels()
             break;
         chosen = chosenOf(sets, true);
     }
+}
+
+/// A free box of the drawing, from its lower left corner on; null where there is none.
+QRectF Ink::freeBox(const QSizeF& size) const
+{
+    const double step = paper(step_mm / 2);
+    for (double y = visible.bottom() - size.height() - paper(1); y > visible.top(); y -= step)
+        for (double x = visible.left() + paper(1); x + size.width() < visible.right(); x += step)
+            if (const QRectF box(QPointF(x, y), size); isFree(box, true) && !onHatching(box))
+                return box;
+    return {};
+}
+
+/// Names that have no room stand in a key, with a letter each that stands in their place.
+bool Ink::moveToKey(const std::vector<std::optional<std::size_t>>& chosen)
+{
+    constexpr std::size_t letters = 26;
+    constexpr double row_share = 1.7;
+    std::vector<std::size_t> moved;
+    double width = 0;
+    for (std::size_t i = 0; i < waiting_.size(); ++i) {
+        if (chosen[i] || !waiting_[i].led || waiting_[i].text.isEmpty() ||
+            key_.size() + moved.size() >= letters)
+            continue;
+        moved.push_back(i);
+        width = std::max(width, textWidth(QStringLiteral("m  ") + waiting_[i].text, style.lettering_mm));
+    }
+    if (moved.empty())
+        return false;
+    const QRectF box =
+        freeBox(QSizeF(paper(width + 1), paper(row_share * style.lettering_mm * double(moved.size()))));
+    if (box.isNull())
+        return false;
+    reserveText(box);
+    double baseline = box.top() + paper(1.3 * style.lettering_mm);
+    for (const std::size_t i : moved) {
+        const QString letter(QLatin1Char(char('a' + key_.size())));
+        key_.push_back({QPointF(box.left(), baseline), letter + QStringLiteral("  ") + waiting_[i].text});
+        baseline += paper(row_share * style.lettering_mm);
+        waiting_[i].text = letter;
+    }
+    return true;
+}
+
+void Ink::writeLabels()
+{
+    if (!style.labels)
+        waiting_.clear();
+    std::vector<LabelSet> sets;
+    std::vector<std::optional<std::size_t>> chosen;
+    placeWaiting(sets, chosen);
+    constexpr int keys = 2; // the room that one takes may leave another name without
+    for (int i = 0; i < keys && style.page && !style.view.isEnd() && moveToKey(chosen); ++i)
+        placeWaiting(sets, chosen);
     for (std::size_t i = 0; i < sets.size(); ++i)
         if (chosen[i] && waiting_[i].led)
             leadTo(*waiting_[i].led, around(sets[i].wish.places[*chosen[i]].box), waiting_[i].colour);
+    const LabelRoom room(*this);
     for (std::size_t i = 0; i < sets.size(); ++i) {
         if (!chosen[i] || waiting_[i].text.isEmpty())
             continue;
@@ -284,6 +337,9 @@ void Ink::writeLabels()
         write(sets[i].spots[*chosen[i]], waiting_[i].text, waiting_[i].colour, room.hidesLines(box));
         reserveText(around(box));
     }
+    for (const auto& [at, text] : key_)
+        paintText(painter, style, at, text, Anchor::left, palette.ink);
+    key_.clear();
     waiting_.clear();
 }
 

@@ -110,14 +110,8 @@ int printOne(const QString& from, const QString& to, const Asked& asked, const Q
     ProofOptions with_bands;
     with_bands.bands = true;
     const Analysis analysis = proved(*sketch, with_bands);
-    std::vector<sheet::FurtherPage> pages =
-        paper::pagesBehind(*sketch, analysis, asked.set, asked.options.paper);
-    const sheet::Options options =
-        sheet::followedBy(sheet::tiled(asked.options, *sketch, analysis), *sketch, analysis, pages);
-    if (asked.set.drawing) {
-        const std::vector<sheet::FurtherPage> drawing = sheet::drawingPages(*sketch, analysis, options);
-        pages.insert(pages.begin(), drawing.begin(), drawing.end());
-    }
+    sheet::Options options = asked.options;
+    const std::vector<sheet::FurtherPage> pages = paper::pagesOf(*sketch, analysis, asked.set, options);
     const QStringList problems = sheet::write(to, pages, *sketch, options.png_dpi);
     for (const QString& problem : problems)
         err << from << ": " << problem << '\n';

@@ -186,7 +186,7 @@ void paintSlopes(QPainter& painter, const HoseStrip& strip, const StripInk& ink)
         const double middle = std::max((from + to) / 2, taken_to + apart_mm + half);
         if (middle > to || middle + half > ink.left + ink.width + apart_mm)
             continue;
-        drawing::paintWeightedText(painter, {middle, ink.top - 1.2}, slope.text, Anchor::centre,
+        drawing::paintWeightedText(painter, {middle, ink.top - 1.7}, slope.text, Anchor::centre,
                                    drawing::Palette::paper().ink, ink.lettering, Weight::regular);
         taken_to = middle + half;
     }
@@ -238,11 +238,13 @@ void paintRunProfile(QPainter& painter, const HoseStrip& strip, const StripInk& 
     const drawing::Palette palette = drawing::Palette::paper();
     const auto highest = std::max_element(strip.crown_mm.begin(), strip.crown_mm.end());
     const auto lowest = std::min_element(strip.invert_mm.begin(), strip.invert_mm.end());
-    const double span = std::max(1.0, *highest - *lowest);
-    const double room = strip_profile_mm - 7; // a line of text over and under it
+    const auto [low, high] = ink.heights_mm.value_or(std::pair{*lowest, *highest});
+    const double high_mm = high;
+    const double span = std::max(1.0, high - low);
+    const double room = ink.profile_mm - 7; // a line of text over and under it
     const auto place = [&](std::size_t i, double height) {
         return QPointF(xOf(strip, ink.left, ink.width, strip.along_mm[i]),
-                       ink.top + 3.5 + room * (*highest - height) / span);
+                       ink.top + 3.5 + room * (high_mm - height) / span);
     };
     painter.setBrush(Qt::NoBrush);
     for (const bool crown : {true, false}) {
@@ -256,9 +258,10 @@ void paintRunProfile(QPainter& painter, const HoseStrip& strip, const StripInk& 
     }
     const auto name = [&](std::size_t i, double height, double dy) {
         const QPointF at = place(i, height);
-        const Anchor anchor = at.x() < ink.left + 25               ? Anchor::left
-                              : at.x() > ink.left + ink.width - 25 ? Anchor::right
-                                                                   : Anchor::centre;
+        const double aside = std::min(25.0, ink.width / 3);
+        const Anchor anchor = at.x() < ink.left + aside               ? Anchor::left
+                              : at.x() > ink.left + ink.width - aside ? Anchor::right
+                                                                      : Anchor::centre;
         drawing::paintWeightedText(painter, {at.x(), at.y() + dy}, inWords(height, Unit::mm, ink.units),
                                    anchor, palette.ink, ink.lettering, Weight::regular);
     };

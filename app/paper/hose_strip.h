@@ -8,6 +8,8 @@
 #include <QPointF>
 #include <QString>
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 class QPainter;
@@ -63,8 +65,12 @@ struct StripInk {
     double top = 0;
     double lettering = drawing::small_text_mm;
     UnitSystem units = UnitSystem::metric;
+    /// Of a run profile: how high it is on paper, and which heights over the datum that shows, so that
+    /// several are to one scale; nothing: the hose's own.
+    double profile_mm = 22;
+    std::optional<std::pair<double, double>> heights_mm = {};
 };
-constexpr double strip_slopes_mm = 3.2; ///< row over the bar
+constexpr double strip_slopes_mm = 3.8; ///< row over the bar
 constexpr double strip_bar_mm = 5;
 constexpr double strip_profile_mm = 22;
 void paintStrip(QPainter& painter, const HoseStrip& strip, const std::vector<StripLabel>& labels,

@@ -146,7 +146,7 @@ QPageLayout Pages::layout() const
     return sheet::pageLayout(pageOf(paper_));
 }
 
-void Pages::paint(QPainter& painter, int page) const
+void Pages::paint(QPainter& painter, int page, const QString& place) const
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -163,8 +163,8 @@ void Pages::paint(QPainter& painter, int page) const
            "manuals rule over them."),
         Anchor::left, ink.ink, small_mm, Weight::regular);
     drawing::paintWeightedText(painter, {size.width() - Flow::right_mm, baseline},
-                               tr("Page %1 of %2").arg(page + 1).arg(count()), Anchor::right, ink.ink,
-                               small_mm, Weight::regular);
+                               place.isEmpty() ? tr("Page %1 of %2").arg(page + 1).arg(count()) : place,
+                               Anchor::right, ink.ink, small_mm, Weight::regular);
     painter.restore();
 }
 
@@ -238,8 +238,10 @@ std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, she
     const auto pages = std::make_shared<const Pages>(sketch, kind, paper);
     std::vector<sheet::FurtherPage> out;
     for (int i = 0; i < pages->count(); ++i)
-        out.push_back({pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); },
-                       titleOf(kind), holdsOf(kind)});
+        out.push_back(
+            {pages->layout(), [pages, i](QPainter& painter) { pages->paint(painter, i); }, titleOf(kind),
+             holdsOf(kind), 0,
+             [pages, i](QPainter& painter, const QString& place) { pages->paint(painter, i, place); }});
     return out;
 }
 

@@ -26,7 +26,8 @@ public:
     QString title() const { return title_; }
     QPageLayout layout() const;
     /// The painter's unit is 1 mm on paper, origin at the page's top left corner.
-    void paint(QPainter& painter, int page) const;
+    /// \param place  what the foot says of the page in a set; empty: its number among these
+    void paint(QPainter& painter, int page, const QString& place = {}) const;
 
 private:
     QString title_;

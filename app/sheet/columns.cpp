@@ -18,18 +18,21 @@ double lineHeight(double lettering_mm)
     return 1.62 * lettering_mm;
 }
 
-double heightOf(const Block& block, double lettering_mm)
+QString sheetsBehind(const Options& options)
 {
-    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
+    return options.notes_sheets == 1 ? tr("sheet 2") : tr("sheets 2 to %1").arg(1 + options.notes_sheets);
 }
 
 QString moreWords(std::size_t left_out, const Options& options)
 {
     if (options.notes_sheets <= 0)
         return tr("and %1 more").arg(left_out);
-    if (options.notes_sheets == 1)
-        return tr("and %1 more on sheet 2").arg(left_out);
-    return tr("and %1 more on sheets 2 to %2").arg(left_out).arg(1 + options.notes_sheets);
+    return tr("and %1 more on %2").arg(left_out).arg(sheetsBehind(options));
+}
+
+QString elsewhereWords(const QStringList& sections, const Options& options)
+{
+    return tr("On %1: %2.").arg(sheetsBehind(options), sections.join(QStringLiteral("; ")));
 }
 
 Block headingOf(const Section& section, double width_mm, double lettering_mm)
@@ -113,11 +116,17 @@ void paintBlock(const Page& page, const Block& block, double width_mm, double le
 
 } // namespace
 
+double heightOf(const Block& block, double lettering_mm)
+{
+    return block.before_mm + double(block.lines.size()) * lineHeight(lettering_mm);
+}
+
 SetText::SetText(const std::vector<Section>& sections, double width_mm, double lettering_mm)
     : width_mm_(width_mm), lettering_mm_(lettering_mm)
 {
     for (const Section& section : sections) {
         Set& set = sections_.emplace_back();
+        set.title = section.heading;
         set.heading = headingOf(section, width_mm, lettering_mm);
         for (const Item& item : section.items)
             set.items.push_back(blocksOf(item, width_mm, lettering_mm));
@@ -128,10 +137,15 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
                                  const Options& options) const
 {
     std::vector<Block> blocks;
+    QStringList elsewhere; // of these there is nothing here
     for (std::size_t i = 0; i < sections_.size(); ++i) {
         const Set& set = sections_[i];
         if (set.items.empty())
             continue;
+        if (shown[i] == 0 && options.notes_sheets > 0) {
+            elsewhere << set.title;
+            continue;
+        }
         blocks.push_back(set.heading);
         for (std::size_t k = 0; k < shown[i]; ++k)
             blocks.insert(blocks.end(), set.items[k].begin(), set.items[k].end());
@@ -140,15 +154,34 @@ std::vector<Block> SetText::laid(const Columns& columns, const std::vector<std::
                 {drawing::wrapped(moreWords(set.items.size() - shown[i], options), width_mm_, lettering_mm_),
                  Weight::strong, std::nullopt, 0, 0.3 * lettering_mm_, 0, false, true});
     }
+    if (!elsewhere.isEmpty())
+        blocks.push_back({drawing::wrapped(elsewhereWords(elsewhere, options), width_mm_, lettering_mm_),
+                          Weight::regular, std::nullopt, 0, 1.1 * lettering_mm_});
     return flow(blocks, columns, lettering_mm_) ? blocks : std::vector<Block>{};
 }
 
-void paintBlocks(const Page& page, const std::vector<Block>& blocks, int of_page, double width_mm,
-                 double lettering_mm)
+std::optional<double> leastHeight(const SetText& text, Columns columns, double most_mm,
+                                  const std::vector<std::size_t>& shown, const Options& options)
+{
+    const auto fits = [&](double height_mm) {
+        columns.box.setHeight(height_mm);
+        return !text.laid(columns, shown, options).empty();
+    };
+    double high = most_mm;
+    if (!(high > 0) || !fits(high))
+        return std::nullopt;
+    constexpr double close_mm = 0.5;
+    for (double low = 0; high - low > close_mm;) {
+        const double middle = (low + high) / 2;
+        (fits(middle) ? high : low) = middle;
+    }
+    return high;
+}
+
+void paintBlocks(const Page& page, const std::vector<Block>& blocks, double width_mm, double lettering_mm)
 {
     for (const Block& block : blocks)
-        if (block.page == of_page)
-            paintBlock(page, block, width_mm, lettering_mm);
+        paintBlock(page, block, width_mm, lettering_mm);
 }
 
 } // namespace siphonwright::sheet

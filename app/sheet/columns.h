@@ -36,6 +36,9 @@ struct Block {
     QPointF at = {}; ///< of its first line's top left corner
 };
 
+/// With the room before it.
+double heightOf(const Block& block, double lettering_mm);
+
 /// Sections with their lines broken for one width and lettering: that takes time and is done once, however
 /// many of their items are then tried.
 class SetText {
@@ -49,6 +52,7 @@ public:
 
 private:
     struct Set {
+        QString title;
         Block heading;
         std::vector<std::vector<Block>> items;
     };
@@ -57,7 +61,10 @@ private:
     double lettering_mm_;
 };
 
-void paintBlocks(const Page& page, const std::vector<Block>& blocks, int of_page, double width_mm,
-                 double lettering_mm);
+/// The least height of columns, up to a most, into which all goes; nothing if that is too little.
+std::optional<double> leastHeight(const SetText& text, Columns columns, double most_mm,
+                                  const std::vector<std::size_t>& shown, const Options& options);
+
+void paintBlocks(const Page& page, const std::vector<Block>& blocks, double width_mm, double lettering_mm);
 
 } // namespace siphonwright::sheet

@@ -1,4 +1,5 @@
 #include "app/language/tr.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/pdf_metadata.h"
 #include "app/sheet/sheet.h"
 #include "app/sheet/svg_fonts.h"
@@ -12,8 +13,10 @@
 #include <QSaveFile>
 #include <QSvgGenerator>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
+#include <memory>
 
 /// The sheet as a file. Every kind is written beside the old file and takes its place only when complete.
 namespace siphonwright::sheet {
@@ -184,7 +187,7 @@ Options listing(Options options, const std::vector<FurtherPage>& behind)
     for (const FurtherPage& page : behind) {
         ++options.sheets;
         if (options.behind.empty() || options.behind.back().title != page.title)
-            options.behind.push_back({page.title, page.holds, options.sheets, options.sheets});
+            options.behind.push_back({page.title, page.holds, options.sheets, options.sheets, page.page});
         options.behind.back().last_sheet = options.sheets;
     }
     return options;
@@ -195,9 +198,25 @@ Options listing(Options options, const std::vector<FurtherPage>& behind)
 Options followedBy(Options options, const Sketch& sketch, const Analysis& analysis,
                    const std::vector<FurtherPage>& behind)
 {
+    // How much goes on the sheets behind depends a little on the words and numbers that refer to them.
+    constexpr int tries = 4;
+    LaidSheets laid;
+    options.laid.reset();
+    options.notes_sheets = 0;
+    KnownWidth known;
+    for (int i = 0; i < tries; ++i) {
+        options = listing(std::move(options), behind);
+        laid.sheets = layOut(sketch, analysis, options, known);
+        const int taken = static_cast<int>(laid.sheets.size()) - 1;
+        if (taken == options.notes_sheets)
+            break;
+        options.notes_sheets = i + 1 < tries ? taken : std::max(taken, options.notes_sheets);
+    }
     options = listing(std::move(options), behind);
-    options.notes_sheets = notesSheets(sketch, analysis, options);
-    return listing(std::move(options), behind);
+    while (static_cast<int>(laid.sheets.size()) - 1 < options.notes_sheets)
+        laid.sheets.push_back(emptySheet(options));
+    options.laid = std::make_shared<const LaidSheets>(std::move(laid));
+    return options;
 }
 
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,

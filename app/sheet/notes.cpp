@@ -1,13 +1,10 @@
-#include "app/drawing/text.h"
-#include "app/language/tr.h"
-#include "app/sheet/columns.h"
-#include "app/sheet/end_view.h"
+#include "app/sheet/notes.h"
 
-#include <QPainter>
+#include "app/language/tr.h"
+#include "app/sheet/end_view.h"
 
 #include <algorithm>
 
-/// The words beside the drawing, and those without room there on sheets of their own behind it.
 namespace siphonwright::sheet {
 
 namespace {
@@ -37,6 +34,8 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
     return true;
 }
 
+} // namespace
+
 std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, const Options& options,
                                 bool end_left_out)
 {
@@ -50,7 +49,7 @@ std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, 
             assumptionsSection(sketch),
             partsSection(sketch, analysis),
             supplySection(sketch, analysis),
-            behindSection(options.behind),
+            behindSection(options),
             viewsSection(end_left_out),
             cautionsSection()};
 }
@@ -63,102 +62,57 @@ std::vector<std::size_t> wholeOf(const std::vector<Section>& sections)
     return shown;
 }
 
-/// What of each section stands beside the drawing.
-struct BesideIt {
-    std::vector<Section> sections;
-    std::vector<std::size_t> shown;
-    std::vector<Block> blocks;
-    double lettering_mm = normal_mm;
-};
-
-BesideIt besideDrawing(const Sketch& sketch, const Analysis& analysis, const Options& options,
-                       bool end_left_out, const Columns& columns)
+Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options,
+              double largest_mm)
 {
-    BesideIt beside;
-    beside.sections = sectionsOf(sketch, analysis, options, end_left_out);
-    beside.shown = wholeOf(beside.sections);
+    Notes notes;
+    notes.sections = std::move(sections);
+    notes.shown = wholeOf(notes.sections);
     for (const double lettering_mm : {normal_mm, small_mm}) {
-        beside.lettering_mm = lettering_mm;
-        beside.blocks =
-            SetText(beside.sections, columns.width_mm(), lettering_mm).laid(columns, beside.shown, options);
-        if (!beside.blocks.empty())
-            return beside;
+        if (lettering_mm > largest_mm)
+            continue;
+        const SetText set(notes.sections, columns.width_mm(), lettering_mm);
+        notes.lettering_mm = lettering_mm;
+        notes.blocks = set.laid(columns, notes.shown, options);
+        while (lettering_mm == small_mm && notes.blocks.empty() && shorten(notes.sections, notes.shown))
+            notes.blocks = set.laid(columns, notes.shown, options);
+        if (!notes.blocks.empty())
+            break;
     }
-    const SetText set(beside.sections, columns.width_mm(), small_mm);
-    while (beside.blocks.empty() && shorten(beside.sections, beside.shown))
-        beside.blocks = set.laid(columns, beside.shown, options);
-    return beside;
+    return notes;
 }
 
-/// The sections that are cut short beside the drawing, whole: nobody has to put two halves together.
-std::vector<Section> cutShort(const Sketch& sketch, const Analysis& analysis, const Options& options,
-                              const Plan& plan)
+std::vector<Section> cutShort(const Notes& notes)
 {
-    BesideIt beside = besideDrawing(sketch, analysis, options, plan.end_left_out, {plan.notes, plan.columns});
     std::vector<Section> cut;
-    for (std::size_t i = 0; i < beside.sections.size(); ++i)
-        if (beside.shown[i] < beside.sections[i].items.size())
-            cut.push_back(std::move(beside.sections[i]));
+    for (std::size_t i = 0; i < notes.sections.size(); ++i)
+        if (notes.shown[i] < notes.sections[i].items.size())
+            cut.push_back(notes.sections[i]);
     return cut;
 }
 
-Columns columnsOf(const Plan& notes_sheet, int pages)
+std::vector<QRectF> freeIn(const Columns& columns, const std::vector<Block>& blocks, int page,
+                           double lettering_mm)
 {
-    constexpr double least_mm = 75;
-    const int count = std::max(1, static_cast<int>(notes_sheet.notes.width() / least_mm));
-    return {notes_sheet.notes, count, pages};
-}
-
-} // namespace
-
-bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
-              double lettering_mm)
-{
-    const std::vector<Section> sections = sectionsOf(sketch, analysis, options, plan.end_left_out);
-    const Columns columns{plan.notes, plan.columns};
-    return !SetText(sections, columns.width_mm(), lettering_mm)
-                .laid(columns, wholeOf(sections), options)
-                .empty();
-}
-
-void paintNotes(const Page& page, const QRectF& box, int columns)
-{
-    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
-    page.painter.setBrush(Qt::NoBrush);
-    page.painter.drawRect(box);
-    const Columns within{box, columns};
-    const BesideIt beside =
-        besideDrawing(page.sketch, page.analysis, page.options, page.end_left_out, within);
-    paintBlocks(page, beside.blocks, 0, within.width_mm(), beside.lettering_mm);
-}
-
-int notesSheets(const Sketch& sketch, const Analysis& analysis, Options options)
-{
-    const Plan plan = planOf(sketch, analysis, options);
-    const Plan sheet = notesSheetOf(options);
-    // What has to move behind the drawing depends a little on the words that refer to it.
-    for (options.notes_sheets = 1; options.notes_sheets < most_notes_sheets; ++options.notes_sheets) {
-        const std::vector<Section> cut = cutShort(sketch, analysis, options, plan);
-        if (cut.empty())
-            return 0;
-        const Columns columns = columnsOf(sheet, options.notes_sheets);
-        if (!SetText(cut, columns.width_mm(), normal_mm).laid(columns, wholeOf(cut), options).empty())
-            break;
+    const double step = columns.width_mm() + 2 * Columns::inset_mm;
+    int begun = -1;
+    double floor = columns.box.top();
+    for (const Block& block : blocks) {
+        if (block.page != page)
+            continue;
+        const int column = static_cast<int>((block.at.x() - columns.box.left()) / step);
+        const double under = block.at.y() + heightOf(block, lettering_mm) - block.before_mm;
+        floor = column > begun ? under : std::max(floor, under);
+        begun = std::max(begun, column);
     }
-    return options.notes_sheets;
-}
-
-void paintRestOfNotes(const Page& page, const Plan& notes_sheet)
-{
-    const std::vector<Section> cut =
-        cutShort(page.sketch, page.analysis, page.options, planOf(page.sketch, page.analysis, page.options));
-    const Columns columns = columnsOf(notes_sheet, page.options.notes_sheets);
-    std::vector<std::size_t> shown = wholeOf(cut);
-    const SetText set(cut, columns.width_mm(), normal_mm);
-    std::vector<Block> blocks = set.laid(columns, shown, page.options);
-    while (blocks.empty() && shorten(cut, shown))
-        blocks = set.laid(columns, shown, page.options);
-    paintBlocks(page, blocks, page.number - 2, columns.width_mm(), normal_mm);
+    std::vector<QRectF> free;
+    const QRectF& box = columns.box;
+    if (begun >= 0)
+        free.emplace_back(QPointF(box.left() + begun * step, floor),
+                          QPointF(box.left() + (begun + 1) * step, box.bottom()));
+    if (begun + 1 < columns.count)
+        free.emplace_back(QPointF(box.left() + (begun + 1) * step, box.top()), box.bottomRight());
+    return free;
 }
 
 } // namespace siphonwright::sheet

@@ -2,6 +2,7 @@
 
 #include "app/drawing/text.h"
 #include "app/sheet/end_view.h"
+#include "app/sheet/lay_out.h"
 
 #include <QPageSize>
 
@@ -15,6 +16,9 @@ namespace {
 constexpr double title_width_mm = 180; // ISO 7200
 constexpr double title_height_mm = 40;
 constexpr double foot_height_mm = 28;
+constexpr double foot_bars_mm = 64;   // scale bar and what marks mean, at the left
+constexpr double foot_square_mm = 35; // to measure by, at the right
+constexpr double foot_air_mm = 1.5;
 constexpr double caption_height_mm = 7;
 constexpr double spacing_height_mm = 7;
 constexpr double drop_column_mm = 8;
@@ -73,6 +77,7 @@ Plan frameOf(const QSizeF& page)
         plan.foot = QRectF(plan.frame.left(), plan.title.top() - foot_height_mm, width, foot_height_mm);
     else
         plan.foot = QRectF(plan.frame.left(), plan.title.top(), left_over, title_height_mm);
+    plan.foot_free = plan.foot.adjusted(foot_bars_mm, foot_air_mm, -foot_square_mm, -foot_air_mm);
     return plan;
 }
 
@@ -119,7 +124,7 @@ Options tiled(Options options, const Sketch& sketch, const Analysis& analysis)
     // One more page where it is needed more: the way in which the sheet is shorter.
     Options found = options;
     found.scale = std::nullopt;
-    while (planOf(sketch, analysis, found).denominator > *options.scale) {
+    while (scaleDenominator(sketch, analysis, found) > *options.scale) {
         const QSizeF size = pageSize(found);
         const bool wider = size.width() <= 1.3 * size.height();
         int& count = wider ? found.across : found.down;
@@ -140,15 +145,6 @@ QPageLayout pageLayout(const Options& options)
 }
 
 namespace {
-
-/// What is drawn, painter axes, and how wide the columns beside it are.
-struct Drawn {
-    QRectF box;
-    QRectF end; ///< null: no end view
-    double left_mm = 0;
-    double drops_mm = 0;
-    double over_view_mm = 0;
-};
 
 /// The scale, and whether there is an end view.
 void scaleViews(Plan& plan, Drawn& drawn, const QSizeF& room, const Options& options)
@@ -204,15 +200,10 @@ void placeViews(Plan& plan, QRectF area, const Drawn& drawn, bool with_spacing)
     plan.end_origin = {plan.end.center().x() - drawn.end.center().x() / n, plan.origin.y()};
 }
 
-/// Notes beside the views: how wide, in how many columns.
-struct Beside {
-    double width_mm = 0;
-    int columns = 1;
-};
+} // namespace
 
-/// The page with its notes beside the views, or under them.
 Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
-              const std::optional<Beside>& beside)
+              const std::optional<Beside>& beside, const Shares& shares)
 {
     Plan plan = frameOf(pageSize(options));
     plan.lettering_mm = letteringOn(pageSize(options));
@@ -229,9 +220,15 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
     if (!beside) {
         const double room = drawn.box.height() / plan.denominator + drawn.over_view_mm + 2 * air_along_mm;
         const double taken = std::max(room, area.height() / 3);
-        plan.notes = QRectF(area.left(), area.top() + taken, area.width(), area.height() - taken);
+        const double notes = shares.notes_mm.value_or(area.height() - taken);
+        plan.notes = QRectF(area.left(), area.bottom() - notes, area.width(), notes);
         plan.columns = area.width() > 240 ? 3 : 2;
         area.setBottom(plan.notes.top());
+    }
+    if (shares.under_mm > 0) {
+        plan.under = QRectF(area.left(), area.bottom() - shares.under_mm, area.width(), shares.under_mm);
+        constexpr double air_mm = 2;
+        area.setBottom(plan.under.top() - air_mm);
     }
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());
@@ -239,50 +236,34 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
     return plan;
 }
 
-} // namespace
-
-Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
+int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
+    if (options.laid)
+        return options.laid->sheets.front().plan.denominator;
+    // Wider notes take no more of it (chosenBeside).
+    return planWith(sketch, options, drawnOf(sketch, analysis, options), leastBeside(options)).denominator;
+}
+
+std::optional<Beside> leastBeside(const Options& options)
+{
+    constexpr double narrow_mm = 76; // the drawing comes first: notes have sheets of their own
     const QSizeF page = pageSize(options);
-    const Drawn drawn{drawing::boundsOf(sketch, analysis),
-                      depthMatters(sketch, analysis) ? drawing::boundsOf(sketch, analysis, endOf(options))
-                                                     : QRectF(),
-                      heightColumnWidth(sketch, analysis, letteringOn(page)),
-                      drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3)),
-                      caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0)};
-    if (page.width() <= page.height())
-        return planWith(sketch, options, drawn, std::nullopt);
-    constexpr double narrow = 76; // the drawing comes first: notes have sheets of their own
-    const Plan first = planWith(sketch, options, drawn, Beside{narrow, 1});
-    // As wide as all that is to be said takes, if the views stay as large as they are.
-    std::vector<Plan> plans = {first};
-    constexpr double widest_share = 0.6;
-    constexpr double step_mm = 12;
-    constexpr double widest_column = 115;
-    constexpr double narrowest_column = 50;
-    for (double wide = narrow + step_mm; wide < widest_share * first.frame.width(); wide += step_mm) {
-        Plan wider = planWith(sketch, options, drawn, Beside{wide, 1});
-        if (wider.denominator != first.denominator || wider.end_left_out != first.end_left_out)
-            break;
-        // Short lines leave less room empty in two columns.
-        for (wider.columns = 1; wider.columns <= 2; ++wider.columns)
-            if (const double column = wide / wider.columns;
-                column >= narrowest_column && column <= widest_column)
-                plans.push_back(wider);
-    }
-    const auto fits = [&](const Plan& plan, double lettering_mm) {
-        return notesFit(sketch, analysis, options, plan, lettering_mm);
-    };
-    for (const double lettering_mm : {normal_mm, small_mm}) {
-        // Where even the widest are too small, no other needs to be tried: text takes time to set.
-        const std::size_t widest = plans.size() - std::min<std::size_t>(plans.size(), 2);
-        const auto found = std::find_if(plans.begin() + std::ptrdiff_t(widest), plans.end(),
-                                        [&](const Plan& plan) { return fits(plan, lettering_mm); });
-        if (found != plans.end())
-            return *std::find_if(plans.begin(), plans.end(),
-                                 [&](const Plan& plan) { return fits(plan, lettering_mm); });
-    }
-    return plans.back();
+    return page.width() <= page.height() ? std::nullopt : std::optional(Beside{narrow_mm, 1});
+}
+
+Drawn drawnOf(const Sketch& sketch, const Analysis& analysis, const Options& options)
+{
+    return {drawing::boundsOf(sketch, analysis),
+            depthMatters(sketch, analysis) ? drawing::boundsOf(sketch, analysis, endOf(options)) : QRectF(),
+            heightColumnWidth(sketch, analysis, letteringOn(pageSize(options))),
+            drop_column_mm * double(std::min<std::size_t>(sketch.heaters.size(), 3)),
+            caption_height_mm + (portsOfLoop(sketch) ? spacing_height_mm : 0)};
+}
+
+double heightOfViews(const Plan& plan, const Drawn& drawn)
+{
+    const double most = std::max(drawn.box.height(), plan.end.isNull() ? 0 : drawn.end.height());
+    return drawn.over_view_mm + most / plan.denominator;
 }
 
 Plan notesSheetOf(const Options& options)
@@ -290,14 +271,10 @@ Plan notesSheetOf(const Options& options)
     Plan plan = frameOf(paperSize(options));
     plan.denominator = 0;
     plan.foot = QRectF();
+    plan.foot_free = QRectF();
     plan.caption = QRectF(plan.frame.left(), plan.frame.top(), plan.frame.width(), caption_height_mm);
     plan.notes = QRectF(plan.caption.bottomLeft(), QPointF(plan.frame.right(), plan.title.top()));
     return plan;
-}
-
-int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)
-{
-    return planOf(sketch, analysis, options).denominator;
 }
 
 std::optional<Paper> paperByName(const QString& name)

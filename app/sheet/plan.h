@@ -38,13 +38,15 @@ struct Plan {
     QRectF frame;
     QRectF border; ///< round the frame, with the letters and figures of its zones
     QRectF title;
-    QRectF foot;    ///< scale bars
-    QRectF caption; ///< over the view: what is seen, from which side
-    QRectF spacing; ///< dimension over the view; null where there is none
-    QRectF heights; ///< column left of the view
-    QRectF view;    ///< the elevation
-    QRectF drops;   ///< dimensions right of the view
-    QRectF notes;   ///< findings, parts, cautions
+    QRectF foot;      ///< scale bars
+    QRectF foot_free; ///< between them and the square to measure by
+    QRectF caption;   ///< over the view: what is seen, from which side
+    QRectF spacing;   ///< dimension over the view; null where there is none
+    QRectF heights;   ///< column left of the view
+    QRectF view;      ///< the elevation
+    QRectF drops;     ///< dimensions right of the view
+    QRectF under;     ///< insets under the views; null where there are none
+    QRectF notes;     ///< findings, parts, cautions
     int columns = 1;
     double lettering_mm = drawing::small_text_mm; ///< of what is written in and beside the views
     int denominator = 10;
@@ -54,6 +56,33 @@ struct Plan {
     bool end_left_out = false;
 };
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// What is drawn, painter axes, and how wide the columns beside it are.
+struct Drawn {
+    QRectF box;
+    QRectF end; ///< null: no end view
+    double left_mm = 0;
+    double drops_mm = 0;
+    double over_view_mm = 0;
+};
+Drawn drawnOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
+/// Notes beside the views: how wide, in how many columns.
+struct Beside {
+    double width_mm = 0;
+    int columns = 1;
+};
+/// The narrowest on a page that is broader than high; nothing: they stand under the views.
+std::optional<Beside> leastBeside(const Options& options);
+/// How much of the height insets take under the views, and notes under them where they are not beside.
+struct Shares {
+    double under_mm = 0;
+    std::optional<double> notes_mm;
+};
+/// The page with its notes beside the views, or under them.
+Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
+              const std::optional<Beside>& beside, const Shares& shares = {});
+/// What the views of a plan take at its scale, with what stands over them but without air.
+double heightOfViews(const Plan& plan, const Drawn& drawn);
 /// A sheet of notes behind the drawing: frame, border, title block and room for the notes; no scale.
 Plan notesSheetOf(const Options& options);
 
@@ -66,7 +95,7 @@ UnitSystem unitsOf(const Sketch& sketch);
 /// \param denominator 0: nothing on this sheet is to scale
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);
 /// Scale bar, what marks mean, and at the right a square to measure a print by.
-void paintFoot(const Page& page, const QRectF& box, int denominator);
+void paintFoot(const Page& page, const Plan& plan);
 /// Of that square, mm on paper whatever the scale.
 double measureMeSide(UnitSystem units);
 /// What a view's box on the page shows of the drawing, painter axes.
@@ -86,14 +115,4 @@ void paintSpacing(const Page& page, const Plan& plan);
 void paintBorder(const Page& page, const Plan& plan);
 void paintHeights(const Page& page, const Plan& plan);
 void paintDrops(const Page& page, const Plan& plan);
-void paintNotes(const Page& page, const QRectF& box, int columns);
-/// On a sheet of its own, what has no room beside the drawing.
-void paintRestOfNotes(const Page& page, const Plan& notes_sheet);
-/// How many sheets that takes; 0: all notes stand beside the drawing.
-int notesSheets(const Sketch& sketch, const Analysis& analysis, Options options);
-constexpr int most_notes_sheets = 20;
-/// Is there room for all that the notes say, in this lettering?
-bool notesFit(const Sketch& sketch, const Analysis& analysis, const Options& options, const Plan& plan,
-              double lettering_mm);
-
 } // namespace siphonwright::sheet

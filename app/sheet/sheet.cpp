@@ -5,6 +5,7 @@
 #include "app/language/tr.h"
 #include "app/photo/picture_cache.h"
 #include "app/sheet/end_view.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/plan.h"
 
 #include <QPainter>
@@ -95,20 +96,24 @@ Page pageFor(QPainter& painter, const Sketch& sketch, const Analysis& analysis, 
             false,           {}};
 }
 
-} // namespace
-
-void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
+void outline(const Page& page, const QRectF& box)
 {
-    const Plan plan = planOf(sketch, analysis, options);
-    Page page = pageFor(painter, sketch, analysis, options);
+    if (box.isNull())
+        return;
+    page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
+    page.painter.setBrush(Qt::NoBrush);
+    page.painter.drawRect(box);
+}
+
+void paintViews(Page& page, const Plan& plan)
+{
     page.end_left_out = plan.end_left_out;
-    page.on_page = {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
-                    itemNumbers(sketch, analysis), !plan.end.isNull()};
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (drawing::boundsOf(sketch, analysis).isNull()) {
-        drawing::paintWeightedText(painter, plan.view.center(), tr("Nothing is drawn yet."), Anchor::centre,
-                                   page.palette.ink, large_mm, Weight::regular);
+    page.on_page = {guidesOf(page.sketch, page.analysis, plan),
+                    seenOn(plan.view, plan.origin, plan.denominator), itemNumbers(page.sketch, page.analysis),
+                    !plan.end.isNull()};
+    if (drawing::boundsOf(page.sketch, page.analysis).isNull()) {
+        drawing::paintWeightedText(page.painter, plan.view.center(), tr("Nothing is drawn yet."),
+                                   Anchor::centre, page.palette.ink, large_mm, Weight::regular);
     } else {
         paintView(page, plan);
         paintEndView(page, plan);
@@ -117,30 +122,39 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
         paintSpacing(page, plan);
     }
     paintEndCaption(page, plan, paintCaption(page, plan.caption, plan.denominator));
-    paintNotes(page, plan.notes, plan.columns);
-    paintFoot(page, plan.foot, plan.denominator);
+    outline(page, plan.notes);
+    outline(page, plan.under);
+    paintFoot(page, plan);
+}
+
+} // namespace
+
+void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,
+                const LaidSheet& laid, int number)
+{
+    const Plan& plan = laid.plan;
+    Page page = pageFor(painter, sketch, analysis, options);
+    page.number = number;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (number == 1)
+        paintViews(page, plan);
+    else
+        drawing::paintWeightedText(painter, {plan.caption.left() + 3, plan.caption.top() + 5},
+                                   tr("Continued from sheet 1"), Anchor::left, page.palette.ink, normal_mm,
+                                   Weight::strong);
+    paintBlocks(page, laid.notes, laid.columns.width_mm(), laid.lettering_mm);
+    for (const PlacedInset& one : laid.insets)
+        paintInset(painter, options.insets[one.inset], one);
     paintTitleBlock(page, plan.title, plan.denominator);
     paintFrame(page, plan.frame);
     paintBorder(page, plan);
     painter.restore();
 }
 
-void paintNotesSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis,
-                     const Options& options, int number)
+void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
-    const Plan plan = notesSheetOf(options);
-    Page page = pageFor(painter, sketch, analysis, options);
-    page.number = number;
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    drawing::paintWeightedText(painter, {plan.caption.left() + 4, plan.caption.top() + 5},
-                               tr("Notes to sheet 1"), Anchor::left, page.palette.ink, normal_mm,
-                               Weight::strong);
-    paintRestOfNotes(page, plan);
-    paintTitleBlock(page, plan.title, plan.denominator);
-    paintFrame(page, plan.frame);
-    paintBorder(page, plan);
-    painter.restore();
+    paintSheet(painter, sketch, analysis, options, layOut(sketch, analysis, options).front(), 1);
 }
 
 } // namespace siphonwright::sheet

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/sheet/inset.h"
+
 #include "core/analysis/analysis.h"
 
 #include <QImage>
@@ -10,6 +12,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -20,12 +23,15 @@ namespace siphonwright::sheet {
 
 enum class Paper { a4, a3, letter, tabloid };
 
+struct LaidSheets; // lay_out.h
+
 /// A document on the sheets behind the drawing.
 struct Behind {
     QString title;
     QString holds; ///< what is found in it
     int first_sheet = 2;
     int last_sheet = 2;
+    int page = 0; ///< of the set; 0: it has no number
 };
 
 struct Options {
@@ -44,11 +50,13 @@ struct Options {
     std::optional<int> scale;
     int across = 1;
     int down = 1;
-    int sheets = 1;             ///< of the whole set, for the title block
-    int notes_sheets = 0;       ///< of them, with the notes that have no room beside the drawing
-    std::vector<Behind> behind; ///< what the drawing refers to
-    double png_dpi = 200;       ///< of a PNG, 20 to 1200
-    QImage logo;                ///< of the legal owner; null: none
+    int sheets = 1;                         ///< of the whole set, for the title block
+    int notes_sheets = 0;                   ///< of them, with what of page 1 has no room beside the drawing
+    std::vector<Inset> insets;              ///< in order of need: into the room that the views leave
+    std::shared_ptr<const LaidSheets> laid; ///< by followedBy(), of which nothing may change then; null: none
+    std::vector<Behind> behind;             ///< what the drawing refers to
+    double png_dpi = 200;                   ///< of a PNG, 20 to 1200
+    QImage logo;                            ///< of the legal owner; null: none
 };
 
 /// With the pages that its scale takes; at most `most_tiles` either way.
@@ -67,24 +75,23 @@ int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Optio
 /// Paint the page. The painter's unit is 1 mm on paper, origin at the page's top left corner.
 void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options);
 
-/// A sheet behind the drawing with notes that have no room on it. \param number from 2 on
-void paintNotesSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis,
-                     const Options& options, int number);
-
 /// A page of a set. `paint` has 1 mm on paper as its unit, origin at the page's top left corner.
 struct FurtherPage {
     QPageLayout layout;
     std::function<void(QPainter&)> paint;
     QString title; ///< of the document that it belongs to; empty: the drawing
     QString holds; ///< in short, what that document tells
+    int page = 0;  ///< of the set, of which the drawing is page 1; 0: none
+    /// The same with words for its foot in place of the document's own count of pages; empty: as `paint`.
+    std::function<void(QPainter&, const QString& place)> paint_placed = {};
 };
 
-/// With the count of sheets, those with notes, and the list of what stands behind the drawing.
+/// With the count of sheets, those of page 1 among them, and the list of what stands behind the drawing.
 Options followedBy(Options options, const Sketch& sketch, const Analysis& analysis,
                    const std::vector<FurtherPage>& behind);
 
-/// The drawing as the pages that it takes: one, or several to be joined; and what notes have no room on it.
-/// They refer to what is given.
+/// Page 1: the drawing as the sheets that it takes, one or several to be joined; and those with the notes and
+/// insets that have no room on it. They refer to what is given.
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options);
 
 /// Write pages by the file's suffix: .pdf, or .svg or .png, of which each page after the first is a file of

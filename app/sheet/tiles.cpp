@@ -2,9 +2,12 @@
 #include "app/drawing/line_table.h"
 #include "app/drawing/text.h"
 #include "app/language/tr.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/sheet.h"
 
 #include <QPainter>
+
+#include <memory>
 
 /// A drawing larger than its paper: printed in pieces that are trimmed at marks and joined edge to edge.
 namespace siphonwright::sheet {
@@ -28,7 +31,7 @@ void paintTrimMarks(QPainter& painter, const QRectF& printed)
 }
 
 void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,
-               int column, int row)
+               const LaidSheet& laid, int column, int row)
 {
     const QSizeF paper = paperSize(options);
     const QRectF printed(tile_margin_mm, tile_margin_mm, paper.width() - 2 * tile_margin_mm,
@@ -36,7 +39,7 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
     painter.save();
     painter.setClipRect(printed);
     painter.translate(printed.left() - column * printed.width(), printed.top() - row * printed.height());
-    paintPage(painter, sketch, analysis, options);
+    paintSheet(painter, sketch, analysis, options, laid, 1);
     painter.restore();
     painter.save();
     paintTrimMarks(painter, printed);
@@ -56,23 +59,27 @@ void paintTile(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
+    // Laid out once for all its sheets.
+    const auto laid = options.laid
+                          ? options.laid
+                          : std::make_shared<const LaidSheets>(LaidSheets{layOut(sketch, analysis, options)});
     std::vector<FurtherPage> pages;
     const auto add = [&pages, &options](std::function<void(QPainter&)> paint) {
         pages.push_back({pageLayout(options), std::move(paint), {}, {}});
     };
     if (options.across <= 1 && options.down <= 1)
-        add([&sketch, &analysis, options](QPainter& painter) {
-            paintPage(painter, sketch, analysis, options);
+        add([&sketch, &analysis, options, laid](QPainter& painter) {
+            paintSheet(painter, sketch, analysis, options, laid->sheets.front(), 1);
         });
     else
         for (int row = 0; row < options.down; ++row)
             for (int column = 0; column < options.across; ++column)
-                add([&sketch, &analysis, options, column, row](QPainter& painter) {
-                    paintTile(painter, sketch, analysis, options, column, row);
+                add([&sketch, &analysis, options, laid, column, row](QPainter& painter) {
+                    paintTile(painter, sketch, analysis, options, laid->sheets.front(), column, row);
                 });
-    for (int number = 2; number < 2 + options.notes_sheets; ++number)
-        add([&sketch, &analysis, options, number](QPainter& painter) {
-            paintNotesSheet(painter, sketch, analysis, options, number);
+    for (std::size_t i = 1; i < laid->sheets.size() && int(i) <= options.notes_sheets; ++i)
+        add([&sketch, &analysis, options, laid, i](QPainter& painter) {
+            paintSheet(painter, sketch, analysis, options, laid->sheets[i], int(i) + 1);
         });
     return pages;
 }

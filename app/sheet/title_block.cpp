@@ -75,6 +75,13 @@ QString heaterSerials(const Sketch& sketch)
     return serials.join(QStringLiteral(", "));
 }
 
+/// Which page of the set these sheets are, whatever their number: "1, drawing: sheets 1 to 3".
+QString pageName(const Options& options)
+{
+    return options.notes_sheets > 0 ? tr("1, drawing: sheets 1 to %1").arg(1 + options.notes_sheets)
+                                    : tr("1, drawing");
+}
+
 /// The owner's sign over his name, as large as its cell takes; grey where nothing is in colour.
 void paintLogo(const Page& page, const QRectF& cell)
 {
@@ -171,11 +178,12 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
         {at(130, 24, 24, 8), tr("Date of issue"), q(s.date_of_issue)},
         {at(154, 24, 12, 8), tr("Lang."), language::inUse()},
         {at(166, 24, 14, 8), tr("Sheet"), QStringLiteral("%1/%2").arg(page.number).arg(page.options.sheets)},
-        {at(0, 32, 47, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
-        {at(47, 32, 43, 8), tr("Engine's serial number"),
+        {at(0, 32, 37, 8), tr("Vehicle's serial number"), q(s.vehicle_serial)},
+        {at(37, 32, 34, 8), tr("Engine's serial number"),
          page.sketch.engine ? q(page.sketch.engine->serial_number) : QString()},
-        {at(90, 32, 40, 8), tr("Heater's serial number"), heaterSerials(page.sketch)},
-        {at(130, 32, 50, 8), tr("Changed in this revision"), q(s.revision_change)},
+        {at(71, 32, 32, 8), tr("Heater's serial number"), heaterSerials(page.sketch)},
+        {at(103, 32, 41, 8), tr("Changed in this revision"), q(s.revision_change)},
+        {at(144, 32, 36, 8), tr("Page"), pageName(page.options)},
     };
     for (const Cell& cell : cells)
         paintCell(page, cell);
@@ -186,8 +194,10 @@ void paintTitleBlock(const Page& page, const QRectF& box, int denominator)
     page.painter.drawRect(box);
 }
 
-void paintFoot(const Page& page, const QRectF& box, int denominator)
+void paintFoot(const Page& page, const Plan& plan)
 {
+    const QRectF& box = plan.foot;
+    const int denominator = plan.denominator;
     page.painter.setPen(QPen(page.palette.ink, drawing::edge_mm));
     page.painter.setBrush(Qt::NoBrush);
     page.painter.drawRect(box);
@@ -196,7 +206,7 @@ void paintFoot(const Page& page, const QRectF& box, int denominator)
     const double side = measureMeSide(page.units);
     paintMeasureMe(page, QRectF(box.right() - inset - side, box.center().y() - side / 2, side, side));
     const double left = box.left() + inset;
-    const double room = box.width() - side - 3 * inset;
+    const double room = std::min(box.width() - side - 3 * inset, plan.foot_free.left() - left - 2);
     const double unit_mm = inches ? inch_mm : 1;
     const double length = roundLength(std::min(60.0, room) * denominator / unit_mm) * unit_mm;
     const QString end = inches ? tr("%1 in").arg(length / inch_mm) : tr("%1 mm").arg(length);

@@ -220,20 +220,22 @@ Section supplySection(const Sketch& sketch, const Analysis& analysis)
     return section;
 }
 
-Section behindSection(const std::vector<Behind>& behind)
+Section behindSection(const Options& options)
 {
     Section section{tr("Further sheets"), {}, 2};
     const auto add = [&section](const QString& text) { section.items.push_back({text, std::nullopt, 0}); };
-    for (const Behind& one : behind) {
-        const QString where = one.first_sheet == one.last_sheet
-                                  ? tr("Sheet %1").arg(one.first_sheet)
-                                  : tr("Sheets %1 to %2").arg(one.first_sheet).arg(one.last_sheet);
-        add(QStringLiteral("%1: %2 (%3).").arg(where, one.title, one.holds));
+    const auto sheets = [](int first, int last) {
+        return first == last ? tr("Sheet %1").arg(first) : tr("Sheets %1 to %2").arg(first).arg(last);
+    };
+    if (options.notes_sheets > 0)
+        add(tr("%1: the rest of page 1.").arg(sheets(2, 1 + options.notes_sheets)));
+    for (const Behind& one : options.behind) {
+        const QString where = sheets(one.first_sheet, one.last_sheet);
+        add(one.page > 0 ? tr("%1: page %2, %3 (%4).").arg(where).arg(one.page).arg(one.title, one.holds)
+                         : QStringLiteral("%1: %2 (%3).").arg(where, one.title, one.holds));
     }
-    if (behind.empty())
-        add(tr(
-            "None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on "
-            "the pages \"Cutting and fitting\"."));
+    if (options.behind.empty())
+        add(tr("None printed with this one; there are checklist, parts and estimate, and assumptions."));
     return section;
 }
 

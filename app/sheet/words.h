@@ -37,7 +37,7 @@ Section cautionsSection();
 /// Electrical load, and what coolant it takes.
 Section supplySection(const Sketch& sketch, const Analysis& analysis);
 /// What is told on the sheets behind, or is not printed with this one.
-Section behindSection(const std::vector<Behind>& behind);
+Section behindSection(const Options& options);
 /// The drawing's own notes: for a class, the complaint.
 Section complaintSection(const Sketch& sketch);
 /// What a class is asked, with lines to write on.

@@ -48,11 +48,6 @@ constexpr Row table[] = {
     {"sheet-parts", QT_TRANSLATE_NOOP("Actions", "Parts &list behind the sheet"), "",
      QT_TRANSLATE_NOOP("Actions", "Print and export the parts list and the cuts on pages after the drawing"),
      When::always, true},
-    {"sheet-fitting", QT_TRANSLATE_NOOP("Actions", "Cutting and &fitting behind the sheet"), "",
-     QT_TRANSLATE_NOOP(
-         "Actions", "Print and export hoses laid flat, threads and adapters, where the heater hangs, and a "
-                    "tag, on pages after the drawing"),
-     When::always, true},
     {"sheet-checklist", QT_TRANSLATE_NOOP("Actions", "&Checklist behind the sheet"), "",
      QT_TRANSLATE_NOOP("Actions",
                        "Print and export the checklist and the table of readings after the drawing"),

@@ -95,8 +95,8 @@ void MainWindow::buildFileMenu()
     for (const char* id : {"save", "save-as", "export", "preview", "print"})
         menu->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* pages = menu->addMenu(tr("Sheet pa&ges"));
-    for (const char* id : {"sheet-fitting", "sheet-checklist", "sheet-parts", "sheet-estimate",
-                           "sheet-assumptions", "sheet-photo", "sheet-logo", "sheet-student"})
+    for (const char* id : {"sheet-checklist", "sheet-parts", "sheet-estimate", "sheet-assumptions",
+                           "sheet-photo", "sheet-logo", "sheet-student"})
         pages->addAction((*actions_)[QString::fromLatin1(id)]);
     QMenu* paper = menu->addMenu(tr("Sheet &paper"));
     const QStringList names = {tr("After the units"), QStringLiteral("A4"), QStringLiteral("A3"),
@@ -276,8 +276,7 @@ void MainWindow::connectFileActions()
     connect((*actions_)[QStringLiteral("sheet-student")], &QAction::toggled, this,
             [this](bool students) { sheet_->setForStudents(students); });
     on("sheet-logo", [this] { sheet_->chooseLogo(); });
-    for (const auto& [id, setting] : {std::pair{"sheet-fitting", &settings::fitting_behind},
-                                      std::pair{"sheet-checklist", &settings::checklist_behind},
+    for (const auto& [id, setting] : {std::pair{"sheet-checklist", &settings::checklist_behind},
                                       std::pair{"sheet-parts", &settings::parts_behind},
                                       std::pair{"sheet-estimate", &settings::estimate_behind},
                                       std::pair{"sheet-assumptions", &settings::assumptions_behind}}) {

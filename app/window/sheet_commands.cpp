@@ -52,35 +52,24 @@ Analysis SheetCommands::judged() const
     return proved(document_.sketch(), with_bands);
 }
 
-/// What is chosen to follow the drawing; nothing behind a student's.
-std::vector<sheet::FurtherPage> SheetCommands::further() const
+/// What is chosen to be printed; nothing behind a student's drawing.
+paper::SheetSet SheetCommands::chosen() const
 {
-    return further(judged());
-}
-
-std::vector<sheet::FurtherPage> SheetCommands::further(const Analysis& analysis) const
-{
-    if (for_students_)
-        return {};
     paper::SheetSet set;
-    set.fitting = settings::fitting_behind.get();
+    if (for_students_)
+        return set;
     set.checklist = settings::checklist_behind.get();
     set.parts = settings::parts_behind.get();
     set.estimate = settings::estimate_behind.get();
     set.assumptions = settings::assumptions_behind.get();
-    return paper::pagesBehind(document_.sketch(), analysis, set, options().paper);
+    return set;
 }
 
-/// The drawing and what follows it, for the paper chosen. Drawing pages refer to `analysis`.
+/// All that is printed, for the paper chosen. Drawing pages refer to `analysis`.
 std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) const
 {
-    const std::vector<sheet::FurtherPage> behind = further(analysis);
-    const Sketch& sketch = document_.sketch();
-    const sheet::Options drawn =
-        sheet::followedBy(sheet::tiled(options(), sketch, analysis), sketch, analysis, behind);
-    std::vector<sheet::FurtherPage> all = sheet::drawingPages(sketch, analysis, drawn);
-    all.insert(all.end(), behind.begin(), behind.end());
-    return all;
+    sheet::Options drawn = options();
+    return paper::pagesOf(document_.sketch(), analysis, chosen(), drawn);
 }
 
 void SheetCommands::exportSheet()

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/paper/sheet_set.h"
 #include "app/sheet/sheet.h"
 
 #include <QObject>
@@ -28,14 +29,13 @@ public:
 
     /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
     sheet::Options options() const;
-    std::vector<sheet::FurtherPage> further() const;
+    paper::SheetSet chosen() const;
     /// A picture for the title block; asked again, none.
     void chooseLogo();
     Analysis judged() const;
 
 private:
     void paint(QPrinter& printer) const;
-    std::vector<sheet::FurtherPage> further(const Analysis& analysis) const;
     std::vector<sheet::FurtherPage> pages(const Analysis& analysis) const;
 
     Document& document_;

@@ -1120,14 +1120,6 @@
         <translation>Die Zeichnung so ändern, wie es unter der Liste der Befunde angeboten wird</translation>
     </message>
     <message>
-        <source>Cutting and &amp;fitting behind the sheet</source>
-        <translation>&amp;Zuschnitt und Einbau hinter dem Blatt</translation>
-    </message>
-    <message>
-        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
-        <translation>Schläuche flach ausgelegt, Gewinde und Adapter, Lage des Heizgeräts und ein Anhänger auf Seiten hinter der Zeichnung drucken und ausgeben</translation>
-    </message>
-    <message>
         <source>&amp;Checklist behind the sheet</source>
         <translation>&amp;Checkliste hinter dem Blatt</translation>
     </message>
@@ -12455,6 +12447,22 @@ Doppelklick für ebenen Boden.</translation>
         <source>what the figures rest on</source>
         <translation>worauf die Zahlen beruhen</translation>
     </message>
+    <message>
+        <source>Run profile: height over the datum</source>
+        <translation>Verlauf: Höhe über der Bezugshöhe</translation>
+    </message>
+    <message>
+        <source>Hoses laid flat</source>
+        <translation>Schläuche flach ausgelegt</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Abstände gelten ab dem Schnittende bei A, in %1; R ist der Radius der Bogenmitte; über einer Geraden steht ihr Gefälle von A nach B. Im Verlauf ist die Linie die Oberkante der Bohrung, die Striche sind ihre Unterkante. [3] ist Posten 3 der Stückliste. Vor dem Schneiden am Fahrzeug nachmessen.</translation>
+    </message>
+    <message>
+        <source>Page %1, sheet %2/%3</source>
+        <translation>Seite %1, Blatt %2/%3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::paper::CutBars</name>
@@ -14780,24 +14788,52 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Blätter %1 bis %2</translation>
     </message>
     <message>
-        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
-        <translation>Keine mit diesem gedruckt. Schläuche mit Halteschellen und Bögen, Höhenverläufe, Anschlüsse und Gewinde stehen auf den Seiten „Zuschnitt und Einbau“.</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheet 2</source>
-        <translation>und %1 mehr auf Blatt 2</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheets 2 to %2</source>
-        <translation>und %1 mehr auf den Blättern 2 bis %2</translation>
-    </message>
-    <message>
-        <source>Notes to sheet 1</source>
-        <translation>Angaben zu Blatt 1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>ohne</translation>
+    </message>
+    <message>
+        <source>sheet 2</source>
+        <translation>Blatt 2</translation>
+    </message>
+    <message>
+        <source>sheets 2 to %1</source>
+        <translation>Blatt 2 bis %1</translation>
+    </message>
+    <message>
+        <source>and %1 more on %2</source>
+        <translation>und %1 weitere: %2</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Auf %1: %2.</translation>
+    </message>
+    <message>
+        <source>Continued from sheet 1</source>
+        <translation>Fortsetzung von Blatt 1</translation>
+    </message>
+    <message>
+        <source>1, drawing: sheets 1 to %1</source>
+        <translation>1, Zeichnung: Blatt 1 bis %1</translation>
+    </message>
+    <message>
+        <source>1, drawing</source>
+        <translation>1, Zeichnung</translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>%1: the rest of page 1.</source>
+        <translation>%1: der Rest von Seite 1.</translation>
+    </message>
+    <message>
+        <source>%1: page %2, %3 (%4).</source>
+        <translation>%1: Seite %2, %3 (%4).</translation>
+    </message>
+    <message>
+        <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
+        <translation>Mit diesem Blatt keine gedruckt; es gibt Checkliste, Stückliste und Kostenvoranschlag sowie Annahmen.</translation>
     </message>
 </context>
 <context>

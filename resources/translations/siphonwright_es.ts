@@ -1120,14 +1120,6 @@
         <translation>Cambiar el dibujo como se ofrece bajo la lista de hallazgos</translation>
     </message>
     <message>
-        <source>Cutting and &amp;fitting behind the sheet</source>
-        <translation>Corte y &amp;montaje tras la hoja</translation>
-    </message>
-    <message>
-        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
-        <translation>Imprimir y exportar las mangueras extendidas, roscas y adaptadores, dónde va colgado el calentador y una etiqueta, en páginas tras el dibujo</translation>
-    </message>
-    <message>
         <source>&amp;Checklist behind the sheet</source>
         <translation>&amp;Lista de comprobación tras la hoja</translation>
     </message>
@@ -12455,6 +12447,22 @@ Doble clic para nivelar.</translation>
         <source>what the figures rest on</source>
         <translation>en qué se basan las cifras</translation>
     </message>
+    <message>
+        <source>Run profile: height over the datum</source>
+        <translation>Perfil del recorrido: altura sobre la referencia</translation>
+    </message>
+    <message>
+        <source>Hoses laid flat</source>
+        <translation>Mangueras extendidas</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Las distancias son desde el extremo cortado en A, en %1; R es el radio del centro de una curva; sobre un tramo recto, su pendiente de A a B. En el perfil la línea es la parte alta del interior y los trazos la baja. [3] es el elemento 3 de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
+    </message>
+    <message>
+        <source>Page %1, sheet %2/%3</source>
+        <translation>Página %1, hoja %2/%3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::paper::CutBars</name>
@@ -14780,24 +14788,52 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Hojas %1 a %2</translation>
     </message>
     <message>
-        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
-        <translation>Ninguna impresa con esta. Las mangueras con abrazaderas y curvas, los perfiles, las tomas y las roscas están en las páginas «Corte y montaje».</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheet 2</source>
-        <translation>y %1 más en la hoja 2</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheets 2 to %2</source>
-        <translation>y %1 más en las hojas 2 a %2</translation>
-    </message>
-    <message>
-        <source>Notes to sheet 1</source>
-        <translation>Notas de la hoja 1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>sheet 2</source>
+        <translation>hoja 2</translation>
+    </message>
+    <message>
+        <source>sheets 2 to %1</source>
+        <translation>hojas 2 a %1</translation>
+    </message>
+    <message>
+        <source>and %1 more on %2</source>
+        <translation>y %1 más: %2</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>En %1: %2.</translation>
+    </message>
+    <message>
+        <source>Continued from sheet 1</source>
+        <translation>Continuación de la hoja 1</translation>
+    </message>
+    <message>
+        <source>1, drawing: sheets 1 to %1</source>
+        <translation>1, dibujo: hojas 1 a %1</translation>
+    </message>
+    <message>
+        <source>1, drawing</source>
+        <translation>1, dibujo</translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation>Página</translation>
+    </message>
+    <message>
+        <source>%1: the rest of page 1.</source>
+        <translation>%1: el resto de la página 1.</translation>
+    </message>
+    <message>
+        <source>%1: page %2, %3 (%4).</source>
+        <translation>%1: página %2, %3 (%4).</translation>
+    </message>
+    <message>
+        <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
+        <translation>Ninguna impresa con esta; hay lista de comprobación, piezas y presupuesto, y supuestos.</translation>
     </message>
 </context>
 <context>

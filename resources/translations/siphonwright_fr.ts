@@ -1120,14 +1120,6 @@
         <translation>Modifier le dessin comme proposé sous la liste des constats</translation>
     </message>
     <message>
-        <source>Cutting and &amp;fitting behind the sheet</source>
-        <translation>Coupe et &amp;montage derrière la feuille</translation>
-    </message>
-    <message>
-        <source>Print and export hoses laid flat, threads and adapters, where the heater hangs, and a tag, on pages after the drawing</source>
-        <translation>Imprimer et exporter les durites à plat, les filetages et adaptateurs, la place du réchauffeur et une étiquette, sur des pages après le dessin</translation>
-    </message>
-    <message>
         <source>&amp;Checklist behind the sheet</source>
         <translation>&amp;Liste de contrôle derrière la feuille</translation>
     </message>
@@ -12455,6 +12447,22 @@ Double-clic&#xa0;: à plat.</translation>
         <source>what the figures rest on</source>
         <translation>sur quoi reposent les chiffres</translation>
     </message>
+    <message>
+        <source>Run profile: height over the datum</source>
+        <translation>Profil du parcours : hauteur sur la référence</translation>
+    </message>
+    <message>
+        <source>Hoses laid flat</source>
+        <translation>Durites mises à plat</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
+        <translation>Les distances partent du bout coupé en A, en %1 ; R est le rayon au milieu d&apos;un coude ; au-dessus d&apos;une partie droite, sa pente de A vers B. Dans le profil, le trait est le haut de l&apos;alésage, les tirets son bas. [3] est le numéro 3 de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
+    </message>
+    <message>
+        <source>Page %1, sheet %2/%3</source>
+        <translation>Page %1, feuille %2/%3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::paper::CutBars</name>
@@ -14780,24 +14788,52 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Feuilles %1 à %2</translation>
     </message>
     <message>
-        <source>None printed with this one. Hoses with clips and bends, run profiles, ports and threads are on the pages &quot;Cutting and fitting&quot;.</source>
-        <translation>Aucune imprimée avec celle-ci. Les durites avec colliers et coudes, les profils, les piquages et les filetages sont sur les pages « Coupe et montage ».</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheet 2</source>
-        <translation>et %1 de plus sur la feuille 2</translation>
-    </message>
-    <message>
-        <source>and %1 more on sheets 2 to %2</source>
-        <translation>et %1 de plus sur les feuilles 2 à %2</translation>
-    </message>
-    <message>
-        <source>Notes to sheet 1</source>
-        <translation>Notes de la feuille 1</translation>
-    </message>
-    <message>
         <source>none</source>
         <translation>sans</translation>
+    </message>
+    <message>
+        <source>sheet 2</source>
+        <translation>feuille 2</translation>
+    </message>
+    <message>
+        <source>sheets 2 to %1</source>
+        <translation>feuilles 2 à %1</translation>
+    </message>
+    <message>
+        <source>and %1 more on %2</source>
+        <translation>et %1 de plus : %2</translation>
+    </message>
+    <message>
+        <source>On %1: %2.</source>
+        <translation>Sur %1 : %2.</translation>
+    </message>
+    <message>
+        <source>Continued from sheet 1</source>
+        <translation>Suite de la feuille 1</translation>
+    </message>
+    <message>
+        <source>1, drawing: sheets 1 to %1</source>
+        <translation>1, dessin : feuilles 1 à %1</translation>
+    </message>
+    <message>
+        <source>1, drawing</source>
+        <translation>1, dessin</translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation>Page</translation>
+    </message>
+    <message>
+        <source>%1: the rest of page 1.</source>
+        <translation>%1 : le reste de la page 1.</translation>
+    </message>
+    <message>
+        <source>%1: page %2, %3 (%4).</source>
+        <translation>%1 : page %2, %3 (%4).</translation>
+    </message>
+    <message>
+        <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
+        <translation>Aucune imprimée avec celle-ci ; il y a la liste de contrôle, les pièces et le devis, et les hypothèses.</translation>
     </message>
 </context>
 <context>

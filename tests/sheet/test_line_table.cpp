@@ -2,7 +2,9 @@
 #include "tests/sheet/sample_rows.h"
 
 #include "app/drawing/line_table.h"
+#include "app/drawing/text.h"
 #include "app/paper/sheet_set.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/plan.h"
 #include "app/sheet/sheet.h"
 
@@ -37,29 +39,29 @@ bool isIn(const Table& table, double value_mm)
                        [value_mm](double one) { return std::abs(one - value_mm) < 0.002; });
 }
 
-/// What is drawn as a stroke of its true width: from the narrowest bore to the broadest hose with insulation
-/// and the gap where it crosses another.
-struct TrueWidths {
-    double least_mm = 1e9;
-    double most_mm = 0;
-};
-
-TrueWidths trueWidths(const Sketch& sketch, int denominator)
+/// What is drawn as a stroke of its true width, mm on paper: hoses, their bores and walls, the gap where one
+/// crosses another, metal tubes. Each by itself: at a small scale these widths lie among those of lines, and
+/// a range would let a wrong line through.
+std::vector<double> trueWidths(const Sketch& sketch, const Analysis& analysis, int denominator)
 {
-    TrueWidths found;
-    const auto bore = [&](double bore_mm, double wall_mm) {
-        found.least_mm = std::min(found.least_mm, bore_mm / denominator);
-        found.most_mm = std::max(found.most_mm, (bore_mm + 2 * wall_mm) / denominator + 2);
-    };
-    // Of a metal tube the inside, too: at least half of what is drawn round it, which is 5 mm over its bore.
+    const double n = denominator;
+    std::vector<double> found;
     const auto tube = [&](double bore_mm) {
-        bore(bore_mm, 4);
-        found.least_mm = std::min(found.least_mm, (bore_mm + 5) / 2 / denominator);
+        const double outside = bore_mm + 5;
+        found.push_back(outside / n);
+        found.push_back((outside - 2 * std::min(drawing::edge_mm * n, outside / 4)) / n);
     };
-    for (const Shared<Hose>& hose : sketch.hoses) {
-        bore(hose->bore_mm.value.value_or(19.05), hose->wall_mm + hose->insulation_mm);
-        tube(hose->from.bore_mm);
-        tube(hose->to.bore_mm);
+    for (const ResolvedHose& hose : analysis.layout.hoses) {
+        const double outside = hose->outsideDiameter();
+        const double wall = hose->hose->wall_mm;
+        found.push_back(outside / n);
+        found.push_back((outside - 2 * std::min(drawing::medium_mm * n, outside / 5)) / n);
+        found.push_back((hose->bore_mm + 2 * std::min(drawing::hairline_mm * n, wall / 2)) / n);
+        found.push_back(hose->bore_mm / n);
+        constexpr double crossing_gap_mm = 0.6;
+        found.push_back((outside + 2 * hose->hose->insulation_mm) / n + 2 * crossing_gap_mm);
+        tube(hose->hose->from.bore_mm);
+        tube(hose->hose->to.bore_mm);
     }
     for (const Port& port : sketch.ports)
         tube(port.bore_mm.value.value_or(15));
@@ -70,14 +72,14 @@ TrueWidths trueWidths(const Sketch& sketch, int denominator)
 }
 
 /// Pens and text heights that are in no row of the table.
-QStringList strangersIn(const std::vector<Inked>& inked, const TrueWidths& true_widths)
+QStringList strangersIn(const std::vector<Inked>& inked, const std::vector<double>& true_widths)
 {
     QStringList strangers;
     for (const Inked& one : inked) {
         const double width_mm = one.width / pixels_per_mm;
         const double capitals_mm = one.capitals / pixels_per_mm;
-        const bool a_hose = width_mm >= true_widths.least_mm && width_mm <= true_widths.most_mm;
-        if (one.what == Inked::What::stroke && !isIn(drawing::line_widths_mm, width_mm) && !a_hose)
+        if (one.what == Inked::What::stroke && !isIn(drawing::line_widths_mm, width_mm) &&
+            !isIn(true_widths, width_mm))
             strangers << QStringLiteral("a line %1 mm wide at %2, %3")
                              .arg(width_mm, 0, 'f', 3)
                              .arg(one.box.center().x() / pixels_per_mm, 0, 'f', 1)
@@ -87,6 +89,22 @@ QStringList strangersIn(const std::vector<Inked>& inked, const TrueWidths& true_
     }
     strangers.removeDuplicates();
     return strangers;
+}
+
+sheet::Options on(sheet::Paper paper, QPageLayout::Orientation orientation)
+{
+    sheet::Options options;
+    options.paper = paper;
+    options.orientation = orientation;
+    return options;
+}
+
+/// Every paper, two of them upright.
+std::vector<sheet::Options> everyPaper()
+{
+    return {on(sheet::Paper::a4, QPageLayout::Landscape), on(sheet::Paper::a3, QPageLayout::Portrait),
+            on(sheet::Paper::letter, QPageLayout::Portrait),
+            on(sheet::Paper::tabloid, QPageLayout::Landscape)};
 }
 
 QSet<int> hundredths(const std::vector<Inked>& inked, Inked::What what)
@@ -126,24 +144,42 @@ private Q_SLOTS:
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         QStringList strangers;
-        for (const sheet::Paper paper : {sheet::Paper::a4, sheet::Paper::a3}) {
-            sheet::Options options;
-            options.paper = paper;
-            const std::vector<Inked> inked = inkOf(sheet::pageSize(options), [&](QPainter& painter) {
-                sheet::paintPage(painter, sketch, analysis, options);
-            });
-            QVERIFY(inked.size() > 100);
-            strangers +=
-                strangersIn(inked, trueWidths(sketch, sheet::planOf(sketch, analysis, options).denominator));
+        for (sheet::Options options : everyPaper()) {
+            for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
+                const std::vector<Inked> inked = inkOf(sheet::pageSize(options), page.paint);
+                QVERIFY(inked.size() > 100);
+                strangers += strangersIn(
+                    inked, trueWidths(sketch, analysis, options.laid->sheets.front().plan.denominator));
+            }
         }
         const paper::SheetSet all{true, true, true, true, true, true};
         for (const sheet::FurtherPage& page : paper::pagesBehind(sketch, analysis, all, sheet::Paper::a4)) {
             const QSizeF size = page.layout.fullRect(QPageLayout::Millimeter).size();
-            const QStringList here = strangersIn(inkOf(size, page.paint), {1e9, 0});
+            const QStringList here = strangersIn(inkOf(size, page.paint), {});
             for (const QString& one : here)
                 strangers << page.title + QStringLiteral(": ") + one;
         }
         QVERIFY2(strangers.isEmpty(), qPrintable(strangers.join(QLatin1Char('\n'))));
+    }
+
+    /// A line between two rows of the table, and lettering under its least, are seen at every paper's scale.
+    void whatIsOffTheTableIsSeenOnEveryPaper()
+    {
+        const Sketch sketch = test::sampleNamed(QStringLiteral("generator-two-heaters.siphon"));
+        const Analysis analysis = analyse(sketch);
+        for (const sheet::Options& options : everyPaper()) {
+            const int scale = sheet::planOf(sketch, analysis, options).denominator;
+            for (const double wrong_mm : {0.15, 0.22, 0.3, 0.42, 0.6, 0.85}) {
+                const std::vector<Inked> inked = inkOf(sheet::pageSize(options), [&](QPainter& painter) {
+                    painter.setPen(QPen(Qt::black, wrong_mm));
+                    painter.drawLine(QPointF(30, 30), QPointF(60, 30));
+                    drawing::paintWeightedText(painter, {30, 40}, QStringLiteral("small"),
+                                               drawing::Anchor::left, Qt::black, 2.2,
+                                               drawing::Weight::regular);
+                });
+                QCOMPARE(strangersIn(inked, trueWidths(sketch, analysis, scale)).size(), 2);
+            }
+        }
     }
 
     /// The recorder would see others, too: the page has thin and thick lines, small and large lettering.

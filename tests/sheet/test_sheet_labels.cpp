@@ -2,11 +2,14 @@
 #include "tests/sheet/sample_files.h"
 
 #include "app/language/in_words.h"
+#include "app/paper/sheet_set.h"
 #include "app/sheet/plan.h"
 #include "app/sheet/sheet.h"
 
 #include <QPainter>
 #include <QTest>
+
+#include <memory>
 
 using namespace siphonwright;
 using test::Inked;
@@ -93,19 +96,25 @@ private Q_SLOTS:
         sheet::Options options;
         options.paper = static_cast<sheet::Paper>(paper);
         options.orientation = landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
-        test::InkRecorder recorder((sheet::pageSize(options) * recorded_per_mm).toSize());
-        QPainter painter(&recorder);
-        painter.scale(recorded_per_mm, recorded_per_mm);
-        sheet::paintPage(painter, sketch_, analysis_, options);
-        painter.end();
+        const std::vector<sheet::FurtherPage> pages = paper::pagesOf(sketch_, analysis_, {}, options);
         QStringList faults;
         int texts = 0;
-        for (std::size_t i = 0; i < recorder.inked().size(); ++i) {
-            if (recorder.inked()[i].what != Inked::What::text)
-                continue;
-            ++texts;
-            faults += faultsOf(recorder.inked(), i);
+        for (auto page = pages.rbegin(); page != pages.rend(); ++page) { // the drawing last: it is looked at
+            recorded_ =
+                std::make_unique<test::InkRecorder>((sheet::pageSize(options) * recorded_per_mm).toSize());
+            QPainter painter(recorded_.get());
+            painter.scale(recorded_per_mm, recorded_per_mm);
+            page->paint(painter);
+            painter.end();
+            const std::vector<Inked>& inked = recorded_->inked();
+            for (std::size_t i = 0; i < inked.size(); ++i) {
+                if (inked[i].what != Inked::What::text)
+                    continue;
+                ++texts;
+                faults += faultsOf(inked, i);
+            }
         }
+        const std::vector<Inked>& inked = recorded_->inked();
         QVERIFY(texts > 40);
         // Air that stays is what the drawing is looked at for.
         if (analysis_.proof && analysis_.proof->filling.missing.empty())
@@ -115,9 +124,9 @@ private Q_SLOTS:
                             sketch_.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric) +
                     QStringLiteral(" of air, ");
                 const bool written =
-                    pocket.volume_ml < 2 ||
-                    std::any_of(recorder.inked().begin(), recorder.inked().end(),
-                                [&](const Inked& one) { return one.text.startsWith(named); });
+                    pocket.volume_ml < 2 || std::any_of(inked.begin(), inked.end(), [&](const Inked& one) {
+                        return one.text.startsWith(named);
+                    });
                 if (!written)
                     faults << named + QStringLiteral(" is not written");
             }
@@ -126,6 +135,7 @@ private Q_SLOTS:
     }
 
 private:
+    std::unique_ptr<test::InkRecorder> recorded_;
     QString last_;
     Sketch sketch_;
     Analysis analysis_;

@@ -127,22 +127,37 @@ private Q_SLOTS:
     void theDrawingNamesTheSheetsBehindIt()
     {
         const Sketch sketch = test::yardBus();
-        const paper::SheetSet set{true, true, true, false, false, false};
-        const std::vector<sheet::FurtherPage> behind =
-            paper::pagesBehind(sketch, analyse(sketch), set, sheet::Paper::a3);
-        const sheet::Options options = sheet::followedBy(onA3(), sketch, analyse(sketch), behind);
-        QCOMPARE(options.sheets, int(behind.size()) + 1);
-        QCOMPARE(options.behind.size(), std::size_t(2));
-        QCOMPARE(options.behind[0].first_sheet, 2);
-        QCOMPARE(options.behind[1].first_sheet, options.behind[0].last_sheet + 1);
-        QCOMPARE(options.behind[1].last_sheet, options.sheets);
-        const QString said = saidOnTheDrawing(sketch, options);
-        QVERIFY2(
-            said.contains(
-                QStringLiteral("Sheets 2 to %1: Cutting and fitting").arg(options.behind[0].last_sheet)) ||
-                said.contains(QStringLiteral("Sheet 2: Cutting and fitting")),
-            qPrintable(said));
-        QVERIFY(said.contains(QStringLiteral("Commissioning checklist")));
+        const Analysis analysis = analyse(sketch);
+        const paper::SheetSet set{true, false, true, true, false, true};
+        sheet::Options options = onA3();
+        const std::vector<sheet::FurtherPage> pages = paper::pagesOf(sketch, analysis, set, options);
+        QCOMPARE(options.sheets, int(pages.size()));
+        QCOMPARE(options.behind.size(), std::size_t(3));
+        QCOMPARE(options.behind[0].first_sheet, 2 + options.notes_sheets);
+        for (std::size_t i = 1; i < 3; ++i)
+            QCOMPARE(options.behind[i].first_sheet, options.behind[i - 1].last_sheet + 1);
+        QCOMPARE(options.behind[2].last_sheet, options.sheets);
+        const QString said = saidOn(sheet::pageSize(options), pages.front().paint);
+        for (const char* one : {"page 2, Commissioning checklist", "page 3, Parts list",
+                                "page 4, Assumptions and sources", "1, drawing"})
+            QVERIFY2(said.contains(QString::fromLatin1(one)), qPrintable(said));
+    }
+
+    /// Each sheet says which page it belongs to and its number among all.
+    void everySheetBehindSaysItsPageAndNumber()
+    {
+        const Sketch sketch = test::yardBus();
+        const Analysis analysis = analyse(sketch);
+        sheet::Options options = onA3();
+        const std::vector<sheet::FurtherPage> pages =
+            paper::pagesOf(sketch, analysis, paper::SheetSet{true, false, true, true, false, true}, options);
+        for (std::size_t i = std::size_t(1 + options.notes_sheets); i < pages.size(); ++i) {
+            const QString said =
+                saidOn(pages[i].layout.fullRect(QPageLayout::Millimeter).size(), pages[i].paint);
+            const QString place =
+                QStringLiteral("Page %1, sheet %2/%3").arg(pages[i].page).arg(i + 1).arg(pages.size());
+            QVERIFY2(said.contains(place), qPrintable(place));
+        }
     }
 
     void aDrawingAloneSaysWhatIsNotPrintedWithIt()

@@ -1,0 +1,126 @@
+#include "tests/sheet/sample_rows.h"
+#include "tests/sheet/text_recorder.h"
+
+#include "app/paper/fitting_words.h"
+#include "app/paper/insets.h"
+#include "app/paper/sheet_set.h"
+#include "app/sheet/lay_out.h"
+
+#include "core/analysis/analysis.h"
+
+#include <QPainter>
+#include <QTest>
+
+#include <algorithm>
+
+using namespace siphonwright;
+
+namespace {
+
+/// A page of a paper with all its insets, laid out and not painted.
+sheet::Options laidOn(const Sketch& sketch, const Analysis& analysis, sheet::Paper paper,
+                      QPageLayout::Orientation orientation)
+{
+    sheet::Options options;
+    options.paper = paper;
+    options.orientation = orientation;
+    options.insets = paper::insetsOf(sketch, analysis.layout);
+    return sheet::followedBy(options, sketch, analysis, {});
+}
+
+QString overlapIn(const sheet::LaidSheet& laid)
+{
+    const QRectF frame = laid.plan.frame;
+    for (std::size_t i = 0; i < laid.insets.size(); ++i) {
+        const QRectF& box = laid.insets[i].box;
+        if (!frame.contains(box) || box.intersects(laid.plan.title) || box.intersects(laid.plan.view))
+            return QStringLiteral("inset %1 is out of place").arg(laid.insets[i].inset);
+        for (std::size_t k = 0; k < i; ++k)
+            if (box.intersects(laid.insets[k].box))
+                return QStringLiteral("insets %1 and %2").arg(laid.insets[i].inset).arg(laid.insets[k].inset);
+        for (const sheet::Block& block : laid.notes) {
+            const QRectF words(block.at, QSizeF(laid.columns.width_mm(),
+                                                sheet::heightOf(block, laid.lettering_mm) - block.before_mm));
+            if (box.intersects(words))
+                return QStringLiteral("inset %1 and \"%2\"")
+                    .arg(laid.insets[i].inset)
+                    .arg(block.lines.value(0));
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+/// What is set into the room that the drawing leaves: all of it is on page 1, once, and in nobody's way.
+class TestInsets : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void eachStandsOnceAndInNoOnesWay_data() { test::addSampleRows(); }
+
+    void eachStandsOnceAndInNoOnesWay()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = proved(sketch);
+        using sheet::Paper;
+        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
+            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
+                const sheet::Options options = laidOn(sketch, analysis, paper, orientation);
+                const std::vector<sheet::LaidSheet>& sheets = options.laid->sheets;
+                QCOMPARE(int(sheets.size()), 1 + options.notes_sheets);
+                std::vector<int> seen(options.insets.size());
+                for (const sheet::LaidSheet& laid : sheets) {
+                    const QString fault = overlapIn(laid);
+                    QVERIFY2(fault.isEmpty(), qPrintable(fault));
+                    for (const sheet::PlacedInset& one : laid.insets)
+                        ++seen[one.inset];
+                }
+                QVERIFY(std::all_of(seen.begin(), seen.end(), [](int times) { return times == 1; }));
+                // What is signed and how the hoses run belong to the drawing, on the smallest paper too.
+                for (std::size_t i = 0; i < options.insets.size(); ++i)
+                    QVERIFY2(!options.insets[i].needed ||
+                                 std::any_of(sheets[0].insets.begin(), sheets[0].insets.end(),
+                                             [i](const sheet::PlacedInset& one) { return one.inset == i; }),
+                             qPrintable(QStringLiteral("paper %1, %2: inset %3 is not on sheet 1")
+                                            .arg(int(paper))
+                                            .arg(orientation == QPageLayout::Portrait ? u'P' : u'L')
+                                            .arg(i)));
+            }
+    }
+
+    /// On large paper a usual job needs one sheet.
+    void onLargePaperAllIsOnTheFirstSheet()
+    {
+        const Sketch sketch = test::sampleNamed(QStringLiteral("sound-bus.siphon"));
+        const Analysis analysis = proved(sketch);
+        using sheet::Paper;
+        for (const Paper paper : {Paper::a3, Paper::tabloid})
+            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
+                QCOMPARE(laidOn(sketch, analysis, paper, orientation).notes_sheets, 0);
+    }
+
+    void whoHasOnlyPageOneCanCutAndFit()
+    {
+        const Sketch sketch = test::sampleNamed(QStringLiteral("sound-bus.siphon"));
+        const Analysis analysis = proved(sketch);
+        sheet::Options options;
+        QString all;
+        for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
+            test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+            QPainter painter(&recorder);
+            painter.scale(10, 10);
+            page.paint(painter);
+            painter.end();
+            for (const test::WrittenText& text : recorder.texts())
+                all += text.text + QLatin1Char(' ');
+        }
+        for (const char* said :
+             {"Rev.", "What was changed", "Fitted by, date", "Run profile", "clip 200", "valve 70",
+              "1/2 pipe", "Adapter [5]", "Hang the heater", "Valves open", "1, drawing: sheets 1 to"})
+            QVERIFY2(all.contains(QLatin1String(said)), said);
+    }
+};
+
+QTEST_MAIN(TestInsets)
+#include "test_insets.moc"

@@ -41,7 +41,7 @@ inline const Setting<bool> upright{"sheet/upright", false};
 inline const Setting<int> scale{"sheet/scale", 0}; ///< 1:n; 0: the largest that fits on one page
 inline const Setting<bool> colour{"sheet/colour", false};
 inline const Setting<bool> photo_on_sheet{"sheet/photo", false};
-inline const Setting<bool> parts_behind{"sheet/parts", true};     ///< the parts list follows the drawing
+inline const Setting<bool> parts_behind{"sheet/parts", true}; ///< the parts list follows the drawing
 inline const Setting<bool> checklist_behind{"sheet/checklist", false};
 inline const Setting<bool> estimate_behind{"sheet/estimate", false};
 inline const Setting<bool> assumptions_behind{"sheet/assumptions", false};

@@ -159,7 +159,13 @@ private:
     std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
-    std::vector<std::pair<QPointF, QString>> key_; ///< rows of names without room, with their letters
+    /// A name without room, with its letter.
+    struct KeyRow {
+        std::size_t name; ///< of those that wait
+        QPointF at;
+        QString text;
+    };
+    std::vector<KeyRow> key_;
 };
 
 /// Unit vector of a, and a turned by 90 degrees (painter axes).

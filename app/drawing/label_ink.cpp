@@ -293,7 +293,9 @@ bool Ink::moveToKey(const std::vector<std::optional<std::size_t>>& chosen)
     std::vector<std::size_t> moved;
     double width = 0;
     for (std::size_t i = 0; i < waiting_.size(); ++i) {
-        if (chosen[i] || !waiting_[i].led || waiting_[i].text.isEmpty() ||
+        const bool in_key =
+            std::any_of(key_.begin(), key_.end(), [i](const KeyRow& row) { return row.name == i; });
+        if (chosen[i] || !waiting_[i].led || waiting_[i].text.isEmpty() || in_key ||
             key_.size() + moved.size() >= letters)
             continue;
         moved.push_back(i);
@@ -309,7 +311,7 @@ bool Ink::moveToKey(const std::vector<std::optional<std::size_t>>& chosen)
     double baseline = box.top() + paper(1.3 * style.lettering_mm);
     for (const std::size_t i : moved) {
         const QString letter(QLatin1Char(char('a' + key_.size())));
-        key_.push_back({QPointF(box.left(), baseline), letter + QStringLiteral("  ") + waiting_[i].text});
+        key_.push_back({i, QPointF(box.left(), baseline), letter + QStringLiteral("  ") + waiting_[i].text});
         baseline += paper(row_share * style.lettering_mm);
         waiting_[i].text = letter;
     }
@@ -337,8 +339,9 @@ void Ink::writeLabels()
         write(sets[i].spots[*chosen[i]], waiting_[i].text, waiting_[i].colour, room.hidesLines(box));
         reserveText(around(box));
     }
-    for (const auto& [at, text] : key_)
-        paintText(painter, style, at, text, Anchor::left, palette.ink);
+    for (const KeyRow& row : key_)
+        if (chosen[row.name]) // a letter that is nowhere explains nothing
+            paintText(painter, style, row.at, row.text, Anchor::left, palette.ink);
     key_.clear();
     waiting_.clear();
 }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <memory>
 #include <numeric>
+#include <optional>
 
 /// Insets with lines to write on, the table of ports, and the tag.
 namespace siphonwright::paper {
@@ -25,14 +26,45 @@ QPen penOf(double width_mm)
 /// Empty rows under heads, between lines; what is known stands in the first.
 struct BlankTable {
     QStringList heads;
-    std::vector<double> shares;
     QStringList first;
+    std::optional<std::size_t> roomy; ///< the column that takes what the others leave; none: all alike
 
+    static constexpr double sides_mm = 1.6; ///< of a cell, beside its text
+
+    /// Each column as broad as its head and the longest word under it; what is left goes to what stands under
+    /// the heads, then to the roomy column.
+    std::vector<double> widths(double width_mm) const
+    {
+        std::vector<double> out;
+        for (qsizetype i = 0; i < heads.size(); ++i) {
+            double text = drawing::textWidth(heads[i], small_mm, Weight::strong);
+            for (const QString& word : first.value(i).split(QLatin1Char(' ')))
+                text = std::max(text, drawing::textWidth(word, small_mm, Weight::regular));
+            out.push_back(text + sides_mm);
+        }
+        const double taken = std::accumulate(out.begin(), out.end(), 0.0);
+        double spare = width_mm - taken;
+        for (std::size_t i = 0; spare > 0 && roomy && i < out.size(); ++i) {
+            const double whole =
+                drawing::textWidth(first.value(qsizetype(i)), small_mm, Weight::regular) + sides_mm;
+            const double more = *roomy == i ? 0 : std::clamp(whole - out[i], 0.0, spare);
+            out[i] += more;
+            spare -= more;
+        }
+        for (std::size_t i = 0; i < out.size(); ++i) {
+            if (spare < 0)
+                out[i] *= width_mm / taken;
+            else if (!roomy || *roomy == i)
+                out[i] += roomy ? spare : spare / double(out.size());
+        }
+        return out;
+    }
     std::vector<SetLines> known(double width_mm) const
     {
+        const std::vector<double> columns = widths(width_mm);
         std::vector<SetLines> cells;
         for (qsizetype i = 0; i < heads.size(); ++i) {
-            cells.emplace_back(width_mm * shares[std::size_t(i)] - 2);
+            cells.emplace_back(columns[std::size_t(i)] - sides_mm);
             cells.back().add(first.value(i), small_mm, Weight::regular);
         }
         return cells;
@@ -52,15 +84,18 @@ void paintBlank(QPainter& painter, const BlankTable& table, const QRectF& box, i
     painter.setBrush(Qt::NoBrush);
     const double under_head = box.top() + head_row_mm;
     const std::vector<SetLines> known = table.known(box.width());
+    const std::vector<double> columns = table.widths(box.width());
     double x = box.left();
     for (qsizetype i = 0; i < table.heads.size(); ++i) {
-        const double wide = box.width() * table.shares[std::size_t(i)];
-        const QString head = drawing::wrapped(table.heads[i], wide - 2, small_mm, Weight::strong).value(0);
-        drawing::paintWeightedText(painter, {x + 1, box.top() + 2.6}, head, Anchor::left, ink, small_mm,
+        const double wide = columns[std::size_t(i)];
+        const double text = wide - BlankTable::sides_mm;
+        const double text_left = x + BlankTable::sides_mm / 2;
+        const QString head = drawing::wrapped(table.heads[i], text + 0.01, small_mm, Weight::strong).value(0);
+        drawing::paintWeightedText(painter, {text_left, box.top() + 2.6}, head, Anchor::left, ink, small_mm,
                                    Weight::strong);
         painter.setPen(penOf(drawing::medium_mm));
         painter.drawRect(QRectF(x, box.top(), wide, box.height()));
-        known[std::size_t(i)].paint(painter, {x + 1, under_head + 0.7});
+        known[std::size_t(i)].paint(painter, {text_left, under_head + 0.7});
         x += wide;
     }
     painter.setPen(penOf(drawing::thin_mm));
@@ -167,11 +202,11 @@ Inset insetToSign(const Job& job)
     const SheetDetails& sheet = job.sketch.sheet;
     const auto changes = std::make_shared<const BlankTable>(
         BlankTable{{tr("Rev."), tr("What was changed"), tr("By"), tr("Date")},
-                   {0.1, 0.42, 0.26, 0.22},
                    {words(sheet.revision), words(sheet.revision_change), words(sheet.creator),
-                    words(sheet.date_of_issue)}});
+                    words(sheet.date_of_issue)},
+                   1});
     const auto hands = std::make_shared<const BlankTable>(BlankTable{
-        {tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")}, {0.31, 0.32, 0.37}, {}});
+        {tr("Fitted by, date"), tr("Checked by, date"), tr("Handed over to, date")}, {}, std::nullopt});
     Inset inset;
     inset.needed = true;
     inset.least_width_mm = 68;

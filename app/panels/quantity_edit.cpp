@@ -2,10 +2,12 @@
 
 #include "app/language/in_words.h"
 
-#include <QAction>
 #include <QCursor>
 #include <QKeyEvent>
 #include <QMenu>
+#include <QPainter>
+#include <QPixmap>
+#include <QPolygonF>
 #include <QStyle>
 
 #include <cmath>
@@ -57,9 +59,9 @@ void QuantityEdit::setRange(double least, double most)
 
 void QuantityEdit::setStock(const std::vector<std::pair<QString, double>>& stock)
 {
-    auto* pick =
-        new QAction(style()->standardIcon(QStyle::SP_TitleBarUnshadeButton), tr("Pick a usual size"), this);
-    addAction(pick, QLineEdit::TrailingPosition);
+    pick_ = new QAction(tr("Pick a usual size"), this);
+    inkPick();
+    addAction(pick_, QLineEdit::TrailingPosition);
     constexpr int room_for_button_px = 30;
     setMinimumWidth(minimumSizeHint().width() + fontMetrics().horizontalAdvance(QStringLiteral("00.0 mm")) +
                     room_for_button_px);
@@ -74,7 +76,30 @@ void QuantityEdit::setStock(const std::vector<std::pair<QString, double>>& stock
             Q_EMIT committed();
         });
     }
-    connect(pick, &QAction::triggered, this, [this, menu] { menu->popup(mapToGlobal(rect().bottomLeft())); });
+    connect(pick_, &QAction::triggered, this,
+            [this, menu] { menu->popup(mapToGlobal(rect().bottomLeft())); });
+}
+
+/// The style's arrow is black on any ground.
+void QuantityEdit::inkPick()
+{
+    constexpr int side_px = 64; // scaled down for any screen
+    QPixmap arrow(side_px, side_px);
+    arrow.fill(Qt::transparent);
+    QPainter painter(&arrow);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette().color(QPalette::Text));
+    painter.drawPolygon(QPolygonF({QPointF(14, 24), QPointF(50, 24), QPointF(32, 44)}));
+    painter.end();
+    pick_->setIcon(arrow);
+}
+
+void QuantityEdit::changeEvent(QEvent* event)
+{
+    QLineEdit::changeEvent(event);
+    if (pick_ && (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange))
+        inkPick();
 }
 
 bool QuantityEdit::commit()

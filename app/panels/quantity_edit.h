@@ -2,6 +2,7 @@
 
 #include "core/quantity/quantity.h"
 
+#include <QAction>
 #include <QLineEdit>
 
 #include <optional>
@@ -43,11 +44,13 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool event(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void showValue();
     void setProblem(const QString& sentence);
     std::optional<QString> refusal(double value) const;
+    void inkPick();
 
     Unit unit_;
     UnitSystem system_ = UnitSystem::metric;
@@ -57,6 +60,7 @@ private:
     double most_;
     bool typed_ = false;
     QString problem_;
+    QAction* pick_ = nullptr; ///< of usual values; null: there are none
 };
 
 } // namespace siphonwright::panels

@@ -17,15 +17,17 @@ namespace {
 /// Short lines outside the corners of what is printed, where to cut.
 void paintTrimMarks(QPainter& painter, const QRectF& printed)
 {
-    constexpr double gap_mm = 1.5;
+    constexpr double corner_gap_mm = 1.5;
     constexpr double mark_mm = 6;
     painter.setPen(QPen(drawing::Palette::paper().ink, drawing::medium_mm, Qt::SolidLine, Qt::FlatCap));
     for (const double x : {printed.left(), printed.right()}) {
         for (const double y : {printed.top(), printed.bottom()}) {
             const double out_x = x == printed.left() ? -1 : 1;
             const double out_y = y == printed.top() ? -1 : 1;
-            painter.drawLine(QPointF(x + out_x * gap_mm, y), QPointF(x + out_x * (gap_mm + mark_mm), y));
-            painter.drawLine(QPointF(x, y + out_y * gap_mm), QPointF(x, y + out_y * (gap_mm + mark_mm)));
+            painter.drawLine(QPointF(x + out_x * corner_gap_mm, y),
+                             QPointF(x + out_x * (corner_gap_mm + mark_mm), y));
+            painter.drawLine(QPointF(x, y + out_y * corner_gap_mm),
+                             QPointF(x, y + out_y * (corner_gap_mm + mark_mm)));
         }
     }
 }

@@ -35,7 +35,7 @@ SlowCall::End SlowCall::wait(const IsDone& is_done, QWidget& window) const
 {
     if (is_done(patience_.unseen))
         return End::done;
-    constexpr std::chrono::milliseconds at_once{0};
+    static constexpr std::chrono::milliseconds at_once{0};
     QMessageBox box(QMessageBox::Information, tr("Siphonwright"), going(), QMessageBox::NoButton, &window);
     box.setObjectName(QStringLiteral("slow-call"));
     box.setInformativeText(tr("This closes by itself when it is done."));

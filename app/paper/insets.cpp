@@ -43,7 +43,14 @@ void paintRuns(QPainter& painter, const std::vector<Run>& runs, const QRectF& bo
     constexpr double apart_mm = 4;
     const QColor ink = drawing::Palette::paper().ink;
     const double width = (box.width() + apart_mm) / double(runs.size()) - apart_mm;
-    const double name_mm = 1.8 * small_mm;
+    constexpr double line_mm = 1.8 * small_mm;
+    std::vector<QStringList> names;
+    qsizetype most_lines = 1;
+    for (const Run& run : runs) {
+        names.push_back(drawing::wrapped(run.name, width, small_mm));
+        most_lines = std::max(most_lines, names.back().size());
+    }
+    const double name_mm = line_mm * double(most_lines);
     for (std::size_t i = 0; i < runs.size(); ++i) {
         const double left = box.left() + double(i) * (width + apart_mm);
         StripInk own{left, width, box.top(), small_mm, units};
@@ -53,9 +60,11 @@ void paintRuns(QPainter& painter, const std::vector<Run>& runs, const QRectF& bo
         painter.setPen(QPen(ink, drawing::hairline_mm));
         const double floor = box.bottom() - name_mm + 0.4;
         painter.drawLine(QPointF(left, floor), QPointF(left + width, floor));
-        const QStringList name = drawing::wrapped(runs[i].name, width, small_mm);
-        drawing::paintWeightedText(painter, {left, box.bottom() - 0.5}, name.value(0), Anchor::left, ink,
-                                   small_mm, Weight::regular);
+        for (qsizetype line = 0; line < names[i].size(); ++line) {
+            const double baseline = box.bottom() - 0.5 - line_mm * double(most_lines - 1 - line);
+            drawing::paintWeightedText(painter, {left, baseline}, names[i][line], Anchor::left, ink, small_mm,
+                                       Weight::regular);
+        }
     }
 }
 

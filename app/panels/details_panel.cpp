@@ -1,6 +1,7 @@
 #include "app/panels/details_panel.h"
 
 #include "app/language/in_words.h"
+#include "app/language/margin_words.h"
 #include "app/panels/access.h"
 #include "app/panels/field.h"
 #include "app/panels/form_view.h"
@@ -140,11 +141,7 @@ void DetailsPanel::showMargins()
                 lines << inWords(textOf(margin, document_.sketch()), units);
     for (const Margin& margin : analysis.margins)
         if (part.kind != PartKind::nothing && margin.part == part)
-            lines << tr("%1: %2, limit %3, %4 left.")
-                         .arg(inWords(ruleById(margin.rule)->title),
-                              inWords(margin.measured, margin.unit, units),
-                              inWords(margin.limit, margin.unit, units),
-                              inWords(margin.left, margin.unit, units));
+            lines << tr("%1: %2.").arg(inWords(ruleById(margin.rule)->title), marginWords(margin, units));
     margins_->setText(lines.join(u'\n'));
     margins_->setVisible(!lines.isEmpty());
 }

@@ -1,6 +1,7 @@
 #include "app/rules/rule_page.h"
 
 #include "app/language/in_words.h"
+#include "app/language/margin_words.h"
 #include "app/panels/field.h"
 #include "app/rules/case_view.h"
 #include "app/rules/limit_form.h"
@@ -41,16 +42,10 @@ QString tiltWords(Tilt tilt)
     return {};
 }
 
-QString marginWords(const Margin& margin, UnitSystem units)
+QString sentence(QString words)
 {
-    const auto shown = [&](double value) { return inWords(value, margin.unit, units); };
-    // The difference of two slopes is no slope that anybody would know again.
-    if (margin.unit == Unit::slope)
-        return RulePage::tr("Sound: measured %1, limit %2.").arg(shown(margin.measured), shown(margin.limit));
-    if (margin.limit == 0)
-        return RulePage::tr("Sound, with %1 left.").arg(shown(margin.left));
-    return RulePage::tr("Sound, with %1 left: measured %2, limit %3.")
-        .arg(shown(margin.left), shown(margin.measured), shown(margin.limit));
+    words[0] = words[0].toUpper();
+    return words + QLatin1Char('.');
 }
 
 } // namespace
@@ -139,7 +134,7 @@ QString RulePage::saysAboutThisDrawing() const
             lines += tr("Not judged: %1.").arg(inWords(one.missing));
     for (const Margin& margin : analysis.margins)
         if (margin.rule == rule_.id)
-            lines += marginWords(margin, units);
+            lines += sentence(marginWords(margin, units));
     lines.removeDuplicates();
     if (lines.isEmpty())
         return document_.sketch().hoses.empty() ? tr("Nothing to judge until hoses are drawn.")

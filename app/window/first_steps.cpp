@@ -87,9 +87,13 @@ const std::vector<FirstSteps::Step>& FirstSteps::steps()
          }},
         {QT_TR_NOOP("findings"),
          QT_TR_NOOP(
-             "Look at the findings, those that stop the job first: each shows its place and a way out."),
+             "Go through the findings, those that stop the job first: each shows its place and a way out."),
          QT_TR_NOOP("Sh&ow the next"), "next-finding",
-         [](const FirstSteps& s) { return s.looked_ || s.document_.analysis().findings.empty(); }},
+         [](const FirstSteps& s) {
+             const Analysis& analysis = s.document_.analysis();
+             return (s.looked_ || analysis.findings.empty()) && analysis.count(Severity::stop) == 0 &&
+                    analysis.count(Severity::caution) == 0;
+         }},
         {QT_TR_NOOP("save"), QT_TR_NOOP("Save the sketch: its file is the record of the job."),
          QT_TR_NOOP("&Save…"), "save",
          [](const FirstSteps& s) { return !s.document_.path().isEmpty() && !s.document_.isModified(); }},
@@ -131,6 +135,7 @@ FirstSteps::FirstSteps(Document& document, Selection& selection, const Actions& 
     connect(skip_, &QPushButton::clicked, this, &FirstSteps::skip);
     connect(close_, &QToolButton::clicked, this, &FirstSteps::leave);
     connect(&document_, &Document::changed, this, &FirstSteps::refresh);
+    connect(&document_, &Document::analysed, this, &FirstSteps::refresh);
     // Queued, since the valve tool is put away after it has changed the document.
     connect(&document_, &Document::changed, this, &FirstSteps::handToolAgain, Qt::QueuedConnection);
     connect(&document_, &Document::fileChanged, this, &FirstSteps::refresh);

@@ -32,6 +32,7 @@
 #include "app/window/settings.h"
 #include "app/window/sheet_commands.h"
 #include "app/window/shelf.h"
+#include "app/window/side_title.h"
 #include "app/window/survey_commands.h"
 
 #include <QCloseEvent>
@@ -176,7 +177,7 @@ void MainWindow::buildPanels()
     tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
     for (QDockWidget* dock : {profile, warm_up, by_bore, on_grades, sizing})
-        dock->setFeatures(dock->features() | QDockWidget::DockWidgetVerticalTitleBar);
+        putTitleAtSide(*dock);
     profile->raise();
     // As high as the window, and away until it is wanted: the elevation needs the room while one draws.
     commissioning_ = new commissioning::CommissioningPanel(document_, selection_);

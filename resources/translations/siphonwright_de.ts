@@ -7456,6 +7456,18 @@
         <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
         <translation>Klicken Sie, um einen Punkt zu setzen; Anschluss, Stutzen oder Doppelklick beenden den %1. Rücktaste nimmt einen Punkt zurück, Esc bricht ab.</translation>
     </message>
+    <message>
+        <source>sound: measured %1, limit %2</source>
+        <translation>in Ordnung: gemessen %1, Grenzwert %2</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left</source>
+        <translation>in Ordnung, noch %1 Reserve</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left: measured %2, limit %3</source>
+        <translation>in Ordnung, noch %1 Reserve: gemessen %2, Grenzwert %3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::AboutText</name>
@@ -8070,10 +8082,6 @@
         <translation>Befunde</translation>
     </message>
     <message>
-        <source>Look at the findings, those that stop the job first: each shows its place and a way out.</source>
-        <translation>Sehen Sie die Befunde an, zuerst die, die den Auftrag stoppen: jeder zeigt seinen Ort und einen Ausweg.</translation>
-    </message>
-    <message>
         <source>Sh&amp;ow the next</source>
         <translation>&amp;Nächsten zeigen</translation>
     </message>
@@ -8128,6 +8136,10 @@
     <message>
         <source>That is a whole sketch. The menu Job goes on: warm-up, parts and cuts, checklist.</source>
         <translation>Das ist eine ganze Zeichnung. Im Menü Auftrag geht es weiter: Aufheizen, Teile und Zuschnitt, Checkliste.</translation>
+    </message>
+    <message>
+        <source>Go through the findings, those that stop the job first: each shows its place and a way out.</source>
+        <translation>Gehen Sie die Befunde durch, zuerst die, die den Auftrag stoppen: jeder zeigt seinen Ort und einen Ausweg.</translation>
     </message>
 </context>
 <context>
@@ -8759,6 +8771,17 @@
     <message>
         <source>%1 runs “%2” already. Nothing was changed.</source>
         <translation>%1 führt schon „%2“ aus. Nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::SideTitle</name>
+    <message>
+        <source>Close this panel</source>
+        <translation>Dieses Feld schließen</translation>
+    </message>
+    <message>
+        <source>Lift this panel out of the window</source>
+        <translation>Dieses Feld aus dem Fenster heben</translation>
     </message>
 </context>
 <context>
@@ -10378,8 +10401,8 @@ lesen oder schreiben, oder ein Argument ist falsch.
         <translation>Das Aufheizen gehört zur Zeichnung von eben.</translation>
     </message>
     <message>
-        <source>%1: %2, limit %3, %4 left.</source>
-        <translation>%1: %2, Grenzwert %3, noch %4.</translation>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -14259,18 +14282,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>Judged on the level and over the grades; it decides in which grades the loop is sound.</source>
         <translation>Auf ebenem Boden und über die Neigungen beurteilt; sie entscheidet, bei welchen Neigungen der Kreislauf in Ordnung ist.</translation>
-    </message>
-    <message>
-        <source>Sound: measured %1, limit %2.</source>
-        <translation>In Ordnung: gemessen %1, Grenzwert %2.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left.</source>
-        <translation>In Ordnung, noch %1 Reserve.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left: measured %2, limit %3.</source>
-        <translation>In Ordnung, noch %1 Reserve: gemessen %2, Grenzwert %3.</translation>
     </message>
     <message>
         <source>In this drawing</source>

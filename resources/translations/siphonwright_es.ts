@@ -7456,6 +7456,18 @@
         <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
         <translation>Haga clic para poner un punto; una toma, una boquilla o un doble clic termina la %1. Retroceso quita un punto, Esc abandona.</translation>
     </message>
+    <message>
+        <source>sound: measured %1, limit %2</source>
+        <translation>correcto: medido %1, límite %2</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left</source>
+        <translation>correcto, quedan %1</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left: measured %2, limit %3</source>
+        <translation>correcto, quedan %1: medido %2, límite %3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::AboutText</name>
@@ -8070,10 +8082,6 @@
         <translation>hallazgos</translation>
     </message>
     <message>
-        <source>Look at the findings, those that stop the job first: each shows its place and a way out.</source>
-        <translation>Mire los hallazgos, primero los que detienen el trabajo: cada uno muestra su lugar y una salida.</translation>
-    </message>
-    <message>
         <source>Sh&amp;ow the next</source>
         <translation>&amp;Mostrar siguiente</translation>
     </message>
@@ -8128,6 +8136,10 @@
     <message>
         <source>That is a whole sketch. The menu Job goes on: warm-up, parts and cuts, checklist.</source>
         <translation>Ese es un dibujo completo. El menú Trabajo continúa: calentamiento, piezas y cortes, lista de verificación.</translation>
+    </message>
+    <message>
+        <source>Go through the findings, those that stop the job first: each shows its place and a way out.</source>
+        <translation>Recorra los hallazgos, primero los que detienen el trabajo: cada uno muestra su lugar y una salida.</translation>
     </message>
 </context>
 <context>
@@ -8759,6 +8771,17 @@
     <message>
         <source>%1 runs “%2” already. Nothing was changed.</source>
         <translation>%1 ya ejecuta “%2”. No se cambió nada.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::SideTitle</name>
+    <message>
+        <source>Close this panel</source>
+        <translation>Cerrar este panel</translation>
+    </message>
+    <message>
+        <source>Lift this panel out of the window</source>
+        <translation>Sacar este panel de la ventana</translation>
     </message>
 </context>
 <context>
@@ -10378,8 +10401,8 @@ pudo leer o escribir, o un argumento es incorrecto.
         <translation>El calentamiento es del dibujo de hace un momento.</translation>
     </message>
     <message>
-        <source>%1: %2, limit %3, %4 left.</source>
-        <translation>%1: %2, límite %3, quedan %4.</translation>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -14259,18 +14282,6 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>Judged on the level and over the grades; it decides in which grades the loop is sound.</source>
         <translation>Se evalúa a nivel y en las pendientes; decide en qué pendientes es correcto el circuito.</translation>
-    </message>
-    <message>
-        <source>Sound: measured %1, limit %2.</source>
-        <translation>Correcto: medido %1, límite %2.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left.</source>
-        <translation>Correcto, quedan %1.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left: measured %2, limit %3.</source>
-        <translation>Correcto, quedan %1: medido %2, límite %3.</translation>
     </message>
     <message>
         <source>In this drawing</source>

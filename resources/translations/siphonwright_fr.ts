@@ -7456,6 +7456,18 @@
         <source>Click to put a point; a port, a nozzle or a double-click ends the %1. Backspace takes a point back, Escape gives up.</source>
         <translation>Cliquez pour poser un point ; un piquage, une tubulure ou un double-clic finit (%1). Retour arrière reprend un point, Échap abandonne.</translation>
     </message>
+    <message>
+        <source>sound: measured %1, limit %2</source>
+        <translation>sans défaut&#xa0;: mesuré %1, limite %2</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left</source>
+        <translation>sans défaut, reste %1</translation>
+    </message>
+    <message>
+        <source>sound, with %1 left: measured %2, limit %3</source>
+        <translation>sans défaut, reste %1&#xa0;: mesuré %2, limite %3</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::AboutText</name>
@@ -8070,10 +8082,6 @@
         <translation>constats</translation>
     </message>
     <message>
-        <source>Look at the findings, those that stop the job first: each shows its place and a way out.</source>
-        <translation>Regardez les constats, d&apos;abord ceux qui bloquent le travail&#xa0;: chacun montre son endroit et une solution.</translation>
-    </message>
-    <message>
         <source>Sh&amp;ow the next</source>
         <translation>Voir le &amp;suivant</translation>
     </message>
@@ -8128,6 +8136,10 @@
     <message>
         <source>That is a whole sketch. The menu Job goes on: warm-up, parts and cuts, checklist.</source>
         <translation>Voilà un dessin complet. Le menu Travail continue&#xa0;: chauffe, pièces et coupes, liste de contrôle.</translation>
+    </message>
+    <message>
+        <source>Go through the findings, those that stop the job first: each shows its place and a way out.</source>
+        <translation>Parcourez les constats, d&apos;abord ceux qui bloquent le travail&#xa0;: chacun montre son endroit et une solution.</translation>
     </message>
 </context>
 <context>
@@ -8759,6 +8771,17 @@
     <message>
         <source>%1 runs “%2” already. Nothing was changed.</source>
         <translation>%1 lance déjà «&#xa0;%2&#xa0;». Rien n&apos;a été changé.</translation>
+    </message>
+</context>
+<context>
+    <name>siphonwright::SideTitle</name>
+    <message>
+        <source>Close this panel</source>
+        <translation>Fermer ce panneau</translation>
+    </message>
+    <message>
+        <source>Lift this panel out of the window</source>
+        <translation>Sortir ce panneau de la fenêtre</translation>
     </message>
 </context>
 <context>
@@ -10378,8 +10401,8 @@ Code de sortie&#xa0;: 0 rien ne bloque le travail&#xa0;; 1 au moins un arrêt&#x
         <translation>La chauffe est celle du dessin d&apos;il y a un instant.</translation>
     </message>
     <message>
-        <source>%1: %2, limit %3, %4 left.</source>
-        <translation>%1&#xa0;: %2, limite %3, reste %4.</translation>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -14259,18 +14282,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>Judged on the level and over the grades; it decides in which grades the loop is sound.</source>
         <translation>Jugé à plat et sur les pentes&#xa0;; décide sur quelles pentes la boucle est sans défaut.</translation>
-    </message>
-    <message>
-        <source>Sound: measured %1, limit %2.</source>
-        <translation>Sans défaut&#xa0;: mesuré %1, limite %2.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left.</source>
-        <translation>Sans défaut, reste %1.</translation>
-    </message>
-    <message>
-        <source>Sound, with %1 left: measured %2, limit %3.</source>
-        <translation>Sans défaut, reste %1&#xa0;: mesuré %2, limite %3.</translation>
     </message>
     <message>
         <source>In this drawing</source>

@@ -87,6 +87,23 @@ private Q_SLOTS:
             QVERIFY2(xmp.contains(QString::fromUtf8(said)), qPrintable(xmp));
     }
 
+    /// Signs that a font swaps for others beside figures and capitals would be lost to who searches or
+    /// copies.
+    void textIsFoundSignBySign()
+    {
+        const QString reader = QStandardPaths::findExecutable(QStringLiteral("pdftotext"));
+        if (reader.isEmpty())
+            QSKIP("pdftotext (Debian: poppler-utils) is not installed");
+        const QTemporaryDir folder;
+        const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+        Sketch sketch = withAwkwardNames();
+        sketch.sheet.creator = "BAY 3 (4:5) [6] -7 +8";
+        QVERIFY(!sheetOf(sketch, path).isEmpty());
+        const QString text =
+            outputOf(reader, {QStringLiteral("-enc"), QStringLiteral("UTF-8"), path, QStringLiteral("-")});
+        QVERIFY2(text.contains(QStringLiteral("BAY 3 (4:5) [6] -7 +8")), qPrintable(text));
+    }
+
     void aStricterReaderFindsNothingToMend()
     {
         const QString reader = QStandardPaths::findExecutable(QStringLiteral("qpdf"));

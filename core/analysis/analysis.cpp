@@ -151,7 +151,7 @@ std::optional<Proof> prove(const Sketch& sketch, const Analysis& level, const Pr
         done_so_far();
     }
     if (bands_follow) {
-        out.bands = runningBands(sketch, level.layout, stop);
+        out.bands = runningBands(sketch, level.layout, out.filling, stop);
         out.complete = true;
         done_so_far();
     }

@@ -15,7 +15,8 @@ BoreRow rowOf(const Sketch& sketch, double bore_mm, const Assumptions& assumed)
     row.bore_mm = bore_mm;
     const Sketch changed = onBore(sketch, bore_mm);
     const Layout layout = resolve(changed, plumbOf(changed));
-    const Running running = runSteady(changed, layout, assumed);
+    Running running = runSteady(changed, layout, assumed);
+    passAir(running, changed, layout, fillOf(changed, layout, &running, assumed));
     bool first = true;
     row.runs = true;
     for (const LoopRun& run : running.loops) {

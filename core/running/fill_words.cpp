@@ -314,6 +314,9 @@ Message clearingOf(const PocketFound& pocket)
 
 Message topUpOf(const Filling& filling)
 {
+    constexpr double nothing_ml = 1; // under what anybody pours
+    if (filling.top_up_ml < nothing_ml)
+        return {"After the engine has run and cooled, nothing needs topping up.", {}, {}};
     return {"After the engine has run and cooled, top up {0}.", {{filling.top_up_ml, Unit::ml}}, {}};
 }
 

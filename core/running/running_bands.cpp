@@ -38,14 +38,15 @@ std::vector<UncertainFigure> figuresOf(const std::vector<Assumed>& uncertain)
 }
 
 /// One sample: flow of each loop at the shown block temperature, then the warm-up's results.
-Outputs sampleOf(const Sketch& sketch, const Layout& layout, const Assumptions& assumed,
-                 const std::vector<Id>& heaters, const Running& nominal)
+Outputs sampleOf(const Sketch& sketch, const Layout& layout, const Filling& filling,
+                 const Assumptions& assumed, const std::vector<Id>& heaters, const Running& nominal)
 {
     Outputs out(heaters.size() * banded_count);
     CirculationOptions flow_alone;
     flow_alone.details = false;
     flow_alone.look_for_others = false;
-    const Running running = runSteady(sketch, layout, assumed, &nominal, flow_alone);
+    Running running = runSteady(sketch, layout, assumed, &nominal, flow_alone);
+    passAir(running, sketch, layout, filling);
     // Loose beside what is assumed, and quicker than what the nominal result takes.
     WarmUpOptions options;
     options.sample_every_s = 0;
@@ -95,8 +96,8 @@ std::size_t samplesFor(std::size_t heaters, std::size_t of_one_heater)
 
 } // namespace
 
-std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout, const std::stop_token& stop,
-                                      std::size_t samples)
+std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout, const Filling& filling,
+                                      const std::stop_token& stop, std::size_t samples)
 {
     const Assumptions nominal(sketch);
     std::vector<Id> heaters;
@@ -111,7 +112,7 @@ std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout
         Assumptions assumed = nominal;
         for (std::size_t i = 0; i < uncertain.size(); ++i)
             assumed.set(uncertain[i], values[i]);
-        return sampleOf(sketch, layout, assumed, heaters, running);
+        return sampleOf(sketch, layout, filling, assumed, heaters, running);
     };
     BandOptions options;
     options.samples = samplesFor(heaters.size(), samples);

@@ -48,8 +48,8 @@ struct HeaterBands {
 /// Bands of steady flow and warm-up by a Latin hypercube over the assumption book's ranges; figures that the
 /// sketch has replaced are held. The same for one sketch on every machine, up to the rounding of its math
 /// library. Several heaters take half as many samples. Empty when stopped or when there is nothing to
-/// compute.
-std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout,
+/// compute. \param filling whose air withstands the flow in every sample, as passAir() has it
+std::vector<HeaterBands> runningBands(const Sketch& sketch, const Layout& layout, const Filling& filling,
                                       const std::stop_token& stop = {}, std::size_t samples = 200);
 
 } // namespace siphonwright

@@ -86,8 +86,10 @@ double stages(const char* name, const Sketch& sketch, double reference_us)
                    }),
          reference_us);
     line("  table by bore", median_us(5, [&] { sum += double(byBore(sketch).size()); }), reference_us);
+    const Filling clean;
     line("  bands of 200 samples",
-         median_us(3, [&] { sum += double(runningBands(sketch, level.layout).size()); }), reference_us);
+         median_us(3, [&] { sum += double(runningBands(sketch, level.layout, clean).size()); }),
+         reference_us);
     ProofOptions without;
     without.bands = false;
     line("  prove without bands",

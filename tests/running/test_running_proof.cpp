@@ -1,4 +1,5 @@
 #include "tests/near.h"
+#include "tests/read_sample.h"
 #include "tests/sound_loop.h"
 
 #include "core/analysis/analysis.h"
@@ -54,6 +55,8 @@ private Q_SLOTS:
     void bandsRepeatToTheLastBit();
     void bandsHoldTheResultBetweenThem();
     void aTargetOutOfReachIsReachedByNoSample();
+    void airThatLocksTheLoopLocksBandsAndBoresToo_data();
+    void airThatLocksTheLoopLocksBandsAndBoresToo();
     void theSeriesIsWrittenWithItsUnits();
     void onlyAssumptionsWhoseFactIsMissingAreListed();
 };
@@ -119,8 +122,8 @@ void TestRunningProof::aChangedAssumptionIsHeldInBands()
 void TestRunningProof::bandsRepeatToTheLastBit()
 {
     const Sketch sketch = soundLoop();
-    const auto a = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples);
-    const auto b = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples);
+    const auto a = runningBands(sketch, proofLayoutOf(sketch), {}, {}, few_samples);
+    const auto b = runningBands(sketch, proofLayoutOf(sketch), {}, {}, few_samples);
     QCOMPARE(a.size(), b.size());
     for (std::size_t i = 0; i < a.size(); ++i)
         for (std::size_t k = 0; k < banded_count; ++k) {
@@ -137,7 +140,7 @@ void TestRunningProof::bandsHoldTheResultBetweenThem()
     const Layout layout = proofLayoutOf(sketch);
     const Running running = runSteady(sketch, layout, Assumptions(sketch));
     const EngineWarmUp warm = runWarmUp(sketch, layout, running, Assumptions(sketch));
-    const HeaterBands bands = runningBands(sketch, layout, {}, few_samples).at(0);
+    const HeaterBands bands = runningBands(sketch, layout, {}, {}, few_samples).at(0);
     for (const auto& band : bands.results) {
         QVERIFY(band.has_value());
         QVERIFY(band->low <= band->middle && band->middle <= band->high);
@@ -157,9 +160,37 @@ void TestRunningProof::aTargetOutOfReachIsReachedByNoSample()
 {
     Sketch sketch = soundLoop();
     sketch.plan.target_degC = 95;
-    const HeaterBands bands = runningBands(sketch, proofLayoutOf(sketch), {}, few_samples).at(0);
+    const HeaterBands bands = runningBands(sketch, proofLayoutOf(sketch), {}, {}, few_samples).at(0);
     QVERIFY(!bands[Banded::target_h]);
     QVERIFY(bands[Banded::peak_outlet_degC]);
+}
+
+void TestRunningProof::airThatLocksTheLoopLocksBandsAndBoresToo_data()
+{
+    QTest::addColumn<QString>("name");
+    for (const char* name : {"air-lock-lesson-1", "above-level", "clear-tube-rig"})
+        QTest::newRow(name) << QString::fromLatin1(name);
+}
+
+void TestRunningProof::airThatLocksTheLoopLocksBandsAndBoresToo()
+{
+    QFETCH(QString, name);
+    const Sketch sketch = sampleOf(name);
+    ProofOptions with_bands;
+    with_bands.bands = true;
+    const Analysis analysis = proved(sketch, with_bands);
+    QCOMPARE(analysis.running.loops.at(0).circulation.flow_kg_per_s, 0.0);
+    const HeaterBands& bands = analysis.proof->bands.at(0);
+    QVERIFY(bands[Banded::flow_kg_per_s]);
+    QCOMPARE(bands[Banded::flow_kg_per_s]->high, 0.0);
+    QVERIFY(!bands[Banded::target_h]);
+    const LoopOutcome& outcome = analysis.proof->warm_up.result.loops.at(0);
+    QVERIFY(bands[Banded::peak_outlet_degC]->low <= *outcome.peak_outlet_degC);
+    QVERIFY(bands[Banded::peak_outlet_degC]->high >= *outcome.peak_outlet_degC);
+    const auto drawn = std::find_if(analysis.proof->by_bore.begin(), analysis.proof->by_bore.end(),
+                                    [](const BoreRow& row) { return row.drawn; });
+    QVERIFY(drawn != analysis.proof->by_bore.end());
+    QVERIFY(!drawn->runs && !drawn->target_h);
 }
 
 void TestRunningProof::theSeriesIsWrittenWithItsUnits()

@@ -11,15 +11,21 @@
 namespace siphonwright {
 namespace {
 
+/// The voltage a heater stands on: the supply's, or its own where no supply is entered.
+std::optional<double> voltsOf(const Heater& heater, const Supply& supply)
+{
+    if (supply.volts_V)
+        return supply.volts_V;
+    return heater.actual_V.known() ? heater.actual_V.value : heater.rated_V.value;
+}
+
 /// A heater on the supply, or on the voltage of its own where no supply is entered.
 HeaterLoad loadOf(const Heater& heater, const Supply& supply)
 {
     HeaterLoad out;
     out.heater = heater.id;
     out.phases = heater.phases;
-    const std::optional<double> volts_V =
-        supply.volts_V ? supply.volts_V
-                       : (heater.actual_V.known() ? heater.actual_V.value : heater.rated_V.value);
+    const std::optional<double> volts_V = voltsOf(heater, supply);
     if (!heater.power_W.known())
         out.missing = "its power is not entered";
     else if (!volts_V)
@@ -100,10 +106,20 @@ void shareOut(ElectricalLoad& out)
          {}});
 }
 
+/// Whether all heaters can hang on one supply as they are.
+bool onOneVoltage(const Sketch& sketch)
+{
+    return std::all_of(sketch.heaters.begin(), sketch.heaters.end(), [&](const Heater& heater) {
+        return voltsOf(heater, sketch.supply) == voltsOf(sketch.heaters.front(), sketch.supply) &&
+               heater.phases == sketch.heaters.front().phases;
+    });
+}
+
 /// All heaters together. Heaters of one phase on a supply of three may stand on any two of its conductors:
 /// how they share is not entered, so the current counts as if all were on the same two, which is the most.
-void addUp(ElectricalLoad& out, const Supply& supply)
+void addUp(ElectricalLoad& out, const Sketch& sketch)
 {
+    const Supply& supply = sketch.supply;
     double power_W = 0;
     double current_A = 0;
     bool all = !out.heaters.empty();
@@ -120,7 +136,7 @@ void addUp(ElectricalLoad& out, const Supply& supply)
         return;
     out.power_W = power_W;
     out.phases = three ? 3 : 1;
-    if (!supply.volts_V && out.heaters.size() > 1) {
+    if (!supply.volts_V && !onOneVoltage(sketch)) {
         out.missing.push_back({"The supply's voltage is not entered: the current of all heaters together is "
                                "not computed.",
                                {},
@@ -202,11 +218,15 @@ ElectricalLoad electricalLoadOf(const Sketch& sketch)
 {
     ElectricalLoad out;
     out.volts_V = sketch.supply.volts_V;
-    if (!out.volts_V && sketch.heaters.size() == 1)
-        out.missing.push_back({"The supply's voltage is not entered: the heater counts on its own.", {}, {}});
+    if (!out.volts_V && !sketch.heaters.empty() && onOneVoltage(sketch))
+        if (const std::optional<double> own_V = voltsOf(sketch.heaters.front(), sketch.supply))
+            out.missing.push_back(
+                {"The supply's voltage is not entered: counted at {0}, as the heaters have.",
+                 {{*own_V, Unit::volt}},
+                 {}});
     for (const Heater& heater : sketch.heaters)
         out.heaters.push_back(loadOf(heater, sketch.supply));
-    addUp(out, sketch.supply);
+    addUp(out, sketch);
     addDrop(out, sketch.supply);
     remark(out, sketch);
     return out;

@@ -110,6 +110,14 @@ void TestElectricalLoad::whatIsNotEnteredIsSaid()
     QVERIFY(says(load.missing, "length of the run is not entered"));
     QVERIFY(!load.drop);
     VERIFY_NEAR(load.current_A.value_or(0), 12.5, 1e-9); // on its own 120 V
+    QVERIFY(says(load.missing, "counted at 120 V"));
+    Sketch two = soundLoop();
+    two.heaters.push_back(two.heaters.front());
+    VERIFY_NEAR(electricalLoadOf(two).current_A.value_or(0), 25, 1e-9); // both on 120 V
+    two.heaters.back().actual_V.value.reset();
+    two.heaters.back().rated_V.value = 240; // no supply is both
+    QVERIFY(!electricalLoadOf(two).current_A);
+    QVERIFY(says(electricalLoadOf(two).missing, "of all heaters together is not computed"));
     Sketch bare = soundLoop();
     bare.heaters.front().rated_V.value.reset();
     bare.heaters.front().actual_V.value.reset();

@@ -9,8 +9,8 @@ namespace siphonwright {
 Message textOf(const std::optional<SoundGrades>& sound)
 {
     if (!sound)
-        return {"Not sound on the level.", {}, {}};
-    std::string pattern = "Sound from ";
+        return {"Not free of traps on the level.", {}, {}};
+    std::string pattern = "Free of traps from ";
     pattern += sound->low_open ? "over {0}" : "{0}";
     pattern += " nose-down to ";
     pattern += sound->high_open ? "over {1}" : "{1}";
@@ -24,7 +24,10 @@ Message textOf(const SagMargin& margin, const Sketch& sketch)
     const Hose* hose = sketch.hose(margin.hose);
     const std::vector<std::string> words = {hose ? nameOfHose(*hose) : margin.hose};
     if (margin.droop.already_trapped)
-        return {"{a} has a trap without any sag.", {}, words};
+        return margin.droop.already_humps
+                   ? Message{"{a} humps as it is drawn: it has no sag to spare.", {}, words}
+                   : Message{
+                         "{a} dips as it is drawn: some coolant stays in it when it is drained.", {}, words};
     if (!margin.droop.margin_mm)
         return {"{a} may sag more than {0}.", {{droop_limit_mm, Unit::mm}}, words};
     return {"{a} may sag {0} before it holds air or coolant.", {{*margin.droop.margin_mm, Unit::mm}}, words};

@@ -5,7 +5,8 @@
 /// Margins in one sentence each, for screen, sheet and command line alike.
 namespace siphonwright {
 
-/// "Sound from 2.1 % nose-down to 4.7 % nose-up."; where there is none, that the level is not sound.
+/// "Free of traps from 2.1 % nose-down to 4.7 % nose-up."; where there is none, that the level is not. Of the
+/// rules that tilting changes, since others may stop a job that no grade does.
 Message textOf(const std::optional<SoundGrades>& sound);
 /// "Supply hose may sag 6 mm before it holds air or coolant."
 Message textOf(const SagMargin& margin, const Sketch& sketch);

@@ -49,10 +49,11 @@ void reportHighPoint(Judge& judge, const ResolvedHose& hose, const HighPoint& po
     const bool fills = found->severity == Severity::stop;
     Message text;
     text.pattern =
-        fills ? "{a} humps {0} above its sill: up to {1} of air would fill the bore and stop the flow."
-              : "{a} humps {0} above its sill: it would hold up to {1} of air.";
+        fills ? "{a} humps {0} above its sill: air can fill the {1} of bore above it and stop the flow."
+              : "{a} humps {0} above its sill: the {1} of bore above it can hold air.";
     if (fills && bleed)
-        text.pattern = "{a} humps {0} above its sill: up to {1} of air stops the flow unless it is bled.";
+        text.pattern =
+            "{a} humps {0} above its sill: air in the {1} of bore above it stops the flow unless it is bled.";
     text.quantities = {{point.height_mm, Unit::mm}, {point.trapped_ml, Unit::ml}};
     text.words = {nameOfHose(*route.hose)};
     Finding& finding =

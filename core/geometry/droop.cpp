@@ -83,6 +83,7 @@ Droop droopMargin(const std::vector<Corner>& corners, std::size_t first, std::si
     const Path drawn = path_of(corners);
     if (hasTrap(drawn, plumb, least_mm)) {
         droop.already_trapped = true;
+        droop.already_humps = hasHump(drawn, plumb, least_mm);
         return droop;
     }
     for (std::size_t i = first; i < std::min(end, corners.size()); ++i) {

@@ -14,6 +14,7 @@ struct Droop {
     /// The least sag of one corner that makes a trap, mm along plumb; none when one of the next two holds.
     std::optional<double> margin_mm;
     bool already_trapped = false; ///< there is a trap without any sag
+    bool already_humps = false;   ///< and one of them is a high point, which holds air
     bool more_than_150 = false;   ///< no corner makes one by sagging droop_limit_mm
     double along_mm = 0;          ///< the corner that makes it, mm along the path as drawn
     std::size_t corner = 0;       ///< its index

@@ -295,4 +295,9 @@ bool hasTrap(const Path& path, const Plumb& plumb, double least_mm)
     return !both.crests.find(least_mm).empty() || !both.hollows.find(least_mm).empty();
 }
 
+bool hasHump(const Path& path, const Plumb& plumb, double least_mm)
+{
+    return !bothOf(path, plumb.up()).crests.find(least_mm).empty();
+}
+
 } // namespace siphonwright

@@ -85,6 +85,8 @@ Profile profileOf(const Path& path, const Plumb& plumb, double least_mm = tape_a
 
 /// Whether profileOf would report anything; quicker, since no volume is taken.
 bool hasTrap(const Path& path, const Plumb& plumb, double least_mm = tape_accuracy_mm);
+/// Whether it would report a high point.
+bool hasHump(const Path& path, const Plumb& plumb, double least_mm = tape_accuracy_mm);
 
 /// Bore volume of the path between two places, ml.
 double boreVolume(const Path& path, double from_mm, double to_mm);

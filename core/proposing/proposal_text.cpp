@@ -39,15 +39,6 @@ const ToSpare* toSpare(std::string_view rule)
     return found == to_spare.end() ? nullptr : &*found;
 }
 
-/// A supply hose may hold coolant when drained: that is no trap for air.
-Message sagOf(const SagMargin& margin, const Sketch& sketch)
-{
-    const Hose* hose = sketch.hose(margin.hose);
-    if (hose && hose->role == HoseRole::supply && margin.droop.already_trapped)
-        return {"{a} keeps some coolant when it is drained.", {}, {nameOfHose(*hose)}};
-    return textOf(margin, sketch);
-}
-
 /// Puts a quantity into a message under construction; its placeholder.
 std::string put(Message& message, double value, Unit unit)
 {
@@ -183,7 +174,7 @@ std::vector<Message> marginList(const Proposal& proposal)
     if (!proposal.sound_over_envelope)
         out.push_back({"Not sound on every grade that is judged.", {}, {}});
     for (const SagMargin& margin : proposal.sag)
-        out.push_back(sagOf(margin, proposal.sketch));
+        out.push_back(textOf(margin, proposal.sketch));
     bool slack_measured = false;
     for (const Margin& margin : proposal.to_spare) {
         out.push_back(textOf(margin));

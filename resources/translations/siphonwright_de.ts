@@ -1514,14 +1514,6 @@
         <translation>%1 (Werte bei %2)</translation>
     </message>
     <message>
-        <source>Not sound on the level.</source>
-        <translation>Auf ebenem Boden nicht in Ordnung.</translation>
-    </message>
-    <message>
-        <source>Sound from %1</source>
-        <translation>In Ordnung von %1</translation>
-    </message>
-    <message>
         <source>over {0}</source>
         <translation>über {0}</translation>
     </message>
@@ -1536,10 +1528,6 @@
     <message>
         <source>%1 nose-up.</source>
         <translation>%1 Front hoch.</translation>
-    </message>
-    <message>
-        <source>{a} has a trap without any sag.</source>
-        <translation>{a} hat schon ohne Durchhang eine Luft- oder Wasserfalle.</translation>
     </message>
     <message>
         <source>{a} may sag more than {0}.</source>
@@ -1952,18 +1940,6 @@
     <message>
         <source>Of the antifreeze only the colour is entered ({a}), which does not tell its kind.</source>
         <translation>Vom Frostschutzmittel ist nur die Farbe eingegeben ({a}), die nichts über die Art sagt.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air would fill the bore and stop the flow.</source>
-        <translation>{a} hat einen Buckel, {0} über der Schwelle: bis zu {1} Luft würden den Querschnitt füllen und den Durchfluss sperren.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: it would hold up to {1} of air.</source>
-        <translation>{a} hat einen Buckel, {0} über der Schwelle: er würde bis zu {1} Luft halten.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air stops the flow unless it is bled.</source>
-        <translation>{a} hat einen Buckel, {0} über der Schwelle: bis zu {1} Luft sperren den Durchfluss, wenn nicht entlüftet wird.</translation>
     </message>
     <message>
         <source>Bleed at every fill, or lower the hump by at least {0}.</source>
@@ -4282,10 +4258,6 @@
         <translation>Der Spannungsfall liegt über den {0}, die für einen Endstromkreis empfohlen sind.</translation>
     </message>
     <message>
-        <source>The supply&apos;s voltage is not entered: the heater counts on its own.</source>
-        <translation>Die Spannung der Versorgung ist nicht eingegeben: das Heizgerät zählt für sich.</translation>
-    </message>
-    <message>
         <source>The mark-up on materials is not entered.</source>
         <translation>Der Aufschlag auf Material ist nicht eingegeben.</translation>
     </message>
@@ -5404,10 +5376,6 @@
     <message>
         <source>Supply hose: {0} more fall than it needs.</source>
         <translation>Vorlaufschlauch: {0} mehr Gefälle als nötig.</translation>
-    </message>
-    <message>
-        <source>{a} keeps some coolant when it is drained.</source>
-        <translation>{a} behält beim Ablassen etwas Kühlmittel.</translation>
     </message>
     <message>
         <source>Move {a} %1</source>
@@ -6836,6 +6804,42 @@
     <message>
         <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
         <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, möglich sind {1}.</translation>
+    </message>
+    <message>
+        <source>{a} humps as it is drawn: it has no sag to spare.</source>
+        <translation>{a} hat so, wie er gezeichnet ist, einen Buckel: Durchhang ist keiner übrig.</translation>
+    </message>
+    <message>
+        <source>{a} dips as it is drawn: some coolant stays in it when it is drained.</source>
+        <translation>{a} hat so, wie er gezeichnet ist, eine Senke: beim Ablassen bleibt etwas Kühlmittel darin.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air can fill the {1} of bore above it and stop the flow.</source>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: Luft kann die {1} Bohrung darüber füllen und den Durchfluss sperren.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: the {1} of bore above it can hold air.</source>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: die {1} Bohrung darüber können Luft halten.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air in the {1} of bore above it stops the flow unless it is bled.</source>
+        <translation>{a} hat einen Buckel, {0} über der Schwelle: Luft in den {1} Bohrung darüber sperrt den Durchfluss, wenn nicht entlüftet wird.</translation>
+    </message>
+    <message>
+        <source>Not free of traps on the level.</source>
+        <translation>Auf ebenem Boden nicht frei von Fallen.</translation>
+    </message>
+    <message>
+        <source>Free of traps from %1</source>
+        <translation>Ohne Fallen von %1</translation>
+    </message>
+    <message>
+        <source>The supply&apos;s voltage is not entered: counted at {0}, as the heaters have.</source>
+        <translation>Die Spannung der Versorgung ist nicht eingegeben: gerechnet mit {0}, wie die Heizgeräte haben.</translation>
+    </message>
+    <message>
+        <source>After the engine has run and cooled, nothing needs topping up.</source>
+        <translation>Nach dem Motorlauf und dem Abkühlen muss nichts nachgefüllt werden.</translation>
     </message>
 </context>
 <context>

@@ -1514,14 +1514,6 @@
         <translation>%1 en adelante (cifras con %2)</translation>
     </message>
     <message>
-        <source>Not sound on the level.</source>
-        <translation>No es correcto a nivel.</translation>
-    </message>
-    <message>
-        <source>Sound from %1</source>
-        <translation>Correcto desde %1</translation>
-    </message>
-    <message>
         <source>over {0}</source>
         <translation>más de {0}</translation>
     </message>
@@ -1536,10 +1528,6 @@
     <message>
         <source>%1 nose-up.</source>
         <translation>%1 frente arriba.</translation>
-    </message>
-    <message>
-        <source>{a} has a trap without any sag.</source>
-        <translation>{a} tiene un sifón aun sin comba.</translation>
     </message>
     <message>
         <source>{a} may sag more than {0}.</source>
@@ -1952,18 +1940,6 @@
     <message>
         <source>Of the antifreeze only the colour is entered ({a}), which does not tell its kind.</source>
         <translation>Del anticongelante solo se introdujo el color ({a}), que no indica su tipo.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air would fill the bore and stop the flow.</source>
-        <translation>{a} forma un lomo de {0} sobre su umbral: hasta {1} de aire llenarían el paso y detendrían el caudal.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: it would hold up to {1} of air.</source>
-        <translation>{a} forma un lomo de {0} sobre su umbral: retendría hasta {1} de aire.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air stops the flow unless it is bled.</source>
-        <translation>{a} forma un lomo de {0} sobre su umbral: hasta {1} de aire detienen el caudal si no se purga.</translation>
     </message>
     <message>
         <source>Bleed at every fill, or lower the hump by at least {0}.</source>
@@ -4282,10 +4258,6 @@
         <translation>La caída supera el {0} aconsejado para un circuito derivado.</translation>
     </message>
     <message>
-        <source>The supply&apos;s voltage is not entered: the heater counts on its own.</source>
-        <translation>Falta la tensión del suministro: el calentador se cuenta por sí solo.</translation>
-    </message>
-    <message>
         <source>The mark-up on materials is not entered.</source>
         <translation>Falta el recargo sobre materiales.</translation>
     </message>
@@ -5404,10 +5376,6 @@
     <message>
         <source>Supply hose: {0} more fall than it needs.</source>
         <translation>Manguera de alimentación: {0} más de bajada de la necesaria.</translation>
-    </message>
-    <message>
-        <source>{a} keeps some coolant when it is drained.</source>
-        <translation>{a} conserva algo de refrigerante al vaciarla.</translation>
     </message>
     <message>
         <source>Move {a} %1</source>
@@ -6836,6 +6804,42 @@
     <message>
         <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
         <translation>Arranques de {a} en su peor hora: {0}, y pueden ser {1}.</translation>
+    </message>
+    <message>
+        <source>{a} humps as it is drawn: it has no sag to spare.</source>
+        <translation>{a} forma un lomo tal como está dibujada: no le queda comba.</translation>
+    </message>
+    <message>
+        <source>{a} dips as it is drawn: some coolant stays in it when it is drained.</source>
+        <translation>{a} forma un seno tal como está dibujada: al vaciarla queda algo de refrigerante.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air can fill the {1} of bore above it and stop the flow.</source>
+        <translation>{a} forma un lomo de {0} sobre su umbral: el aire puede llenar los {1} de paso por encima y detener el caudal.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: the {1} of bore above it can hold air.</source>
+        <translation>{a} forma un lomo de {0} sobre su umbral: los {1} de paso por encima pueden retener aire.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air in the {1} of bore above it stops the flow unless it is bled.</source>
+        <translation>{a} forma un lomo de {0} sobre su umbral: el aire en los {1} de paso por encima detiene el caudal si no se purga.</translation>
+    </message>
+    <message>
+        <source>Not free of traps on the level.</source>
+        <translation>No está libre de sifones a nivel.</translation>
+    </message>
+    <message>
+        <source>Free of traps from %1</source>
+        <translation>Sin sifones desde %1</translation>
+    </message>
+    <message>
+        <source>The supply&apos;s voltage is not entered: counted at {0}, as the heaters have.</source>
+        <translation>Falta la tensión del suministro: contado a {0}, como los calentadores.</translation>
+    </message>
+    <message>
+        <source>After the engine has run and cooled, nothing needs topping up.</source>
+        <translation>Después de funcionar y enfriarse el motor, no hay que rellenar nada.</translation>
     </message>
 </context>
 <context>

@@ -1514,14 +1514,6 @@
         <translation>%1 (valeurs pour %2)</translation>
     </message>
     <message>
-        <source>Not sound on the level.</source>
-        <translation>Défectueux à plat.</translation>
-    </message>
-    <message>
-        <source>Sound from %1</source>
-        <translation>Sans défaut de %1</translation>
-    </message>
-    <message>
         <source>over {0}</source>
         <translation>plus de {0}</translation>
     </message>
@@ -1536,10 +1528,6 @@
     <message>
         <source>%1 nose-up.</source>
         <translation>%1 avant relevé.</translation>
-    </message>
-    <message>
-        <source>{a} has a trap without any sag.</source>
-        <translation>{a} a un piège même sans fléchir.</translation>
     </message>
     <message>
         <source>{a} may sag more than {0}.</source>
@@ -1952,18 +1940,6 @@
     <message>
         <source>Of the antifreeze only the colour is entered ({a}), which does not tell its kind.</source>
         <translation>De l&apos;antigel, seule la couleur est saisie ({a}), ce qui n&apos;en dit pas le type.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air would fill the bore and stop the flow.</source>
-        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: jusqu&apos;à {1} d&apos;air remplirait la section et arrêterait le débit.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: it would hold up to {1} of air.</source>
-        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: jusqu&apos;à {1} d&apos;air y serait retenu.</translation>
-    </message>
-    <message>
-        <source>{a} humps {0} above its sill: up to {1} of air stops the flow unless it is bled.</source>
-        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: jusqu&apos;à {1} d&apos;air arrête le débit si l&apos;on ne purge pas.</translation>
     </message>
     <message>
         <source>Bleed at every fill, or lower the hump by at least {0}.</source>
@@ -4282,10 +4258,6 @@
         <translation>La chute dépasse les {0} conseillés pour un circuit terminal.</translation>
     </message>
     <message>
-        <source>The supply&apos;s voltage is not entered: the heater counts on its own.</source>
-        <translation>La tension d&apos;alimentation n&apos;est pas saisie&#xa0;: le réchauffeur compte seul.</translation>
-    </message>
-    <message>
         <source>The mark-up on materials is not entered.</source>
         <translation>La majoration sur les matériaux n&apos;est pas saisie.</translation>
     </message>
@@ -5404,10 +5376,6 @@
     <message>
         <source>Supply hose: {0} more fall than it needs.</source>
         <translation>Durite d&apos;alimentation&#xa0;: {0} de descente de plus que nécessaire.</translation>
-    </message>
-    <message>
-        <source>{a} keeps some coolant when it is drained.</source>
-        <translation>{a} garde un peu de liquide à la vidange.</translation>
     </message>
     <message>
         <source>Move {a} %1</source>
@@ -6836,6 +6804,42 @@
     <message>
         <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
         <translation>Mises en marche de {a} dans sa pire heure : {0}, et peut-être {1}.</translation>
+    </message>
+    <message>
+        <source>{a} humps as it is drawn: it has no sag to spare.</source>
+        <translation>{a} fait une bosse telle qu&apos;elle est dessinée&#xa0;: il ne lui reste pas de flèche.</translation>
+    </message>
+    <message>
+        <source>{a} dips as it is drawn: some coolant stays in it when it is drained.</source>
+        <translation>{a} fait un creux telle qu&apos;elle est dessinée&#xa0;: il y reste un peu de liquide à la vidange.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air can fill the {1} of bore above it and stop the flow.</source>
+        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: l&apos;air peut remplir les {1} de section au-dessus et arrêter le débit.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: the {1} of bore above it can hold air.</source>
+        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: les {1} de section au-dessus peuvent retenir de l&apos;air.</translation>
+    </message>
+    <message>
+        <source>{a} humps {0} above its sill: air in the {1} of bore above it stops the flow unless it is bled.</source>
+        <translation>{a} fait une bosse de {0} au-dessus de son seuil&#xa0;: l&apos;air dans les {1} de section au-dessus arrête le débit s&apos;il n&apos;est pas purgé.</translation>
+    </message>
+    <message>
+        <source>Not free of traps on the level.</source>
+        <translation>Pas exempt de pièges à plat.</translation>
+    </message>
+    <message>
+        <source>Free of traps from %1</source>
+        <translation>Sans piège de %1</translation>
+    </message>
+    <message>
+        <source>The supply&apos;s voltage is not entered: counted at {0}, as the heaters have.</source>
+        <translation>La tension d&apos;alimentation n&apos;est pas saisie : compté sous {0}, comme les réchauffeurs.</translation>
+    </message>
+    <message>
+        <source>After the engine has run and cooled, nothing needs topping up.</source>
+        <translation>Après marche et refroidissement du moteur, il n&apos;y a rien à compléter.</translation>
     </message>
 </context>
 <context>

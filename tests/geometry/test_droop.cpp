@@ -58,6 +58,9 @@ private Q_SLOTS:
         QVERIFY(droop.already_trapped);
         QVERIFY(!droop.margin_mm.has_value());
         QVERIFY(!droop.more_than_150);
+        QVERIFY(droop.already_humps);
+        const Droop dip = droopMargin({{{0, 0, 40}, 0}, {{300, 0, 0}, 50}, {{600, 0, 40}, 0}}, 19, Plumb());
+        QVERIFY(dip.already_trapped && !dip.already_humps); // which keeps coolant, and no air
     }
 
     void aSteepFallNeverTraps()

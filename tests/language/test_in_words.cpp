@@ -63,7 +63,7 @@ void TestInWords::what_core_joins_is_translated_piece_by_piece()
             QStringLiteral("the bore of Return hose 2 is not entered"));
     for (const char* text :
          {"the bore of Return hose 2 is not entered", "The hump in Supply hose 7", "level",
-          "Sound from over {0} nose-down to {1} nose-up. Its hoses may sag {2} before "
+          "Free of traps from over {0} nose-down to {1} nose-up. Its hoses may sag {2} before "
           "they hold air or coolant.",
           "Parked from {2} nose-up and {3} right side up: {a} is only {0} over the ground "
           "at lowest ride height.",

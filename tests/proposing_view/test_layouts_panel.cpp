@@ -132,7 +132,7 @@ void TestLayoutsPanel::proposalsAppearAndOneIsTakenWithOnePressAndOneUndo()
     QVERIFY(list()->count() >= 1);
     QVERIFY2(row(0).contains(QStringLiteral("Bore")), qPrintable(row(0)));
     QVERIFY2(row(0).contains(QStringLiteral(" left: ")), qPrintable(row(0)));
-    QVERIFY2(details().contains(QStringLiteral("Sound from")), qPrintable(details()));
+    QVERIFY2(details().contains(QStringLiteral("Free of traps from")), qPrintable(details()));
     QVERIFY2(details().contains(QStringLiteral("Ground:")), qPrintable(details()));
     QVERIFY2(details().contains(QStringLiteral("Clips:")), qPrintable(details()));
     QVERIFY2(details().contains(QStringLiteral("Slack")), qPrintable(details()));

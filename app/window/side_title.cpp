@@ -1,6 +1,7 @@
 #include "app/window/side_title.h"
 
 #include <QDockWidget>
+#include <QEvent>
 #include <QPainter>
 #include <QStyle>
 #include <QToolButton>
@@ -12,14 +13,12 @@ namespace siphonwright {
 
 namespace {
 
-constexpr int sign_px = 10;
-constexpr int side_px = 3;
+constexpr int margin_px = 3;
 
 QToolButton* button(QStyle::StandardPixmap picture, const QString& name, QWidget& title)
 {
     auto* made = new QToolButton(&title);
     made->setIcon(title.style()->standardIcon(picture));
-    made->setIconSize({sign_px, sign_px});
     made->setToolTip(name);
     made->setAccessibleName(name);
     made->setFocusPolicy(Qt::NoFocus); // as a dock's own: the menu View has both by key
@@ -43,26 +42,42 @@ SideTitle::SideTitle(QDockWidget& dock) : QWidget(&dock), dock_(dock)
     connect(close, &QToolButton::clicked, &dock, &QWidget::close);
     connect(lift, &QToolButton::clicked, &dock, [&dock] { dock.setFloating(!dock.isFloating()); });
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(side_px, side_px, side_px, side_px);
-    column->setSpacing(side_px);
+    column->setContentsMargins(margin_px, margin_px, margin_px, margin_px);
+    column->setSpacing(margin_px);
     column->addWidget(close, 0, Qt::AlignHCenter);
     column->addWidget(lift, 0, Qt::AlignHCenter);
     column->addStretch();
+    sizeButtons();
+}
+
+/// Their pictures grow with the type.
+void SideTitle::sizeButtons()
+{
+    const int side_px = fontMetrics().ascent();
+    for (auto* one : findChildren<QToolButton*>())
+        one->setIconSize({side_px, side_px});
+}
+
+void SideTitle::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        sizeButtons();
 }
 
 QSize SideTitle::minimumSizeHint() const
 {
     const QSize buttons = layout()->minimumSize();
-    return {std::max(buttons.width(), fontMetrics().height() + 2 * side_px), buttons.height()};
+    return {std::max(buttons.width(), fontMetrics().height() + 2 * margin_px), buttons.height()};
 }
 
 void SideTitle::paintEvent(QPaintEvent*)
 {
-    const int room = height() - layout()->minimumSize().height() - 2 * side_px;
+    const int room = height() - layout()->minimumSize().height() - 2 * margin_px;
     if (fontMetrics().horizontalAdvance(dock_.windowTitle()) > room)
         return;
     QPainter painter(this);
-    painter.translate(0, height() - side_px);
+    painter.translate(0, height() - margin_px);
     painter.rotate(-90);
     painter.drawText(QRect(0, 0, room, width()), Qt::AlignLeft | Qt::AlignVCenter, dock_.windowTitle());
 }

@@ -49,18 +49,22 @@ bool liesIn(const PocketFound& pocket, const HighPoint& high)
     });
 }
 
-bool locks(const Ink& ink, const PocketFound& pocket)
+/// What the air makes of a loop that would circulate without it; circulates: nothing so grave.
+CirculationStatus madeOf(const Ink& ink, const PocketFound& pocket)
 {
     const LoopRun* run = ink.analysis.proof->running.loopOf(pocket.heater);
-    return pocket.closes_bore && run && run->without_air &&
-           run->without_air->status == CirculationStatus::circulates &&
-           run->circulation.status != CirculationStatus::circulates;
+    const bool would_run = pocket.closes_bore && run && run->without_air &&
+                           run->without_air->status == CirculationStatus::circulates;
+    return would_run ? run->circulation.status : CirculationStatus::circulates;
 }
 
 QString wordsOf(const Ink& ink, const PocketFound& pocket)
 {
     const QString volume = inWords(pocket.volume_ml, Unit::ml, ink.style.units);
-    if (locks(ink, pocket))
+    const CirculationStatus made = madeOf(ink, pocket);
+    if (made == CirculationStatus::reverse)
+        return tr("%1 of air, turns the flow round").arg(volume);
+    if (made != CirculationStatus::circulates)
         return tr("%1 of air, locks the loop").arg(volume);
     switch (pocket.cleared_by_running) {
     case Clearing::cleared:

@@ -9860,6 +9860,10 @@ zeigen</translation>
         <source>%1 down</source>
         <translation>%1 fällt</translation>
     </message>
+    <message>
+        <source>%1 of air, turns the flow round</source>
+        <translation>%1 Luft, kehrt den Durchfluss um</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>

@@ -9860,6 +9860,10 @@ el dibujo</translation>
         <source>%1 down</source>
         <translation>%1 baja</translation>
     </message>
+    <message>
+        <source>%1 of air, turns the flow round</source>
+        <translation>%1 de aire, invierte el caudal</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>

@@ -6835,7 +6835,7 @@
     </message>
     <message>
         <source>The supply&apos;s voltage is not entered: counted at {0}, as the heaters have.</source>
-        <translation>La tension d&apos;alimentation n&apos;est pas saisie : compté sous {0}, comme les réchauffeurs.</translation>
+        <translation>La tension d&apos;alimentation n&apos;est pas saisie&#xa0;: compté sous {0}, comme les réchauffeurs.</translation>
     </message>
     <message>
         <source>After the engine has run and cooled, nothing needs topping up.</source>
@@ -9859,6 +9859,10 @@ le dessin</translation>
     <message>
         <source>%1 down</source>
         <translation>%1 descendant</translation>
+    </message>
+    <message>
+        <source>%1 of air, turns the flow round</source>
+        <translation>%1 d&apos;air, inverse le débit</translation>
     </message>
 </context>
 <context>

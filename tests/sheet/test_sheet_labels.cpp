@@ -129,6 +129,12 @@ private Q_SLOTS:
                     });
                 if (!written)
                     faults << named + QStringLiteral(" is not written");
+                const LoopRun* run = analysis_.proof->running.loopOf(pocket.heater);
+                const QString locks = named + QStringLiteral("locks the loop");
+                if (run && run->circulation.flow_kg_per_s != 0 &&
+                    std::any_of(inked.begin(), inked.end(),
+                                [&](const Inked& one) { return one.text == locks; }))
+                    faults << locks + QStringLiteral(", which runs");
             }
         faults.removeDuplicates();
         QVERIFY2(faults.isEmpty(), qPrintable(faults.join(QStringLiteral("\n"))));

@@ -11,9 +11,9 @@
 #include "core/commissioning/checklist_text.h"
 #include "core/layout/wording.h"
 
+#include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -301,11 +301,10 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 }
 
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                     const sheet::Options& options)
+                     const sheet::Options& options, const PutFile& put)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     {
         QPdfWriter writer(&file);
         writer.setTitle(tr("Commissioning checklist"));
@@ -313,10 +312,8 @@ QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& 
         writer.setResolution(1200);
         writer.setPageLayout(sheet::pageLayout(options));
         QPainter painter;
-        if (!painter.begin(&writer)) {
-            file.cancelWriting();
+        if (!painter.begin(&writer))
             return {tr("%1: the checklist could not be drawn.").arg(path)};
-        }
         const Paper paper(sketch, analysis, options);
         const double per_mm = writer.logicalDpiX() / 25.4;
         painter.scale(per_mm, per_mm);
@@ -326,9 +323,7 @@ QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& 
             paper.paint(painter, page);
         }
     }
-    if (!file.commit())
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    return {};
+    return put(path, file.data());
 }
 
 } // namespace siphonwright::commissioning

@@ -27,6 +27,6 @@ void paintPage(QPainter& painter, const Sketch& sketch, const Analysis& analysis
 
 /// Write all pages as PDF. @return sentences saying what went wrong; empty: done.
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                     const sheet::Options& options);
+                     const sheet::Options& options, const PutFile& put = putFile);
 
 } // namespace siphonwright::commissioning

@@ -6,6 +6,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace siphonwright::demonstration {
 
 Beside::Beside(const Player& player, QWidget* parent)
@@ -46,18 +48,15 @@ Beside::Beside(const Player& player, QWidget* parent)
     });
 }
 
-QStringList Beside::open(const QString& path)
+void Beside::take(SketchFile file)
 {
-    const QStringList problems = document_.open(path);
-    if (!problems.isEmpty())
-        return problems;
+    document_.take(std::move(file));
     document_.startProving();
     remake();
     const QString title = QString::fromStdString(document_.sketch().sheet.supplementary_title);
-    name_->setText(title.isEmpty() ? QFileInfo(path).completeBaseName() : title);
+    name_->setText(title.isEmpty() ? QFileInfo(document_.path()).completeBaseName() : title);
     view_->zoomToFit();
     follow();
-    return {};
 }
 
 void Beside::remake()

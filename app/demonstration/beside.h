@@ -14,8 +14,7 @@ class Beside : public QWidget {
 public:
     explicit Beside(const Player& player, QWidget* parent = nullptr);
 
-    /// Problems come back, and nothing is shown then.
-    QStringList open(const QString& path);
+    void take(SketchFile file);
     /// Findings, and whether it circulates.
     void setFindingsShown(bool shown);
     ElevationView& view() { return *view_; }

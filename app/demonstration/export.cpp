@@ -3,12 +3,12 @@
 #include "app/drawing/text.h"
 #include "app/language/tr.h"
 
+#include <QBuffer>
 #include <QDir>
 #include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -24,11 +24,6 @@ constexpr double px_per_mm = 6; ///< so that the picture counts as 320 by 180 mm
 constexpr double caption_lettering_mm = 3.4;
 constexpr int caption_lines = 3;
 constexpr int quick_png = 75; ///< lossless all the same: a little larger, written in a fraction of the time
-
-QStringList cannotWrite(const QString& path, const QString& why)
-{
-    return {tr("%1 cannot be written: %2.").arg(path, why)};
-}
 
 QString captionOf(const Moment& moment, UnitSystem units)
 {
@@ -157,7 +152,7 @@ void paintCaptioned(QPainter& painter, const QRectF& area, const Sketch& sketch,
 }
 
 QStringList exportMoment(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                         const Moment& moment, const drawing::Style& style)
+                         const Moment& moment, const drawing::Style& style, const PutFile& put)
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     const auto write = suffix == QLatin1String("svg")   ? writeSvg
@@ -165,14 +160,10 @@ QStringList exportMoment(const QString& path, const Sketch& sketch, const Analys
                                                         : nullptr;
     if (!write)
         return {tr("%1: a moment is written as .png or .svg.").arg(path)};
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return cannotWrite(path, file.errorString());
-    if (!write(file, sketch, analysis, moment, style)) {
-        file.cancelWriting();
+    QBuffer file;
+    if (!file.open(QIODevice::WriteOnly) || !write(file, sketch, analysis, moment, style))
         return {tr("%1: the moment could not be drawn.").arg(path)};
-    }
-    return file.commit() ? QStringList() : cannotWrite(path, file.errorString());
+    return put(path, file.data());
 }
 
 std::vector<std::size_t> sequenceOf(const Demonstration& demonstration, std::size_t every)
@@ -189,8 +180,7 @@ std::vector<std::size_t> sequenceOf(const Demonstration& demonstration, std::siz
     return chosen;
 }
 
-QStringList exportSequence(const QString& folder, const Sketch& sketch, const Analysis& analysis,
-                           const Demonstration& demonstration, const drawing::Style& style, std::size_t every)
+QStringList makeFolder(const QString& folder)
 {
     const QFileInfo there(folder);
     if (there.exists() && !there.isDir())
@@ -199,11 +189,19 @@ QStringList exportSequence(const QString& folder, const Sketch& sketch, const An
         return {tr("The folder %1 cannot be made.").arg(folder)};
     if (!QFileInfo(folder).isWritable())
         return {tr("The folder %1 cannot be written to.").arg(folder)};
+    return {};
+}
+
+QStringList exportSequence(const QString& folder, const Sketch& sketch, const Analysis& analysis,
+                           const Demonstration& demonstration, const drawing::Style& style, std::size_t every,
+                           const PutFile& put)
+{
     int number = 0;
     for (const std::size_t i : sequenceOf(demonstration, every)) {
         const QString path =
             QDir(folder).filePath(QStringLiteral("moment-%1.png").arg(++number, 4, 10, QLatin1Char('0')));
-        const QStringList problems = exportMoment(path, sketch, analysis, demonstration.moments[i], style);
+        const QStringList problems =
+            exportMoment(path, sketch, analysis, demonstration.moments[i], style, put);
         if (!problems.isEmpty())
             return problems;
     }
@@ -250,11 +248,10 @@ std::vector<std::size_t> sixMoments(const Demonstration& demonstration)
 }
 
 QStringList exportHandout(const QString& path, const Sketch& sketch, const Analysis& analysis,
-                          const Demonstration& demonstration)
+                          const Demonstration& demonstration, const PutFile& put)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return cannotWrite(path, file.errorString());
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     const bool inch = sketch.units == UnitChoice::inch;
     const QPageLayout layout(QPageSize(inch ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait,
                              QMarginsF(0, 0, 0, 0));
@@ -263,10 +260,8 @@ QStringList exportHandout(const QString& path, const Sketch& sketch, const Analy
     writer.setCreator(QStringLiteral("Siphonwright " SIPHONWRIGHT_VERSION));
     writer.setResolution(1200);
     QPainter painter;
-    if (!writer.setPageLayout(layout) || !painter.begin(&writer)) {
-        file.cancelWriting();
+    if (!writer.setPageLayout(layout) || !painter.begin(&writer))
         return {tr("%1: the handout could not be drawn.").arg(path)};
-    }
     const double per_mm = writer.logicalDpiX() / 25.4;
     painter.scale(per_mm, per_mm);
     drawing::Style style;
@@ -277,7 +272,7 @@ QStringList exportHandout(const QString& path, const Sketch& sketch, const Analy
                  analysis, demonstration, style);
     if (!painter.end())
         return {tr("%1: the handout could not be drawn.").arg(path)};
-    return file.commit() ? QStringList() : cannotWrite(path, file.errorString());
+    return put(path, file.data());
 }
 
 } // namespace siphonwright::demonstration

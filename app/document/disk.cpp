@@ -205,6 +205,8 @@ std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& b
                                                                : named.absoluteFilePath());
     const QString to = target.absoluteFilePath();
     const QString folder = target.absolutePath();
+    if (target.exists() && !target.isFile())
+        return failureOf(path, target.isDir() ? EISDIR : EINVAL);
     if (target.exists() && !target.isWritable())
         return failureOf(path, EACCES);
     clearLeftovers(target);
@@ -232,6 +234,23 @@ std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& b
     if (const int error = disk.flushFolder(folder))
         return failureOf(path, error);
     return std::nullopt;
+}
+
+QStringList putFile(const QString& path, const QByteArray& bytes)
+{
+    const auto failure = replaceFile(path, bytes, Disk::real());
+    return failure ? QStringList(failure->text()) : QStringList();
+}
+
+FileBytes readFile(const QString& path, qint64 most)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return {{}, file.errorString()};
+    FileBytes out{file.read(most), {}};
+    if (file.error() != QFileDevice::NoError)
+        out.error = file.errorString();
+    return out;
 }
 
 std::optional<QByteArray> fingerprint(const QString& path)

@@ -3,8 +3,10 @@
 #include <QByteArray>
 #include <QCoreApplication>
 #include <QString>
+#include <QStringList>
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <stop_token>
 
@@ -59,12 +61,25 @@ public:
 /// Put bytes in the place of a file so that at every moment, whatever ends the program or the power, the old
 /// file or the new one stands there whole; when this returns without failure the new one is on the medium.
 /// On failure the file is as it was, but for a failed last flush of the folder, when the new one may already
-/// stand there. A symbolic link stays one: the file it leads to is replaced.
-/// \param expected fingerprint of what must stand there (see fingerprint()); a file that is gone is no
-/// obstacle \param stop asked before the file is replaced: from then on it stays as it was
+/// stand there. A symbolic link stays one: the file it leads to is replaced. Nothing takes the place of what
+/// is no file, as a pipe or device. \param expected fingerprint of what must stand there (see fingerprint());
+/// a file that is gone is no obstacle \param stop asked before the file is replaced: from then on it stays as
+/// it was
 std::optional<WriteFailure> replaceFile(const QString& path, const QByteArray& bytes, const Disk& disk,
                                         const std::optional<QByteArray>& expected = std::nullopt,
                                         const std::stop_token& stop = {});
+
+/// Puts a finished file in its place. \return sentences of what went wrong; empty: done
+using PutFile = std::function<QStringList(const QString& path, const QByteArray& bytes)>;
+/// At once, while who calls waits: replaceFile().
+QStringList putFile(const QString& path, const QByteArray& bytes);
+
+struct FileBytes {
+    QByteArray bytes;
+    QString error; ///< in the system's words; empty: read
+};
+/// \param most bytes that are read
+FileBytes readFile(const QString& path, qint64 most);
 
 /// SHA-256 of a file's bytes; nothing if it cannot be read.
 std::optional<QByteArray> fingerprint(const QString& path);

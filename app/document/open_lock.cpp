@@ -4,32 +4,29 @@
 
 #include <QFileInfo>
 
-#include <chrono>
 #include <memory>
 #include <utility>
 
 namespace siphonwright {
-
 OpenLock::~OpenLock()
 {
     letGo();
 }
 
-/// Nobody waits long for a drive that is gone: a lock left there is stale as soon as this program has ended.
+/// A lock left on a drive that is gone is stale as soon as this program has ended.
 void OpenLock::letGo()
 {
     if (!lock_)
         return;
-    constexpr std::chrono::milliseconds patience{500};
     const std::shared_ptr<QLockFile> lock = std::move(lock_);
     const LongCall<bool> call([lock] {
         lock->unlock();
         return true;
     });
-    static_cast<void>(call.isDone(patience));
+    static_cast<void>(call.isDone(usual_patience));
 }
 
-OpenLock::Taken OpenLock::take(const QString& path)
+OpenLock::Taken OpenLock::take(const QString& path, std::chrono::milliseconds patience)
 {
     if (path == path_ && lock_)
         return Taken::yes;
@@ -38,28 +35,42 @@ OpenLock::Taken OpenLock::take(const QString& path)
         path_.clear();
         return Taken::yes;
     }
+    // A lock that is got after nobody waits for it any more is let go at once.
+    LongCall<Tried> call([path] { return tryFor(path); });
+    Tried tried = call.isDone(patience) ? call.take() : Tried{};
+    switch (tried.taken) {
+    case Taken::yes:
+        letGo();
+        lock_ = std::move(tried.lock);
+        path_ = path;
+        break;
+    case Taken::impossible:
+        letGo();
+        path_.clear();
+        break;
+    case Taken::by_another:
+        holder_ = tried.holder;
+        break;
+    }
+    return tried.taken;
+}
+
+OpenLock::Tried OpenLock::tryFor(const QString& path)
+{
     const QFileInfo named(path);
     const QFileInfo target(named.exists() ? named.canonicalFilePath() : named.absoluteFilePath());
     auto lock = std::make_unique<QLockFile>(
         QStringLiteral("%1/.%2.lock").arg(target.absolutePath(), target.fileName()));
     lock->setStaleLockTime(0); // a drawing may stay open for days; a dead program's lock is seen as such
-    if (lock->tryLock(0)) {
-        letGo();
-        lock_ = std::move(lock);
-        path_ = path;
-        return Taken::yes;
-    }
-    if (lock->error() != QLockFile::LockFailedError) {
-        letGo();
-        path_.clear();
-        return Taken::impossible;
-    }
+    if (lock->tryLock(0))
+        return {Taken::yes, std::move(lock), {}};
+    if (lock->error() != QLockFile::LockFailedError)
+        return {};
     qint64 number = 0;
     QString machine;
     QString program;
     lock->getLockInfo(&number, &machine, &program);
-    holder_ = QStringLiteral("%1, %2").arg(program, machine);
-    return Taken::by_another;
+    return {Taken::by_another, nullptr, QStringLiteral("%1, %2").arg(program, machine)};
 }
 
 } // namespace siphonwright

@@ -120,6 +120,8 @@ QStringList writeFrames(const QString& folder, const FilledFile& file, UnitSyste
     if (shown.moments.empty())
         return {QCoreApplication::translate("siphonwright::headless", "There is nothing to draw: %1.")
                     .arg(inWords(shown.missing))};
+    if (const QStringList problems = demonstration::makeFolder(folder); !problems.isEmpty())
+        return problems;
     drawing::Style style;
     style.units = units;
     const QStringList problems =

@@ -3,8 +3,8 @@
 #include "app/language/tr.h"
 #include "app/sheet/sheet.h"
 
+#include <QBuffer>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <memory>
@@ -204,11 +204,10 @@ void layHead(Flow& flow, const Job& job)
     flow.down(std::max(customer, y - under) + 2);
 }
 
-QStringList exportTo(const QString& path, const Pages& pages)
+QStringList exportTo(const QString& path, const Pages& pages, const PutFile& put)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     {
         QPdfWriter writer(&file);
         writer.setTitle(pages.title());
@@ -216,10 +215,8 @@ QStringList exportTo(const QString& path, const Pages& pages)
         writer.setResolution(1200);
         writer.setPageLayout(pages.layout());
         QPainter painter;
-        if (!painter.begin(&writer)) {
-            file.cancelWriting();
+        if (!painter.begin(&writer))
             return {tr("%1: the pages could not be drawn.").arg(path)};
-        }
         const double per_mm = writer.logicalDpiX() / 25.4;
         painter.scale(per_mm, per_mm);
         for (int page = 0; page < pages.count(); ++page) {
@@ -228,9 +225,7 @@ QStringList exportTo(const QString& path, const Pages& pages)
             pages.paint(painter, page);
         }
     }
-    if (!file.commit())
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    return {};
+    return put(path, file.data());
 }
 
 std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, sheet::Paper paper)

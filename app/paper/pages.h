@@ -43,7 +43,7 @@ QString holdsOf(Kind kind);
 std::vector<sheet::FurtherPage> pagesBehind(const Sketch& sketch, Kind kind, sheet::Paper paper);
 
 /// Write as PDF. \return sentences saying what went wrong; empty: done.
-QStringList exportTo(const QString& path, const Pages& pages);
+QStringList exportTo(const QString& path, const Pages& pages, const PutFile& put = putFile);
 
 // The parts of a document, each from the flow's place down.
 struct Job {

@@ -9,14 +9,12 @@
 #include "core/paperwork/price_list.h"
 #include "core/sketch/words.h"
 
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QVBoxLayout>
 
 namespace siphonwright::paper {
@@ -139,12 +137,16 @@ QString PricesPage::takePrice(int row, const QString& typed)
     return {};
 }
 
-QString PricesPage::load(const QString& path)
+FileBytes PricesPage::read(const QString& path)
 {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return tr("%1 cannot be read: %2.").arg(path, file.errorString());
-    const auto read = readPriceList(file.read(qint64(largest_csv_bytes) + 1).toStdString());
+    return readFile(path, qint64(largest_csv_bytes) + 1);
+}
+
+QString PricesPage::take(const QString& path, const FileBytes& file)
+{
+    if (!file.error.isEmpty())
+        return tr("%1 cannot be read: %2.").arg(path, file.error);
+    const auto read = readPriceList(file.bytes.toStdString());
     const QString name = QFileInfo(path).completeBaseName();
     if (const auto* problem = std::get_if<CsvProblem>(&read))
         return tr("%1 was not loaded. %2").arg(name, words(problem->text()));
@@ -155,15 +157,11 @@ QString PricesPage::load(const QString& path)
     return refused.empty() ? QString() : tr("%1 was not loaded. %2").arg(name, words(refused));
 }
 
-QString PricesPage::writeWanted(const QString& path) const
+QString PricesPage::writeWanted(const QString& path, const PutFile& put) const
 {
     const Quote& quote = quoteOf(document_.sketch());
-    QSaveFile file(path);
     const std::string text = writePriceList(pricesWanted(parts_, quote.prices), quote.currency);
-    if (!file.open(QIODevice::WriteOnly) ||
-        file.write(text.data(), qint64(text.size())) != qint64(text.size()) || !file.commit())
-        return tr("%1 cannot be written: %2.").arg(path, file.errorString());
-    return {};
+    return put(path, QByteArray::fromStdString(text)).join(QLatin1Char(' '));
 }
 
 void PricesPage::chooseList()
@@ -171,7 +169,7 @@ void PricesPage::chooseList()
     QFileDialog* dialog = newFileDialog(this, tr("Load a price list"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     dialog->setNameFilter(tr("Price lists (*.csv)"));
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) { tell(load(path)); });
+    connect(dialog, &QFileDialog::fileSelected, this, &PricesPage::listChosen);
     dialog->open();
 }
 
@@ -181,8 +179,7 @@ void PricesPage::chooseWanted()
     dialog->setAcceptMode(QFileDialog::AcceptSave);
     dialog->setNameFilter(tr("CSV (*.csv)"));
     dialog->setDefaultSuffix(QStringLiteral("csv"));
-    connect(dialog, &QFileDialog::fileSelected, this,
-            [this](const QString& path) { tell(writeWanted(path)); });
+    connect(dialog, &QFileDialog::fileSelected, this, &PricesPage::wantedChosen);
     dialog->open();
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/disk.h"
 #include "app/paper/paperwork.h"
 
 #include <QWidget>
@@ -18,13 +19,21 @@ public:
     void show(const Paperwork& paperwork);
 
     /// \return why the list was not taken; empty: done
-    QString load(const QString& path);
-    QString writeWanted(const QString& path) const;
+    QString load(const QString& path) { return take(path, read(path)); }
+    /// load() in two parts, of which the first may take long and touches nothing of the page.
+    static FileBytes read(const QString& path);
+    QString take(const QString& path, const FileBytes& file);
+    QString writeWanted(const QString& path, const PutFile& put = putFile) const;
+    /// Over the table; nothing: what was said goes.
+    void tell(const QString& problem);
+
+Q_SIGNALS:
+    void listChosen(const QString& path);   ///< to be loaded
+    void wantedChosen(const QString& path); ///< to be written
 
 private:
     void chooseList();
     void chooseWanted();
-    void tell(const QString& problem);
     QString takePrice(int row, const QString& typed);
 
     Document& document_;

@@ -10,7 +10,6 @@
 #include <QImage>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -130,19 +129,13 @@ bool writePng(QIODevice& file, const FurtherPage& one, const Sketch& sketch, dou
     return painter.end() && image.save(&file, "PNG");
 }
 
-/// Beside the old file, in whose place it comes when `draw` has succeeded.
-QStringList keep(const QString& path, const std::function<bool(QIODevice&)>& draw)
+/// In the place of the old file, when `draw` has succeeded.
+QStringList keep(const QString& path, const PutFile& put, const std::function<bool(QIODevice&)>& draw)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    if (!draw(file)) {
-        file.cancelWriting();
+    QBuffer file;
+    if (!file.open(QIODevice::WriteOnly) || !draw(file))
         return {tr("%1: the sheet could not be drawn.").arg(path)};
-    }
-    if (!file.commit())
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    return {};
+    return put(path, file.data());
 }
 
 /// "sheet-2.png".
@@ -158,22 +151,23 @@ QString numberedPath(const QString& path, std::size_t page)
 } // namespace
 
 QStringList write(const QString& path, const std::vector<FurtherPage>& pages, const Sketch& sketch,
-                  double png_dpi)
+                  double png_dpi, const PutFile& put)
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     if (pages.empty())
         return {tr("%1: none of the pages asked for has anything on it.").arg(path)};
     if (suffix == QLatin1String("pdf"))
-        return keep(path, [&](QIODevice& file) { return writePdf(file, pages, sketch); });
+        return keep(path, put, [&](QIODevice& file) { return writePdf(file, pages, sketch); });
     const auto draw = suffix == QLatin1String("svg")   ? writeSvg
                       : suffix == QLatin1String("png") ? writePng
                                                        : nullptr;
     if (!draw)
         return {tr("%1: a sheet is written as .pdf, .svg or .png.").arg(path)};
+    // What one has no place for, the next ones have none for either.
     QStringList problems;
-    for (std::size_t i = 0; i < pages.size(); ++i)
-        problems += keep(numberedPath(path, i),
-                         [&](QIODevice& file) { return draw(file, pages[i], sketch, png_dpi); });
+    for (std::size_t i = 0; i < pages.size() && problems.isEmpty(); ++i)
+        problems = keep(numberedPath(path, i), put,
+                        [&](QIODevice& file) { return draw(file, pages[i], sketch, png_dpi); });
     return problems;
 }
 

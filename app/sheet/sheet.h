@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/disk.h"
 #include "app/sheet/inset.h"
 
 #include "core/analysis/analysis.h"
@@ -95,10 +96,10 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
 std::vector<FurtherPage> drawingPages(const Sketch& sketch, const Analysis& analysis, const Options& options);
 
 /// Write pages by the file's suffix: .pdf, or .svg or .png, of which each page after the first is a file of
-/// its own with its number behind its name: sheet-2.png. @return sentences saying what went wrong; empty:
-/// done.
+/// its own with its number behind its name: sheet-2.png. \param put each in its place. @return sentences
+/// saying what went wrong; empty: done.
 QStringList write(const QString& path, const std::vector<FurtherPage>& pages, const Sketch& sketch,
-                  double png_dpi);
+                  double png_dpi, const PutFile& put = putFile);
 
 /// The drawing, and further pages behind it.
 QStringList exportTo(const QString& path, const Sketch& sketch, const Analysis& analysis,

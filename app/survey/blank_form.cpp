@@ -6,10 +6,10 @@
 
 #include "core/sketch/survey_letters.h"
 
+#include <QBuffer>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -312,25 +312,21 @@ void paintBlankForm(QPainter& painter, const BlankForm& form)
     painter.restore();
 }
 
-QStringList exportBlankForm(const QString& path, const BlankForm& form)
+QStringList exportBlankForm(const QString& path, const BlankForm& form, const PutFile& put)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     QPdfWriter writer(&file);
     writer.setTitle(tr("Survey form"));
     writer.setCreator(QStringLiteral("Siphonwright " SIPHONWRIGHT_VERSION));
     writer.setResolution(1200);
     QPainter painter;
-    if (!writer.setPageLayout(pageLayout(form)) || !painter.begin(&writer)) {
-        file.cancelWriting();
+    if (!writer.setPageLayout(pageLayout(form)) || !painter.begin(&writer))
         return {tr("%1: the form could not be drawn.").arg(path)};
-    }
     painter.scale(writer.logicalDpiX() / 25.4, writer.logicalDpiX() / 25.4);
     paintBlankForm(painter, form);
     painter.end();
-    return file.commit() ? QStringList()
-                         : QStringList{tr("%1 cannot be written: %2.").arg(path, file.errorString())};
+    return put(path, file.data());
 }
 
 } // namespace siphonwright::survey

@@ -26,7 +26,7 @@ QPageLayout pageLayout(const BlankForm& form);
 void paintBlankForm(QPainter& painter, const BlankForm& form);
 
 /// Write as PDF. @return sentences saying what went wrong; empty: done.
-QStringList exportBlankForm(const QString& path, const BlankForm& form);
+QStringList exportBlankForm(const QString& path, const BlankForm& form, const PutFile& put = putFile);
 
 /// The side elevation with the letters on it, fitted into an area; on the form and in the window alike.
 void paintLetteredElevation(QPainter& painter, const QRectF& area, const drawing::Palette& palette);

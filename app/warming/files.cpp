@@ -4,10 +4,10 @@
 #include "app/warming/chart_view.h"
 #include "app/warming/words.h"
 
+#include <QBuffer>
 #include <QFileInfo>
 #include <QImage>
 #include <QPainter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 namespace siphonwright::warming {
@@ -92,26 +92,21 @@ QByteArray csvOf(const Result& result)
 }
 
 QStringList exportTo(const QString& path, const Result& result, const std::vector<Result>& kept,
-                     UnitSystem units)
+                     UnitSystem units, const PutFile& put)
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     const bool csv = suffix == QLatin1String("csv");
     const bool png = suffix == QLatin1String("png");
     if (!csv && !png && suffix != QLatin1String("svg"))
         return {tr("%1: a warm-up is written as .csv, .png or .svg.").arg(path)};
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
+    QBuffer file;
+    file.open(QIODevice::WriteOnly);
     const bool written = csv   ? writeCsv(file, result)
                          : png ? writePng(file, result, kept, units)
                                : writeSvg(file, result, kept, units);
-    if (!written) {
-        file.cancelWriting();
+    if (!written)
         return {tr("%1: the warm-up could not be written.").arg(path)};
-    }
-    if (!file.commit())
-        return {tr("%1 cannot be written: %2.").arg(path, file.errorString())};
-    return {};
+    return put(path, file.data());
 }
 
 } // namespace siphonwright::warming

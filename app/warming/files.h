@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/document/disk.h"
 #include "app/warming/result.h"
 
 #include <QByteArray>
@@ -14,6 +15,6 @@ QByteArray csvOf(const Result& result);
 /// Write as .csv, .png or .svg by the path's suffix; a file that was there is replaced only when the new one
 /// is complete. Empty when done, else what went wrong.
 QStringList exportTo(const QString& path, const Result& result, const std::vector<Result>& kept,
-                     UnitSystem units);
+                     UnitSystem units, const PutFile& put = putFile);
 
 } // namespace siphonwright::warming

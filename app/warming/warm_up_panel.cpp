@@ -255,11 +255,11 @@ void WarmUpPanel::refreshKept()
     Q_EMIT stateChanged();
 }
 
-QStringList WarmUpPanel::exportTo(const QString& path) const
+QStringList WarmUpPanel::exportTo(const QString& path, const PutFile& put) const
 {
     if (!hasResult())
         return {tr("There is no warm-up to write.")};
-    return warming::exportTo(path, *chart_->result(), kept_, panels::unitsOf(document_.sketch()));
+    return warming::exportTo(path, *chart_->result(), kept_, panels::unitsOf(document_.sketch()), put);
 }
 
 } // namespace siphonwright::warming

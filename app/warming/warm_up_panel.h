@@ -35,7 +35,7 @@ public:
     const std::vector<Result>& kept() const { return kept_; }
     bool mayKeep() const;
     /// Write what is shown; sentences when it cannot be.
-    QStringList exportTo(const QString& path) const;
+    QStringList exportTo(const QString& path, const PutFile& put = putFile) const;
 
 Q_SIGNALS:
     void exportWanted();

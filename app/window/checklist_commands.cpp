@@ -3,15 +3,13 @@
 #include "app/commissioning/page.h"
 #include "app/window/file_commands.h"
 #include "app/window/file_dialog.h"
+#include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPainter>
-#include <QPrintDialog>
 #include <QPrinter>
-
-#include <memory>
 
 namespace siphonwright {
 
@@ -27,23 +25,17 @@ sheet::Options ChecklistCommands::options() const
 
 void ChecklistCommands::print()
 {
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    printer->setPageLayout(sheet::pageLayout(options()));
-    printer->setFullPage(true);
-    auto* dialog = new QPrintDialog(printer.get(), &window_);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer] {
+    printing::print(window_, sheet::pageLayout(options()), *this, files_, [this](QPrinter& printer) {
         const Analysis analysis = sheet_.judged();
-        QPainter painter(printer.get());
-        painter.scale(printer->logicalDpiX() / 25.4, printer->logicalDpiY() / 25.4);
+        QPainter painter(&printer);
+        painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
         const int count = commissioning::pageCount(document_.sketch(), analysis, options());
         for (int page = 0; page < count; ++page) {
             if (page > 0)
-                printer->newPage();
+                printer.newPage();
             commissioning::paintPage(painter, document_.sketch(), analysis, options(), page);
         }
     });
-    dialog->open();
 }
 
 void ChecklistCommands::exportPages()
@@ -60,7 +52,7 @@ void ChecklistCommands::exportPages()
 void ChecklistCommands::exportTo(const QString& path)
 {
     const QStringList problems =
-        commissioning::exportTo(path, document_.sketch(), sheet_.judged(), options());
+        commissioning::exportTo(path, document_.sketch(), sheet_.judged(), options(), files_.put());
     if (!problems.isEmpty())
         files_.tell(tr("The checklist could not be written."), problems);
 }

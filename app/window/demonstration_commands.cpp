@@ -15,6 +15,10 @@
 #include <QStatusBar>
 #include <QToolBar>
 
+#include <optional>
+#include <utility>
+#include <variant>
+
 namespace siphonwright {
 
 namespace {
@@ -212,16 +216,17 @@ void DemonstrationCommands::closeBeside()
 
 void DemonstrationCommands::openBeside(const QString& path)
 {
-    begin();
-    closeBeside();
-    auto* beside = new demonstration::Beside(*player_);
-    const QStringList problems = beside->open(path);
-    if (!problems.isEmpty()) {
-        delete beside;
-        tell(tr("The second drawing could not be opened."), problems);
+    std::optional<FileRead> found = files_.readDrawing(path);
+    if (!found)
+        return;
+    if (const auto* problems = std::get_if<QStringList>(&*found)) {
+        tell(tr("The second drawing could not be opened."), *problems);
         return;
     }
-    beside_ = beside;
+    begin();
+    closeBeside();
+    beside_ = new demonstration::Beside(*player_);
+    beside_->take(std::move(std::get<SketchFile>(*found)));
     beside_->setFindingsShown(!bar_->findingsHidden());
     beside_->view().setLook(look_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
@@ -267,21 +272,31 @@ void DemonstrationCommands::exportMomentTo(const QString& path)
 {
     if (const demonstration::Moment* moment = player_->moment())
         tell(tr("The moment could not be written."),
-             demonstration::exportMoment(path, document_.sketch(), document_.analysis(), *moment, style()));
+             demonstration::exportMoment(path, document_.sketch(), document_.analysis(), *moment, style(),
+                                         files_.put()));
 }
 
 void DemonstrationCommands::exportSequenceTo(const QString& folder)
 {
-    tell(tr("The pictures could not be written."),
-         demonstration::exportSequence(folder, document_.sketch(), document_.analysis(),
-                                       player_->demonstration(), style(), sequence_step));
+    const QString failed = tr("The pictures could not be written.");
+    const auto problems = files_.read<QStringList>(
+        folder, [folder] { return demonstration::makeFolder(folder); }, SlowCall::What::writing);
+    if (!problems || !problems->isEmpty()) {
+        tell(failed, problems.value_or(QStringList()));
+        return;
+    }
+    // While a picture is written what they are made of may be judged anew: they are all of one state.
+    const Analysis analysis = document_.analysis();
+    const demonstration::Demonstration shown = player_->demonstration();
+    tell(failed, demonstration::exportSequence(folder, document_.sketch(), analysis, shown, style(),
+                                               sequence_step, files_.put()));
 }
 
 void DemonstrationCommands::exportHandoutTo(const QString& path)
 {
     tell(tr("The handout could not be written."),
          demonstration::exportHandout(path, document_.sketch(), document_.analysis(),
-                                      player_->demonstration()));
+                                      player_->demonstration(), files_.put()));
 }
 
 } // namespace siphonwright

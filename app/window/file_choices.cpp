@@ -9,6 +9,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 
+#include <chrono>
 #include <stop_token>
 #include <utility>
 #include <variant>
@@ -47,30 +48,54 @@ using Found = std::variant<InAnotherWindow, FileRead>;
 void FileCommands::open(const QString& path)
 {
     whenSafe([this, path] {
-        LongCall<Found> call([path, own = document_.path(), disk = &document_.disk()]() -> Found {
+        auto found = read<Found>(path, [path, own = document_.path(), disk = &document_.disk()]() -> Found {
             const QString absolute = QFileInfo(path).absoluteFilePath();
             OpenLock asked;
-            if (absolute != own && asked.take(absolute) == OpenLock::Taken::by_another)
+            // As long as it takes: this is beside the window.
+            if (absolute != own &&
+                asked.take(absolute, std::chrono::hours{24}) == OpenLock::Taken::by_another)
                 return InAnotherWindow{asked.holder()};
             return Document::read(path, *disk);
         });
-        const SlowCall slow(SlowCall::What::opening, nameOf(path), patience_);
-        if (slow.wait(call, window_) != SlowCall::End::done)
+        if (!found)
             return;
-        Found found = call.take();
-        if (const auto* another = std::get_if<InAnotherWindow>(&found))
+        if (const auto* another = std::get_if<InAnotherWindow>(&*found))
             askAboutAnotherWindow(path, another->holder);
         else
-            putOnTable(path, std::move(std::get<FileRead>(found)));
+            putOnTable(path, std::move(std::get<FileRead>(*found)));
     });
+}
+
+std::optional<FileRead> FileCommands::readDrawing(const QString& path) const
+{
+    return read<FileRead>(path, [path, disk = &document_.disk()] { return Document::read(path, *disk); });
+}
+
+PutFile FileCommands::put() const
+{
+    return [this](const QString& path, const QByteArray& bytes) -> QStringList {
+        using Failure = std::optional<WriteFailure>;
+        std::stop_source stop;
+        LongCall<Failure> call([path, bytes, disk = &document_.disk(), token = stop.get_token()] {
+            return replaceFile(path, bytes, *disk, std::nullopt, token);
+        });
+        const SlowCall slow(SlowCall::What::writing, nameOf(path), patience_);
+        if (slow.wait(call, window_) != SlowCall::End::done) {
+            stop.request_stop();
+            return {
+                tr("%1 is not written: its place does not answer. What stands there stays as it was. Write "
+                   "it again in another place.")
+                    .arg(nameOf(path))};
+        }
+        const Failure failure = call.take();
+        return failure ? QStringList(failure->text()) : QStringList();
+    };
 }
 
 void FileCommands::openHere(const QString& path)
 {
-    LongCall<FileRead> call([path, disk = &document_.disk()] { return Document::read(path, *disk); });
-    const SlowCall slow(SlowCall::What::opening, nameOf(path), patience_);
-    if (slow.wait(call, window_) == SlowCall::End::done)
-        putOnTable(path, call.take());
+    if (std::optional<FileRead> found = readDrawing(path))
+        putOnTable(path, std::move(*found));
 }
 
 void FileCommands::putOnTable(const QString& path, FileRead read)

@@ -128,7 +128,11 @@ void FileCommands::save(const std::function<void()>& then)
 
 void FileCommands::saveAs(const std::function<void()>& then)
 {
-    askWhere(usualFolder(), document_.path(), then);
+    const QFileInfo own(document_.path());
+    if (document_.path().isEmpty())
+        askWhere(usualFolder(), {}, then);
+    else
+        askWhere(orHome(own.absolutePath()), own.fileName(), then);
 }
 
 void FileCommands::saveElsewhere(const std::function<void()>& then)

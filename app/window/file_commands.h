@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/document/document.h"
+#include "app/document/long_call.h"
 #include "app/document/open_lock.h"
 #include "app/window/slow_call.h"
 
@@ -11,6 +12,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 
 class QWidget;
 
@@ -43,6 +45,24 @@ public:
     void openTheirs();
     /// Put a drawing that can be recovered on the table, after asking for unsaved work.
     void recover(const QString& recovery_file, const std::function<void()>& then = {});
+    /// What reading a file gives, beside which the window stays alive; nothing where somebody chose to wait
+    /// no longer. \param reading works with nothing but its own, as LongCall says
+    template <class Result>
+    std::optional<Result> read(const QString& path, std::function<Result()> reading,
+                               SlowCall::What what = SlowCall::What::opening) const
+    {
+        LongCall<Result> call(std::move(reading));
+        const SlowCall slow(what, path.section(QLatin1Char('/'), -1), patience_);
+        if (slow.wait(call, window_) != SlowCall::End::done)
+            return std::nullopt;
+        return call.take();
+    }
+    /// Read a drawing that is not put on the table; in the sentences of what is wrong with it, or nothing as
+    /// read().
+    std::optional<FileRead> readDrawing(const QString& path) const;
+    /// Puts files made of the drawing in their places, likewise. Where nobody waits any longer, that is said.
+    PutFile put() const;
+
     /// Where unsaved work is put aside; none at first. It must live as long as this.
     void setRecovery(Recovery* recovery) { recovery_ = recovery; }
 

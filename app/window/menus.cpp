@@ -395,7 +395,7 @@ void MainWindow::exportWarmUp()
         dialog->setDefaultSuffix(filter.mid(from, 3));
     });
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
-        const QStringList problems = warm_up_->exportTo(path);
+        const QStringList problems = warm_up_->exportTo(path, files_->put());
         if (!problems.isEmpty())
             files_->tell(tr("The warm-up could not be written."), problems);
     });

@@ -1,6 +1,7 @@
 #include "app/window/paper_commands.h"
 
 #include "app/language/language.h"
+#include "app/paper/prices_page.h"
 #include "app/window/file_commands.h"
 #include "app/window/file_dialog.h"
 #include "app/window/print_dialogs.h"
@@ -14,7 +15,6 @@
 #include <QFileInfo>
 #include <QPainter>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <memory>
@@ -47,6 +47,13 @@ void PaperCommands::make()
     connect(paper_, &paper::PaperWindow::printWanted, this, &PaperCommands::print);
     connect(paper_, &paper::PaperWindow::pdfWanted, this, &PaperCommands::choosePdf);
     connect(paper_, &paper::PaperWindow::csvWanted, this, &PaperCommands::chooseCsv);
+    paper::PricesPage* prices = &paper_->prices();
+    connect(prices, &paper::PricesPage::listChosen, this, [this, prices](const QString& path) {
+        if (const auto file = files_.read<FileBytes>(path, [path] { return paper::PricesPage::read(path); }))
+            prices->tell(prices->take(path, *file));
+    });
+    connect(prices, &paper::PricesPage::wantedChosen, this,
+            [this, prices](const QString& path) { prices->tell(prices->writeWanted(path, files_.put())); });
 }
 
 void PaperCommands::show(paper::PaperWindow::Tab tab)
@@ -88,7 +95,8 @@ void PaperCommands::preview()
 void PaperCommands::print()
 {
     const paper::Kind kind = paper_->chosen();
-    printing::print(*paper_, pagesOf(kind).layout(), *this, [this, kind](QPrinter& on) { paint(on, kind); });
+    printing::print(*paper_, pagesOf(kind).layout(), *this, files_,
+                    [this, kind](QPrinter& on) { paint(on, kind); });
 }
 
 void PaperCommands::choosePdf()
@@ -118,7 +126,7 @@ void PaperCommands::chooseCsv()
 
 void PaperCommands::writePdf(paper::Kind kind, const QString& path)
 {
-    const QStringList problems = paper::exportTo(path, pagesOf(kind));
+    const QStringList problems = paper::exportTo(path, pagesOf(kind), files_.put());
     if (!problems.isEmpty())
         files_.tell(tr("The pages could not be written."), problems);
 }
@@ -127,10 +135,9 @@ void PaperCommands::writeCsv(const QString& path)
 {
     const Sketch& sketch = document_.sketch();
     const std::string text = csvOf(paper::paperworkOf(sketch).parts, sketch, paper::unitsOf(sketch));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) ||
-        file.write(text.data(), qint64(text.size())) != qint64(text.size()) || !file.commit())
-        files_.tell(tr("The parts could not be written."), {file.errorString()});
+    const QStringList problems = files_.put()(path, QByteArray::fromStdString(text));
+    if (!problems.isEmpty())
+        files_.tell(tr("The parts could not be written."), problems);
 }
 
 } // namespace siphonwright

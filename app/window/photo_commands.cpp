@@ -23,7 +23,7 @@
 namespace siphonwright {
 namespace {
 
-/// The wait cursor while a picture is read or resampled.
+/// The wait cursor while a picture is resampled.
 class Waiting {
 public:
     Waiting() { QGuiApplication::setOverrideCursor(Qt::WaitCursor); }
@@ -134,8 +134,12 @@ void PhotoCommands::choose()
 
 void PhotoCommands::insertFile(const QString& path, const std::optional<Vec2>& middle)
 {
+    const auto picture =
+        files_.read<photo::ReadPicture>(path, [path] { return photo::readPictureFile(path); });
+    if (!picture)
+        return;
     const Waiting waiting;
-    put(photo::readPictureFile(path), QFileInfo(path).fileName(), middle);
+    put(*picture, QFileInfo(path).fileName(), middle);
 }
 
 void PhotoCommands::insertFrom(const QMimeData& data, const std::optional<Vec2>& middle)

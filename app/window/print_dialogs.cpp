@@ -1,10 +1,14 @@
 #include "app/window/print_dialogs.h"
 
+#include "app/window/file_commands.h"
+
 #include <QDialog>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
+#include <QTemporaryDir>
 
+#include <limits>
 #include <memory>
 
 namespace siphonwright::printing {
@@ -38,12 +42,32 @@ void preview(QWidget& over, const QPageLayout& layout, const QObject& context, c
     open(*dialog, printer);
 }
 
-void print(QWidget& over, const QPageLayout& layout, const QObject& context, const Paint& paint)
+QStringList paintOn(QPrinter& printer, const Paint& paint, const PutFile& put)
+{
+    const QString to = printer.outputFileName();
+    if (to.isEmpty()) {
+        paint(printer);
+        return {};
+    }
+    const QTemporaryDir here;
+    const QString made = here.filePath(QStringLiteral("pages.pdf"));
+    printer.setOutputFileName(made);
+    paint(printer);
+    printer.setOutputFileName(to);
+    const FileBytes pdf = readFile(made, std::numeric_limits<qint64>::max());
+    return pdf.error.isEmpty() ? put(to, pdf.bytes) : QStringList(pdf.error);
+}
+
+void print(QWidget& over, const QPageLayout& layout, const QObject& context, FileCommands& files,
+           const Paint& paint)
 {
     const std::shared_ptr<QPrinter> printer = printerOf(layout);
     auto* dialog = new QPrintDialog(printer.get(), &over);
-    QObject::connect(dialog, qOverload<>(&QDialog::accepted), &context,
-                     [paint, on = printer.get()] { paint(*on); });
+    QObject::connect(dialog, qOverload<>(&QDialog::accepted), &context, [paint, &files, on = printer.get()] {
+        const QStringList problems = paintOn(*on, paint, files.put());
+        if (!problems.isEmpty())
+            files.tell(FileCommands::tr("The pages could not be written."), problems);
+    });
     open(*dialog, printer);
 }
 

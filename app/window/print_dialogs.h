@@ -1,12 +1,19 @@
 #pragma once
 
+#include "app/document/disk.h"
+
 #include <QPageLayout>
+#include <QStringList>
 
 #include <functional>
 
 class QObject;
 class QPrinter;
 class QWidget;
+
+namespace siphonwright {
+class FileCommands;
+}
 
 /// The dialogs of printing. Each has a printer of its own, full pages of the layout given, and is gone with
 /// it when it is closed.
@@ -16,6 +23,10 @@ namespace siphonwright::printing {
 using Paint = std::function<void(QPrinter&)>;
 
 void preview(QWidget& over, const QPageLayout& layout, const QObject& context, const Paint& paint);
-void print(QWidget& over, const QPageLayout& layout, const QObject& context, const Paint& paint);
+/// \param files puts what is printed into a file in its place
+void print(QWidget& over, const QPageLayout& layout, const QObject& context, FileCommands& files,
+           const Paint& paint);
+/// On the printer; or, where it prints into a file, painted aside and put there whole. \return as `put` does
+QStringList paintOn(QPrinter& printer, const Paint& paint, const PutFile& put);
 
 } // namespace siphonwright::printing

@@ -31,7 +31,11 @@ QStringList recentFiles()
 
 QString usualFolder()
 {
-    const QString folder = settings::folder.get();
+    return orHome(settings::folder.get());
+}
+
+QString orHome(const QString& folder)
+{
     const LongCall<bool> there([folder] { return QFileInfo(folder).isDir(); });
     constexpr std::chrono::milliseconds patience{500};
     return there.isDone(patience) ? folder : QDir::homePath();

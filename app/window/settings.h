@@ -54,6 +54,8 @@ inline const Setting<QStringList> recent{"files/recent", {}};
 QStringList recentFiles();
 /// Where a file was opened or saved last, or the home folder where that place does not answer.
 QString usualFolder();
+/// A folder, or the home folder where it does not answer.
+QString orHome(const QString& folder);
 void rememberFile(const QString& path);
 
 } // namespace siphonwright

@@ -15,6 +15,10 @@
 
 namespace siphonwright {
 
+namespace {
+constexpr qint64 largest_logo_bytes = qint64(64) << 20;
+}
+
 SheetCommands::SheetCommands(Document& document, FileCommands& files, QWidget& window)
     : QObject(&window), document_(document), files_(files), window_(window)
 {}
@@ -37,9 +41,18 @@ sheet::Options SheetCommands::options() const
     options.third_angle = settings::third_angle.get();
     options.photo = settings::photo_on_sheet.get();
     options.student = for_students_;
-    if (const QString logo = settings::logo.get(); !logo.isEmpty())
-        options.logo = QImage(logo);
     return options;
+}
+
+/// The picture for the title block; null where there is none, or nobody waits for it.
+QImage SheetCommands::logo() const
+{
+    const QString path = settings::logo.get();
+    if (path.isEmpty())
+        return {};
+    const auto file = files_.read<FileBytes>(
+        path, [path] { return readFile(path, largest_logo_bytes); }, SlowCall::What::opening_logo);
+    return file ? QImage::fromData(file->bytes) : QImage();
 }
 
 /// With bands, which the sheet states: those at hand, or computed now.
@@ -66,9 +79,10 @@ paper::SheetSet SheetCommands::chosen() const
 }
 
 /// All that is printed, for the paper chosen. Drawing pages refer to `analysis`.
-std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis) const
+std::vector<sheet::FurtherPage> SheetCommands::pages(const Analysis& analysis, const QImage& logo) const
 {
     sheet::Options drawn = options();
+    drawn.logo = logo;
     return paper::pagesOf(document_.sketch(), analysis, chosen(), drawn);
 }
 
@@ -89,8 +103,10 @@ void SheetCommands::exportSheet()
 
 void SheetCommands::exportTo(const QString& path)
 {
+    const QImage logo_read = logo();
     const Analysis analysis = judged();
-    const QStringList problems = sheet::write(path, pages(analysis), document_.sketch(), options().png_dpi);
+    const QStringList problems =
+        sheet::write(path, pages(analysis, logo_read), document_.sketch(), options().png_dpi, files_.put());
     if (!problems.isEmpty())
         files_.tell(tr("The sheet could not be written."), problems);
 }
@@ -106,7 +122,10 @@ void SheetCommands::chooseLogo()
     dialog->setNameFilter(tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& path) {
-        if (QImage(path).isNull())
+        const auto file = files_.read<FileBytes>(path, [path] { return readFile(path, largest_logo_bytes); });
+        if (!file)
+            return;
+        if (QImage::fromData(file->bytes).isNull())
             files_.tell(tr("The logo could not be read."), {path});
         else
             settings::logo.set(path);
@@ -114,13 +133,13 @@ void SheetCommands::chooseLogo()
     dialog->open();
 }
 
-void SheetCommands::paint(QPrinter& printer) const
+void SheetCommands::paint(QPrinter& printer, const QImage& logo) const
 {
     QPainter painter(&printer);
     // The logical resolution is the one that the painter's coordinates count in.
     painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
     const Analysis analysis = judged();
-    const std::vector<sheet::FurtherPage> all = pages(analysis);
+    const std::vector<sheet::FurtherPage> all = pages(analysis, logo);
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (i > 0) {
             printer.setPageLayout(all[i].layout);
@@ -134,12 +153,14 @@ void SheetCommands::paint(QPrinter& printer) const
 
 void SheetCommands::preview()
 {
-    printing::preview(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
+    printing::preview(window_, sheet::pageLayout(options()), *this,
+                      [this, picture = logo()](QPrinter& on) { paint(on, picture); });
 }
 
 void SheetCommands::print()
 {
-    printing::print(window_, sheet::pageLayout(options()), *this, [this](QPrinter& on) { paint(on); });
+    printing::print(window_, sheet::pageLayout(options()), *this, files_,
+                    [this, picture = logo()](QPrinter& on) { paint(on, picture); });
 }
 
 } // namespace siphonwright

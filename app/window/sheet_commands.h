@@ -27,7 +27,8 @@ public:
     /// it.
     void setForStudents(bool on) { for_students_ = on; }
 
-    /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches.
+    /// Paper as chosen, or after the drawing's units: A4 with mm, Letter with inches. Without the logo, which
+    /// has to be read.
     sheet::Options options() const;
     paper::SheetSet chosen() const;
     /// A picture for the title block; asked again, none.
@@ -35,8 +36,9 @@ public:
     Analysis judged() const;
 
 private:
-    void paint(QPrinter& printer) const;
-    std::vector<sheet::FurtherPage> pages(const Analysis& analysis) const;
+    QImage logo() const;
+    void paint(QPrinter& printer, const QImage& logo) const;
+    std::vector<sheet::FurtherPage> pages(const Analysis& analysis, const QImage& logo) const;
 
     Document& document_;
     FileCommands& files_;

@@ -2,6 +2,7 @@
 
 #include "app/window/plain_box.h"
 
+#include <QGuiApplication>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
@@ -10,30 +11,60 @@ namespace siphonwright {
 
 QString SlowCall::going() const
 {
-    return what_ == What::saving ? tr("%1 is being saved…").arg(name_) : tr("%1 is being opened…").arg(name_);
+    switch (what_) {
+    case What::saving:
+        return tr("%1 is being saved…").arg(name_);
+    case What::writing:
+        return tr("%1 is being written…").arg(name_);
+    case What::opening:
+    case What::opening_logo:
+        break;
+    }
+    return tr("%1 is being opened…").arg(name_);
 }
 
 QString SlowCall::unanswered() const
 {
-    return what_ == What::saving ? tr("%1 is not saved yet: its place does not answer.").arg(name_)
-                                 : tr("%1 is not open yet: its place does not answer.").arg(name_);
+    switch (what_) {
+    case What::saving:
+        return tr("%1 is not saved yet: its place does not answer.").arg(name_);
+    case What::writing:
+        return tr("%1 is not written yet: its place does not answer.").arg(name_);
+    case What::opening:
+    case What::opening_logo:
+        break;
+    }
+    return tr("%1 is not open yet: its place does not answer.").arg(name_);
 }
 
 QString SlowCall::whatThen() const
 {
-    return what_ == What::saving
-               ? tr("A network drive may be busy or gone. This closes by itself when the drawing is saved "
-                    "after "
-                    "all. If you save in another place, or stop waiting, the file there stays as it was, and "
-                    "your drawing stays on the table.")
-               : tr("A network drive may be busy or gone. This closes by itself when the file is read after "
-                    "all. "
-                    "If you stop waiting, the drawing on the table stays as it is.");
+    switch (what_) {
+    case What::saving:
+        return tr(
+            "A network drive may be busy or gone. This closes by itself when the drawing is saved after "
+            "all. If you save in another place, or stop waiting, the file there stays as it was, and "
+            "your drawing stays on the table.");
+    case What::writing:
+        return tr("A network drive may be busy or gone. This closes by itself when the file is written after "
+                  "all. If you stop waiting, what stands there stays as it was; write it again in another "
+                  "place.");
+    case What::opening_logo:
+        return tr("A network drive may be busy or gone. This closes by itself when the logo is read after "
+                  "all. If you stop waiting, the sheet is made without it.");
+    case What::opening:
+        break;
+    }
+    return tr("A network drive may be busy or gone. This closes by itself when the file is read after all. "
+              "If you stop waiting, the drawing on the table stays as it is.");
 }
 
 SlowCall::End SlowCall::wait(const IsDone& is_done, QWidget& window) const
 {
-    if (is_done(patience_.unseen))
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    const bool soon = is_done(patience_.unseen);
+    QGuiApplication::restoreOverrideCursor();
+    if (soon)
         return End::done;
     static constexpr std::chrono::milliseconds at_once{0};
     QMessageBox box(QMessageBox::Information, tr("Siphonwright"), going(), QMessageBox::NoButton, &window);

@@ -13,18 +13,23 @@ class QWidget;
 
 namespace siphonwright {
 
-/// How long opening or saving may take: unseen, then with a box that says that it goes on, then with one that
-/// says that the place does not answer.
+/// How long reading or writing may take: unseen, then with a box that says that it goes on, then with one
+/// that says that the place does not answer.
 struct FilePatience {
     std::chrono::milliseconds unseen{1000};
     std::chrono::milliseconds unanswered{5000};
 };
 
-/// Waits for a file to be opened or saved, beside which the window stays alive.
+/// Waits for a file to be read or written, beside which the window stays alive.
 class SlowCall {
     Q_DECLARE_TR_FUNCTIONS(SlowCall)
 public:
-    enum class What { opening, saving };
+    enum class What {
+        opening,
+        opening_logo, ///< of a sheet, that can be made without it
+        saving,       ///< the drawing
+        writing,      ///< what is made of it
+    };
     enum class End {
         done,
         elsewhere, ///< of a save

@@ -3,15 +3,13 @@
 #include "app/survey/survey_window.h"
 #include "app/window/file_commands.h"
 #include "app/window/file_dialog.h"
+#include "app/window/print_dialogs.h"
 #include "app/window/settings.h"
 
 #include <QAction>
 #include <QFileDialog>
 #include <QPainter>
-#include <QPrintDialog>
 #include <QPrinter>
-
-#include <memory>
 
 namespace siphonwright {
 
@@ -69,25 +67,19 @@ void SurveyCommands::exportForm()
 
 void SurveyCommands::exportFormTo(const QString& path)
 {
-    const QStringList problems = survey::exportBlankForm(path, form());
+    const QStringList problems = survey::exportBlankForm(path, form(), files_.put());
     if (!problems.isEmpty())
         files_.tell(tr("The form could not be written."), problems);
 }
 
 void SurveyCommands::printForm()
 {
-    auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    printer->setPageLayout(survey::pageLayout(form()));
-    printer->setFullPage(true);
     QWidget* over = survey_ && survey_->isVisible() ? static_cast<QWidget*>(survey_) : &window_;
-    auto* dialog = new QPrintDialog(printer.get(), over);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, qOverload<>(&QDialog::accepted), this, [this, printer] {
-        QPainter painter(printer.get());
-        painter.scale(printer->logicalDpiX() / 25.4, printer->logicalDpiY() / 25.4);
+    printing::print(*over, survey::pageLayout(form()), *this, files_, [this](QPrinter& printer) {
+        QPainter painter(&printer);
+        painter.scale(printer.logicalDpiX() / 25.4, printer.logicalDpiY() / 25.4);
         survey::paintBlankForm(painter, form());
     });
-    dialog->open();
 }
 
 } // namespace siphonwright

@@ -1337,6 +1337,22 @@
         <source>&amp;Stop waiting</source>
         <translation>&amp;Nicht mehr warten</translation>
     </message>
+    <message>
+        <source>%1 is being written…</source>
+        <translation>%1 wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>%1 is not written yet: its place does not answer.</source>
+        <translation>%1 ist noch nicht geschrieben: Der Ort antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is written after all. If you stop waiting, what stands there stays as it was; write it again in another place.</source>
+        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn die Datei doch geschrieben ist. Wenn Sie nicht mehr warten, bleibt, was dort steht, wie es war; schreiben Sie die Datei an einem anderen Ort noch einmal.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the logo is read after all. If you stop waiting, the sheet is made without it.</source>
+        <translation>Vielleicht ist ein Netzlaufwerk beschäftigt oder nicht mehr da. Das Fenster schließt sich von selbst, wenn das Logo doch gelesen ist. Wenn Sie nicht mehr warten, entsteht das Blatt ohne Logo.</translation>
+    </message>
 </context>
 <context>
     <name>Snap</name>
@@ -7956,6 +7972,14 @@
         <source>The drawing is in another window now.</source>
         <translation>Die Zeichnung ist jetzt in einem anderen Fenster.</translation>
     </message>
+    <message>
+        <source>%1 is not written: its place does not answer. What stands there stays as it was. Write it again in another place.</source>
+        <translation>%1 ist nicht geschrieben: Der Ort antwortet nicht. Was dort steht, bleibt, wie es war. Schreiben Sie die Datei an einem anderen Ort noch einmal.</translation>
+    </message>
+    <message>
+        <source>The pages could not be written.</source>
+        <translation>Die Seiten konnten nicht geschrieben werden.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileStrip</name>
@@ -9065,10 +9089,6 @@
         <translation>Messwerte: %1</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
-    <message>
         <source>%1: the checklist could not be drawn.</source>
         <translation>%1: die Checkliste konnte nicht gezeichnet werden.</translation>
     </message>
@@ -9469,10 +9489,6 @@ zeigen</translation>
 </context>
 <context>
     <name>siphonwright::demonstration</name>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
     <message>
         <source>Notes</source>
         <translation>Notizen</translation>
@@ -12091,10 +12107,6 @@ Doppelklick für ebenen Boden.</translation>
         <translation>Für %1 gleiche Fahrzeuge</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
-    <message>
         <source>%1: the pages could not be drawn.</source>
         <translation>%1: die Seiten konnten nicht gezeichnet werden.</translation>
     </message>
@@ -12815,10 +12827,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>Load price list</source>
         <translation>Preisliste laden</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>Load a price list</source>
@@ -14359,10 +14367,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>%1: ein Blatt wird als .pdf, .svg oder .png geschrieben.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
-    <message>
         <source>%1: the sheet could not be drawn.</source>
         <translation>%1: das Blatt konnte nicht gezeichnet werden.</translation>
     </message>
@@ -15825,10 +15829,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Die Handbücher von Motor und Heizgerät gehen diesem Formular vor.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
-    <message>
         <source>Survey form</source>
         <translation>Aufmaßblatt</translation>
     </message>
@@ -16151,10 +16151,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>%1: a warm-up is written as .csv, .png or .svg.</source>
         <translation>%1: ein Aufheizen wird als .csv, .png oder .svg geschrieben.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>%1: the warm-up could not be written.</source>

@@ -1337,6 +1337,22 @@
         <source>&amp;Stop waiting</source>
         <translation>&amp;Dejar de esperar</translation>
     </message>
+    <message>
+        <source>%1 is being written…</source>
+        <translation>Se está escribiendo %1…</translation>
+    </message>
+    <message>
+        <source>%1 is not written yet: its place does not answer.</source>
+        <translation>%1 no está escrito todavía: su lugar no responde.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is written after all. If you stop waiting, what stands there stays as it was; write it again in another place.</source>
+        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el archivo se escribe al fin. Si deja de esperar, lo que hay allí queda como estaba; escríbalo de nuevo en otro lugar.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the logo is read after all. If you stop waiting, the sheet is made without it.</source>
+        <translation>Puede que una unidad de red esté ocupada o ya no esté. Esto se cierra solo si el logotipo se lee al fin. Si deja de esperar, la hoja se hace sin él.</translation>
+    </message>
 </context>
 <context>
     <name>Snap</name>
@@ -7956,6 +7972,14 @@
         <source>The drawing is in another window now.</source>
         <translation>El dibujo está ahora en otra ventana.</translation>
     </message>
+    <message>
+        <source>%1 is not written: its place does not answer. What stands there stays as it was. Write it again in another place.</source>
+        <translation>%1 no está escrito: su lugar no responde. Lo que hay allí queda como estaba. Escríbalo de nuevo en otro lugar.</translation>
+    </message>
+    <message>
+        <source>The pages could not be written.</source>
+        <translation>No se pudieron escribir las páginas.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileStrip</name>
@@ -9065,10 +9089,6 @@
         <translation>Lecturas: %1</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
-    <message>
         <source>%1: the checklist could not be drawn.</source>
         <translation>%1: no se pudo dibujar la lista de verificación.</translation>
     </message>
@@ -9469,10 +9489,6 @@ el dibujo</translation>
 </context>
 <context>
     <name>siphonwright::demonstration</name>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
     <message>
         <source>Notes</source>
         <translation>Notas</translation>
@@ -12091,10 +12107,6 @@ Doble clic para nivelar.</translation>
         <translation>Para %1 vehículos idénticos</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
-    <message>
         <source>%1: the pages could not be drawn.</source>
         <translation>%1: no se pudieron dibujar las páginas.</translation>
     </message>
@@ -12815,10 +12827,6 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>Load price list</source>
         <translation>Cargar lista de precios</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
     </message>
     <message>
         <source>Load a price list</source>
@@ -14359,10 +14367,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>%1: una hoja se escribe como .pdf, .svg o .png.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
-    <message>
         <source>%1: the sheet could not be drawn.</source>
         <translation>%1: no se pudo dibujar la hoja.</translation>
     </message>
@@ -15825,10 +15829,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Los manuales del motor y del calentador mandan sobre este formulario.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
-    </message>
-    <message>
         <source>Survey form</source>
         <translation>Formulario de toma de datos</translation>
     </message>
@@ -16151,10 +16151,6 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>%1: a warm-up is written as .csv, .png or .svg.</source>
         <translation>%1: un calentamiento se escribe como .csv, .png o .svg.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 no se puede escribir: %2.</translation>
     </message>
     <message>
         <source>%1: the warm-up could not be written.</source>

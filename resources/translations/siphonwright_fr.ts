@@ -1337,6 +1337,22 @@
         <source>&amp;Stop waiting</source>
         <translation>Ne &amp;plus attendre</translation>
     </message>
+    <message>
+        <source>%1 is being written…</source>
+        <translation>%1 est en cours d&apos;écriture…</translation>
+    </message>
+    <message>
+        <source>%1 is not written yet: its place does not answer.</source>
+        <translation>%1 n&apos;est pas encore écrit&#xa0;: son emplacement ne répond pas.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the file is written after all. If you stop waiting, what stands there stays as it was; write it again in another place.</source>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même dès que le fichier est écrit. Si vous n&apos;attendez plus, ce qui s&apos;y trouve reste tel quel&#xa0;; écrivez le fichier à nouveau à un autre emplacement.</translation>
+    </message>
+    <message>
+        <source>A network drive may be busy or gone. This closes by itself when the logo is read after all. If you stop waiting, the sheet is made without it.</source>
+        <translation>Un lecteur réseau est peut-être occupé ou absent. Cette fenêtre se ferme d&apos;elle-même dès que le logo est lu. Si vous n&apos;attendez plus, la feuille est faite sans logo.</translation>
+    </message>
 </context>
 <context>
     <name>Snap</name>
@@ -7956,6 +7972,14 @@
         <source>The drawing is in another window now.</source>
         <translation>Le dessin est maintenant dans une autre fenêtre.</translation>
     </message>
+    <message>
+        <source>%1 is not written: its place does not answer. What stands there stays as it was. Write it again in another place.</source>
+        <translation>%1 n&apos;est pas écrit&#xa0;: son emplacement ne répond pas. Ce qui s&apos;y trouve reste tel quel. Écrivez-le à nouveau à un autre emplacement.</translation>
+    </message>
+    <message>
+        <source>The pages could not be written.</source>
+        <translation>Les pages n&apos;ont pas pu être écrites.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::FileStrip</name>
@@ -9065,10 +9089,6 @@ hauteur %3, durite %4</translation>
         <translation>Mesures&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
-    <message>
         <source>%1: the checklist could not be drawn.</source>
         <translation>%1&#xa0;: la liste de contrôle n&apos;a pas pu être dessinée.</translation>
     </message>
@@ -9469,10 +9489,6 @@ le dessin</translation>
 </context>
 <context>
     <name>siphonwright::demonstration</name>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
     <message>
         <source>Notes</source>
         <translation>Notes</translation>
@@ -12091,10 +12107,6 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>Pour %1 véhicules identiques</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
-    <message>
         <source>%1: the pages could not be drawn.</source>
         <translation>%1&#xa0;: les pages n&apos;ont pas pu être dessinées.</translation>
     </message>
@@ -12815,10 +12827,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>Load price list</source>
         <translation>Charger liste de prix</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Load a price list</source>
@@ -14359,10 +14367,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>%1&#xa0;: une feuille s&apos;écrit en .pdf, .svg ou .png.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
-    <message>
         <source>%1: the sheet could not be drawn.</source>
         <translation>%1&#xa0;: la feuille n&apos;a pas pu être dessinée.</translation>
     </message>
@@ -15825,10 +15829,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Les manuels du moteur et du réchauffeur l&apos;emportent sur cette fiche.</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
-    </message>
-    <message>
         <source>Survey form</source>
         <translation>Fiche de relevé</translation>
     </message>
@@ -16151,10 +16151,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>%1: a warm-up is written as .csv, .png or .svg.</source>
         <translation>%1&#xa0;: une chauffe s&apos;écrit en .csv, .png ou .svg.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written: %2.</source>
-        <translation>%1 ne peut pas être écrit&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1: the warm-up could not be written.</source>

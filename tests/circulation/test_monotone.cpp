@@ -1,5 +1,6 @@
 #include "tests/circulation/random_loops.h"
 #include "tests/near.h"
+#include "tests/random_runs.h"
 
 #include <QTest>
 
@@ -15,7 +16,7 @@ using namespace siphonwright::test;
 
 namespace {
 
-constexpr int loops = 10000;
+const int loops = runs(10'000, 10'000);
 constexpr std::uint64_t seed = 20260401;
 
 // What counts as no change: the solver's own tolerance, and the resistance tables' error.

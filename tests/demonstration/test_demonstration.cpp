@@ -309,6 +309,7 @@ void TestDemonstration::the_sequence_is_numbered()
 {
     open("supply-hump");
     const QDir folder(folder_.filePath(QStringLiteral("pictures")));
+    QCOMPARE(makeFolder(folder.path()), QStringList());
     QCOMPARE(exportSequence(folder.path(), document_->sketch(), document_->analysis(), shown_, {}, 400),
              QStringList());
     const QStringList names = folder.entryList({QStringLiteral("*.png")}, QDir::Files, QDir::Name);
@@ -316,6 +317,7 @@ void TestDemonstration::the_sequence_is_numbered()
     for (qsizetype i = 0; i < names.size(); ++i)
         QCOMPARE(names[i], QStringLiteral("moment-%1.png").arg(i + 1, 4, 10, QLatin1Char('0')));
     QVERIFY(!QImage(folder.filePath(names.last())).isNull());
+    QVERIFY(!makeFolder(folder.filePath(names.last())).isEmpty());
 }
 
 void TestDemonstration::the_handout_has_one_page_with_six_moments()

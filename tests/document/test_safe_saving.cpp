@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <stop_token>
+#include <sys/stat.h>
 #include <utility>
 
 using namespace siphonwright;
@@ -58,6 +59,7 @@ private Q_SLOTS:
     void aWriteThatIsGivenUpLeavesTheFileAsItWas();
     void twoWritesAtOnceDoNotShareTheirUnfinishedFile();
     void aReadOnlyFileIsForbidden();
+    void whatIsNoFileIsNotReplaced();
     void aSymbolicLinkStaysOne();
     void permissionsOfTheFileStay();
     void aSecondWindowIsToldWhoHasTheFile();
@@ -265,6 +267,20 @@ void TestSafeSaving::twoWritesAtOnceDoNotShareTheirUnfinishedFile()
     QVERIFY(failure);
     QCOMPARE(failure->kind, Kind::changed);
     QCOMPARE(bytesOf(path()), QByteArray("the second"));
+}
+
+void TestSafeSaving::whatIsNoFileIsNotReplaced()
+{
+    // By its name a pipe here, a device with other rights: /dev/null would become a file.
+    const QString pipe = folder_->filePath(QStringLiteral("pipe"));
+    QCOMPARE(::mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+    const auto failure = replaceFile(pipe, "bytes", Disk::real());
+    QVERIFY(failure);
+    QCOMPARE(failure->kind, Kind::broken);
+    struct stat told {};
+    QCOMPARE(::stat(QFile::encodeName(pipe).constData(), &told), 0);
+    QVERIFY(S_ISFIFO(told.st_mode));
+    QVERIFY(!putFile(folder_->path(), "bytes").isEmpty());
 }
 
 void TestSafeSaving::aReadOnlyFileIsForbidden()

@@ -1,11 +1,11 @@
 #include "tests/document/hanging_disk.h"
 #include "tests/patience.h"
+#include "tests/window/slow_place.h"
 
 #include "app/window/file_commands.h"
 #include "app/window/file_strip.h"
 #include "app/window/main_window.h"
 
-#include <QAbstractButton>
 #include <QDir>
 #include <QFileDialog>
 #include <QLabel>
@@ -14,39 +14,19 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
-#include <QTimer>
 
-#include <functional>
 #include <memory>
 #include <sys/stat.h>
 
 using namespace siphonwright;
+using siphonwright::test::bytesOf;
 using siphonwright::test::HangingDisk;
 using siphonwright::test::patience_ms;
-
-namespace {
-
-QByteArray bytesOf(const QString& path)
-{
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("unreadable");
-}
-
-/// Who opens a pipe waits for its other end, as for a drive that does not answer.
-QString pipeIn(const QTemporaryDir& folder)
-{
-    const QString path = folder.filePath(QStringLiteral("pipe.siphon"));
-    return ::mkfifo(QFile::encodeName(path).constData(), 0600) == 0 ? path : QString();
-}
-
-void writeInto(const QString& pipe, const QByteArray& bytes)
-{
-    QFile other_end(pipe);
-    QVERIFY(other_end.open(QIODevice::WriteOnly | QIODevice::Unbuffered));
-    QCOMPARE(other_end.write(bytes), bytes.size());
-}
-
-} // namespace
+using siphonwright::test::pipeIn;
+using siphonwright::test::pressInBox;
+using siphonwright::test::slowBox;
+using siphonwright::test::whenBoxSays;
+using siphonwright::test::writeInto;
 
 /// A drive that does not answer, as one of a network that is gone.
 class TestSlowSaving : public QObject {
@@ -69,28 +49,7 @@ private:
     {
         window_->document().apply(QStringLiteral("note"), [text](Sketch& s) { s.notes = text; });
     }
-    QMessageBox* box() const { return window_->findChild<QMessageBox*>(QStringLiteral("slow-call")); }
-    QAbstractButton* button(const char* words) const
-    {
-        for (QAbstractButton* one : box()->buttons()) {
-            if (one->text().remove(QLatin1Char('&')).startsWith(QLatin1String(words)))
-                return one;
-        }
-        return nullptr;
-    }
-    /// Do something as soon as a save's box says a thing.
-    void whenBoxSays(const char* words, const std::function<void()>& act)
-    {
-        auto* look = new QTimer(window_.get());
-        connect(look, &QTimer::timeout, window_.get(), [this, look, words, act] {
-            if (!box() || !box()->isVisible() || !box()->text().contains(QLatin1String(words)))
-                return;
-            look->deleteLater();
-            look->stop();
-            act();
-        });
-        look->start(10);
-    }
+    QMessageBox* box() const { return slowBox(*window_); }
     void waitUntilTheHangingWriteHasEnded(int came_back)
     {
         disk_.letGo();
@@ -140,7 +99,7 @@ void TestSlowSaving::theWindowLivesWhileASaveHangsAndIsSavedWhenTheDiskAnswers()
 {
     bool lived = false;
     bool closed = false;
-    whenBoxSays("is being saved", [&] {
+    whenBoxSays(*window_, "is being saved", [&] {
         lived = true;
         QVERIFY(window_->document().isModified());
         disk_.letGo();
@@ -158,7 +117,7 @@ void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
     const QString elsewhere = folder_->filePath(QStringLiteral("elsewhere.siphon"));
     const int hung = disk_.cameBack();
     bool closed = false;
-    whenBoxSays("does not answer", [&] { button("Save as")->click(); });
+    whenBoxSays(*window_, "does not answer", [&] { pressInBox(*window_, "Save as"); });
     window_->files().save([&closed] { closed = true; });
     QVERIFY(!closed);
     QVERIFY(window_->document().isModified());
@@ -180,7 +139,7 @@ void TestSlowSaving::aPlaceThatDoesNotAnswerIsSaidAndAnotherCanBeTaken()
 void TestSlowSaving::whoStopsWaitingKeepsDrawingAndFile()
 {
     const int hung = disk_.cameBack();
-    whenBoxSays("does not answer", [&] { button("Stop waiting")->click(); });
+    whenBoxSays(*window_, "does not answer", [&] { pressInBox(*window_, "Stop waiting"); });
     window_->files().save();
     QVERIFY(window_->document().isModified());
     QCOMPARE(window_->document().sketch().notes, std::string("second"));
@@ -211,9 +170,9 @@ void TestSlowSaving::aFileWhosePlaceDoesNotAnswerDoesNotStopTheWindow()
 
 void TestSlowSaving::whoStopsWaitingForAFileToOpenKeepsTheDrawing()
 {
-    const QString pipe = pipeIn(*folder_);
+    const QString pipe = pipeIn(*folder_, "pipe.siphon");
     window_->document().undoStack().setClean();
-    whenBoxSays("is not open yet", [&] { button("Stop waiting")->click(); });
+    whenBoxSays(*window_, "is not open yet", [&] { pressInBox(*window_, "Stop waiting"); });
     window_->files().open(pipe);
     QCOMPARE(window_->document().path(), path());
     QCOMPARE(window_->document().sketch().notes, std::string("second"));
@@ -225,10 +184,10 @@ void TestSlowSaving::whoStopsWaitingForAFileToOpenKeepsTheDrawing()
 
 void TestSlowSaving::aFileIsOpenedWhenItsPlaceAnswersAfterAll()
 {
-    const QString pipe = pipeIn(*folder_);
+    const QString pipe = pipeIn(*folder_, "pipe.siphon");
     window_->document().undoStack().setClean();
     bool lived = false;
-    whenBoxSays("is being opened", [&] {
+    whenBoxSays(*window_, "is being opened", [&] {
         lived = true;
         writeInto(pipe, bytesOf(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples/sound-bus.siphon")));
     });

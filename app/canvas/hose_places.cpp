@@ -33,7 +33,7 @@ std::vector<QPointF> placesOn(const Centreline& line, const Viewport& viewport, 
 
 std::vector<QPointF> HosePlaces::within(const QRectF& box, const Layout& layout, const Viewport& viewport)
 {
-    constexpr std::size_t most = 20'000;
+    constexpr std::size_t most = 8000;
     constexpr double round_px = 60; // steps of a drag are smaller, and hoses farther away are passed by
     if (paper_ != viewport.transform() || view_ != viewport.view() || !area_.contains(box)) {
         hoses_.clear();

@@ -19,6 +19,7 @@ namespace siphonwright {
 void SelectTool::pressed(const Pointer& pointer)
 {
     press_ = pointer;
+    canvas_.hose_boxes = boxesOf(canvas_.sketch(), canvas_.hose_boxes); // ready when a drag begins
     pressed_on_ = hitTest(canvas_, pointer.screen);
     adds_ = bool(pointer.modifiers & (Qt::ShiftModifier | Qt::ControlModifier));
     if (pressed_on_.finding >= 0) {

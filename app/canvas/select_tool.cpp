@@ -60,6 +60,8 @@ void SelectTool::moved(const Pointer& pointer)
         beginPull(pointer);
         return;
     }
+    if (press_ && pointer.button && !far)
+        return; // what was pressed is still pointed at
     hovered_ = hitTest(canvas_, pointer.screen);
     if (hovered_.part.kind == PartKind::hose && hovered_.along_mm)
         canvas_.selection.hover(hovered_.part.id, *hovered_.along_mm);

@@ -55,6 +55,7 @@ struct Canvas {
     mutable photo::PictureCache pictures;
     mutable drawing::KeptBalloons kept_balloons;
     mutable HosePlaces hose_places;
+    BoxesOfHoses hose_boxes; ///< of the drag before, or what is pressed
 
     const Sketch& sketch() const { return document.sketch(); }
     const Projection& view() const { return viewport.view(); }

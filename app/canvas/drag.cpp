@@ -68,7 +68,8 @@ Drag beginDrag(Canvas& canvas, const PartRef& part, bool turns, Vec2 grabbed)
     if (!turns && canvas.selection.parts().size() > 1 && canvas.selection.contains(part))
         drag.parts = canvas.selection.parts();
     drag.start = canvas.sketch();
-    drag.hose_boxes = boxesOf(drag.start);
+    canvas.hose_boxes = boxesOf(drag.start, canvas.hose_boxes);
+    drag.hose_boxes = canvas.hose_boxes;
     drag.grabbed = grabbed;
     drag.anchor = placeOf(canvas, part).value_or(grabbed);
     if (turns)

@@ -11,7 +11,7 @@ struct Drag {
     std::vector<PartRef> parts; ///< all that move; empty for one alone
     bool turns = false;         ///< turn it about its own place instead of moving it
     Sketch start;
-    std::vector<HoseBoxes> hose_boxes;  ///< boxesOf(start)
+    BoxesOfHoses hose_boxes;            ///< boxesOf(start)
     Vec2 grabbed;                       ///< where the pointer took hold
     Vec2 anchor;                        ///< the part's own place then: what snaps
     std::optional<double> anchor_along; ///< in-line parts and clips: distance along the hose then

@@ -290,7 +290,7 @@ void ElevationView::paintEvent(QPaintEvent*)
     }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    if (state_->hoses.leavesOut())
+    if (state_->hoses.keepsPictures()) // so that it is at hand when a drag begins
         state_->ground.paint(painter, canvas, size(), state_->grid_shown);
     else
         paintGround(painter, canvas, size(), state_->grid_shown);

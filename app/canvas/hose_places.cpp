@@ -31,15 +31,16 @@ std::vector<QPointF> placesOn(const Centreline& line, const Viewport& viewport, 
 
 } // namespace
 
-std::vector<QPointF> HosePlaces::within(const QRectF& box, const Layout& layout, const Viewport& viewport,
-                                        const QRectF& area)
+std::vector<QPointF> HosePlaces::within(const QRectF& box, const Layout& layout, const Viewport& viewport)
 {
-    constexpr std::size_t most = 20'000;
-    if (paper_ != viewport.transform() || view_ != viewport.view() || area_ != area)
+    constexpr std::size_t most = 8000;
+    constexpr double round_px = 60; // steps of a drag are smaller, and hoses farther away are passed by
+    if (paper_ != viewport.transform() || view_ != viewport.view() || !area_.contains(box)) {
         hoses_.clear();
+        area_ = box.adjusted(-round_px, -round_px, round_px, round_px);
+    }
     paper_ = viewport.transform();
     view_ = viewport.view();
-    area_ = area;
     hoses_.resize(layout.hoses.size());
     const double most_each = double(
         std::clamp(most / std::max<std::size_t>(layout.hoses.size(), 1), std::size_t(20), std::size_t(1000)));
@@ -50,7 +51,7 @@ std::vector<QPointF> HosePlaces::within(const QRectF& box, const Layout& layout,
         const double step_mm = std::max(step_px / viewport.zoom(), line.length() / most_each);
         OfHose& hose = hoses_[i];
         if (hose.route != route || hose.step_mm != step_mm)
-            hose = {route, step_mm, placesOn(line, viewport, step_mm, area)};
+            hose = {route, step_mm, placesOn(line, viewport, step_mm, area_)};
         std::copy_if(hose.places.begin(), hose.places.end(), std::back_inserter(out),
                      [&](QPointF at) { return box.contains(at); });
     }

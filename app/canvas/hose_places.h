@@ -13,13 +13,12 @@
 
 namespace siphonwright {
 
-/// Places on the hoses a few pixels apart, fewer where hoses are very long or many. Those of a hose that is
-/// unchanged are kept while the paper lies still.
+/// Places on the hoses a few pixels apart, fewer where hoses are very long or many. Those round the box that
+/// was asked for are kept for the next box near it, while the paper lies still and a hose is unchanged.
 class HosePlaces {
 public:
-    /// Those of all hoses that lie in a box, px. `box` lies within `area`, which is the same for many boxes.
-    std::vector<QPointF> within(const QRectF& box, const Layout& layout, const Viewport& viewport,
-                                const QRectF& area);
+    /// Those of all hoses that lie in a box, px.
+    std::vector<QPointF> within(const QRectF& box, const Layout& layout, const Viewport& viewport);
 
     static constexpr double step_px = 6;
 

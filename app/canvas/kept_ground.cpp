@@ -37,7 +37,8 @@ void KeptGround::paint(QPainter& painter, const Canvas& canvas, QSize size, bool
         return;
     }
     if (!(now == key_)) {
-        image_ = QImage(size * now.pixel_ratio, QImage::Format_RGB32);
+        if (image_.size() != size * now.pixel_ratio) // fresh memory takes longer than all that is painted
+            image_ = QImage(size * now.pixel_ratio, QImage::Format_RGB32);
         image_.setDevicePixelRatio(now.pixel_ratio);
         QPainter onto(&image_);
         paintGround(onto, canvas, size, with_grid);

@@ -41,7 +41,7 @@ QPointF clearestCorner(const Canvas& canvas, QPointF beside, QSizeF size)
     const double over = beside.y() - away - size.height();
     const QRectF corners(QPointF(left, over), QPointF(right + size.width(), under + size.height()));
     const std::vector<QPointF> on_hoses =
-        canvas.hose_places.within(corners & area, canvas.layout(), canvas.viewport, area);
+        canvas.hose_places.within(corners & area, canvas.layout(), canvas.viewport);
     QPointF best;
     double least_px = HUGE_VAL;
     for (const QPointF corner :

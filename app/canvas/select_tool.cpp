@@ -19,6 +19,7 @@ namespace siphonwright {
 void SelectTool::pressed(const Pointer& pointer)
 {
     press_ = pointer;
+    canvas_.hose_boxes = boxesOf(canvas_.sketch(), canvas_.hose_boxes); // ready when a drag begins
     pressed_on_ = hitTest(canvas_, pointer.screen);
     adds_ = bool(pointer.modifiers & (Qt::ShiftModifier | Qt::ControlModifier));
     if (pressed_on_.finding >= 0) {
@@ -59,6 +60,8 @@ void SelectTool::moved(const Pointer& pointer)
         beginPull(pointer);
         return;
     }
+    if (press_ && pointer.button && !far)
+        return; // what was pressed is still pointed at
     hovered_ = hitTest(canvas_, pointer.screen);
     if (hovered_.part.kind == PartKind::hose && hovered_.along_mm)
         canvas_.selection.hover(hovered_.part.id, *hovered_.along_mm);

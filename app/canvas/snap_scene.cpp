@@ -69,7 +69,7 @@ void addPoints(SnapScene& scene, const Sketch& sketch, const PartRef& part, cons
     for (std::size_t i = 0; i < sketch.hoses.size(); ++i) {
         const Hose& hose = *sketch.hoses[i];
         if (owner.kind != PartKind::hose || hose.id != part.id)
-            addHosePoints(scene, hose, near_by, near_by ? &near_by->hoses[i] : nullptr);
+            addHosePoints(scene, hose, near_by, near_by ? near_by->hoses[i].get() : nullptr);
     }
     if (sketch.engine && owner.kind != PartKind::engine)
         addCorners(scene, sketch.engine->outline, tr("corner of the engine"));
@@ -189,7 +189,7 @@ void addHoseScene(SnapScene& scene, const Sketch& sketch, const Layout& layout, 
 
 } // namespace
 
-std::vector<HoseBoxes> boxesOf(const Sketch& sketch)
+HoseBoxes::HoseBoxes(const Shared<Hose>& of) : hose(of)
 {
     const auto take = [](QRectF& box, bool first, QPointF at) {
         if (first)
@@ -197,18 +197,24 @@ std::vector<HoseBoxes> boxesOf(const Sketch& sketch)
         box.setCoords(std::min(box.left(), at.x()), std::min(box.top(), at.y()),
                       std::max(box.right(), at.x()), std::max(box.bottom(), at.y()));
     };
-    std::vector<HoseBoxes> out;
+    for (std::size_t i = 0; i < hose->points.size(); ++i) {
+        const QPointF at(hose->points[i].at.x, hose->points[i].at.z);
+        const bool first = i % points_each == 0;
+        if (first)
+            stretches.emplace_back();
+        take(whole, i == 0, at);
+        take(stretches.back(), first, at);
+    }
+}
+
+BoxesOfHoses boxesOf(const Sketch& sketch, const BoxesOfHoses& before)
+{
+    BoxesOfHoses out;
     out.reserve(sketch.hoses.size());
-    for (const Shared<Hose>& hose : sketch.hoses) {
-        HoseBoxes& boxes = out.emplace_back();
-        for (std::size_t i = 0; i < hose->points.size(); ++i) {
-            const QPointF at(hose->points[i].at.x, hose->points[i].at.z);
-            const bool first = i % HoseBoxes::points_each == 0;
-            if (first)
-                boxes.stretches.emplace_back();
-            take(boxes.whole, i == 0, at);
-            take(boxes.stretches.back(), first, at);
-        }
+    for (std::size_t i = 0; i < sketch.hoses.size(); ++i) {
+        const Shared<Hose>& hose = sketch.hoses[i];
+        const bool holds = i < before.size() && before[i]->hose.same(hose);
+        out.push_back(holds ? before[i] : std::make_shared<const HoseBoxes>(hose));
     }
     return out;
 }

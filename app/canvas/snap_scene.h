@@ -10,6 +10,7 @@
 #include <QRectF>
 
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -25,16 +26,20 @@ struct SnapSettings {
 /// What a hose's points take of the elevation (x, z): all of them, and so many each.
 struct HoseBoxes {
     static constexpr std::size_t points_each = 32;
+    explicit HoseBoxes(const Shared<Hose>& of);
+
+    Shared<Hose> hose;
     QRectF whole;
     std::vector<QRectF> stretches;
 };
-/// In the sketch's order.
-std::vector<HoseBoxes> boxesOf(const Sketch& sketch);
+using BoxesOfHoses = std::vector<std::shared_ptr<const HoseBoxes>>;
+/// In the sketch's order. Those of before are kept where a hose is the same and at the same place.
+BoxesOfHoses boxesOf(const Sketch& sketch, const BoxesOfHoses& before = {});
 /// Where hoses' points are looked for: of a large drawing's hundreds of thousands few are in reach.
 struct SnapNear {
     Vec2 at;
     double reach_mm = 0;
-    const std::vector<HoseBoxes>& hoses; ///< boxesOf() the sketch
+    const BoxesOfHoses& hoses; ///< boxesOf() the sketch
 };
 /// For a part that is moved: the sketch as it was when the drag began. `near_by` leaves out points of hoses
 /// that are not in reach.

@@ -12,9 +12,11 @@ namespace siphonwright::drawing {
 void paintUndersized(Ink& ink)
 {
     for (const Finding& finding : ink.analysis.findings) {
+        if (!finding.from_mm || !finding.to_mm) // most of thousands
+            continue;
         const bool undersized = finding.rule == "bore-under-manual" || finding.rule == "bore-restriction";
         const ResolvedHose* hose = undersized ? ink.analysis.layout.hose(finding.hose) : nullptr;
-        if (!hose || (*hose)->path.line.empty() || !finding.from_mm || !finding.to_mm)
+        if (!hose || (*hose)->path.line.empty())
             continue;
         const Centreline& line = (*hose)->path.line;
         const double half = (*hose)->outsideDiameter() / 2 + ink.paper(0.6);

@@ -37,6 +37,8 @@ public:
 
     /// Put down the picture, made anew if it does not hold any more, and leave those hoses to it.
     void paint(Ink& ink);
+    /// Whether the drawing is one of which pictures are kept.
+    bool keepsPictures() const { return picture_ != nullptr; }
     /// Whether hoses that changed are drawn on top of the picture, or will be with the one that is ordered.
     bool leavesOut() const;
     /// Nothing changes any more: take all hoses up into the next picture, so that it is the one that drawing

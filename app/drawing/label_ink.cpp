@@ -94,7 +94,7 @@ public:
         if (!ink_.visible.contains(outer))
             return std::nullopt;
         const auto hides = [&](const LineField::Area& one) {
-            return one.area.intersects(outer) && overlap(boxOf(one.area), box);
+            return meet(one.area, outer) && overlap(boxOf(one.area), box);
         };
         if (ink_.near(&Ink::Room::taken, outer, hides))
             return std::nullopt;
@@ -120,7 +120,7 @@ public:
         const QRectF outer = around(box);
         return ink_.onHatching(outer) ||
                ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
-                   return line.area.intersects(outer) && overlap(boxOf(line.area), box);
+                   return meet(line.area, outer) && overlap(boxOf(line.area), box);
                });
     }
 
@@ -177,10 +177,11 @@ private:
                       [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
             return false;
         int over = 0;
-        ink_.near(&Ink::Room::lines, along, [&](const LineField::Area& line) {
-            over += line.broad && crosses(leader, boxOf(line.area)) ? 1 : 0;
-            return false;
-        });
+        if (any_broad_)
+            ink_.near(&Ink::Room::lines, along, [&](const LineField::Area& line) {
+                over += line.broad && crosses(leader, boxOf(line.area)) ? 1 : 0;
+                return false;
+            });
         for (; over > 0; --over) // one by one, so that the sum is the same however they are looked up
             place.cost += leader_over_hose;
         const double length_mm = (far - led.beside) * ink_.style.scale;

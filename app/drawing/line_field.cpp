@@ -15,7 +15,7 @@ void LineField::add(const QRectF& area, bool broad)
 
 bool LineField::hits(const QRectF& area) const
 {
-    return near(area, [&](const Area& one) { return one.area.intersects(area); });
+    return near(area, [&](const Area& one) { return meet(one.area, area); });
 }
 
 double LineField::covered(const QRectF& area) const

@@ -10,6 +10,14 @@
 
 namespace siphonwright::drawing {
 
+/// Whether two areas share more than an edge: QRectF::intersects() of those that are not turned inside out,
+/// compiled where it is asked. Labels ask it ten thousands of times a frame.
+inline bool meet(const QRectF& a, const QRectF& b)
+{
+    return std::max(a.left(), b.left()) < std::min(a.right(), b.right()) &&
+           std::max(a.top(), b.top()) < std::min(a.bottom(), b.bottom());
+}
+
 /// Small areas that lines and texts take on the drawing, found again by where they are: a label asks for what
 /// lies under it without walking all of them. A few are looked through one by one, in their order.
 class LineField {

@@ -18,15 +18,16 @@ void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
     for (const QPolygonF& air : shapes) {
         ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
         ink.painter.setBrush(ink.palette.air);
-        ink.painter.drawPolygon(air);
+        ink.painter.drawPolygon(ink.shown(air));
     }
 }
 
 void paintHeld(Ink& ink, const ResolvedHose& hose)
 {
     for (const Dip& dip : hose.profile.dips) {
-        for (const QPolygonF& held : boreCut(*hose, ink.analysis.layout.plumb, dip.from_mm, dip.to_mm,
-                                             dip.rim_mm, Side::under, ink.style.view)) {
+        for (const QPolygonF& cut : boreCut(*hose, ink.analysis.layout.plumb, dip.from_mm, dip.to_mm,
+                                            dip.rim_mm, Side::under, ink.style.view)) {
+            const QPolygonF held = ink.shown(cut);
             ink.painter.setPen(ink.pen(ink.palette.held, medium_mm));
             ink.painter.setBrush(Qt::NoBrush);
             ink.painter.drawPolygon(held);

@@ -10,6 +10,12 @@ double cross(QPointF a, QPointF b)
     return a.x() * b.y() - a.y() * b.x();
 }
 
+/// std::hypot() is several times as slow, and page and screen are far from where it would matter.
+double lengthOf(QPointF way)
+{
+    return std::sqrt(QPointF::dotProduct(way, way));
+}
+
 /// The directions in which a line from a point may go on and still pass all points left out so far.
 class Sector {
 public:
@@ -17,13 +23,13 @@ public:
 
     bool holds(QPointF way) const
     {
-        const double far = std::hypot(way.x(), way.y());
+        const double far = lengthOf(way);
         return far >= farthest_ - off_ && (!narrowed_ || (cross(right_, way) >= 0 && cross(way, left_) >= 0 &&
                                                           QPointF::dotProduct(way, right_ + left_) > 0));
     }
     void narrow(QPointF way)
     {
-        const double far = std::hypot(way.x(), way.y());
+        const double far = lengthOf(way);
         farthest_ = std::max(farthest_, far);
         if (far <= off_)
             return;

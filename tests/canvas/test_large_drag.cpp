@@ -372,15 +372,21 @@ void TestLargeDrag::balloonsThatAreKeptStandWhereTheyWouldBePlaced()
 void TestLargeDrag::pointsOutOfReachMakeNoDifferenceToSnapping()
 {
     constexpr double reach_mm = 30;
-    const Sketch sketch = wavy(8, 60);
+    Sketch sketch = wavy(8, 60);
     const Layout layout = resolve(sketch, plumbOf(sketch));
     const PartRef part{PartKind::hose_point, "hose-3", 30};
-    const std::vector<HoseBoxes> boxes = boxesOf(sketch);
+    BoxesOfHoses boxes = boxesOf(sketch);
     std::mt19937 random(17);
     std::uniform_real_distribution<double> along(-200, 2600);
     std::uniform_real_distribution<double> high(-300, 1900);
     int to_points = 0;
     for (int i = 0; i < 2000; ++i) {
+        if (i == 1000) { // a drag later
+            sketch.hoses[5].edit([](Hose& hose) { hose.points[30].at.z += 700; });
+            const BoxesOfHoses before = boxes;
+            boxes = boxesOf(sketch, before);
+            QVERIFY(boxes[4] == before[4] && boxes[5] != before[5]);
+        }
         const Vec2 raw{along(random), high(random)};
         const SnapNear near_by{raw, reach_mm, boxes};
         const Snapped whole = snap(raw, sceneFor(sketch, layout, part, 0.02), {}, 5, reach_mm);

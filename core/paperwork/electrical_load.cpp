@@ -203,7 +203,10 @@ ElectricalLoad electricalLoadOf(const Sketch& sketch)
     ElectricalLoad out;
     out.volts_V = sketch.supply.volts_V;
     if (!out.volts_V && sketch.heaters.size() == 1)
-        out.missing.push_back({"The supply's voltage is not entered: the heater counts on its own.", {}, {}});
+        out.missing.push_back({"The voltage of the supply is not entered: the load is that of the heater at "
+                               "the voltage entered for it.",
+                               {},
+                               {}});
     for (const Heater& heater : sketch.heaters)
         out.heaters.push_back(loadOf(heater, sketch.supply));
     addUp(out, sketch.supply);

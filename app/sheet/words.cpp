@@ -256,6 +256,7 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
         for (const HoseCut& cut : parts.cuts)
             if (isOf(cut, part))
                 add(QStringLiteral("[%1] %2").arg(part.number).arg(hoseRow(sketch, cut, units)));
+        section.at_least = std::max(section.at_least, section.items.size()); // nobody cuts without them
     }
     return section;
 }

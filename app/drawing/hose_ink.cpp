@@ -330,12 +330,22 @@ void paintInlinePart(Ink& ink, const ResolvedHose& hose, const InlinePart& part)
     }
 }
 
+/// "Supply 19 mm"; of several of a role each by its own name.
+QString sizeText(const Ink& ink, const ResolvedHose& hose)
+{
+    const QString bore = inWords(hose->bore_mm, Unit::mm, ink.style.units);
+    const auto& hoses = ink.analysis.layout.hoses;
+    const auto of_role = std::count_if(
+        hoses.begin(), hoses.end(), [&](const ResolvedHose& other) { return other.role() == hose.role(); });
+    if (of_role > 1)
+        return QStringLiteral("%1 %2").arg(inWords(nameOfHose(*hose->hose)), bore);
+    return hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
+}
+
 /// Along the longest straights first, on either side.
 void labelSize(Ink& ink, const ResolvedHose& hose)
 {
-    const QString bore = inWords(hose->bore_mm, Unit::mm, ink.style.units);
-    const QString text =
-        hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
+    const QString text = sizeText(ink, hose);
     struct Straight {
         double seen = 0;
         std::size_t piece = 0;

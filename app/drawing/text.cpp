@@ -6,6 +6,8 @@
 #include <QPainterPath>
 #include <QPen>
 
+#include <algorithm>
+
 namespace siphonwright::drawing {
 
 namespace {
@@ -116,28 +118,70 @@ void paintText(QPainter& painter, const Style& style, QPointF at, const QString&
 
 namespace {
 
-/// What looks like a unit behind a number: "W", "°C;", "gal/min". A short word that is none does no harm
-/// there.
+/// A word without the signs that close it.
+QString bare(QString word)
+{
+    while (!word.isEmpty() && QStringLiteral(".,;:)").contains(word.back()))
+        word.chop(1);
+    return word;
+}
+
+bool isFraction(const QString& word)
+{
+    const qsizetype stroke = word.indexOf(QLatin1Char('/'));
+    return stroke > 0 && word[stroke - 1].isDigit() && stroke + 1 < word.size() && word[stroke + 1].isDigit();
+}
+
+/// What looks like a unit behind a number: "W", "°C;", "gal/min", and the "pipe" of a thread. A short word
+/// that is none does no harm there.
 bool isUnitOf(const QString& number, const QString& word)
 {
     constexpr qsizetype longest = 3;
-    qsizetype length = word.size();
-    while (length > 0 && QStringLiteral(".,;:)").contains(word[length - 1]))
-        --length;
+    constexpr qsizetype longest_of_thread = 4;
+    const qsizetype length = bare(word).size();
     return number.back().isDigit() && length > 0 && !word[0].isDigit() &&
-           (length <= longest || word.contains(QLatin1Char('/')));
+           (length <= longest || word.contains(QLatin1Char('/')) ||
+            (length <= longest_of_thread && isFraction(number.section(QLatin1Char(' '), -1))));
 }
 
-/// What stays on one line: words, and figures with their units.
+/// What goes on a number: the fraction behind the whole, the inches behind the feet, the factor behind its
+/// sign, the item behind its name.
+bool goesOn(const QString& before, const QString& word)
+{
+    const QString last = before.section(QLatin1Char(' '), -1);
+    if (word.startsWith(QLatin1Char('[')))
+        return true;
+    if (!word[0].isDigit())
+        return false;
+    return (last.back().isDigit() && isFraction(word)) ||
+           (last == QLatin1String("ft") && before.size() > last.size()) || last == QStringLiteral("×");
+}
+
+} // namespace
+
 QStringList unbroken(const QString& text)
 {
     QStringList pieces;
     for (const QString& word : text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-        if (!pieces.isEmpty() && isUnitOf(pieces.back(), word))
+        if (!pieces.isEmpty() && (isUnitOf(pieces.back(), word) || goesOn(pieces.back(), word)))
             pieces.back() += QLatin1Char(' ') + word;
         else
             pieces << word;
     }
+    return pieces;
+}
+
+namespace {
+
+/// What is wider than a line by itself may be parted at its spaces after all.
+QStringList fittingPieces(const QString& text, double width_mm, double lettering_mm, Weight weight)
+{
+    QStringList pieces;
+    for (const QString& piece : unbroken(text))
+        if (textWidth(piece, lettering_mm, weight) <= width_mm)
+            pieces << piece;
+        else
+            pieces << piece.split(QLatin1Char(' '));
     return pieces;
 }
 
@@ -147,7 +191,7 @@ QStringList wrapped(const QString& text, double width_mm, double lettering_mm, W
 {
     QStringList lines;
     QString line;
-    for (QString word : unbroken(text)) {
+    for (QString word : fittingPieces(text, width_mm, lettering_mm, weight)) {
         const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
         if (textWidth(longer, lettering_mm, weight) <= width_mm) {
             line = longer;
@@ -165,6 +209,24 @@ QStringList wrapped(const QString& text, double width_mm, double lettering_mm, W
     if (!line.isEmpty())
         lines << line;
     return lines;
+}
+
+QStringList wrappedEvenly(const QString& text, double width_mm, double lettering_mm, Weight weight)
+{
+    QStringList even = wrapped(text, width_mm, lettering_mm, weight);
+    if (even.size() < 2)
+        return even;
+    double longest_mm = 0; // no narrower: a piece by itself would be parted
+    for (const QString& piece : unbroken(text))
+        longest_mm = std::max(longest_mm, textWidth(piece, lettering_mm, weight));
+    for (double narrower = width_mm - lettering_mm / 2; narrower >= longest_mm;
+         narrower -= lettering_mm / 2) {
+        QStringList lines = wrapped(text, narrower, lettering_mm, weight);
+        if (lines.size() > even.size())
+            break;
+        even = std::move(lines);
+    }
+    return even;
 }
 
 } // namespace siphonwright::drawing

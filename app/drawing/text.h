@@ -25,9 +25,15 @@ void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Ancho
 void paintHalo(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
                const QColor& ground, double angle_deg);
 
+/// What stays on one line: words, and figures with their fractions and units.
+QStringList unbroken(const QString& text);
+
 /// Break at spaces (and within words longer than a line) so that no line is wider than `width_mm`. A number
-/// stays with its unit.
+/// stays with its fraction and its unit where a line has room for them.
 QStringList wrapped(const QString& text, double width_mm, double lettering_mm,
                     Weight weight = Weight::regular);
+
+/// In no more lines than wrapped() makes, but of like lengths, so that no word is left alone on the last.
+QStringList wrappedEvenly(const QString& text, double width_mm, double lettering_mm, Weight weight);
 
 } // namespace siphonwright::drawing

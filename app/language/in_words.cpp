@@ -96,6 +96,11 @@ QString withDecimalSign(QString figures)
     return figures;
 }
 
+QString inchesInWords(double length_mm)
+{
+    return withDecimalSign(QString::fromStdString(inchesAlone(length_mm)));
+}
+
 QString numberInWords(double value, int decimals)
 {
     return withDecimalSign(QString::number(value, 'f', decimals));

@@ -20,6 +20,9 @@ QString inWords(const Message& message, UnitSystem units);
 /// "12.5", "2 ft 3.5 in" as the locale writes figures.
 QString withDecimalSign(QString figures);
 
+/// A length on a tape that is in inches only: "27 1/2", however many feet these are, without a unit.
+QString inchesInWords(double length_mm);
+
 /// A number with so many decimals; thousands are not set apart.
 QString numberInWords(double value, int decimals);
 

@@ -81,7 +81,7 @@ void layTag(Flow& flow, const Job& job)
     const QString unit =
         words(job.sketch.sheet.vehicle.empty() ? job.sketch.sheet.title : job.sketch.sheet.vehicle);
     const QStringList big =
-        drawing::wrapped(tr("Valves open before turning on"), wide - 26, title_mm, Weight::strong);
+        drawing::wrappedEvenly(tr("Valves open before turning on"), wide - 26, title_mm, Weight::strong);
     const QStringList small =
         drawing::wrapped(tr("Coolant in the heater before turning on. Heater off before a valve is closed."),
                          wide - 26, body_mm);

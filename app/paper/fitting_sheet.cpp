@@ -89,12 +89,13 @@ void laySupply(Flow& flow, const Job& job, const Layout& layout)
 void layFitting(Flow& flow, const Job& job)
 {
     const Layout layout = resolve(job.sketch, plumbOf(job.sketch));
-    const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
+    const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("inches");
     flow.paragraph(tr("Distances along a hose are from its cut end at A, in %1; R is the radius of a bend's "
-                      "middle; over a straight its slope from A to B, rise over run. Under each hose its "
-                      "run: height of the top (line) and bottom (dashes) of its "
-                      "bore over the datum. Numbers in brackets are items of the parts list. Measure on the "
-                      "vehicle before you cut.")
+                      "middle; over a straight its slope from A to B, rise over run. Pieces reach to the "
+                      "stops of the parts between them, by the lengths entered for these. Under each hose "
+                      "its run: height of the top (line) and bottom (dashes) of its bore over the datum. "
+                      "Numbers in brackets are items of the parts list. Measure on the vehicle, parts in "
+                      "hand, before you cut.")
                        .arg(unit),
                    small_mm);
     for (const ResolvedHose& hose : layout.hoses)

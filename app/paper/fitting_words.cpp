@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
+#include "app/sheet/words.h"
 
 #include "core/layout/wording.h"
 #include "core/paperwork/electrical_load.h"
@@ -19,6 +20,12 @@ QString lengthIn(const Job& job, double mm)
     return inWords(mm, Unit::mm, job.units);
 }
 
+/// As a tape shows it: whole millimetres, or sixteenths of an inch.
+QString onTape(const Job& job, double mm)
+{
+    return lengthIn(job, job.units == UnitSystem::metric ? std::round(mm) : mm);
+}
+
 /// "[3]" of the row that a part is in; empty if none.
 QString itemOf(const Job& job, const PartRef& part, std::initializer_list<ItemKind> kinds)
 {
@@ -27,6 +34,19 @@ QString itemOf(const Job& job, const PartRef& part, std::initializer_list<ItemKi
             if (used.part == part && std::find(kinds.begin(), kinds.end(), row.kind) != kinds.end())
                 return QStringLiteral(" [%1]").arg(row.number);
     return {};
+}
+
+/// "Cut 705 mm: 70 mm, valve, 635 mm from A to B."
+QString cutWords(const Job& job, const HoseCut& cut)
+{
+    const QString pieces = sheet::piecesWords(cut, job.units);
+    QString said = pieces.isEmpty()
+                       ? tr("Cut %1.").arg(onTape(job, cut.length_mm))
+                       : tr("Cut %1, in pieces from A to B: %2.").arg(onTape(job, cut.length_mm), pieces);
+    if (job.quote.cut_allowance_mm > 0)
+        said += QLatin1Char(' ') + tr("%1 of it are allowance, left at B and trimmed there.")
+                                       .arg(onTape(job, job.quote.cut_allowance_mm));
+    return said;
 }
 
 QString endName(const Sketch& sketch, const HoseEnd& end)
@@ -68,7 +88,7 @@ QStringList rowOfEnd(const Job& job, const HoseEnd& end, const QString& sealant)
         heater && !port ? nameOfHeater(*heater) + (inlet ? ", inlet" : ", outlet") : std::string();
     return {endName(job.sketch, end), thread.empty() ? tr("not entered") : words(thread),
             screwedIn(job, part, nozzle),
-            tr("%1, %2 on").arg(lengthIn(job, end.bore_mm), lengthIn(job, end.engagement_mm)), sealant};
+            tr("passage %1, %2 on").arg(lengthIn(job, end.bore_mm), onTape(job, end.engagement_mm)), sealant};
 }
 
 /// "120 mm towards the front".
@@ -78,19 +98,19 @@ QString alongFrom(const Job& job, double to_right_mm)
     if (std::abs(to_right_mm) < 0.5)
         return tr("in line along the engine");
     const bool to_front = (to_right_mm < 0) == front_left;
-    return to_front ? tr("%1 towards the front").arg(lengthIn(job, std::abs(to_right_mm)))
-                    : tr("%1 towards the rear").arg(lengthIn(job, std::abs(to_right_mm)));
+    return to_front ? tr("%1 towards the front").arg(onTape(job, std::abs(to_right_mm)))
+                    : tr("%1 towards the rear").arg(onTape(job, std::abs(to_right_mm)));
 }
 
 QString acrossFrom(const Job& job, double away_mm)
 {
     if (std::abs(away_mm) < 0.5)
-        return tr("in line across it");
+        return tr("in line with it across the engine");
     // Who looks at the drawing looks at the engine's left side where its front is at the left.
     const bool front_left = job.sketch.engine && job.sketch.engine->front == EngineEnd::left;
     return (away_mm < 0) == front_left
-               ? tr("%1 towards the engine's left side").arg(lengthIn(job, std::abs(away_mm)))
-               : tr("%1 towards the engine's right side").arg(lengthIn(job, std::abs(away_mm)));
+               ? tr("%1 towards the engine's left side").arg(onTape(job, std::abs(away_mm)))
+               : tr("%1 towards the engine's right side").arg(onTape(job, std::abs(away_mm)));
 }
 
 /// "1500 W, 120 V, 1 phase; on at 38 degC, off at 49 degC. Serial number H-0471."
@@ -116,17 +136,17 @@ HoseWords wordsOf(const Job& job, const ResolvedHose& hose, const HoseStrip& str
     out.title = tr("%1%2: bore %3, wall %4")
                     .arg(inWords(nameOfHose(own)), itemOf(job, refOf(own), {ItemKind::hose}), bore,
                          lengthIn(job, own.wall_mm));
+    QStringList cuts;
     for (const HoseCut& cut : job.work.parts.cuts)
         if (cut.hose == own.id)
-            out.cut = tr("Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.")
-                          .arg(lengthIn(job, cut.length_mm),
-                               lengthIn(job, cut.length_mm - job.quote.cut_allowance_mm),
-                               lengthIn(job, job.quote.cut_allowance_mm));
+            cuts << cutWords(job, cut);
+    out.cut = cuts.join(QLatin1Char(' '));
     out.ends = tr("A: %1, %2 pushed on. B: %3, %4 pushed on.")
-                   .arg(endName(job.sketch, own.from), lengthIn(job, strip.on_at_a_mm),
-                        endName(job.sketch, own.to), lengthIn(job, strip.on_at_b_mm));
-    out.rise = hose.rise_mm >= 0 ? tr("B is %1 higher than A.").arg(lengthIn(job, hose.rise_mm))
-                                 : tr("B is %1 lower than A.").arg(lengthIn(job, -hose.rise_mm));
+                   .arg(endName(job.sketch, own.from), onTape(job, strip.on_at_a_mm),
+                        endName(job.sketch, own.to), onTape(job, strip.on_at_b_mm));
+    out.rise = hose.rise_mm >= 0
+                   ? tr("Port or nozzle at B is %1 higher than at A.").arg(onTape(job, hose.rise_mm))
+                   : tr("Port or nozzle at B is %1 lower than at A.").arg(onTape(job, -hose.rise_mm));
     return out;
 }
 
@@ -152,10 +172,10 @@ HeaterWords wordsOf(const Job& job, const Layout& layout, std::size_t index)
     out.title = inWords(nameOfHeater(heater)) + itemOf(job, refOf(heater), {ItemKind::heater});
     out.lines << ratingOf(job, heater);
     QString high = tr("Top %1 and bottom %2 over the datum")
-                       .arg(lengthIn(job, heights.body_top_mm), lengthIn(job, heights.body_bottom_mm));
+                       .arg(onTape(job, heights.body_top_mm), onTape(job, heights.body_bottom_mm));
     if (layout.jacket)
         high += tr("; top %1 under the jacket's lowest point")
-                    .arg(lengthIn(job, layout.jacket->lowest_mm - heights.body_top_mm));
+                    .arg(onTape(job, layout.jacket->lowest_mm - heights.body_top_mm));
     out.lines << high + QLatin1Char('.');
     for (const auto& hose : job.sketch.hoses) {
         const Port* port = hose->from.heater == heater.id ? job.sketch.port(hose->to.port) : nullptr;

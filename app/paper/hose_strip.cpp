@@ -5,11 +5,13 @@
 #include "app/drawing/text.h"
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
+#include "app/sheet/words.h"
 
 #include <QPainter>
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace siphonwright::paper {
 
@@ -23,29 +25,22 @@ constexpr double led_mm = 4.5;
 
 constexpr double degrees = 180 / 3.14159265358979323846;
 
-QString nameOf(const InlinePart& part)
+/// "valve 78, cut 70 to 85"; where nothing of a body is between its stops the hose is cut at its middle.
+QString markOf(const InlinePart& part, const Hose& hose, const std::function<QString(double)>& length)
 {
-    switch (part.kind) {
-    case InlineKind::isolation_valve:
-        return tr("valve");
-    case InlineKind::bleed:
-        return tr("bleed");
-    case InlineKind::drain:
-        return tr("drain");
-    case InlineKind::lift_check_valve:
-    case InlineKind::swing_check_valve:
-        return tr("check valve");
-    case InlineKind::reducer:
-        return tr("reducer");
-    }
-    return {};
+    const HosePart stops = stopsOf(part, hose);
+    const QString place =
+        QStringLiteral("%1 %2").arg(sheet::partWord(stops.kind), length(fromCutEnd(hose, part.along_mm)));
+    const QString from = length(stops.from_mm);
+    const QString to = length(stops.to_mm);
+    return from == to ? place : tr("%1, cut %2 to %3").arg(place, from, to);
 }
 
 void addMarks(HoseStrip& strip, const Route& route, UnitSystem units)
 {
-    // Nobody marks a hose closer than to the millimetre; that it is millimetres is said once, over the strip.
+    // Nobody marks a hose closer than to the millimetre; the unit is said once, over the strip.
     const auto length = [units](double mm) {
-        return units == UnitSystem::metric ? numberInWords(mm, 0) : inWords(mm, Unit::mm, units);
+        return units == UnitSystem::metric ? numberInWords(mm, 0) : inchesInWords(mm);
     };
     const Hose& hose = *route.hose;
     for (const double along : hose.clips_mm) {
@@ -54,8 +49,7 @@ void addMarks(HoseStrip& strip, const Route& route, UnitSystem units)
     }
     for (const InlinePart& part : hose.parts) {
         const double at = part.along_mm + strip.on_at_a_mm;
-        strip.marks.push_back(
-            {StripMark::What::part, at, at, QStringLiteral("%1 %2").arg(nameOf(part), length(at))});
+        strip.marks.push_back({StripMark::What::part, at, at, markOf(part, hose, length)});
     }
     for (std::size_t i = 0; i < route.bends.size(); ++i) {
         const Bend& bend = route.bends[i];
@@ -123,8 +117,8 @@ HoseStrip stripOf(const ResolvedHose& hose, const Plumb& plumb, UnitSystem units
 {
     HoseStrip strip;
     const Hose& own = *hose->hose;
-    strip.on_at_a_mm = own.from.connected() ? own.from.engagement_mm : 0;
-    strip.on_at_b_mm = own.to.connected() ? own.to.engagement_mm : 0;
+    strip.on_at_a_mm = fromCutEnd(own, 0);
+    strip.on_at_b_mm = own.to.engagement_mm;
     strip.length_mm = hose->length_mm + strip.on_at_a_mm + strip.on_at_b_mm;
     if (hose->path.line.empty() || !(strip.length_mm > 0))
         return strip;
@@ -262,7 +256,8 @@ void paintRunProfile(QPainter& painter, const HoseStrip& strip, const StripInk& 
         const Anchor anchor = at.x() < ink.left + aside               ? Anchor::left
                               : at.x() > ink.left + ink.width - aside ? Anchor::right
                                                                       : Anchor::centre;
-        drawing::paintWeightedText(painter, {at.x(), at.y() + dy}, inWords(height, Unit::mm, ink.units),
+        const double on_tape_mm = ink.units == UnitSystem::metric ? std::round(height) : height;
+        drawing::paintWeightedText(painter, {at.x(), at.y() + dy}, inWords(on_tape_mm, Unit::mm, ink.units),
                                    anchor, palette.ink, ink.lettering, Weight::regular);
     };
     name(std::size_t(highest - strip.crown_mm.begin()), *highest, -1.2);

@@ -38,7 +38,7 @@ struct BlankTable {
         std::vector<double> out;
         for (qsizetype i = 0; i < heads.size(); ++i) {
             double text = drawing::textWidth(heads[i], small_mm, Weight::strong);
-            for (const QString& word : first.value(i).split(QLatin1Char(' ')))
+            for (const QString& word : drawing::unbroken(first.value(i)))
                 text = std::max(text, drawing::textWidth(word, small_mm, Weight::regular));
             out.push_back(text + sides_mm);
         }
@@ -123,7 +123,7 @@ struct EndsTable {
                 const Weight weight = i == 0 ? Weight::strong : Weight::regular;
                 const QString& cell = rows[i][qsizetype(k)];
                 more[k] = std::max(more[k], drawing::textWidth(cell, lettering_mm, weight));
-                for (const QString& word : cell.split(QLatin1Char(' ')))
+                for (const QString& word : drawing::unbroken(cell))
                     least[k] = std::max(least[k], drawing::textWidth(word, lettering_mm, weight));
             }
             more[k] -= least[k];
@@ -188,7 +188,7 @@ SetLines wordsOfTag(const QString& unit, double width_mm)
     bool whole = true; // no word is broken
     for (const QString& word : sign.split(QLatin1Char(' ')))
         whole = whole && drawing::textWidth(word, title_mm, Weight::strong) <= width_mm - beside_mm;
-    lines.add(sign, whole ? title_mm : heading_mm, Weight::strong);
+    lines.addEven(sign, whole ? title_mm : heading_mm, Weight::strong);
     lines.add(tr("Coolant in the heater before turning on. Heater off before a valve is closed."), body_mm,
               Weight::regular);
     lines.add(unit, body_mm, Weight::strong);

@@ -138,7 +138,7 @@ Inset insetOfRuns(const Job& job, const Layout& layout)
     constexpr double each_mm = 24;
     constexpr double height = 22;
     Inset inset;
-    inset.heading = tr("Run profile: height over the datum");
+    inset.heading = tr("Run profile: hose's bore over the datum");
     inset.needed = true;
     inset.least_width_mm = std::max(58.0, each_mm * double(runs->size()));
     inset.height_mm = [](double, double) { return height; };
@@ -150,13 +150,13 @@ Inset insetOfRuns(const Job& job, const Layout& layout)
 
 std::vector<Inset> insetsOfHoses(const Job& job, const Layout& layout)
 {
-    const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("in");
+    const QString unit = job.units == UnitSystem::metric ? tr("mm") : tr("inches");
     Inset legend = insetOfLines(
         tr("Hoses laid flat"),
         {tr("Distances are from the cut end at A, in %1; R is the radius of a bend's middle; over a straight "
-            "its slope from A to B. In the run profile the line is the top of the bore, the dashes its "
-            "bottom. "
-            "[3] is item 3 of the parts list. Measure on the vehicle before you cut.")
+            "its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths "
+            "entered for these. In the run profile the line is the top of the bore, the dashes its bottom. "
+            "[3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.")
              .arg(unit)});
     legend.group = hoses_group;
     std::vector<Inset> insets = {legend};

@@ -2,6 +2,7 @@
 
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
+#include "app/sheet/words.h"
 
 #include "core/paperwork/money.h"
 
@@ -147,6 +148,22 @@ QString quantityText(const PartRow& row, UnitSystem units)
     default:
         return decimalWords(*row.thousandths, 3, Grouping::none, true);
     }
+}
+
+QStringList whereUsed(const PartRow& row, const PartsList& parts, UnitSystem units)
+{
+    QStringList places;
+    for (const UsedAt& used : row.used) {
+        QString place = words(used.name, units);
+        const auto cut = std::find_if(parts.cuts.begin(), parts.cuts.end(), [&](const HoseCut& one) {
+            return row.kind == ItemKind::hose && one.hose == used.part.id && !one.parts.empty() &&
+                   used.name.quantities == std::vector<Quantity>{{one.length_mm, Unit::mm}};
+        });
+        if (cut != parts.cuts.end())
+            place += QStringLiteral(" (%1)").arg(sheet::piecesWords(*cut, units));
+        places << place;
+    }
+    return places;
 }
 
 void changeQuote(Document& document, const QString& what, const std::function<void(Quote&)>& change)

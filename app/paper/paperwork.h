@@ -36,6 +36,8 @@ QString sumText(const Estimate& estimate, Sum sum, const Quote& quote);
 QString quantityText(const EstimateLine& line);
 /// A row's quantity on one vehicle, in the units people see.
 QString quantityText(const PartRow& row, UnitSystem units);
+/// Where a part is used; of hose with the pieces that each length is parted into.
+QStringList whereUsed(const PartRow& row, const PartsList& parts, UnitSystem units);
 
 /// One undo step that changes what is entered for the estimate.
 void changeQuote(Document& document, const QString& what, const std::function<void(Quote&)>& change);

@@ -30,14 +30,6 @@ QString remarksOf(const PartRow& part, UnitSystem units)
     return said.join(QStringLiteral("  "));
 }
 
-QString placesOf(const PartRow& part, UnitSystem units)
-{
-    QStringList places;
-    for (const UsedAt& used : part.used)
-        places << words(used.name, units);
-    return places.join(QStringLiteral("; "));
-}
-
 } // namespace
 
 PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
@@ -95,11 +87,15 @@ PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
     connect(table_, &QTableWidget::cellActivated, this, [this](int row) { selectNext(row); });
 }
 
-void PartsPage::fill(int row, const PartRow& part)
+void PartsPage::fill(int row, const PartRow& part, const PartsList& parts)
 {
     const UnitSystem units = unitsOf(document_.sketch());
-    const QStringList cells{QString::number(part.number), words(nameOf(part.kind)), words(part.size, units),
-                            quantityText(part, units),    placesOf(part, units),    remarksOf(part, units)};
+    const QStringList cells{QString::number(part.number),
+                            words(nameOf(part.kind)),
+                            words(part.size, units),
+                            quantityText(part, units),
+                            whereUsed(part, parts, units).join(QStringLiteral("; ")),
+                            remarksOf(part, units)};
     for (int column = 0; column < PartColumn::count; ++column) {
         QTableWidgetItem* item = table_->item(row, column);
         if (!item) {
@@ -122,7 +118,7 @@ void PartsPage::show(const Paperwork& paperwork)
     rows_ = paperwork.parts.rows;
     table_->setRowCount(static_cast<int>(rows_.size()));
     for (std::size_t i = 0; i < rows_.size(); ++i)
-        fill(static_cast<int>(i), rows_[i]);
+        fill(static_cast<int>(i), rows_[i], paperwork.parts);
     const UnitSystem units = unitsOf(document_.sketch());
     QStringList said;
     if (rows_.empty())

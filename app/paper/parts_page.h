@@ -21,7 +21,7 @@ public:
     void show(const Paperwork& paperwork);
 
 private:
-    void fill(int row, const PartRow& part);
+    void fill(int row, const PartRow& part, const PartsList& parts);
     void selectNext(int row);
 
     Document& document_;

@@ -33,9 +33,6 @@ void layPartsList(Flow& flow, const Job& job)
     FlowTable table(flow, columns);
     table.head();
     for (const PartRow& part : job.work.parts.rows) {
-        std::vector<QString> used;
-        for (const UsedAt& at : part.used)
-            used.push_back(words(at.name, job.units));
         std::vector<QString> remarks;
         if (!part.missing.empty())
             remarks.push_back(QStringLiteral("▲ ") + words(part.missing) + QLatin1Char('.'));
@@ -51,7 +48,8 @@ void layPartsList(Flow& flow, const Job& job)
                 part.thousandths ? productOf(*part.thousandths, job.quote.vehicles) : std::nullopt;
             cells << quantityText(all, job.units);
         }
-        cells << what << joined(used, QStringLiteral("; ")) << joined(remarks, QStringLiteral(" "));
+        cells << what << whereUsed(part, job.work.parts, job.units).join(QStringLiteral("; "))
+              << joined(remarks, QStringLiteral(" "));
         table.row(cells);
     }
     if (job.work.parts.rows.empty())

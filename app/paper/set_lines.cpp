@@ -18,7 +18,17 @@ SetLines setAt(const QStringList& paragraphs, double width_mm, double lettering_
 
 void SetLines::add(const QString& text, double lettering_mm, Weight weight)
 {
-    for (const QString& line : drawing::wrapped(text, width_mm_, lettering_mm, weight)) {
+    addLines(drawing::wrapped(text, width_mm_, lettering_mm, weight), lettering_mm, weight);
+}
+
+void SetLines::addEven(const QString& text, double lettering_mm, Weight weight)
+{
+    addLines(drawing::wrappedEvenly(text, width_mm_, lettering_mm, weight), lettering_mm, weight);
+}
+
+void SetLines::addLines(const QStringList& lines, double lettering_mm, Weight weight)
+{
+    for (const QString& line : lines) {
         lines_.push_back({line, height_mm_ + 1.3 * lettering_mm, lettering_mm, weight});
         height_mm_ += line_share * lettering_mm;
     }

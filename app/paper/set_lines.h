@@ -19,6 +19,8 @@ public:
     explicit SetLines(double width_mm) : width_mm_(width_mm) {}
 
     void add(const QString& text, double lettering_mm, Weight weight);
+    /// With lines of like lengths.
+    void addEven(const QString& text, double lettering_mm, Weight weight);
     double height_mm() const { return height_mm_; }
     void paint(QPainter& painter, QPointF corner) const;
 
@@ -29,6 +31,8 @@ private:
         double lettering_mm = small_mm;
         Weight weight = Weight::regular;
     };
+    void addLines(const QStringList& lines, double lettering_mm, Weight weight);
+
     double width_mm_;
     double height_mm_ = 0;
     std::vector<Line> lines_;

@@ -1,6 +1,7 @@
 #include "app/assumptions/assumption_choices.h"
 #include "app/drawing/running_words.h"
 #include "app/language/in_words.h"
+#include "app/language/language.h"
 #include "app/language/tr.h"
 #include "app/sheet/words.h"
 
@@ -111,14 +112,15 @@ std::vector<Assumed> mainAssumptions(const Analysis& analysis)
     return out;
 }
 
-/// A few words for an assumption: its id says it in short. Factors on a formula are told by their sign.
+/// "loss of hose ends"; with its figure, unless that is the formula as it stands.
 QString shortText(const Assumption& one, double value, UnitSystem units)
 {
-    QString name = assumptions::words(one.id);
-    name.replace(QLatin1Char('-'), QLatin1Char(' '));
+    const QString name = language::withinSentence(inWords(one.title).section(QLatin1Char(','), 0, 0));
     const bool factor = one.unit == Unit::none && one.unit_text.empty();
+    if (factor && value == 1)
+        return name;
     const QString text = withDecimalSign(inWords(valueText(one, value, units)));
-    return factor ? QStringLiteral("%1 × %2").arg(name, text) : QStringLiteral("%1 %2").arg(name, text);
+    return factor ? QStringLiteral("%1 (× %2)").arg(name, text) : QStringLiteral("%1 (%2)").arg(name, text);
 }
 
 QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem units)
@@ -128,7 +130,8 @@ QString assumedRow(const Sketch& sketch, const Analysis& analysis, UnitSystem un
     for (const Assumed which : mainAssumptions(analysis))
         parts << shortText(assumptionOf(which), now[which], units);
     return parts.isEmpty() ? QString()
-                           : tr("Assumed, and what matters most: %1.").arg(parts.join(QStringLiteral(", ")));
+                           : tr("Assumed, and what the figures depend on most: %1.")
+                                 .arg(parts.join(QStringLiteral(", ")));
 }
 
 } // namespace

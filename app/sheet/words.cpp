@@ -9,6 +9,7 @@
 #include "core/paperwork/parts.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace siphonwright::sheet {
@@ -28,28 +29,43 @@ QString severityWord(Severity severity)
     return {};
 }
 
-QString hoseRow(const Sketch& sketch, const ResolvedHose& hose, UnitSystem units)
+/// Who cuts by the sheet and who orders by the parts list take the same figures.
+QString hoseRow(const Sketch& sketch, const HoseCut& cut, UnitSystem units)
 {
-    const Hose& own = *hose->hose;
-    const QString name = !own.name.empty()              ? inWords(own.name)
-                         : own.role == HoseRole::supply ? tr("Supply hose")
-                                                        : tr("Return hose");
-    const QString bore = hose->bore_known ? inWords(hose->bore_mm, Unit::mm, units) : tr("not entered");
+    const QString bore = cut.bore_mm ? inWords(*cut.bore_mm, Unit::mm, units) : tr("not entered");
+    const QString length = inWords(cut.length_mm, Unit::mm, units);
     const double allowance_mm = quoteOf(sketch).cut_allowance_mm;
-    // Who cuts by the sheet and who orders by the parts list take the same figure.
-    return tr("%1: bore %2, cut %3 (drawn %4 and %5 allowance)")
-        .arg(name, bore, inWords(hose->cut_length_mm + allowance_mm, Unit::mm, units),
-             inWords(hose->cut_length_mm, Unit::mm, units), inWords(allowance_mm, Unit::mm, units));
+    const QString row =
+        allowance_mm > 0 ? tr("%1: bore %2, cut %3, %4 allowance in it")
+                               .arg(inWords(cut.name), bore, length, inWords(allowance_mm, Unit::mm, units))
+                         : tr("%1: bore %2, cut %3").arg(inWords(cut.name), bore, length);
+    const QString pieces = piecesWords(cut, units);
+    return pieces.isEmpty() ? row : tr("%1; from A to B: %2").arg(row, pieces);
 }
 
+/// A name that tells a figure already is not followed by it.
 QString heaterRow(const Heater& heater, UnitSystem units)
 {
-    QString row = inWords(heater.name);
-    if (heater.power_W.known())
-        row += QStringLiteral(", ") + inWords(*heater.power_W.value, Unit::watt, units);
-    if (heater.rated_V.known())
-        row += QStringLiteral(", ") + inWords(*heater.rated_V.value, Unit::volt, units);
+    const QString name = inWords(heater.name);
+    QString row = name;
+    const auto add = [&](const Fact<double>& fact, Unit unit) {
+        const QString text = fact.known() ? inWords(*fact.value, unit, units) : QString();
+        if (!text.isEmpty() && !name.split(QStringLiteral(", ")).contains(text))
+            row += QStringLiteral(", ") + text;
+    };
+    add(heater.power_W, Unit::watt);
+    add(heater.rated_V, Unit::volt);
     return row;
+}
+
+/// The row of the parts list that a cut is in.
+bool isOf(const HoseCut& cut, const PartRow& row)
+{
+    const bool used = std::any_of(row.used.begin(), row.used.end(), [&](const UsedAt& at) {
+        return at.part == PartRef{PartKind::hose, cut.hose, 0};
+    });
+    return used && (cut.bore_mm ? !row.size.quantities.empty() && row.size.quantities[0].value == *cut.bore_mm
+                                : !row.missing.empty());
 }
 
 /// A sentence for what the sketch has in place of the rule book.
@@ -107,6 +123,47 @@ double chamberVolume(const Heater& heater)
 }
 
 } // namespace
+
+QString partWord(ItemKind kind)
+{
+    switch (kind) {
+    case ItemKind::bleed:
+        return tr("bleed");
+    case ItemKind::drain:
+        return tr("drain");
+    case ItemKind::lift_check_valve:
+    case ItemKind::swing_check_valve:
+        return tr("check valve");
+    case ItemKind::reducer:
+        return tr("reducer");
+    case ItemKind::elbow:
+        return tr("elbow");
+    default:
+        return tr("valve");
+    }
+}
+
+QString piecesWords(const HoseCut& cut, UnitSystem units)
+{
+    if (cut.parts.empty())
+        return {};
+    // To what a tape shows, so that the pieces add up to the cut as they are written.
+    const double step_mm = units == UnitSystem::metric ? 1 : 25.4 / 16;
+    double from_mm = 0;
+    QStringList words;
+    const auto add = [&](double to_mm) {
+        const double on_tape_mm = std::round(to_mm / step_mm) * step_mm;
+        words << inWords(on_tape_mm - from_mm, Unit::mm, units);
+        from_mm = on_tape_mm;
+    };
+    for (const HosePart& part : cut.parts) {
+        add(part.from_mm);
+        words << partWord(part.kind);
+        from_mm = std::round(part.to_mm / step_mm) * step_mm;
+    }
+    add(cut.length_mm);
+    return words.join(QStringLiteral(", "));
+}
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 {
@@ -178,19 +235,28 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
     };
     for (const Heater& heater : sketch.heaters)
         add(numbered(refOf(heater), ItemKind::heater, heaterRow(heater, units)));
-    for (const ResolvedHose& hose : analysis.layout.hoses) {
-        add(numbered(refOf(*hose->hose), ItemKind::hose, hoseRow(sketch, hose, units)));
-    }
-    for (const PartRow& part : parts.rows) {
-        const bool said = part.kind == ItemKind::heater || part.kind == ItemKind::hose;
-        if (said || part.unit != PriceUnit::each || !part.thousandths)
-            continue;
+    const auto add_part = [&](const PartRow& part) {
         QString name = inWords(nameOf(part.kind));
         if (!part.size.pattern.empty())
             name += QStringLiteral(", ") + inWords(part.size, units);
+        const QString amount = inWords(static_cast<double>(*part.thousandths), Unit::mm, units);
         add(QStringLiteral("[%1] %2")
                 .arg(part.number)
-                .arg(tr("%1 x %2").arg(*part.thousandths / 1000).arg(name)));
+                .arg(part.unit == PriceUnit::each ? tr("%1 x %2").arg(*part.thousandths / 1000).arg(name)
+                                                  : QStringLiteral("%1: %2").arg(name, amount)));
+    };
+    for (const PartRow& part : parts.rows) {
+        // Coolant is told with the electrical load.
+        if (part.kind == ItemKind::heater || part.unit == PriceUnit::litre || !part.thousandths)
+            continue;
+        if (part.kind != ItemKind::hose) {
+            add_part(part);
+            continue;
+        }
+        for (const HoseCut& cut : parts.cuts)
+            if (isOf(cut, part))
+                add(QStringLiteral("[%1] %2").arg(part.number).arg(hoseRow(sketch, cut, units)));
+        section.at_least = std::max(section.at_least, section.items.size()); // nobody cuts without them
     }
     return section;
 }
@@ -215,7 +281,7 @@ Section supplySection(const Sketch& sketch, const Analysis& analysis)
     for (const Heater& heater : sketch.heaters)
         volume_ml += chamberVolume(heater);
     if (volume_ml > 0)
-        add(tr("New hoses and heaters take about %1 of coolant: %2.")
+        add(tr("New hoses and heaters hold about %1 of coolant: %2.")
                 .arg(inWords(volume_ml / 1000, Unit::litre, units), coolantWords(sketch)));
     return section;
 }

@@ -2,6 +2,8 @@
 
 #include "app/sheet/plan.h"
 
+#include "core/paperwork/parts.h"
+
 #include <optional>
 #include <vector>
 
@@ -21,6 +23,11 @@ struct Section {
     std::size_t at_least = 0; ///< items that are left out only when all else is down to its own
     bool kept = false;        ///< gives way last of all
 };
+
+/// What sits in a hose, in small letters: "valve".
+QString partWord(ItemKind kind);
+/// The pieces that a cut is parted into, from A to B: "70 mm, valve, 635 mm"; empty: it stays whole.
+QString piecesWords(const HoseCut& cut, UnitSystem units);
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis);
 Section notJudgedSection(const Analysis& analysis);

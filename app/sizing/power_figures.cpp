@@ -104,7 +104,7 @@ Figure rowOf(const PowerRow& row, const Sketch& sketch)
         out.part = {PartKind::heater, sketch.heaters.front().id, 0};
     out.wrong = row.drawn;
     if (row.wants_pump)
-        out.tip = FigureText::tr("Over %1 in all a heater with a pump wants considering (our own limit).")
+        out.tip = FigureText::tr("Over %1 in all, consider a heater with a pump (our own limit).")
                       .arg(text(most_without_pump_W, Unit::watt, sketch));
     return out;
 }
@@ -152,7 +152,7 @@ Figures powerFigures(const Sketch& sketch, const Running& running, const std::ve
         out.notes
             << FigureText::tr("Season: %1 nights.").arg(text(nightsIn(sketch.supply), Unit::none, sketch));
     if (wants_pump)
-        out.notes << FigureText::tr("Over %1 in all a heater with a pump wants considering (our own limit).")
+        out.notes << FigureText::tr("Over %1 in all, consider a heater with a pump (our own limit).")
                          .arg(text(most_without_pump_W, Unit::watt, sketch));
     return out;
 }

@@ -119,7 +119,7 @@ void addRemarks(Figures& out, const Sizing& sizing, const Sketch& sketch)
                                                "it will."));
     if (sizing.wants_pump)
         out.warnings << warning(
-            FigureText::tr("Over %1 in all a heater with a pump wants considering (our own limit).")
+            FigureText::tr("Over %1 in all, consider a heater with a pump (our own limit).")
                 .arg(watts(most_without_pump_W, sketch)));
     if (!sketch.site.wind_m_per_s.known())
         out.notes << FigureText::tr("Wind is not entered: still air.");

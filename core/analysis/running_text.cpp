@@ -95,18 +95,19 @@ std::optional<Message> textOf(const std::vector<GradeRun>& ends)
     if (!cycles.any())
         return std::nullopt;
     Message out;
-    out.pattern = "At the ends of the grades judged: ";
+    out.pattern = "On the steepest grades judged: ";
     if (!always_forward)
-        out.pattern += flow.any() ? "not everywhere forward, else " : "no flow forward";
+        out.pattern += flow.any() ? "no forward flow on some, on the others " : "no forward flow";
     if (flow.any())
         out.pattern += "flow " + flow.in(out, Unit::l_per_min);
     if (peak.any())
         out.pattern += ", outlet " + put(out, {peak.high(), Unit::degC}) + " at most";
-    out.pattern += ", cycles an hour " + put(out, {cycles.high(), Unit::none}) + " at most";
+    out.pattern += ", starts an hour at most " + put(out, {cycles.high(), Unit::none});
     if (const std::optional<WarmUpInputs>& inputs = ends.front().warm_up.inputs) {
         const std::string degC = put(out, {inputs->target_degC, Unit::degC});
         out.pattern += always_reached ? ", " + degC + " after " + target.in(out, Unit::hour)
-                                      : ", " + degC + " not everywhere reached";
+                       : target.any() ? ", " + degC + " reached on some only"
+                                      : ", " + degC + " not reached";
     }
     return out;
 }

@@ -121,7 +121,7 @@ void muchPower(Judge& judge)
     const Heater& first = judge.sketch.heaters.front();
     Finding& finding = judge.report(
         found->severity, refOf(first),
-        {"The heaters have {0} in all: a heater with a pump wants considering.", {{sum_W, Unit::watt}}, {}});
+        {"The heaters have {0} in all: consider a heater with a pump.", {{sum_W, Unit::watt}}, {}});
     finding.measured = sum_W;
     finding.limit = found->limit;
     finding.at = first.position;

@@ -69,9 +69,13 @@ void judgeFigure(Judge& judge, const Heater& heater, double measured, Banded whi
     const std::optional<Verdict> found =
         band ? verdict(band->high, judge.rule.sense, judge.limits) : std::nullopt;
     const std::optional<Severity> severity = found ? oneLower(found->severity) : std::nullopt;
+    // Nothing happens a part of a time.
+    const double said = band && judge.rule.unit == Unit::none ? std::ceil(band->high - 1e-9)
+                        : band                                ? band->high
+                                                              : 0;
     if (severity)
         reportAt(judge, *severity, heater,
-                 {may, {{measured, judge.rule.unit}, {band->high, judge.rule.unit}}, {nameOfHeater(heater)}},
+                 {may, {{measured, judge.rule.unit}, {said, judge.rule.unit}}, {nameOfHeater(heater)}},
                  band->high, found->limit);
 }
 
@@ -94,8 +98,8 @@ void outletOverLimit(Judge& judge)
     forEachOutcome(judge, [&](const Heater& heater, const LoopOutcome& outcome) {
         if (outcome.peak_outlet_degC)
             judgeFigure(judge, heater, *outcome.peak_outlet_degC, Banded::peak_outlet_degC,
-                        "{a} lets its coolant out at up to {0} while it is on, over {1}.",
-                        "{a} lets its coolant out at {0}, and it may be up to {1}.");
+                        "Coolant leaves {a} at up to {0} while it is on, over {1}.",
+                        "Coolant leaves {a} at up to {0}, and {1} is possible.");
     });
 }
 
@@ -161,7 +165,7 @@ void cyclesOver4(Judge& judge)
     forEachOutcome(judge, [&](const Heater& heater, const LoopOutcome& outcome) {
         judgeFigure(judge, heater, outcome.cycles_per_hour, Banded::cycles_per_hour,
                     "Starts of {a} in its worst hour: {0}, over {1}.",
-                    "Starts of {a} in its worst hour: {0}, and it may be {1}.");
+                    "Starts of {a} in its worst hour: {0}, up to {1} possible.");
     });
 }
 

@@ -132,6 +132,15 @@ private:
                 {{double(analysis_.count(Severity::stop)), Unit::none}});
     }
 
+    /// What a hose starts on; the end's letter on paper where that is nothing.
+    std::string startOf(const Hose& hose) const
+    {
+        if (const Port* port = sketch_.port(hose.from.port))
+            return nameOfPort(*port);
+        const Heater* heater = sketch_.heater(hose.from.heater);
+        return heater ? nameOfHeater(*heater) : "A";
+    }
+
     void valves()
     {
         bool any = false;
@@ -139,9 +148,10 @@ private:
             for (const InlinePart& part : hose->parts)
                 if (part.kind == InlineKind::isolation_valve) {
                     any = true;
-                    say(part.open ? "Open: the valve in {a}, {0} along it."
-                                  : "Open: the valve in {a}, {0} along it. It is drawn closed.",
-                        {{part.along_mm, Unit::mm}}, {nameOfHose(*hose)});
+                    say(part.open
+                            ? "Open: the valve in {a}, {0} from its cut end at {b}."
+                            : "Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.",
+                        {{fromCutEnd(*hose, part.along_mm), Unit::mm}}, {nameOfHose(*hose), startOf(*hose)});
                 }
         if (!any)
             say("No isolation valve is drawn.");
@@ -164,10 +174,15 @@ private:
                 {{*coolant.volume_percent.value, Unit::percent}, {60, Unit::percent}},
                 {coolant.glycol == Glycol::ethylene ? "ethylene" : "propylene"});
         if (filling_)
-            say("Hoses and heater take {0} more than the engine.",
-                {{filling_->coolant_ml / 1000, Unit::litre}});
+            say("Hoses and heater hold {0} more than the engine.", {{heldByNewParts_l(), Unit::litre}});
         else
             say("How much hoses and heater take is not computed.");
+    }
+
+    /// The figure that parts list and drawing give, too.
+    double heldByNewParts_l() const
+    {
+        return coolantMixOf(sketch_, analysis_.layout, Assumptions(sketch_)).new_l();
     }
 
     /// Where another mixture is wanted: what to drain and to add.
@@ -202,18 +217,23 @@ private:
             say("Filling is not computed: fill to the cold full mark.");
             return;
         }
+        const Quantity taken{filling_->coolant_ml / 1000, Unit::litre};
         switch (sketch_.fill.by) {
         case FillBy::filler:
-            say("At the filler, slowly, {0} into hoses and heater.",
-                {{filling_->coolant_ml / 1000, Unit::litre}});
+            say("At the filler, slowly, {0} into hoses and heater.", {taken});
             break;
         case FillBy::vacuum:
-            say("Under vacuum, {0} into hoses and heater.", {{filling_->coolant_ml / 1000, Unit::litre}});
+            say("Under vacuum, {0} into hoses and heater.", {taken});
             break;
         case FillBy::below:
-            say("From below, {0} into hoses and heater.", {{filling_->coolant_ml / 1000, Unit::litre}});
+            say("From below, {0} into hoses and heater.", {taken});
             break;
         }
+        // Under a tenth of a litre both figures read alike.
+        const double air_l = heldByNewParts_l() - filling_->coolant_ml / 1000;
+        if (air_l >= 0.05)
+            say("They hold {0} in all: air takes up the other {1} until it is let out.",
+                {{heldByNewParts_l(), Unit::litre}, {air_l, Unit::litre}});
         if (filling_->drained_ml)
             say("{0} was let out of the engine before: {1} to pour in altogether.",
                 {{*filling_->drained_ml / 1000, Unit::litre}, {filling_->refill_ml / 1000, Unit::litre}});
@@ -254,7 +274,11 @@ private:
     {
         say("Every clamp, thread and valve, with light and mirror; the heater's fastening; hoses off what is "
             "hot or moves.");
-        say("{0} hose ends.", {{2 * double(sketch_.hoses.size()), Unit::none}});
+        std::int64_t clamps = 0;
+        for (const PartRow& row : partsOf(sketch_, analysis_.layout).rows)
+            if (row.kind == ItemKind::clamp)
+                clamps += row.thousandths.value_or(0) / 1000;
+        say("{0} clamps: two on each end of each piece of hose.", {{double(clamps), Unit::none}});
     }
 
     void topUp()

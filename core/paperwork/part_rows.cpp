@@ -9,11 +9,40 @@
 namespace siphonwright {
 namespace {
 
-/// The engagement at an end of a piece that is not an end of the hose: on a reducer. Taken as at the hose's
-/// own end.
-double engagement(const Hose& hose, bool at_start)
+/// What parts a hose, along the hose itself: hose is pushed onto it from either side, up to its stops.
+struct Joint {
+    ItemKind kind = ItemKind::isolation_valve;
+    double along_mm = 0; ///< its middle
+    double from_mm = 0;  ///< the stops
+    double to_mm = 0;
+};
+
+/// Its length is over all; what is pushed onto it is taken as at the hose's own ends. The bodies of short
+/// parts have none left between their stops.
+Joint jointOf(const InlinePart& part, const Hose& hose)
 {
-    return at_start ? hose.from.engagement_mm : hose.to.engagement_mm;
+    const double from = part.along_mm - part.length_mm / 2 + hose.from.engagement_mm;
+    const double to = part.along_mm + part.length_mm / 2 - hose.to.engagement_mm;
+    return {itemKindOf(part.kind), part.along_mm, std::min(from, part.along_mm), std::max(to, part.along_mm)};
+}
+
+/// In-line parts and metal elbows, which reach over their arc.
+std::vector<Joint> jointsOf(const Route& route)
+{
+    const Hose& hose = *route.hose;
+    std::vector<Joint> joints;
+    for (const InlinePart& part : hose.parts)
+        joints.push_back(jointOf(part, hose));
+    for (std::size_t i = 0; i < route.bends.size(); ++i) {
+        if (route.bend_points[i] == Route::no_point || route.bend_kinds[i] != BendKind::metal_elbow)
+            continue;
+        const double middle = route.bends[i].s - route.hose_from_mm;
+        const double half = route.bends[i].radius_mm * route.bends[i].angle_rad / 2;
+        joints.push_back({ItemKind::elbow, middle, middle - half, middle + half});
+    }
+    std::stable_sort(joints.begin(), joints.end(),
+                     [](const Joint& a, const Joint& b) { return a.along_mm < b.along_mm; });
+    return joints;
 }
 
 PriceUnit unitOf(ItemKind kind)
@@ -95,9 +124,57 @@ std::optional<double> overHose(std::optional<double> bore_mm, const Hose& hose)
     return *bore_mm + 2 * hose.wall_mm;
 }
 
+Message ofPassage(std::optional<double> hose_bore_mm, double passage_mm)
+{
+    if (!hose_bore_mm)
+        return {"passage {0}", {{passage_mm, Unit::mm}}, {}};
+    return {"for hose of {0}, passage {1}", {{*hose_bore_mm, Unit::mm}, {passage_mm, Unit::mm}}, {}};
+}
+
+std::vector<Message> noteOfAngle(double angle_deg)
+{
+    constexpr double near_enough_deg = 3;
+    for (const double usual_deg : {45.0, 90.0})
+        if (std::abs(angle_deg - usual_deg) <= near_enough_deg)
+            return {};
+    return {{"Usual elbows turn {0} or {1}: take the nearer and lay the hose to suit.",
+             {{45, Unit::degree}, {90, Unit::degree}},
+             {}}};
+}
+
 UsedAt usedAt(const PartRef& part, std::string name)
 {
     return {part, {"{a}", {}, {std::move(name)}}};
+}
+
+ItemKind itemKindOf(InlineKind kind)
+{
+    switch (kind) {
+    case InlineKind::isolation_valve:
+        return ItemKind::isolation_valve;
+    case InlineKind::bleed:
+        return ItemKind::bleed;
+    case InlineKind::drain:
+        return ItemKind::drain;
+    case InlineKind::lift_check_valve:
+        return ItemKind::lift_check_valve;
+    case InlineKind::swing_check_valve:
+        return ItemKind::swing_check_valve;
+    case InlineKind::reducer:
+        return ItemKind::reducer;
+    }
+    return ItemKind::isolation_valve;
+}
+
+double fromCutEnd(const Hose& hose, double along_mm)
+{
+    return along_mm + hose.from.engagement_mm;
+}
+
+HosePart stopsOf(const InlinePart& part, const Hose& hose)
+{
+    const Joint joint = jointOf(part, hose);
+    return {joint.kind, fromCutEnd(hose, joint.from_mm), fromCutEnd(hose, joint.to_mm)};
 }
 
 std::vector<HosePiece> piecesOf(const Route& route, double allowance_mm)
@@ -109,22 +186,34 @@ std::vector<HosePiece> piecesOf(const Route& route, double allowance_mm)
             reducers.push_back(&part);
     std::stable_sort(reducers.begin(), reducers.end(),
                      [](const InlinePart* a, const InlinePart* b) { return a->along_mm < b->along_mm; });
+    const std::vector<Joint> joints = jointsOf(route);
+    const double end_mm = route.length_mm + hose.to.engagement_mm;
     std::vector<HosePiece> pieces;
     HosePiece piece;
     piece.bore_mm = hose.bore_mm.value;
-    const auto close = [&](double to_mm) {
+    double cut_from_mm = -hose.from.engagement_mm; // along the hose itself, as all of these
+    const auto close = [&](double to_mm, double cut_to_mm) {
         piece.to_mm = to_mm;
-        const double length_mm =
-            piece.to_mm - piece.from_mm + engagement(hose, true) + engagement(hose, false);
-        piece.cut_length_mm = cutLength(length_mm, route.units) + allowance_mm;
+        piece.cut_length_mm = cutLength(std::max(0.0, cut_to_mm - cut_from_mm), route.units) + allowance_mm;
+        piece.parts.clear();
+        double free_from_mm = cut_from_mm;
+        for (const Joint& joint : joints) {
+            if (joint.kind == ItemKind::reducer || joint.along_mm < piece.from_mm || joint.along_mm > to_mm)
+                continue;
+            const double from_mm = std::clamp(joint.from_mm, free_from_mm, std::max(free_from_mm, cut_to_mm));
+            free_from_mm = std::clamp(joint.to_mm, from_mm, std::max(from_mm, cut_to_mm));
+            piece.parts.push_back({joint.kind, from_mm - cut_from_mm, free_from_mm - cut_from_mm});
+        }
         pieces.push_back(piece);
     };
     for (const InlinePart* reducer : reducers) {
-        close(std::clamp(reducer->along_mm, piece.from_mm, route.length_mm));
+        const Joint joint = jointOf(*reducer, hose);
+        close(std::clamp(reducer->along_mm, piece.from_mm, route.length_mm), std::min(joint.from_mm, end_mm));
         piece.from_mm = pieces.back().to_mm;
         piece.bore_mm = reducer->bore_mm;
+        cut_from_mm = joint.to_mm;
     }
-    close(route.length_mm);
+    close(route.length_mm, end_mm);
     return pieces;
 }
 

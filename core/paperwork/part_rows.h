@@ -34,8 +34,15 @@ private:
 ItemOf sizedItem(ItemKind kind, std::optional<double> size_mm, std::string_view what_is_missing);
 /// A size as keys have it.
 std::string sizeKey(double size_mm);
+/// What an in-line part is in the list.
+ItemKind itemKindOf(InlineKind kind);
 /// The diameter over a hose.
 std::optional<double> overHose(std::optional<double> bore_mm, const Hose& hose);
+
+/// "for hose of 19 mm, passage 15 mm"; the passage alone where the hose's bore is not entered.
+Message ofPassage(std::optional<double> hose_bore_mm, double passage_mm);
+/// What to say of an elbow that is not made at every angle.
+std::vector<Message> noteOfAngle(double angle_deg);
 
 UsedAt usedAt(const PartRef& part, std::string name);
 
@@ -44,7 +51,8 @@ struct HosePiece {
     std::optional<double> bore_mm;
     double from_mm = 0; ///< along the hose itself
     double to_mm = 0;
-    double cut_length_mm = 0; ///< with engagement at both ends and the allowance
+    double cut_length_mm = 0;    ///< with engagement at both ends and the allowance
+    std::vector<HosePart> parts; ///< that part it
 };
 std::vector<HosePiece> piecesOf(const Route& route, double allowance_mm);
 

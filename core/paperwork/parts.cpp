@@ -75,7 +75,7 @@ PartsList partsOf(const Sketch& sketch, const Layout& layout)
         addHose(sketch, hose, layout.plumb, rows);
         for (const HosePiece& piece : piecesOf(*hose, quoteOf(sketch).cut_allowance_mm))
             list.cuts.push_back({hose.id(), nameOfHose(*hose->hose), piece.bore_mm, hose->hose->wall_mm,
-                                 piece.cut_length_mm});
+                                 piece.cut_length_mm, piece.parts});
         noteOpenEnds(*hose->hose, list.not_counted);
     }
     addCoolant(sketch, layout, rows);

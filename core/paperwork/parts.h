@@ -68,13 +68,23 @@ struct PartRow {
     friend bool operator==(const PartRow&, const PartRow&) = default;
 };
 
-/// A length of hose to cut.
+/// Where a cut is parted for what sits in it, from the cut's own end towards A: the hose between is left out,
+/// since the part's body comes there.
+struct HosePart {
+    ItemKind kind = ItemKind::isolation_valve;
+    double from_mm = 0;
+    double to_mm = 0;
+    friend bool operator==(const HosePart&, const HosePart&) = default;
+};
+
+/// A length of hose to cut off the roll.
 struct HoseCut {
     Id hose;
     std::string name;
     std::optional<double> bore_mm; ///< nothing: not entered
     double wall_mm = 0;
-    double length_mm = 0; ///< with engagement at both ends and the allowance
+    double length_mm = 0;        ///< with engagement at both ends and the allowance
+    std::vector<HosePart> parts; ///< in order; none: it stays one piece
     friend bool operator==(const HoseCut&, const HoseCut&) = default;
 };
 
@@ -87,6 +97,13 @@ struct PartsList {
 
 /// \param layout the sketch's own, resolved
 PartsList partsOf(const Sketch& sketch, const Layout& layout);
+
+/// From the hose's cut end at A, over the hose end that it is pushed onto, to a place along the hose itself:
+/// what a tape shows. An end that is on nothing yet will be pushed on, too, as the cut length has it.
+double fromCutEnd(const Hose& hose, double along_mm);
+
+/// The stops of a part in a hose, from the hose's cut end at A.
+HosePart stopsOf(const InlinePart& part, const Hose& hose);
 
 /// Price key of a heater; empty where power or rated voltage is not entered.
 std::string heaterKey(const Heater& heater);

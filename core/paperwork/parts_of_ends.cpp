@@ -60,11 +60,11 @@ ItemOf adapterItem(const Onto& onto, const HoseEnd& end)
     if (onto.thread.empty()) {
         const bool tee = onto.kind == ItemKind::radiator_hose_tee || onto.kind == ItemKind::cabin_line_tee;
         item.missing = tee ? "size of the line not entered" : "thread not entered";
-        item.size = {"to hose end {0}", {{end.bore_mm, Unit::mm}}, {}};
+        item.size = {"to hose end of passage {0}", {{end.bore_mm, Unit::mm}}, {}};
         return item;
     }
     item.size_key = onto.thread + "-" + sizeKey(end.bore_mm);
-    item.size = {"{a} to hose end {0}", {{end.bore_mm, Unit::mm}}, {onto.thread}};
+    item.size = {"{a} to hose end of passage {0}", {{end.bore_mm, Unit::mm}}, {onto.thread}};
     return item;
 }
 
@@ -76,8 +76,21 @@ void addElbow(const Onto& onto, const HoseEnd& end, PartRows& rows)
     const double cosine = dot(onto.axis, direction(towards.azimuth_deg, towards.elevation_deg));
     const double angle_deg = std::round(std::acos(std::clamp(cosine, -1.0, 1.0)) * 180 / std::numbers::pi);
     ItemOf item = sizedItem(ItemKind::elbow, end.bore_mm, {});
-    item.size = {"{0}, {1}", {{end.bore_mm, Unit::mm}, {angle_deg, Unit::degree}}, {}};
-    rows.count(item, usedAt(onto.part, onto.name));
+    item.size = {"passage {0}, {1}", {{end.bore_mm, Unit::mm}, {angle_deg, Unit::degree}}, {}};
+    rows.count(item, usedAt(onto.part, onto.name)).notes = noteOfAngle(angle_deg);
+}
+
+/// The hose's bore where it is pushed onto an end: reducers change it on the way.
+std::optional<double> boreAt(const Hose& hose, const HoseEnd& end)
+{
+    std::optional<double> bore_mm = hose.bore_mm.value;
+    double last_mm = 0;
+    for (const InlinePart& part : hose.parts)
+        if (&end == &hose.to && part.kind == InlineKind::reducer && part.along_mm >= last_mm) {
+            last_mm = part.along_mm;
+            bore_mm = part.bore_mm;
+        }
+    return bore_mm;
 }
 
 ItemOf heaterItem(const Heater& heater)
@@ -165,8 +178,9 @@ void addConnections(const Sketch& sketch, PartRows& rows)
                 continue;
             rows.count(adapterItem(*onto, *end), usedAt(onto->part, onto->name));
             addElbow(*onto, *end, rows);
-            PartRow& barb =
-                rows.count(sizedItem(ItemKind::hose_end, end->bore_mm, {}), usedAt(onto->part, onto->name));
+            ItemOf end_item = sizedItem(ItemKind::hose_end, end->bore_mm, {});
+            end_item.size = ofPassage(boreAt(*hose, *end), end->bore_mm);
+            PartRow& barb = rows.count(end_item, usedAt(onto->part, onto->name));
             barb.notes = {{"Not needed where adapter or nozzle has its own.", {}, {}}};
             ++threads;
         }

@@ -56,23 +56,12 @@ void addClamps(const Hose& hose, std::optional<double> bore_mm, std::int64_t end
     row.notes = {{"Two on each hose end: common practice.", {}, {}}};
 }
 
-ItemKind kindOf(InlineKind kind)
+/// What is pushed into a hose goes by the hose that it is for; what it lets through is told beside it.
+ItemOf inlineItem(const InlinePart& part, std::optional<double> hose_bore_mm)
 {
-    switch (kind) {
-    case InlineKind::isolation_valve:
-        return ItemKind::isolation_valve;
-    case InlineKind::bleed:
-        return ItemKind::bleed;
-    case InlineKind::drain:
-        return ItemKind::drain;
-    case InlineKind::lift_check_valve:
-        return ItemKind::lift_check_valve;
-    case InlineKind::swing_check_valve:
-        return ItemKind::swing_check_valve;
-    case InlineKind::reducer:
-        return ItemKind::reducer;
-    }
-    return ItemKind::isolation_valve;
+    ItemOf item = sizedItem(itemKindOf(part.kind), part.bore_mm, no_bore);
+    item.size = ofPassage(hose_bore_mm, part.bore_mm);
+    return item;
 }
 
 ItemOf reducerItem(std::optional<double> bore_mm, double next_mm)
@@ -90,11 +79,13 @@ void addInline(const Hose& hose, const std::vector<HosePiece>& pieces, PartRows&
 {
     for (std::size_t i = 0; i < hose.parts.size(); ++i) {
         const InlinePart& part = hose.parts[i];
-        const UsedAt used{{PartKind::inline_part, hose.id, i},
-                          {"{a}, {0} along", {{part.along_mm, Unit::mm}}, {nameOfHose(hose)}}};
+        const UsedAt used{
+            {PartKind::inline_part, hose.id, i},
+            {"{a}, {0} from A", {{fromCutEnd(hose, part.along_mm), Unit::mm}}, {nameOfHose(hose)}}};
         if (part.kind != InlineKind::reducer) {
-            rows.count(sizedItem(kindOf(part.kind), part.bore_mm, no_bore), used);
-            addClamps(hose, pieceAt(pieces, part.along_mm).bore_mm, 2, rows);
+            const std::optional<double> hose_bore_mm = pieceAt(pieces, part.along_mm).bore_mm;
+            rows.count(inlineItem(part, hose_bore_mm), used);
+            addClamps(hose, hose_bore_mm, 2, rows);
             continue;
         }
         // Reducers are in order of their places in `pieces`, not in the hose's list.
@@ -121,14 +112,16 @@ void addElbows(const Route& route, const std::vector<HosePiece>& pieces, PartRow
         ItemOf item = sizedItem(metal ? ItemKind::elbow : ItemKind::moulded_elbow, bore_mm, no_bore);
         const double angle_deg = std::round(route.bends[i].angle_rad * 180 / std::numbers::pi);
         if (bore_mm)
-            item.size = {"{0}, {1}", {{*bore_mm, Unit::mm}, {angle_deg, Unit::degree}}, {}};
+            item.size = {"for hose of {0}, {1}", {{*bore_mm, Unit::mm}, {angle_deg, Unit::degree}}, {}};
         PartRow& row =
             rows.count(item, usedAt({PartKind::hose_point, hose.id, route.bend_points[i]}, nameOfHose(hose)));
-        if (metal)
+        if (metal) {
+            row.notes = noteOfAngle(angle_deg);
             addClamps(hose, bore_mm, 2, rows);
-        else
+        } else {
             row.notes = {
                 {"Of one piece with the hose; bought singly it also takes joiners and clamps.", {}, {}}};
+        }
     }
 }
 

@@ -28,7 +28,7 @@ std::string shortDecimal(double value, int decimals)
 }
 
 /// "3/4 in", "1 1/8 in", "3 ft 3 3/8 in": to the nearest sixteenth, reduced.
-std::string inchText(double value_mm)
+std::string inchText(double value_mm, bool with_feet = true)
 {
     constexpr double counted_exactly = 1e14; // sixteenths stay whole numbers up to here
     const double sixteenths = std::round(std::abs(value_mm) / mm_per_inch * 16);
@@ -38,7 +38,7 @@ std::string inchText(double value_mm)
     if (total == 0)
         return "0 in";
     constexpr long long per_foot = 12LL * 16;
-    const long long feet = total >= 2 * per_foot ? total / per_foot : 0;
+    const long long feet = with_feet && total >= 2 * per_foot ? total / per_foot : 0;
     const long long rest = total - feet * per_foot;
     std::string text = value_mm < 0 ? "-" : "";
     if (feet > 0)
@@ -138,6 +138,15 @@ std::string format(double value, Unit unit, UnitSystem system)
     if (unit == Unit::bores && text == "1")
         return "1 bore";
     return text + std::string(shown.symbol);
+}
+
+std::string inchesAlone(double value_mm)
+{
+    if (!std::isfinite(value_mm))
+        return not_a_number;
+    std::string text = inchText(value_mm, false);
+    text.resize(text.size() - std::string_view(" in").size());
+    return text;
 }
 
 std::string format(const Message& message, UnitSystem system)

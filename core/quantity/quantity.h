@@ -49,6 +49,9 @@ enum class UnitSystem { metric, inch };
 /// Negative zero prints as zero. Not finite prints as "–".
 std::string format(double value, Unit unit, UnitSystem system);
 
+/// A length in inches only, without a unit: "27 1/2" where format() gives "2 ft 3 1/2 in".
+std::string inchesAlone(double value_mm);
+
 /// Read a typed quantity such as "19", "19 mm", "1.9 cm", "3/4 in", "1-1/8\"", "2' 3 1/2\"", "180 F", "82
 /// degC", "1:50", "15 psi", "2 qt". Without a unit the unit system decides (mm or inch, degC or degF, ...).
 /// @return the value in `unit`, or nothing with `problem` (if given) saying what was not understood and

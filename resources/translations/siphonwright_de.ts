@@ -1562,18 +1562,6 @@
         <translation>%1 (angenommen)</translation>
     </message>
     <message>
-        <source>At the ends of the grades judged</source>
-        <translation>An den Enden der beurteilten Neigungen</translation>
-    </message>
-    <message>
-        <source>not everywhere forward, else %1</source>
-        <translation>nicht überall vorwärts, sonst %1</translation>
-    </message>
-    <message>
-        <source>no flow forward</source>
-        <translation>kein Durchfluss vorwärts</translation>
-    </message>
-    <message>
         <source>flow %1</source>
         <translation>Durchfluss %1</translation>
     </message>
@@ -1582,16 +1570,8 @@
         <translation>Auslass höchstens %1</translation>
     </message>
     <message>
-        <source>cycles an hour %1 at most</source>
-        <translation>Schaltspiele je Stunde höchstens %1</translation>
-    </message>
-    <message>
         <source>%1 after %2</source>
         <translation>%1 nach %2</translation>
-    </message>
-    <message>
-        <source>%1 not everywhere reached</source>
-        <translation>%1 nicht überall erreicht</translation>
     </message>
     <message>
         <source>{a}: not computed: {b}</source>
@@ -2810,10 +2790,6 @@
         <translation>{a} verbraucht {0} der Druckhöhe des Kreislaufs.</translation>
     </message>
     <message>
-        <source>The heaters have {0} in all: a heater with a pump wants considering.</source>
-        <translation>Die Heizgeräte haben zusammen {0}: ein Heizgerät mit Pumpe ist zu erwägen.</translation>
-    </message>
-    <message>
         <source>the balance of driving and resisting heads, computed from the drawing (core/physics/circulation.h)</source>
         <translation>das Gleichgewicht der treibenden und bremsenden Druckhöhen, aus der Zeichnung berechnet (core/physics/circulation.h)</translation>
     </message>
@@ -3122,14 +3098,6 @@
         <translation>kein Aufheizen ließ sich berechnen: %1</translation>
     </message>
     <message>
-        <source>{a} lets its coolant out at up to {0} while it is on, over {1}.</source>
-        <translation>{a} gibt das Kühlmittel im Betrieb mit bis zu {0} ab, über {1}.</translation>
-    </message>
-    <message>
-        <source>{a} lets its coolant out at {0}, and it may be up to {1}.</source>
-        <translation>{a} gibt das Kühlmittel mit {0} ab, möglich sind bis zu {1}.</translation>
-    </message>
-    <message>
         <source>{a} comes within {0} of boiling.</source>
         <translation>{a} kommt bis auf {0} an den Siedepunkt.</translation>
     </message>
@@ -3382,14 +3350,6 @@
         <translation>Die Zeichnung hat noch {0} Befunde, die den Auftrag stoppen: zuerst beheben.</translation>
     </message>
     <message>
-        <source>Open: the valve in {a}, {0} along it.</source>
-        <translation>Öffnen: das Ventil in {a}, bei {0} entlang des Schlauchs.</translation>
-    </message>
-    <message>
-        <source>Open: the valve in {a}, {0} along it. It is drawn closed.</source>
-        <translation>Öffnen: das Ventil in {a}, bei {0} entlang des Schlauchs. Es ist geschlossen gezeichnet.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>Es ist kein Absperrventil gezeichnet.</translation>
     </message>
@@ -3416,10 +3376,6 @@
     <message>
         <source>propylene</source>
         <translation>Propylen</translation>
-    </message>
-    <message>
-        <source>Hoses and heater take {0} more than the engine.</source>
-        <translation>Schläuche und Heizgerät fassen {0} zusätzlich zum Motor.</translation>
     </message>
     <message>
         <source>How much hoses and heater take is not computed.</source>
@@ -3468,10 +3424,6 @@
     <message>
         <source>Every clamp, thread and valve, with light and mirror; the heater&apos;s fastening; hoses off what is hot or moves.</source>
         <translation>Jede Schlauchschelle, jedes Gewinde und Ventil, mit Licht und Spiegel; die Befestigung des Heizgeräts; Schläuche weg von Heißem und Bewegtem.</translation>
-    </message>
-    <message>
-        <source>{0} hose ends.</source>
-        <translation>{0} Schlauchtüllen.</translation>
     </message>
     <message>
         <source>To the cold full mark.</source>
@@ -4510,14 +4462,6 @@
         <translation>Gewinde nicht eingegeben</translation>
     </message>
     <message>
-        <source>to hose end {0}</source>
-        <translation>auf Schlauchtülle {0}</translation>
-    </message>
-    <message>
-        <source>{a} to hose end {0}</source>
-        <translation>{a} auf Schlauchtülle {0}</translation>
-    </message>
-    <message>
         <source>rated voltage not entered</source>
         <translation>Nennspannung nicht eingegeben</translation>
     </message>
@@ -4592,10 +4536,6 @@
     <message>
         <source>{0} to {1}</source>
         <translation>{0} bis {1}</translation>
-    </message>
-    <message>
-        <source>{a}, {0} along</source>
-        <translation>{a}, bei {0} entlang</translation>
     </message>
     <message>
         <source>Of one piece with the hose; bought singly it also takes joiners and clamps.</source>
@@ -6814,12 +6754,96 @@
         <translation>Einschaltungen in der ungünstigsten Stunde: %1</translation>
     </message>
     <message>
+        <source>On the steepest grades judged</source>
+        <translation>An den steilsten beurteilten Neigungen</translation>
+    </message>
+    <message>
+        <source>no forward flow on some, on the others %1</source>
+        <translation>an einigen kein Durchfluss vorwärts, an den anderen %1</translation>
+    </message>
+    <message>
+        <source>no forward flow</source>
+        <translation>kein Durchfluss vorwärts</translation>
+    </message>
+    <message>
+        <source>starts an hour at most %1</source>
+        <translation>Einschaltungen je Stunde höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1 reached on some only</source>
+        <translation>%1 nur an einigen erreicht</translation>
+    </message>
+    <message>
+        <source>The heaters have {0} in all: consider a heater with a pump.</source>
+        <translation>Die Heizgeräte haben zusammen {0}: ein Heizgerät mit Pumpe in Betracht ziehen.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0} while it is on, over {1}.</source>
+        <translation>Das Kühlmittel verlässt {a} im Betrieb mit bis zu {0}, über {1}.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0}, and {1} is possible.</source>
+        <translation>Das Kühlmittel verlässt {a} mit bis zu {0}, möglich sind {1}.</translation>
+    </message>
+    <message>
+        <source>Hoses and heater hold {0} more than the engine.</source>
+        <translation>Schläuche und Heizgerät fassen {0} zusätzlich zum Motor.</translation>
+    </message>
+    <message>
+        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
+        <translation>Sie fassen zusammen {0}: die übrigen {1} nimmt Luft ein, bis sie abgelassen wird.</translation>
+    </message>
+    <message>
+        <source>{0} clamps: two on each end of each piece of hose.</source>
+        <translation>{0} Schellen: zwei an jedem Ende jedes Schlauchstücks.</translation>
+    </message>
+    <message>
+        <source>passage {0}</source>
+        <translation>Durchlass {0}</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, passage {1}</source>
+        <translation>für Schlauch {0}, Durchlass {1}</translation>
+    </message>
+    <message>
+        <source>Usual elbows turn {0} or {1}: take the nearer and lay the hose to suit.</source>
+        <translation>Übliche Winkel haben {0} oder {1}: den näheren nehmen und den Schlauch danach verlegen.</translation>
+    </message>
+    <message>
+        <source>to hose end of passage {0}</source>
+        <translation>auf Schlauchtülle mit Durchlass {0}</translation>
+    </message>
+    <message>
+        <source>{a} to hose end of passage {0}</source>
+        <translation>{a} auf Schlauchtülle mit Durchlass {0}</translation>
+    </message>
+    <message>
+        <source>passage {0}, {1}</source>
+        <translation>Durchlass {0}, {1}</translation>
+    </message>
+    <message>
+        <source>{a}, {0} from A</source>
+        <translation>{a}, {0} ab A</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, {1}</source>
+        <translation>für Schlauch {0}, {1}</translation>
+    </message>
+    <message>
         <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
         <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, über {1}.</translation>
     </message>
     <message>
-        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
-        <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, möglich sind {1}.</translation>
+        <source>Starts of {a} in its worst hour: {0}, up to {1} possible.</source>
+        <translation>Einschaltungen von {a} in der ungünstigsten Stunde: {0}, möglich sind bis zu {1}.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}.</source>
+        <translation>Öffnen: das Ventil in {a}, {0} vom Schnittende an {b}.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
+        <translation>Öffnen: das Ventil in {a}, {0} vom Schnittende an {b}. Es ist geschlossen gezeichnet.</translation>
     </message>
     <message>
         <source>{a} humps as it is drawn: it has no sag to spare.</source>
@@ -12291,20 +12315,8 @@ Doppelklick für ebenen Boden.</translation>
         <translation>%1%2: Innendurchmesser %3, Wand %4</translation>
     </message>
     <message>
-        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
-        <translation>Zuschneiden %1: gezeichnet %2 und %3 Zugabe, die bei B bleibt und dort abgeschnitten wird.</translation>
-    </message>
-    <message>
         <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
         <translation>A: %1, %2 aufgeschoben. B: %3, %4 aufgeschoben.</translation>
-    </message>
-    <message>
-        <source>B is %1 higher than A.</source>
-        <translation>B liegt %1 höher als A.</translation>
-    </message>
-    <message>
-        <source>B is %1 lower than A.</source>
-        <translation>B liegt %1 tiefer als A.</translation>
     </message>
     <message>
         <source>Ports and hose ends</source>
@@ -12339,10 +12351,6 @@ Doppelklick für ebenen Boden.</translation>
         <translation>aufs Gewinde [%1]</translation>
     </message>
     <message>
-        <source>%1, %2 on</source>
-        <translation>%1, %2 darauf</translation>
-    </message>
-    <message>
         <source>in line along the engine</source>
         <translation>längs des Motors in einer Linie</translation>
     </message>
@@ -12353,10 +12361,6 @@ Doppelklick für ebenen Boden.</translation>
     <message>
         <source>%1 towards the rear</source>
         <translation>%1 nach hinten</translation>
-    </message>
-    <message>
-        <source>in line across it</source>
-        <translation>quer dazu in einer Linie</translation>
     </message>
     <message>
         <source>%1 towards the engine&apos;s left side</source>
@@ -12415,32 +12419,8 @@ Doppelklick für ebenen Boden.</translation>
         <translation>mm</translation>
     </message>
     <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Das Heizgerät anbringen</translation>
-    </message>
-    <message>
-        <source>valve</source>
-        <translation>Ventil</translation>
-    </message>
-    <message>
-        <source>bleed</source>
-        <translation>Entlüftung</translation>
-    </message>
-    <message>
-        <source>drain</source>
-        <translation>Ablass</translation>
-    </message>
-    <message>
-        <source>check valve</source>
-        <translation>Rückschlagventil</translation>
-    </message>
-    <message>
-        <source>reducer</source>
-        <translation>Reduzierung</translation>
     </message>
     <message>
         <source>clip %1</source>
@@ -12471,10 +12451,6 @@ Doppelklick für ebenen Boden.</translation>
         <translation>Leistung %1, Spannung %2, %3; Thermostat ein bei %4, aus bei %5. Seriennummer %6.</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte; über einem geraden Stück steht sein Gefälle von A nach B, Höhe zu Länge. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen.</translation>
-    </message>
-    <message>
         <source>parts, cuts</source>
         <translation>Teile, Schnitte</translation>
     </message>
@@ -12491,20 +12467,60 @@ Doppelklick für ebenen Boden.</translation>
         <translation>worauf die Zahlen beruhen</translation>
     </message>
     <message>
-        <source>Run profile: height over the datum</source>
-        <translation>Verlauf: Höhe über der Bezugshöhe</translation>
-    </message>
-    <message>
         <source>Hoses laid flat</source>
         <translation>Schläuche flach ausgelegt</translation>
     </message>
     <message>
-        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Abstände gelten ab dem Schnittende bei A, in %1; R ist der Radius der Bogenmitte; über einer Geraden steht ihr Gefälle von A nach B. Im Verlauf ist die Linie die Oberkante der Bohrung, die Striche sind ihre Unterkante. [3] ist Posten 3 der Stückliste. Vor dem Schneiden am Fahrzeug nachmessen.</translation>
-    </message>
-    <message>
         <source>Page %1, sheet %2/%3</source>
         <translation>Seite %1, Blatt %2/%3</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Pieces reach to the stops of the parts between them, by the lengths entered for these. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Abstände am Schlauch zählen vom abgeschnittenen Ende A, in %1; R ist der Radius der Bogenmitte; über einem geraden Stück steht sein Gefälle von A nach B, Höhe zu Länge. Stücke reichen bis an die Anschläge der Teile dazwischen, nach den für diese eingegebenen Längen. Unter jedem Schlauch sein Verlauf: Höhe von Oberkante (Linie) und Unterkante (Striche) innen über der Bezugshöhe. Zahlen in Klammern sind Posten der Stückliste. Vor dem Schneiden am Fahrzeug messen, mit den Teilen zur Hand.</translation>
+    </message>
+    <message>
+        <source>Cut %1.</source>
+        <translation>Zuschneiden %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1, in pieces from A to B: %2.</source>
+        <translation>Zuschneiden %1, in Stücken von A nach B: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of it are allowance, left at B and trimmed there.</source>
+        <translation>Davon sind %1 Zugabe, die bei B bleibt und dort abgeschnitten wird.</translation>
+    </message>
+    <message>
+        <source>passage %1, %2 on</source>
+        <translation>Durchlass %1, %2 darauf</translation>
+    </message>
+    <message>
+        <source>in line with it across the engine</source>
+        <translation>quer zum Motor in einer Linie damit</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 higher than at A.</source>
+        <translation>Der Anschluss bei B liegt %1 höher als der bei A.</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 lower than at A.</source>
+        <translation>Der Anschluss bei B liegt %1 tiefer als der bei A.</translation>
+    </message>
+    <message>
+        <source>%1, cut %2 to %3</source>
+        <translation>%1, Schnitt %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Run profile: hose&apos;s bore over the datum</source>
+        <translation>Verlauf: Schlauch innen über der Bezugshöhe</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Abstände gelten ab dem Schnittende bei A, in %1; R ist der Radius der Bogenmitte; über einer Geraden steht ihr Gefälle von A nach B. Stücke reichen bis an die Anschläge der Teile dazwischen, nach den für diese eingegebenen Längen. Im Verlauf ist die Linie die Oberkante der Bohrung, die Striche sind ihre Unterkante. [3] ist Posten 3 der Stückliste. Vor dem Schneiden am Fahrzeug nachmessen, mit den Teilen zur Hand.</translation>
     </message>
 </context>
 <context>
@@ -14431,10 +14447,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>, ab %1 Umgebung</translation>
     </message>
     <message>
-        <source>Assumed, and what matters most: %1.</source>
-        <translation>Angenommen, und was am meisten zählt: %1.</translation>
-    </message>
-    <message>
         <source>Results</source>
         <translation>Ergebnisse</translation>
     </message>
@@ -14561,14 +14573,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>Advice</source>
         <translation>Hinweis</translation>
-    </message>
-    <message>
-        <source>Supply hose</source>
-        <translation>Vorlaufschlauch</translation>
-    </message>
-    <message>
-        <source>Return hose</source>
-        <translation>Rücklaufschlauch</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -14723,10 +14727,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>* nicht gemessen</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
-        <translation>%1: Innendurchmesser %2, zuschneiden %3 (gezeichnet %4 und %5 Zugabe)</translation>
-    </message>
-    <message>
         <source>Measure me:</source>
         <translation>Miss mich:</translation>
     </message>
@@ -14795,10 +14795,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Alle Heizgeräte %1, Strom %2, Dauerlast (125 %) %3.</translation>
     </message>
     <message>
-        <source>New hoses and heaters take about %1 of coolant: %2.</source>
-        <translation>Neue Schläuche und Heizgeräte fassen etwa %1 Kühlmittel: %2.</translation>
-    </message>
-    <message>
         <source>Further sheets</source>
         <translation>Weitere Blätter</translation>
     </message>
@@ -14857,6 +14853,50 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Mit diesem Blatt keine gedruckt; es gibt Checkliste, Stückliste und Kostenvoranschlag sowie Annahmen.</translation>
+    </message>
+    <message>
+        <source>Assumed, and what the figures depend on most: %1.</source>
+        <translation>Angenommen, und wovon die Zahlen am meisten abhängen: %1.</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3, %4 allowance in it</source>
+        <translation>%1: Innendurchmesser %2, zuschneiden %3, darin %4 Zugabe</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3</source>
+        <translation>%1: Innendurchmesser %2, zuschneiden %3</translation>
+    </message>
+    <message>
+        <source>%1; from A to B: %2</source>
+        <translation>%1; von A nach B: %2</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>Entlüftung</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>Ablass</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>Rückschlagventil</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>Reduzierung</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters hold about %1 of coolant: %2.</source>
+        <translation>Neue Schläuche und Heizgeräte fassen etwa %1 Kühlmittel: %2.</translation>
     </message>
 </context>
 <context>
@@ -15276,10 +15316,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>▲ über %1</translation>
     </message>
     <message>
-        <source>Over %1 in all a heater with a pump wants considering (our own limit).</source>
-        <translation>Über %1 insgesamt ist ein Heizgerät mit Pumpe zu erwägen (unsere Grenze).</translation>
-    </message>
-    <message>
         <source>Heater</source>
         <translation>Heizgerät</translation>
     </message>
@@ -15510,6 +15546,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>A load figure after NEC 210.20(A) and 215.3</source>
         <translation>Eine Lastangabe nach NEC 210.20(A) und 215.3</translation>
+    </message>
+    <message>
+        <source>Over %1 in all, consider a heater with a pump (our own limit).</source>
+        <translation>Über %1 insgesamt ein Heizgerät mit Pumpe in Betracht ziehen (unsere Grenze).</translation>
     </message>
 </context>
 <context>

@@ -1562,18 +1562,6 @@
         <translation>%1 (supuesto)</translation>
     </message>
     <message>
-        <source>At the ends of the grades judged</source>
-        <translation>En los extremos de las pendientes evaluadas</translation>
-    </message>
-    <message>
-        <source>not everywhere forward, else %1</source>
-        <translation>no en todas hacia delante; por lo demás, %1</translation>
-    </message>
-    <message>
-        <source>no flow forward</source>
-        <translation>sin caudal hacia delante</translation>
-    </message>
-    <message>
         <source>flow %1</source>
         <translation>caudal %1</translation>
     </message>
@@ -1582,16 +1570,8 @@
         <translation>salida %1 como máximo</translation>
     </message>
     <message>
-        <source>cycles an hour %1 at most</source>
-        <translation>ciclos por hora %1 como máximo</translation>
-    </message>
-    <message>
         <source>%1 after %2</source>
         <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>%1 not everywhere reached</source>
-        <translation>%1 no se alcanza en todas</translation>
     </message>
     <message>
         <source>{a}: not computed: {b}</source>
@@ -2810,10 +2790,6 @@
         <translation>{a} consume {0} de la altura de presión del circuito.</translation>
     </message>
     <message>
-        <source>The heaters have {0} in all: a heater with a pump wants considering.</source>
-        <translation>Los calentadores suman {0}: conviene considerar un calentador con bomba.</translation>
-    </message>
-    <message>
         <source>the balance of driving and resisting heads, computed from the drawing (core/physics/circulation.h)</source>
         <translation>el balance de alturas impulsoras y resistentes, calculado a partir del dibujo (core/physics/circulation.h)</translation>
     </message>
@@ -3122,14 +3098,6 @@
         <translation>no se pudo calcular el calentamiento: %1</translation>
     </message>
     <message>
-        <source>{a} lets its coolant out at up to {0} while it is on, over {1}.</source>
-        <translation>{a} deja salir su refrigerante a hasta {0} mientras está encendido, más de {1}.</translation>
-    </message>
-    <message>
-        <source>{a} lets its coolant out at {0}, and it may be up to {1}.</source>
-        <translation>{a} deja salir su refrigerante a {0}, y pueden ser hasta {1}.</translation>
-    </message>
-    <message>
         <source>{a} comes within {0} of boiling.</source>
         <translation>{a} llega a {0} de la ebullición.</translation>
     </message>
@@ -3382,14 +3350,6 @@
         <translation>El dibujo aún tiene {0} hallazgos que detienen el trabajo: corríjalos antes.</translation>
     </message>
     <message>
-        <source>Open: the valve in {a}, {0} along it.</source>
-        <translation>Abrir: la válvula de {a}, a {0} del inicio.</translation>
-    </message>
-    <message>
-        <source>Open: the valve in {a}, {0} along it. It is drawn closed.</source>
-        <translation>Abrir: la válvula de {a}, a {0} del inicio. Está dibujada cerrada.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>No hay ninguna válvula de aislamiento dibujada.</translation>
     </message>
@@ -3416,10 +3376,6 @@
     <message>
         <source>propylene</source>
         <translation>propileno</translation>
-    </message>
-    <message>
-        <source>Hoses and heater take {0} more than the engine.</source>
-        <translation>Mangueras y calentador toman {0} más que el motor.</translation>
     </message>
     <message>
         <source>How much hoses and heater take is not computed.</source>
@@ -3468,10 +3424,6 @@
     <message>
         <source>Every clamp, thread and valve, with light and mirror; the heater&apos;s fastening; hoses off what is hot or moves.</source>
         <translation>Cada abrazadera, rosca y válvula, con luz y espejo; la fijación del calentador; mangueras lejos de lo caliente o móvil.</translation>
-    </message>
-    <message>
-        <source>{0} hose ends.</source>
-        <translation>{0} extremos de manguera.</translation>
     </message>
     <message>
         <source>To the cold full mark.</source>
@@ -4510,14 +4462,6 @@
         <translation>falta la rosca</translation>
     </message>
     <message>
-        <source>to hose end {0}</source>
-        <translation>a espiga {0}</translation>
-    </message>
-    <message>
-        <source>{a} to hose end {0}</source>
-        <translation>{a} a espiga {0}</translation>
-    </message>
-    <message>
         <source>rated voltage not entered</source>
         <translation>falta la tensión nominal</translation>
     </message>
@@ -4592,10 +4536,6 @@
     <message>
         <source>{0} to {1}</source>
         <translation>{0} a {1}</translation>
-    </message>
-    <message>
-        <source>{a}, {0} along</source>
-        <translation>{a}, a {0} del inicio</translation>
     </message>
     <message>
         <source>Of one piece with the hose; bought singly it also takes joiners and clamps.</source>
@@ -6814,12 +6754,96 @@
         <translation>arranques en su peor hora: %1</translation>
     </message>
     <message>
+        <source>On the steepest grades judged</source>
+        <translation>En las pendientes más fuertes evaluadas</translation>
+    </message>
+    <message>
+        <source>no forward flow on some, on the others %1</source>
+        <translation>en algunas sin caudal hacia delante, en las demás %1</translation>
+    </message>
+    <message>
+        <source>no forward flow</source>
+        <translation>sin caudal hacia delante</translation>
+    </message>
+    <message>
+        <source>starts an hour at most %1</source>
+        <translation>arranques por hora como máximo %1</translation>
+    </message>
+    <message>
+        <source>%1 reached on some only</source>
+        <translation>%1 se alcanza solo en algunas</translation>
+    </message>
+    <message>
+        <source>The heaters have {0} in all: consider a heater with a pump.</source>
+        <translation>Los calentadores suman {0}: considere un calentador con bomba.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0} while it is on, over {1}.</source>
+        <translation>El refrigerante sale de {a} a hasta {0} mientras está encendido, más de {1}.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0}, and {1} is possible.</source>
+        <translation>El refrigerante sale de {a} a hasta {0}, y son posibles {1}.</translation>
+    </message>
+    <message>
+        <source>Hoses and heater hold {0} more than the engine.</source>
+        <translation>Mangueras y calentador contienen {0} además del motor.</translation>
+    </message>
+    <message>
+        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
+        <translation>En total contienen {0}: los otros {1} los ocupa aire hasta que se purga.</translation>
+    </message>
+    <message>
+        <source>{0} clamps: two on each end of each piece of hose.</source>
+        <translation>{0} abrazaderas: dos en cada extremo de cada trozo de manguera.</translation>
+    </message>
+    <message>
+        <source>passage {0}</source>
+        <translation>paso {0}</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, passage {1}</source>
+        <translation>para manguera de {0}, paso {1}</translation>
+    </message>
+    <message>
+        <source>Usual elbows turn {0} or {1}: take the nearer and lay the hose to suit.</source>
+        <translation>Los codos usuales son de {0} o {1}: tome el más próximo y tienda la manguera según él.</translation>
+    </message>
+    <message>
+        <source>to hose end of passage {0}</source>
+        <translation>a espiga de paso {0}</translation>
+    </message>
+    <message>
+        <source>{a} to hose end of passage {0}</source>
+        <translation>{a} a espiga de paso {0}</translation>
+    </message>
+    <message>
+        <source>passage {0}, {1}</source>
+        <translation>paso {0}, {1}</translation>
+    </message>
+    <message>
+        <source>{a}, {0} from A</source>
+        <translation>{a}, a {0} de A</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, {1}</source>
+        <translation>para manguera de {0}, {1}</translation>
+    </message>
+    <message>
         <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
         <translation>Arranques de {a} en su peor hora: {0}, más de {1}.</translation>
     </message>
     <message>
-        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
-        <translation>Arranques de {a} en su peor hora: {0}, y pueden ser {1}.</translation>
+        <source>Starts of {a} in its worst hour: {0}, up to {1} possible.</source>
+        <translation>Arranques de {a} en su peor hora: {0}; son posibles hasta {1}.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}.</source>
+        <translation>Abrir: la válvula de {a}, a {0} de su extremo cortado en {b}.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
+        <translation>Abrir: la válvula de {a}, a {0} de su extremo cortado en {b}. Está dibujada cerrada.</translation>
     </message>
     <message>
         <source>{a} humps as it is drawn: it has no sag to spare.</source>
@@ -12291,20 +12315,8 @@ Doble clic para nivelar.</translation>
         <translation>%1%2: diámetro interior %3, pared %4</translation>
     </message>
     <message>
-        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
-        <translation>Cortar %1: dibujado %2 y %3 de sobrante, que queda en B y se recorta allí.</translation>
-    </message>
-    <message>
         <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
         <translation>A: %1, %2 encajado. B: %3, %4 encajado.</translation>
-    </message>
-    <message>
-        <source>B is %1 higher than A.</source>
-        <translation>B está %1 más alto que A.</translation>
-    </message>
-    <message>
-        <source>B is %1 lower than A.</source>
-        <translation>B está %1 más bajo que A.</translation>
     </message>
     <message>
         <source>Ports and hose ends</source>
@@ -12339,10 +12351,6 @@ Doble clic para nivelar.</translation>
         <translation>en la rosca [%1]</translation>
     </message>
     <message>
-        <source>%1, %2 on</source>
-        <translation>%1, %2 encajado</translation>
-    </message>
-    <message>
         <source>in line along the engine</source>
         <translation>en línea a lo largo del motor</translation>
     </message>
@@ -12353,10 +12361,6 @@ Doble clic para nivelar.</translation>
     <message>
         <source>%1 towards the rear</source>
         <translation>%1 hacia atrás</translation>
-    </message>
-    <message>
-        <source>in line across it</source>
-        <translation>en línea a lo ancho</translation>
     </message>
     <message>
         <source>%1 towards the engine&apos;s left side</source>
@@ -12415,32 +12419,8 @@ Doble clic para nivelar.</translation>
         <translation>mm</translation>
     </message>
     <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Colgar el calentador</translation>
-    </message>
-    <message>
-        <source>valve</source>
-        <translation>válvula</translation>
-    </message>
-    <message>
-        <source>bleed</source>
-        <translation>purga</translation>
-    </message>
-    <message>
-        <source>drain</source>
-        <translation>drenaje</translation>
-    </message>
-    <message>
-        <source>check valve</source>
-        <translation>antirretorno</translation>
-    </message>
-    <message>
-        <source>reducer</source>
-        <translation>reducción</translation>
     </message>
     <message>
         <source>clip %1</source>
@@ -12471,10 +12451,6 @@ Doble clic para nivelar.</translation>
         <translation>Potencia %1, tensión %2, %3; su termostato conecta a %4, desconecta a %5. Número de serie %6.</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Las distancias a lo largo de una manguera se toman desde su extremo cortado en A, en %1; R es el radio del eje de la curva; sobre un tramo recto, su pendiente de A a B, altura por longitud. Bajo cada manguera, su recorrido: altura de la parte alta (línea) y baja (trazos) del interior sobre la referencia. Los números entre corchetes son de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
-    </message>
-    <message>
         <source>parts, cuts</source>
         <translation>piezas, cortes</translation>
     </message>
@@ -12491,20 +12467,60 @@ Doble clic para nivelar.</translation>
         <translation>en qué se basan las cifras</translation>
     </message>
     <message>
-        <source>Run profile: height over the datum</source>
-        <translation>Perfil del recorrido: altura sobre la referencia</translation>
-    </message>
-    <message>
         <source>Hoses laid flat</source>
         <translation>Mangueras extendidas</translation>
     </message>
     <message>
-        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Las distancias son desde el extremo cortado en A, en %1; R es el radio del centro de una curva; sobre un tramo recto, su pendiente de A a B. En el perfil la línea es la parte alta del interior y los trazos la baja. [3] es el elemento 3 de la lista de piezas. Mida en el vehículo antes de cortar.</translation>
-    </message>
-    <message>
         <source>Page %1, sheet %2/%3</source>
         <translation>Página %1, hoja %2/%3</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pulgadas</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Pieces reach to the stops of the parts between them, by the lengths entered for these. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Las distancias a lo largo de una manguera se toman desde su extremo cortado en A, en %1; R es el radio del eje de la curva; sobre un tramo recto, su pendiente de A a B, altura por longitud. Los trozos llegan hasta los topes de las piezas que hay entre ellos, según las longitudes indicadas para estas. Bajo cada manguera, su recorrido: altura de la parte alta (línea) y baja (trazos) del interior sobre la referencia. Los números entre corchetes son de la lista de piezas. Mida en el vehículo, con las piezas a mano, antes de cortar.</translation>
+    </message>
+    <message>
+        <source>Cut %1.</source>
+        <translation>Cortar %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1, in pieces from A to B: %2.</source>
+        <translation>Cortar %1, en trozos de A a B: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of it are allowance, left at B and trimmed there.</source>
+        <translation>De ello %1 son sobrante, que queda en B y se recorta allí.</translation>
+    </message>
+    <message>
+        <source>passage %1, %2 on</source>
+        <translation>paso %1, %2 encajado</translation>
+    </message>
+    <message>
+        <source>in line with it across the engine</source>
+        <translation>en línea con él a lo ancho del motor</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 higher than at A.</source>
+        <translation>La conexión en B está %1 más alta que en A.</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 lower than at A.</source>
+        <translation>La conexión en B está %1 más baja que en A.</translation>
+    </message>
+    <message>
+        <source>%1, cut %2 to %3</source>
+        <translation>%1, corte de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Run profile: hose&apos;s bore over the datum</source>
+        <translation>Perfil: interior de la manguera sobre la referencia</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Las distancias son desde el extremo cortado en A, en %1; R es el radio del centro de una curva; sobre un tramo recto, su pendiente de A a B. Los trozos llegan hasta los topes de las piezas que hay entre ellos, según las longitudes indicadas para estas. En el perfil la línea es la parte alta del interior y los trazos la baja. [3] es el elemento 3 de la lista de piezas. Mida en el vehículo, con las piezas a mano, antes de cortar.</translation>
     </message>
 </context>
 <context>
@@ -14431,10 +14447,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>, desde %1 de ambiente</translation>
     </message>
     <message>
-        <source>Assumed, and what matters most: %1.</source>
-        <translation>Lo supuesto y lo que más importa: %1.</translation>
-    </message>
-    <message>
         <source>Results</source>
         <translation>Resultados</translation>
     </message>
@@ -14561,14 +14573,6 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>Advice</source>
         <translation>Consejo</translation>
-    </message>
-    <message>
-        <source>Supply hose</source>
-        <translation>Manguera de alimentación</translation>
-    </message>
-    <message>
-        <source>Return hose</source>
-        <translation>Manguera de retorno</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -14723,10 +14727,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>* no medido</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
-        <translation>%1: diámetro interior %2, cortar %3 (dibujado %4 y %5 de sobrante)</translation>
-    </message>
-    <message>
         <source>Measure me:</source>
         <translation>Mídeme:</translation>
     </message>
@@ -14795,10 +14795,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Todos los calentadores %1, corriente %2, carga continua (125 %) %3.</translation>
     </message>
     <message>
-        <source>New hoses and heaters take about %1 of coolant: %2.</source>
-        <translation>Las mangueras y los calentadores nuevos toman unos %1 de refrigerante: %2.</translation>
-    </message>
-    <message>
         <source>Further sheets</source>
         <translation>Otras hojas</translation>
     </message>
@@ -14857,6 +14853,50 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Ninguna impresa con esta; hay lista de comprobación, piezas y presupuesto, y supuestos.</translation>
+    </message>
+    <message>
+        <source>Assumed, and what the figures depend on most: %1.</source>
+        <translation>Lo supuesto de lo que más dependen las cifras: %1.</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3, %4 allowance in it</source>
+        <translation>%1: diámetro interior %2, cortar %3, con %4 de sobrante incluido</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3</source>
+        <translation>%1: diámetro interior %2, cortar %3</translation>
+    </message>
+    <message>
+        <source>%1; from A to B: %2</source>
+        <translation>%1; de A a B: %2</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>purga</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>drenaje</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>reducción</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>codo</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>válvula</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters hold about %1 of coolant: %2.</source>
+        <translation>Las mangueras y los calentadores nuevos contienen unos %1 de refrigerante: %2.</translation>
     </message>
 </context>
 <context>
@@ -15276,10 +15316,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>▲ más de %1</translation>
     </message>
     <message>
-        <source>Over %1 in all a heater with a pump wants considering (our own limit).</source>
-        <translation>Con más de %1 en total conviene considerar un calentador con bomba (límite propio).</translation>
-    </message>
-    <message>
         <source>Heater</source>
         <translation>Calentador</translation>
     </message>
@@ -15510,6 +15546,10 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>A load figure after NEC 210.20(A) and 215.3</source>
         <translation>Una cifra de carga según NEC 210.20(A) y 215.3</translation>
+    </message>
+    <message>
+        <source>Over %1 in all, consider a heater with a pump (our own limit).</source>
+        <translation>Con más de %1 en total, considere un calentador con bomba (límite propio).</translation>
     </message>
 </context>
 <context>

@@ -1562,18 +1562,6 @@
         <translation>%1 (supposé)</translation>
     </message>
     <message>
-        <source>At the ends of the grades judged</source>
-        <translation>Aux extrêmes des pentes jugées</translation>
-    </message>
-    <message>
-        <source>not everywhere forward, else %1</source>
-        <translation>pas partout vers l&apos;avant, ailleurs %1</translation>
-    </message>
-    <message>
-        <source>no flow forward</source>
-        <translation>aucun débit vers l&apos;avant</translation>
-    </message>
-    <message>
         <source>flow %1</source>
         <translation>débit %1</translation>
     </message>
@@ -1582,16 +1570,8 @@
         <translation>sortie %1 au plus</translation>
     </message>
     <message>
-        <source>cycles an hour %1 at most</source>
-        <translation>cycles par heure&#xa0;: %1 au plus</translation>
-    </message>
-    <message>
         <source>%1 after %2</source>
         <translation>%1 après %2</translation>
-    </message>
-    <message>
-        <source>%1 not everywhere reached</source>
-        <translation>%1 pas atteint partout</translation>
     </message>
     <message>
         <source>{a}: not computed: {b}</source>
@@ -2810,10 +2790,6 @@
         <translation>{a} absorbe {0} de la charge de la boucle.</translation>
     </message>
     <message>
-        <source>The heaters have {0} in all: a heater with a pump wants considering.</source>
-        <translation>Les réchauffeurs totalisent {0}&#xa0;: un réchauffeur à pompe est à envisager.</translation>
-    </message>
-    <message>
         <source>the balance of driving and resisting heads, computed from the drawing (core/physics/circulation.h)</source>
         <translation>l&apos;équilibre des charges motrices et résistantes, calculé d&apos;après le dessin (core/physics/circulation.h)</translation>
     </message>
@@ -3122,14 +3098,6 @@
         <translation>aucune chauffe n&apos;a pu être calculée&#xa0;: %1</translation>
     </message>
     <message>
-        <source>{a} lets its coolant out at up to {0} while it is on, over {1}.</source>
-        <translation>{a} laisse sortir en marche son liquide jusqu&apos;à {0}, au-dessus de {1}.</translation>
-    </message>
-    <message>
-        <source>{a} lets its coolant out at {0}, and it may be up to {1}.</source>
-        <translation>{a} laisse sortir son liquide à {0}, et cela peut aller jusqu&apos;à {1}.</translation>
-    </message>
-    <message>
         <source>{a} comes within {0} of boiling.</source>
         <translation>{a} approche de l&apos;ébullition à {0} près.</translation>
     </message>
@@ -3382,14 +3350,6 @@
         <translation>Le dessin a encore {0} constats qui bloquent le travail&#xa0;: corrigez-les d&apos;abord.</translation>
     </message>
     <message>
-        <source>Open: the valve in {a}, {0} along it.</source>
-        <translation>Ouvrir&#xa0;: la vanne dans {a}, à {0} du départ.</translation>
-    </message>
-    <message>
-        <source>Open: the valve in {a}, {0} along it. It is drawn closed.</source>
-        <translation>Ouvrir&#xa0;: la vanne dans {a}, à {0} du départ. Elle est dessinée fermée.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>Aucune vanne d&apos;isolement n&apos;est dessinée.</translation>
     </message>
@@ -3416,10 +3376,6 @@
     <message>
         <source>propylene</source>
         <translation>propylène</translation>
-    </message>
-    <message>
-        <source>Hoses and heater take {0} more than the engine.</source>
-        <translation>Durites et réchauffeur prennent {0} de plus que le moteur.</translation>
     </message>
     <message>
         <source>How much hoses and heater take is not computed.</source>
@@ -3468,10 +3424,6 @@
     <message>
         <source>Every clamp, thread and valve, with light and mirror; the heater&apos;s fastening; hoses off what is hot or moves.</source>
         <translation>Chaque collier, filetage et vanne, avec lampe et miroir&#xa0;; la fixation du réchauffeur&#xa0;; durites à l&apos;écart de ce qui est chaud ou bouge.</translation>
-    </message>
-    <message>
-        <source>{0} hose ends.</source>
-        <translation>{0} bouts de durite.</translation>
     </message>
     <message>
         <source>To the cold full mark.</source>
@@ -4510,14 +4462,6 @@
         <translation>filetage non saisi</translation>
     </message>
     <message>
-        <source>to hose end {0}</source>
-        <translation>vers embout {0}</translation>
-    </message>
-    <message>
-        <source>{a} to hose end {0}</source>
-        <translation>{a} vers embout {0}</translation>
-    </message>
-    <message>
         <source>rated voltage not entered</source>
         <translation>tension nominale non saisie</translation>
     </message>
@@ -4592,10 +4536,6 @@
     <message>
         <source>{0} to {1}</source>
         <translation>{0} à {1}</translation>
-    </message>
-    <message>
-        <source>{a}, {0} along</source>
-        <translation>{a}, à {0}</translation>
     </message>
     <message>
         <source>Of one piece with the hose; bought singly it also takes joiners and clamps.</source>
@@ -6814,12 +6754,96 @@
         <translation>mises en marche dans sa pire heure : %1</translation>
     </message>
     <message>
+        <source>On the steepest grades judged</source>
+        <translation>Sur les plus fortes pentes jugées</translation>
+    </message>
+    <message>
+        <source>no forward flow on some, on the others %1</source>
+        <translation>sur certaines aucun débit vers l&apos;avant, sur les autres %1</translation>
+    </message>
+    <message>
+        <source>no forward flow</source>
+        <translation>aucun débit vers l&apos;avant</translation>
+    </message>
+    <message>
+        <source>starts an hour at most %1</source>
+        <translation>mises en marche par heure au plus %1</translation>
+    </message>
+    <message>
+        <source>%1 reached on some only</source>
+        <translation>%1 atteint seulement sur certaines</translation>
+    </message>
+    <message>
+        <source>The heaters have {0} in all: consider a heater with a pump.</source>
+        <translation>Les réchauffeurs totalisent {0} : envisagez un réchauffeur à pompe.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0} while it is on, over {1}.</source>
+        <translation>Le liquide sort de {a} en marche à {0} au plus, au-dessus de {1}.</translation>
+    </message>
+    <message>
+        <source>Coolant leaves {a} at up to {0}, and {1} is possible.</source>
+        <translation>Le liquide sort de {a} à {0} au plus, et {1} sont possibles.</translation>
+    </message>
+    <message>
+        <source>Hoses and heater hold {0} more than the engine.</source>
+        <translation>Durites et réchauffeur contiennent {0} en plus du moteur.</translation>
+    </message>
+    <message>
+        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
+        <translation>Ils contiennent {0} en tout : l&apos;air occupe les {1} restants jusqu&apos;à ce qu&apos;il soit purgé.</translation>
+    </message>
+    <message>
+        <source>{0} clamps: two on each end of each piece of hose.</source>
+        <translation>{0} colliers : deux à chaque bout de chaque morceau de durite.</translation>
+    </message>
+    <message>
+        <source>passage {0}</source>
+        <translation>passage {0}</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, passage {1}</source>
+        <translation>pour durite de {0}, passage {1}</translation>
+    </message>
+    <message>
+        <source>Usual elbows turn {0} or {1}: take the nearer and lay the hose to suit.</source>
+        <translation>Les coudes courants font {0} ou {1} : prenez le plus proche et posez la durite en conséquence.</translation>
+    </message>
+    <message>
+        <source>to hose end of passage {0}</source>
+        <translation>vers embout de passage {0}</translation>
+    </message>
+    <message>
+        <source>{a} to hose end of passage {0}</source>
+        <translation>{a} vers embout de passage {0}</translation>
+    </message>
+    <message>
+        <source>passage {0}, {1}</source>
+        <translation>passage {0}, {1}</translation>
+    </message>
+    <message>
+        <source>{a}, {0} from A</source>
+        <translation>{a}, à {0} de A</translation>
+    </message>
+    <message>
+        <source>for hose of {0}, {1}</source>
+        <translation>pour durite de {0}, {1}</translation>
+    </message>
+    <message>
         <source>Starts of {a} in its worst hour: {0}, over {1}.</source>
         <translation>Mises en marche de {a} dans sa pire heure : {0}, plus que {1}.</translation>
     </message>
     <message>
-        <source>Starts of {a} in its worst hour: {0}, and it may be {1}.</source>
-        <translation>Mises en marche de {a} dans sa pire heure : {0}, et peut-être {1}.</translation>
+        <source>Starts of {a} in its worst hour: {0}, up to {1} possible.</source>
+        <translation>Mises en marche de {a} dans sa pire heure : {0}, jusqu&apos;à {1} possibles.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}.</source>
+        <translation>Ouvrir : la vanne dans {a}, à {0} de son bout coupé sur {b}.</translation>
+    </message>
+    <message>
+        <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
+        <translation>Ouvrir : la vanne dans {a}, à {0} de son bout coupé sur {b}. Elle est dessinée fermée.</translation>
     </message>
     <message>
         <source>{a} humps as it is drawn: it has no sag to spare.</source>
@@ -12291,20 +12315,8 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>%1%2 : diamètre intérieur %3, paroi %4</translation>
     </message>
     <message>
-        <source>Cut %1: drawn %2, and %3 allowance, left at B and trimmed there.</source>
-        <translation>Couper %1 : dessiné %2, plus %3 de marge, laissée en B et recoupée là.</translation>
-    </message>
-    <message>
         <source>A: %1, %2 pushed on. B: %3, %4 pushed on.</source>
         <translation>A : %1, %2 emmanché. B : %3, %4 emmanché.</translation>
-    </message>
-    <message>
-        <source>B is %1 higher than A.</source>
-        <translation>B est %1 plus haut que A.</translation>
-    </message>
-    <message>
-        <source>B is %1 lower than A.</source>
-        <translation>B est %1 plus bas que A.</translation>
     </message>
     <message>
         <source>Ports and hose ends</source>
@@ -12339,10 +12351,6 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>sur le filetage [%1]</translation>
     </message>
     <message>
-        <source>%1, %2 on</source>
-        <translation>%1, %2 emmanché</translation>
-    </message>
-    <message>
         <source>in line along the engine</source>
         <translation>aligné le long du moteur</translation>
     </message>
@@ -12353,10 +12361,6 @@ Double-clic&#xa0;: à plat.</translation>
     <message>
         <source>%1 towards the rear</source>
         <translation>%1 vers l&apos;arrière</translation>
-    </message>
-    <message>
-        <source>in line across it</source>
-        <translation>aligné en travers</translation>
     </message>
     <message>
         <source>%1 towards the engine&apos;s left side</source>
@@ -12415,32 +12419,8 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>mm</translation>
     </message>
     <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
         <source>Hang the heater</source>
         <translation>Accrocher le réchauffeur</translation>
-    </message>
-    <message>
-        <source>valve</source>
-        <translation>vanne</translation>
-    </message>
-    <message>
-        <source>bleed</source>
-        <translation>purge</translation>
-    </message>
-    <message>
-        <source>drain</source>
-        <translation>vidange</translation>
-    </message>
-    <message>
-        <source>check valve</source>
-        <translation>clapet anti-retour</translation>
-    </message>
-    <message>
-        <source>reducer</source>
-        <translation>réduction</translation>
     </message>
     <message>
         <source>clip %1</source>
@@ -12471,10 +12451,6 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>Puissance %1, tension %2, %3 ; son thermostat enclenche à %4, coupe à %5. Numéro de série %6.</translation>
     </message>
     <message>
-        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Les distances le long d&apos;une durite partent de son bout coupé en A, en %1 ; R est le rayon de l&apos;axe du coude ; au-dessus d&apos;une partie droite, sa pente de A vers B, hauteur sur longueur. Sous chaque durite son parcours : hauteur du haut (trait) et du bas (tirets) de l&apos;intérieur au-dessus de la référence. Les nombres entre crochets sont ceux de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
-    </message>
-    <message>
         <source>parts, cuts</source>
         <translation>pièces, coupes</translation>
     </message>
@@ -12491,20 +12467,60 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>sur quoi reposent les chiffres</translation>
     </message>
     <message>
-        <source>Run profile: height over the datum</source>
-        <translation>Profil du parcours : hauteur sur la référence</translation>
-    </message>
-    <message>
         <source>Hoses laid flat</source>
         <translation>Durites mises à plat</translation>
     </message>
     <message>
-        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle before you cut.</source>
-        <translation>Les distances partent du bout coupé en A, en %1 ; R est le rayon au milieu d&apos;un coude ; au-dessus d&apos;une partie droite, sa pente de A vers B. Dans le profil, le trait est le haut de l&apos;alésage, les tirets son bas. [3] est le numéro 3 de la liste des pièces. Mesurez sur le véhicule avant de couper.</translation>
-    </message>
-    <message>
         <source>Page %1, sheet %2/%3</source>
         <translation>Page %1, feuille %2/%3</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pouces</translation>
+    </message>
+    <message>
+        <source>Distances along a hose are from its cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B, rise over run. Pieces reach to the stops of the parts between them, by the lengths entered for these. Under each hose its run: height of the top (line) and bottom (dashes) of its bore over the datum. Numbers in brackets are items of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Les distances le long d&apos;une durite partent de son bout coupé en A, en %1 ; R est le rayon de l&apos;axe du coude ; au-dessus d&apos;une partie droite, sa pente de A vers B, hauteur sur longueur. Les morceaux vont jusqu&apos;aux butées des pièces placées entre eux, d&apos;après les longueurs saisies pour celles-ci. Sous chaque durite son parcours : hauteur du haut (trait) et du bas (tirets) de l&apos;intérieur au-dessus de la référence. Les nombres entre crochets sont ceux de la liste des pièces. Mesurez sur le véhicule, pièces en main, avant de couper.</translation>
+    </message>
+    <message>
+        <source>Cut %1.</source>
+        <translation>Couper %1.</translation>
+    </message>
+    <message>
+        <source>Cut %1, in pieces from A to B: %2.</source>
+        <translation>Couper %1, en morceaux de A vers B : %2.</translation>
+    </message>
+    <message>
+        <source>%1 of it are allowance, left at B and trimmed there.</source>
+        <translation>Dont %1 de marge, laissée en B et recoupée là.</translation>
+    </message>
+    <message>
+        <source>passage %1, %2 on</source>
+        <translation>passage %1, %2 emmanché</translation>
+    </message>
+    <message>
+        <source>in line with it across the engine</source>
+        <translation>aligné avec lui en travers du moteur</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 higher than at A.</source>
+        <translation>Le raccord en B est %1 plus haut qu&apos;en A.</translation>
+    </message>
+    <message>
+        <source>Port or nozzle at B is %1 lower than at A.</source>
+        <translation>Le raccord en B est %1 plus bas qu&apos;en A.</translation>
+    </message>
+    <message>
+        <source>%1, cut %2 to %3</source>
+        <translation>%1, coupe de %2 à %3</translation>
+    </message>
+    <message>
+        <source>Run profile: hose&apos;s bore over the datum</source>
+        <translation>Profil : intérieur de la durite sur la référence</translation>
+    </message>
+    <message>
+        <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
+        <translation>Les distances partent du bout coupé en A, en %1 ; R est le rayon au milieu d&apos;un coude ; au-dessus d&apos;une partie droite, sa pente de A vers B. Les morceaux vont jusqu&apos;aux butées des pièces placées entre eux, d&apos;après les longueurs saisies pour celles-ci. Dans le profil, le trait est le haut de l&apos;alésage, les tirets son bas. [3] est le numéro 3 de la liste des pièces. Mesurez sur le véhicule, pièces en main, avant de couper.</translation>
     </message>
 </context>
 <context>
@@ -14431,10 +14447,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>, depuis %1 ambiante</translation>
     </message>
     <message>
-        <source>Assumed, and what matters most: %1.</source>
-        <translation>Supposé, et ce qui compte le plus&#xa0;: %1.</translation>
-    </message>
-    <message>
         <source>Results</source>
         <translation>Résultats</translation>
     </message>
@@ -14561,14 +14573,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>Advice</source>
         <translation>Conseil</translation>
-    </message>
-    <message>
-        <source>Supply hose</source>
-        <translation>Durite d&apos;alimentation</translation>
-    </message>
-    <message>
-        <source>Return hose</source>
-        <translation>Durite de retour</translation>
     </message>
     <message>
         <source>not entered</source>
@@ -14723,10 +14727,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>* non mesuré</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3 (drawn %4 and %5 allowance)</source>
-        <translation>%1 : diamètre intérieur %2, couper %3 (dessiné %4 et %5 de marge)</translation>
-    </message>
-    <message>
         <source>Measure me:</source>
         <translation>Mesurez-moi :</translation>
     </message>
@@ -14795,10 +14795,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Tous les réchauffeurs %1, courant %2, charge continue (125 %) %3.</translation>
     </message>
     <message>
-        <source>New hoses and heaters take about %1 of coolant: %2.</source>
-        <translation>Les durites et réchauffeurs neufs prennent environ %1 de liquide : %2.</translation>
-    </message>
-    <message>
         <source>Further sheets</source>
         <translation>Autres feuilles</translation>
     </message>
@@ -14857,6 +14853,50 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Aucune imprimée avec celle-ci ; il y a la liste de contrôle, les pièces et le devis, et les hypothèses.</translation>
+    </message>
+    <message>
+        <source>Assumed, and what the figures depend on most: %1.</source>
+        <translation>Supposé, et dont les chiffres dépendent le plus : %1.</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3, %4 allowance in it</source>
+        <translation>%1 : diamètre intérieur %2, couper %3, dont %4 de marge</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3</source>
+        <translation>%1 : diamètre intérieur %2, couper %3</translation>
+    </message>
+    <message>
+        <source>%1; from A to B: %2</source>
+        <translation>%1 ; de A vers B : %2</translation>
+    </message>
+    <message>
+        <source>bleed</source>
+        <translation>purge</translation>
+    </message>
+    <message>
+        <source>drain</source>
+        <translation>vidange</translation>
+    </message>
+    <message>
+        <source>check valve</source>
+        <translation>clapet anti-retour</translation>
+    </message>
+    <message>
+        <source>reducer</source>
+        <translation>réduction</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>coude</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>vanne</translation>
+    </message>
+    <message>
+        <source>New hoses and heaters hold about %1 of coolant: %2.</source>
+        <translation>Les durites et réchauffeurs neufs contiennent environ %1 de liquide : %2.</translation>
     </message>
 </context>
 <context>
@@ -15276,10 +15316,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>▲ au-dessus de %1</translation>
     </message>
     <message>
-        <source>Over %1 in all a heater with a pump wants considering (our own limit).</source>
-        <translation>Au-delà de %1 en tout, un réchauffeur à pompe est à envisager (notre propre limite).</translation>
-    </message>
-    <message>
         <source>Heater</source>
         <translation>Réchauffeur</translation>
     </message>
@@ -15510,6 +15546,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>A load figure after NEC 210.20(A) and 215.3</source>
         <translation>Une valeur de charge d&apos;après NEC 210.20(A) et 215.3</translation>
+    </message>
+    <message>
+        <source>Over %1 in all, consider a heater with a pump (our own limit).</source>
+        <translation>Au-delà de %1 en tout, envisagez un réchauffeur à pompe (notre propre limite).</translation>
     </message>
 </context>
 <context>

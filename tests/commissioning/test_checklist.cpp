@@ -55,6 +55,8 @@ private Q_SLOTS:
     void energisingWaitsForCoolantAndOpenValves();
     void tickingTwiceKeepsOneTick();
     void stepsSayTheNumbersOfThisDrawing();
+    void stepsGiveTheFiguresOfThePartsList();
+    void whatTheNewPartsHoldIsOneFigure();
     void anAirLockIsNamedWithItsPlace();
     void whatIsNotEnteredIsSaid();
     void timesAreReadAsIsoWritesThem();
@@ -171,6 +173,39 @@ void TestChecklist::stepsSayTheNumbersOfThisDrawing()
     QVERIFY(saidOf("fill", sketch, analysis).contains(litres));
     for (const Shared<Hose>& hose : sketch.hoses)
         QVERIFY(saidOf("open-valves", sketch, analysis).contains(QString::fromStdString(hose->name)));
+}
+
+/// Two hoses, each with two ends and a valve in it: eight pushed-on ends, two clamps each. The valve is 40 mm
+/// along the supply hose itself, 30 mm of which are over the hose end.
+void TestChecklist::stepsGiveTheFiguresOfThePartsList()
+{
+    const Sketch sketch = sampleJob("sound-bus");
+    const Analysis analysis = proved(sketch);
+    QVERIFY2(saidOf("inspect", sketch, analysis).contains(QStringLiteral("16 clamps")),
+             qPrintable(saidOf("inspect", sketch, analysis)));
+    QVERIFY2(saidOf("open-valves", sketch, analysis).contains(QStringLiteral("70 mm from its cut end at Drain port")),
+             qPrintable(saidOf("open-valves", sketch, analysis)));
+}
+
+/// What is poured in is less than that by the air that stays, and the list says so.
+void TestChecklist::whatTheNewPartsHoldIsOneFigure()
+{
+    const Sketch sketch = sampleJob("above-level");
+    const Analysis analysis = proved(sketch);
+    double held_l = sketch.heaters.front().chamber_volume_ml.value.value_or(0) / 1000;
+    QVERIFY(held_l > 0);
+    for (const ResolvedHose& hose : analysis.layout.hoses)
+        held_l += hose->volume_ml / 1000;
+    const auto litres = [](double value) {
+        return QString::fromStdString(format(value, Unit::litre, UnitSystem::metric));
+    };
+    const double poured_l = analysis.proof->filling.coolant_ml / 1000;
+    QVERIFY(litres(poured_l) != litres(held_l));
+    QVERIFY2(saidOf("mix", sketch, analysis).contains(litres(held_l)),
+             qPrintable(saidOf("mix", sketch, analysis)));
+    const QString fill = saidOf("fill", sketch, analysis);
+    for (const double figure : {poured_l, held_l, held_l - poured_l})
+        QVERIFY2(fill.contains(litres(figure)), qPrintable(fill));
 }
 
 void TestChecklist::anAirLockIsNamedWithItsPlace()

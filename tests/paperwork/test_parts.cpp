@@ -53,6 +53,8 @@ private Q_SLOTS:
     void anOpenEndIsNotCounted();
     void clipsThatTheSpacingRuleWantsAreSaid();
     void aReducerPartsTheHose();
+    void whatSitsInAHosePartsIt();
+    void aHoseEndIsForAHose();
     void elbowsAreCountedByAngle();
     void eachKindOfPortHasItsOwnAdapter();
     void twoHeatersAreTwoPieces();
@@ -97,7 +99,7 @@ void TestParts::rowsAreNumberedAndSayWhereTheyAreUsed()
     const PartRow* valve = find(parts, ItemKind::isolation_valve);
     QCOMPARE(valve->used.size(), std::size_t{2});
     QCOMPARE(valve->used[0].part, (PartRef{PartKind::inline_part, "hose-1", 0}));
-    QCOMPARE(wordsOf(valve->used[1].name), std::string("Return hose hose-2, 470 mm along"));
+    QCOMPARE(wordsOf(valve->used[1].name), std::string("Return hose hose-2, 500 mm from A"));
     QVERIFY(!find(parts, ItemKind::clamp)->notes.empty()); // two an end is practice, and says so
 }
 
@@ -217,9 +219,11 @@ void TestParts::clipsThatTheSpacingRuleWantsAreSaid()
     QVERIFY(!find(parts, ItemKind::clip)); // switched off: nothing is wanted
 }
 
-// By hand: the first 500 mm of 1245.62 of 19 mm bore, the rest of 16. 500 + 60 = 560, with 25: 585;
-// 745.62 + 60 = 805.62, up to 810, with 25: 835. Clamps: start and valve on 19 mm (27 mm over all) 1 + 2
-// ends, one at the reducer; the other side of it and the end on 16 (24 mm over all).
+// By hand: the first 500 mm of 1245.62 of 19 mm bore, the rest of 16. The reducer is 60 mm over all, 30 of
+// it in either hose, so that their ends meet at its middle: 500 + 30 = 530, with 25: 555; 745.62 + 30 =
+// 775.62, up to 780, with 25: 805. Both together are the hose in one piece, with its allowance twice. Clamps:
+// start and valve on 19 mm (27 mm over all) 1 + 2 ends, one at the reducer; the other side of it and the end
+// on 16 (24 mm over all).
 void TestParts::aReducerPartsTheHose()
 {
     Sketch sketch = soundLoop();
@@ -232,8 +236,8 @@ void TestParts::aReducerPartsTheHose()
     });
     const PartsList parts = partsOf(sketch);
     QCOMPARE(parts.cuts.size(), std::size_t{3});
-    QCOMPARE(parts.cuts[0].length_mm, 585.0);
-    QCOMPARE(parts.cuts[1].length_mm, 835.0);
+    QCOMPARE(parts.cuts[0].length_mm, 555.0);
+    QCOMPARE(parts.cuts[1].length_mm, 805.0);
     QCOMPARE(parts.cuts[1].bore_mm, std::optional<double>(16));
     const PartRow* reducer = find(parts, ItemKind::reducer);
     QCOMPARE(reducer->item, std::string("reducer-19-16"));
@@ -244,6 +248,49 @@ void TestParts::aReducerPartsTheHose()
             QCOMPARE(row.thousandths, std::optional<std::int64_t>(2 * 2000));
     }
     QCOMPARE(thousandths(parts, ItemKind::clamp), 20'000);
+}
+
+// By hand, from the cut end at A, 30 mm over the hose end: the valve's middle is at 130 mm. Of its 90 mm 30
+// are in the hose on either side, so its stops are 15 mm from the middle. A drain of 40 mm has no body left
+// between its stops: the hose is cut at its middle. A metal elbow at the hose's only bend reaches over its
+// arc, that starts at 450 - 150 = 300 mm and is 150 pi/2 = 235.62 mm long.
+void TestParts::whatSitsInAHosePartsIt()
+{
+    Sketch sketch = soundLoop();
+    sketch.hoses[supply_hose].edit([](Hose& hose) {
+        hose.parts[0].length_mm = 90;
+        InlinePart drain;
+        drain.kind = InlineKind::drain;
+        drain.along_mm = 700;
+        drain.length_mm = 40;
+        hose.parts.push_back(drain);
+        hose.points[0].bend = BendKind::metal_elbow;
+    });
+    const PartsList parts = partsOf(sketch);
+    QCOMPARE(parts.cuts.size(), std::size_t{2}); // each comes off the roll in one
+    QCOMPARE(parts.cuts[0].length_mm, 1335.0);
+    const std::vector<HosePart>& parted = parts.cuts[0].parts;
+    QCOMPARE(parted.size(), std::size_t{3});
+    QVERIFY(parted[0].kind == ItemKind::isolation_valve);
+    VERIFY_NEAR(parted[0].from_mm, 115, 1e-9);
+    VERIFY_NEAR(parted[0].to_mm, 145, 1e-9);
+    QVERIFY(parted[1].kind == ItemKind::elbow);
+    VERIFY_NEAR(parted[1].from_mm, 330, 0.01);
+    VERIFY_NEAR(parted[1].to_mm, 565.62, 0.01);
+    QVERIFY(parted[2].kind == ItemKind::drain);
+    VERIFY_NEAR(parted[2].from_mm, 730, 1e-9);
+    VERIFY_NEAR(parted[2].to_mm, 730, 1e-9);
+}
+
+void TestParts::aHoseEndIsForAHose()
+{
+    Sketch sketch = soundLoop();
+    const PartsList parts = partsOf(sketch);
+    QCOMPARE(wordsOf(find(parts, ItemKind::hose_end)->size), std::string("for hose of 19 mm, passage 15 mm"));
+    QCOMPARE(wordsOf(find(parts, ItemKind::isolation_valve)->size),
+             std::string("for hose of 19 mm, passage 19 mm"));
+    sketch.hoses[supply_hose].edit([](Hose& hose) { hose.bore_mm.value.reset(); });
+    QCOMPARE(wordsOf(find(partsOf(sketch), ItemKind::hose_end)->size), std::string("passage 15 mm"));
 }
 
 void TestParts::elbowsAreCountedByAngle()
@@ -260,8 +307,8 @@ void TestParts::elbowsAreCountedByAngle()
         if (row.kind == ItemKind::elbow)
             sizes.push_back(wordsOf(row.size));
     QCOMPARE(sizes.size(), std::size_t{3});
-    QCOMPARE(sizes[0], std::string("15 mm, 90°"));
-    QCOMPARE(sizes[1], std::string("15 mm, 45°"));
+    QCOMPARE(sizes[0], std::string("passage 15 mm, 90°"));
+    QCOMPARE(sizes[1], std::string("passage 15 mm, 45°"));
     // A metal elbow in the hose is pushed into it twice: four clamps more.
     QCOMPARE(thousandths(parts, ItemKind::clamp), 20'000);
     sketch.hoses[return_hose].edit([](Hose& hose) { hose.points[0].bend = BendKind::moulded_elbow; });

@@ -125,7 +125,7 @@ void TestRunningWords::theSheetStatesResultsWithTheirBands()
     for (const char* words :
          {"Results\n", "at 40 °C block.", "Peak outlet ", "(60 to 75 °C)", "cycles in the worst hour ",
           "Engine at 20 °C after ", " kWh in 24 h, from -18 °C ambient.",
-          "Assumed, and what matters most: hose end loss × 1, viscosity × 1."})
+          "Assumed, and what the figures depend on most: loss of hose ends, viscosity of the coolant."})
         QVERIFY2(said.contains(QString::fromUtf8(words)), qPrintable(said));
 }
 

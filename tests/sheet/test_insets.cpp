@@ -9,6 +9,7 @@
 #include "core/analysis/analysis.h"
 
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTest>
 
 #include <algorithm>
@@ -98,6 +99,49 @@ private Q_SLOTS:
         for (const Paper paper : {Paper::a3, Paper::tabloid})
             for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
                 QCOMPARE(laidOn(sketch, analysis, paper, orientation).notes_sheets, 0);
+    }
+
+    void noLineEndsWithinAQuantity_data() { eachStandsOnceAndInNoOnesWay_data(); }
+
+    /// Lines of a text follow each other: a number at the end of one, its fraction, unit or item at the head
+    /// of the next.
+    void noLineEndsWithinAQuantity()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = proved(sketch);
+        static const QRegularExpression begun(QStringLiteral("([0-9]|[0-9] ft|×)$"));
+        static const QRegularExpression rest(QStringLiteral(
+            "^([0-9]+/[0-9]+( in)?|in|ft|mm|ml|l|l/min|°C|°F|W|V|A|h|kWh|pipe|%)([ .,;:)]|$)"));
+        static const QRegularExpression item(QStringLiteral("^\\[[0-9]+\\]$"));
+        using sheet::Paper;
+        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
+            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
+                sheet::Options options;
+                options.paper = paper;
+                options.orientation = orientation;
+                for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
+                    test::TextRecorder recorder(
+                        (page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+                    QPainter painter(&recorder);
+                    painter.scale(10, 10);
+                    page.paint(painter);
+                    painter.end();
+                    const std::vector<test::WrittenText>& texts = recorder.texts();
+                    for (std::size_t i = 1; i < texts.size(); ++i) {
+                        const QString& before = texts[i - 1].text;
+                        const bool below = texts[i].box.top() > texts[i - 1].box.top() + 1 &&
+                                           std::abs(texts[i].box.left() - texts[i - 1].box.left()) < 20;
+                        const bool parted =
+                            (begun.match(before).hasMatch() && (rest.match(texts[i].text).hasMatch() ||
+                                                                before.endsWith(QStringLiteral("×")))) ||
+                            item.match(texts[i].text).hasMatch();
+                        QVERIFY2(!below || !parted, qPrintable(QStringLiteral("paper %1: \"%2\" / \"%3\"")
+                                                                   .arg(int(paper))
+                                                                   .arg(before, texts[i].text)));
+                    }
+                }
+            }
     }
 
     void whoHasOnlyPageOneCanCutAndFit()

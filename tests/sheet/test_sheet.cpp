@@ -147,6 +147,7 @@ private Q_SLOTS:
     void capitalsHaveTheHeightAskedFor();
     void wrappedLinesAreNoWiderThanAsked();
     void aNumberStaysWithItsUnit();
+    void linesOfATitleAreOfLikeLength();
     void anUnknownEndingIsRefused();
     void aFolderThatIsNotThereIsReported();
 };
@@ -417,13 +418,25 @@ void TestSheet::wrappedLinesAreNoWiderThanAsked()
 void TestSheet::aNumberStaysWithItsUnit()
 {
     const QString text =
-        QStringLiteral("Coolant takes 14.9 qt, the heater 4000 W at 480 V, flow 0.88 gal/min.");
-    for (double width_mm = 24; width_mm < 60; width_mm += 0.5) {
+        QStringLiteral("Coolant takes 14.9 qt, the heater 4000 W at 480 V, flow 0.88 gal/min, cut 2 ft 5 3/4 "
+                       "in from 18 1/2 in, 3/4 pipe in Elbow [6], loss × 1.");
+    for (double width_mm = 28; width_mm < 60; width_mm += 0.5) {
         const QStringList lines = drawing::wrapped(text, width_mm, 2.5);
         const QString laid = lines.join(QLatin1Char('\n'));
-        for (const char* kept : {"14.9 qt,", "4000 W", "480 V,", "0.88 gal/min."})
-            QVERIFY2(laid.contains(QLatin1String(kept)), qPrintable(laid));
+        for (const char* kept : {"14.9 qt,", "4000 W", "480 V,", "0.88 gal/min,", "2 ft 5 3/4 in",
+                                 "18 1/2 in,", "3/4 pipe", "Elbow [6]", "× 1."})
+            QVERIFY2(laid.contains(QString::fromUtf8(kept)), qPrintable(laid));
     }
+}
+
+void TestSheet::linesOfATitleAreOfLikeLength()
+{
+    const QString text = QStringLiteral("Valves open before turning on");
+    const double all_but_on = drawing::textWidth(QStringLiteral("Valves open before turning"), 2.5);
+    QCOMPARE(drawing::wrapped(text, all_but_on, 2.5).last(), QStringLiteral("on"));
+    QCOMPARE(drawing::wrappedEvenly(text, all_but_on, 2.5, drawing::Weight::regular),
+             QStringList({QStringLiteral("Valves open"), QStringLiteral("before turning on")}));
+    QCOMPARE(drawing::wrappedEvenly(text, 200, 2.5, drawing::Weight::regular), QStringList(text));
 }
 
 void TestSheet::anUnknownEndingIsRefused()

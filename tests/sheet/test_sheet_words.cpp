@@ -6,6 +6,7 @@
 #include "app/drawing/slope_words.h"
 #include "app/paper/sheet_set.h"
 #include "app/sheet/sheet.h"
+#include "app/sheet/words.h"
 
 #include <QPainter>
 #include <QTest>
@@ -158,6 +159,76 @@ private Q_SLOTS:
                 QStringLiteral("Page %1, sheet %2/%3").arg(pages[i].page).arg(i + 1).arg(pages.size());
             QVERIFY2(said.contains(place), qPrintable(place));
         }
+    }
+
+    /// Drawing, strips and parts list: from the cut end, 30 mm over the hose end, to the valve in the middle
+    /// of what its 60 mm leave between the hoses, nothing; the pieces are the cut.
+    void everyPageGivesTheSamePiecesOfHose()
+    {
+        const Sketch sketch = soundBus();
+        const Analysis analysis = analyse(sketch);
+        const PartsList parts = partsOf(sketch, analysis.layout);
+        const double cut_mm = parts.cuts.at(0).length_mm;
+        const QString pieces = QStringLiteral("70 mm, valve, %1 mm").arg(cut_mm - 70);
+        QCOMPARE(sheet::piecesWords(parts.cuts[0], UnitSystem::metric), pieces);
+        QString on_drawing;
+        for (const sheet::Item& item : sheet::partsSection(sketch, analysis).items)
+            on_drawing += item.text + QLatin1Char('\n');
+        QVERIFY2(on_drawing.contains(pieces), qPrintable(on_drawing));
+        for (const bool fitting : {true, false}) {
+            paper::SheetSet set;
+            set.fitting = fitting;
+            set.parts = !fitting;
+            QString said;
+            for (const sheet::FurtherPage& page : paper::pagesBehind(sketch, analysis, set, sheet::Paper::a4))
+                said += saidOn(page.layout.fullRect(QPageLayout::Millimeter).size(), page.paint);
+            for (const QString& piece : pieces.split(QStringLiteral(", ")))
+                QVERIFY2(said.contains(piece), qPrintable(said));
+            QVERIFY2(!said.contains(QStringLiteral("40 mm along")), qPrintable(said));
+        }
+    }
+
+    /// A generator's supply hose, cut to a quarter of an inch: the pieces and the body between them add up.
+    void piecesInInchesAddUpToTheCut()
+    {
+        HoseCut cut;
+        cut.length_mm = 29.75 * 25.4;
+        cut.parts = {{ItemKind::isolation_valve, 70, 100}, {ItemKind::drain, 300, 300}};
+        // 70 mm are 2 3/4 in on a tape, 100 mm 3 15/16, 300 mm 11 13/16: 7 7/8 between, 17 15/16 left.
+        QCOMPARE(sheet::piecesWords(cut, UnitSystem::inch),
+                 QStringLiteral("2 3/4 in, valve, 7 7/8 in, drain, 17 15/16 in"));
+    }
+
+    /// The sleeve is hose by the metre, not a piece: it was left out, and the numbers skipped it.
+    void itemsOfTheDrawingAreNumberedWithoutAGap()
+    {
+        const Sketch sketch = test::sampleNamed(QStringLiteral("air-lock-fault-1.siphon"));
+        QString all;
+        int last = 0;
+        for (const sheet::Item& item : sheet::partsSection(sketch, analyse(sketch)).items) {
+            const int number = item.text.mid(1, item.text.indexOf(QLatin1Char(']')) - 1).toInt();
+            QVERIFY2(number == last || number == last + 1, qPrintable(item.text));
+            last = number;
+            all += item.text + QLatin1Char('\n');
+        }
+        QVERIFY2(all.contains(QStringLiteral("Hose insulation, ")), qPrintable(all));
+    }
+
+    void aHeatersPowerIsSaidOnce()
+    {
+        const Sketch sketch = test::sampleNamed(QStringLiteral("clear-tube-rig.siphon"));
+        QCOMPARE(sheet::partsSection(sketch, analyse(sketch)).items.at(0).text,
+                 QStringLiteral("[1] Clear heater, 300 W, 24 V"));
+    }
+
+    /// Two loops have two hoses of each role.
+    void hosesOfOneRoleAreNamedApart()
+    {
+        const QString said =
+            saidOnTheDrawing(test::sampleNamed(QStringLiteral("generator-two-heaters.siphon")), onA3());
+        for (const char* name : {"Supply hose A 1 1/4 in", "Supply hose B 1 1/4 in", "Return hose A 1 1/4 in",
+                                 "Return hose B 1 1/4 in"})
+            QVERIFY2(said.contains(QLatin1String(name)), name);
     }
 
     void aDrawingAloneSaysWhatIsNotPrintedWithIt()

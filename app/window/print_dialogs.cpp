@@ -3,12 +3,12 @@
 #include "app/window/file_commands.h"
 
 #include <QDialog>
+#include <QFileInfo>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrintPreviewDialog>
 #include <QTemporaryDir>
 
-#include <limits>
 #include <memory>
 
 namespace siphonwright::printing {
@@ -54,7 +54,7 @@ QStringList paintOn(QPrinter& printer, const Paint& paint, const PutFile& put)
     printer.setOutputFileName(made);
     paint(printer);
     printer.setOutputFileName(to);
-    const FileBytes pdf = readFile(made, std::numeric_limits<qint64>::max());
+    const FileBytes pdf = readFile(made, QFileInfo(made).size());
     return pdf.error.isEmpty() ? put(to, pdf.bytes) : QStringList(pdf.error);
 }
 

@@ -3,6 +3,7 @@
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/fitting_words.h"
+#include "app/paper/hose_strip.h"
 #include "app/paper/insets.h"
 #include "app/paper/sheet_set.h"
 #include "app/sheet/lay_out.h"
@@ -92,6 +93,29 @@ private Q_SLOTS:
         for (const Paper paper : {Paper::a3, Paper::tabloid})
             for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
                 QCOMPARE(laid(sketch, analysis, test::on(paper, orientation)).notes_sheets, 0);
+    }
+
+    /// A short straight has no room for its slope on the drawing, nor small paper for the hoses laid flat.
+    void theRunProfileTellsEverySlope_data() { test::addSampleRows(); }
+
+    void theRunProfileTellsEverySlope()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = analyse(sketch);
+        sheet::Options options;
+        const std::vector<sheet::FurtherPage> pages = paper::pagesOf(sketch, analysis, {}, options);
+        const QString said = test::wordsOn({pages.front()}, QLatin1Char(' ')).remove(QLatin1Char(' '));
+        for (const ResolvedHose& hose : analysis.layout.hoses) {
+            const paper::HoseStrip strip =
+                paper::stripOf(hose, analysis.layout.plumb, sheet::unitsOf(sketch));
+            QStringList slopes;
+            for (const paper::StripSlope& slope : strip.slopes)
+                slopes << slope.text;
+            QVERIFY(!slopes.isEmpty());
+            const QString all = slopes.join(QLatin1Char(',')).remove(QLatin1Char(' '));
+            QVERIFY2(said.contains(all), qPrintable(all));
+        }
     }
 
     void whoHasOnlyPageOneCanCutAndFit()

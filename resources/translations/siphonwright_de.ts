@@ -9833,6 +9833,14 @@ zeigen</translation>
         <source>%1 down</source>
         <translation>%1 fällt</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, nach %2</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 über der Bezugshöhe</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14834,6 +14842,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Mit diesem Blatt keine gedruckt; es gibt Checkliste, Stückliste und Kostenvoranschlag sowie Annahmen.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
     </message>
 </context>
 <context>

@@ -9833,6 +9833,14 @@ el dibujo</translation>
         <source>%1 down</source>
         <translation>%1 baja</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, a %2 de su inicio</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 sobre la referencia</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14834,6 +14842,10 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Ninguna impresa con esta; hay lista de comprobación, piezas y presupuesto, y supuestos.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, continuación</translation>
     </message>
 </context>
 <context>

@@ -9833,6 +9833,14 @@ le dessin</translation>
         <source>%1 down</source>
         <translation>%1 descendant</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, à %2 de son début</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 au-dessus de la référence</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14834,6 +14842,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>None printed with this one; there are checklist, parts and estimate, and assumptions.</source>
         <translation>Aucune imprimée avec celle-ci ; il y a la liste de contrôle, les pièces et le devis, et les hypothèses.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, suite</translation>
     </message>
 </context>
 <context>

@@ -3,7 +3,7 @@
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/sheet_set.h"
-#include "app/sheet/words.h"
+#include "app/sheet/lay_out.h"
 
 #include "core/analysis/analysis.h"
 
@@ -47,6 +47,31 @@ private Q_SLOTS:
                 for (const sheet::Item& item : section.items)
                     QVERIFY2(said.contains(QString(item.text).remove(QLatin1Char(' '))),
                              qPrintable(item.text));
+            for (const sheet::Item& item : sheet::partsSection(sketch, analysis).items)
+                QCOMPARE(said.count(QString(item.text).remove(QLatin1Char(' '))), 1);
+        }
+    }
+
+    /// "and 3 more" where the next would still have room keeps back what could be read at once.
+    void listsAreCutOnlyWhereTheNextRowHasNoRoom_data() { test::addSampleRows(); }
+
+    void listsAreCutOnlyWhereTheNextRowHasNoRoom()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = analyse(sketch);
+        for (const sheet::Options& on : test::everyPaper()) {
+            const sheet::Options options = sheet::followedBy(on, sketch, analysis, {});
+            const sheet::LaidSheet& page = options.laid->sheets.front();
+            const sheet::Notes notes = sheet::notesIn(
+                page.columns, sheet::sectionsOf(sketch, analysis, options, page.plan.end_left_out), options);
+            const sheet::SetText set(notes.sections, page.columns.width_mm(), notes.lettering_mm);
+            for (std::size_t i = 0; i < notes.sections.size(); ++i) {
+                std::vector<std::size_t> more = notes.shown;
+                if (++more[i] <= notes.sections[i].items.size())
+                    QVERIFY2(set.laid(page.columns, more, options).empty(),
+                             qPrintable(notes.sections[i].heading));
+            }
         }
     }
 

@@ -14,6 +14,8 @@ namespace {
 
 /// A name that stands at a place that costs more is better said by a letter.
 constexpr double dear_place = 12;
+/// In the end view, where all has been named before, a key of many rows helps less.
+constexpr double dear_end_place = 20;
 constexpr std::size_t most_keyed = 13; // half the letters: the end view has the others
 constexpr double row_share = 1.7;      // of the lettering
 
@@ -67,9 +69,10 @@ bool Ink::placeKey(const std::vector<std::size_t>& names)
 
 bool Ink::moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::optional<std::size_t>>& chosen)
 {
+    const double most = style.view.isEnd() ? dear_end_place : dear_place;
     std::vector<std::size_t> names;
     for (std::size_t i = 0; i < waiting_.size() && key_.size() + names.size() < most_keyed; ++i) {
-        const bool dear = !chosen[i] || sets[i].wish.places[*chosen[i]].cost > dear_place;
+        const bool dear = !chosen[i] || sets[i].wish.places[*chosen[i]].cost > most;
         const bool in_key =
             std::any_of(key_.begin(), key_.end(), [i](const KeyRow& row) { return row.name == i; });
         const std::optional<Led>& led = waiting_[i].led;

@@ -15,14 +15,12 @@
 /// What the side elevation of a sheet has to name, and how often.
 namespace siphonwright::test {
 
-/// Without item numbers; one that is wanted twice stands there twice. Found from sketch and analysis, not by
-/// the painter.
+/// Without item numbers, and without the ground, which is named beside the view in any case; one that is
+/// wanted twice stands there twice. Found from sketch and analysis, not by the painter.
 inline QStringList namesWanted(const Sketch& sketch, const Analysis& analysis)
 {
     const UnitSystem units = sheet::unitsOf(sketch);
     QStringList names{QStringLiteral("Datum")};
-    if (sketch.ground_z_mm)
-        names << QStringLiteral("Ground, lowest ride height");
     if (sketch.engine)
         names << inWords(sketch.engine->name);
     if (sketch.engine && sketch.engine->thermostat)

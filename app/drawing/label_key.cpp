@@ -110,8 +110,11 @@ void Ink::writeKey(const std::vector<std::optional<std::size_t>>& chosen)
                                                           placeOf(*waiting_[i].led, style));
         const QRectF box = LabelRoom(*this, {}).freeBox(
             QSizeF(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm)));
-        if (box.isNull())
+        if (box.isNull()) {
+            if (row != key_.end()) // in its own row: that it is there is better known than not
+                paintText(painter, style, row->at, row->said, Anchor::left, palette.ink);
             continue;
+        }
         reserveText(box);
         paintText(painter, style, box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm)), text,
                   Anchor::left, palette.ink);

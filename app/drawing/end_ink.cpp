@@ -99,6 +99,19 @@ void labelSides(Ink& ink, const Engine& engine)
     const double h = ink.paper(ink.style.lettering_mm);
     const double gap = ink.paper(2);
     const double beside = ink.paper(1.5);
+    const auto both = [&](double y, double out) {
+        const Spot one{{box.left() - out, y}, out > 0 ? Anchor::right : Anchor::left};
+        const Spot other{{box.right() + out, y}, out > 0 ? Anchor::left : Anchor::right};
+        return ink.labelTwo(one, left, other, right, ink.palette.faint);
+    };
+    // Both at one height, beside the block first, where the eye looks for a side; then under its corners.
+    for (const double share : {0.5, 0.4, 0.6, 0.7, 0.3, 0.8, 0.9, 0.2})
+        for (const double far : {1.0, 4.0, 8.0})
+            if (both(box.top() + share * box.height(), beside * far))
+                return;
+    for (const double y : {box.bottom() + gap + h, box.bottom() + 2.4 * (gap + h), box.top() - gap})
+        if (both(y, -beside))
+            return;
     const auto put = [&](double x, double out, Anchor outer, const QString& name) {
         const Anchor inner = outer == Anchor::left ? Anchor::right : Anchor::left;
         std::vector<Spot> spots;

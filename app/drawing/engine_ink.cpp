@@ -104,8 +104,7 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
     ink.painter.drawPolyline(spring);
 }
 
-/// Beside the engine's front end or under it, clear of lines; a page without such a place has the arrow in
-/// its caption alone, the window has it where its name is read.
+/// Beside the engine's front end or under it, clear of lines if it can be, at least where its name is read.
 void paintFrontArrow(Ink& ink, const Engine& engine)
 {
     const QRectF box = pageOf(engineSeen(engine, ink.style.view)).boundingRect();
@@ -133,8 +132,6 @@ void paintFrontArrow(Ink& ink, const Engine& engine)
             ink.reserve(arrow);
             return;
         }
-        if (ink.style.page)
-            return;
     }
 }
 
@@ -156,7 +153,10 @@ void labelJacket(Ink& ink, const Engine& engine)
                              Anchor::centre});
     for (const double share : {0.5, 0.25, 0.75})
         spots.push_back({{box.left() + share * box.width(), box.bottom() + gap + h}, Anchor::centre});
-    ink.label(std::move(spots), inWords(engine.name), ink.palette.ink);
+    std::optional<Led> led; // in the window it is left out where it would hide something
+    if (ink.style.page)
+        led = Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2), true};
+    ink.label(std::move(spots), inWords(engine.name), ink.palette.ink, led);
     if (!layout.jacket || ink.style.page)
         return;
     const auto mark = [&](double height_mm, double into, const QString& name) {
@@ -200,7 +200,7 @@ void paintEngine(Ink& ink)
     // What coolant and temperature colour changes while it is looked at: text stands on plain ground there.
     ink.groundOf(jacket, ink.style.contents ? ink.palette.ground : ink.palette.jacket_fill, true);
     for (const QPolygonF& edge : {outline, jacket})
-        ink.avoid(edge + QPolygonF({edge.isEmpty() ? QPointF() : edge.first()}), ink.paper(0.28));
+        ink.avoidOutline(edge);
 
     if (ink.style.contents) {
         paintJacketContents(ink, jacket);
@@ -254,7 +254,7 @@ void labelEngine(Ink& ink)
     if (ink.sketch.engine) {
         if (ink.style.view.isEnd())
             labelSides(ink, *ink.sketch.engine);
-        else
+        else if (!ink.style.page) // a page has it in its heading
             paintFrontArrow(ink, *ink.sketch.engine);
         labelJacket(ink, *ink.sketch.engine);
         if (ink.sketch.engine->thermostat)
@@ -277,7 +277,7 @@ void labelEngine(Ink& ink)
                    {{box.center().x(), under}, Anchor::right},
                    {{box.center().x(), under + 1.6 * ink.paper(ink.style.lettering_mm)}, Anchor::centre}},
                   inWords(area->name), ink.palette.keep_clear,
-                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2)});
+                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2), true});
     }
 }
 

@@ -38,8 +38,10 @@ void reserveBalloonLines(Ink& ink, const Balloons& balloons)
 {
     for (std::size_t i = 0; i < balloons.places.size(); ++i) {
         const std::optional<Vec3>& at = ink.analysis.findings[i].at;
-        if (at && !std::isnan(balloons.places[i].x()))
-            ink.reserveLine(QPolygonF({ink.page(*at), balloons.places[i]}));
+        if (!at || std::isnan(balloons.places[i].x()))
+            continue;
+        ink.reserveLine(QPolygonF({ink.page(*at), balloons.places[i]}));
+        ink.keepLeader(balloons.places[i], ink.page(*at));
     }
 }
 

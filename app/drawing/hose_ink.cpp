@@ -342,6 +342,31 @@ QString sizeText(const Ink& ink, const ResolvedHose& hose)
     return hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
 }
 
+/// A place on one of these straights where nothing sits on the hose or lies over it: there a leader line
+/// names the hose and nothing else. \return mm along the path
+double bareAt(const Ink& ink, const ResolvedHose& hose, const std::vector<std::size_t>& straights)
+{
+    const std::vector<Piece>& pieces = hose->path.line.pieces();
+    const double apart = ink.paper(1.5);
+    const auto bare = [&](double s) {
+        const double along = s - hose->hose_from_mm;
+        const QPointF at = ink.page(hose->path.line.at(s));
+        const QPointF reach(apart / 2, apart / 2);
+        return std::none_of(hose->hose->clips_mm.begin(), hose->hose->clips_mm.end(),
+                            [&](double clip) { return std::abs(clip - along) < apart; }) &&
+               std::none_of(hose->hose->parts.begin(), hose->hose->parts.end(),
+                            [&](const InlinePart& part) {
+                                return std::abs(part.along_mm - along) < part.length_mm / 2 + 2 * apart;
+                            }) &&
+               ink.isFree(QRectF(at - reach, at + reach), false);
+    };
+    for (const std::size_t straight : straights)
+        for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8})
+            if (const double s = pieces[straight].s + share * pieces[straight].length_mm; bare(s))
+                return s;
+    return pieces[straights.front()].s + pieces[straights.front()].length_mm / 2;
+}
+
 /// Along the longest straights first, on either side.
 void labelSize(Ink& ink, const ResolvedHose& hose)
 {
@@ -379,8 +404,10 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
     }
     std::optional<Led> led;
     if (!straights.empty()) {
-        const Piece& longest = pieces[straights.front().piece];
-        led = Led{ink.page(longest.at(longest.length_mm / 2)), half + ink.paper(3.5)};
+        std::vector<std::size_t> longest;
+        for (const Straight& straight : straights)
+            longest.push_back(straight.piece);
+        led = Led{ink.page(hose->path.line.at(bareAt(ink, hose, longest))), half + ink.paper(3.5), true};
     }
     ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
 }

@@ -150,6 +150,14 @@ void Ink::reserveLine(const QPolygonF& line)
         room_.taken.add(piece);
 }
 
+void Ink::keepLeader(QPointF from, QPointF dot)
+{
+    if (!style.page)
+        return;
+    leaders_.emplace_back(from, dot);
+    dots_.push_back(dot);
+}
+
 void Ink::groundOf(const QPolygonF& area, const QColor& colour, bool hatched)
 {
     room_.grounds.push_back({area, colour, hatched});
@@ -194,6 +202,15 @@ void Ink::avoid(const QPolygonF& line, double half_width)
             room_.lines.add(piece, broad);
 }
 
+void Ink::avoidOutline(QPolygonF outline)
+{
+    if (outline.isEmpty())
+        return;
+    outline << outline.first();
+    for (const QRectF& piece : piecesOf(outline, paper(0.28)))
+        room_.lines.add(piece, style.page != nullptr);
+}
+
 bool Ink::hits(LineField Room::*field, const QRectF& area) const
 {
     return (room_.*field).hits(area) || (under_ && ((*under_).*field).hits(area));
@@ -228,40 +245,51 @@ void Ink::standOver(std::shared_ptr<const Room> room)
 }
 
 /// A leader line from the text's nearest edge, ending with a dot in what it is of (ISO 128).
-void Ink::leadTo(const Led& led, const QRectF& text, const QColor& colour) const
+void Ink::leadTo(QPointF from, QPointF to, const QColor& colour) const
 {
-    const QPointF from(std::clamp(led.to.x(), text.left(), text.right()),
-                       std::clamp(led.to.y(), text.top(), text.bottom()));
-    const QPointF way = led.to - from;
-    if (std::hypot(way.x(), way.y()) <= led.beside)
-        return;
     constexpr double dot_mm = 0.45;
     painter.setPen(pen(colour, thin_mm));
-    line(from, led.to);
+    line(from, to);
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour);
-    painter.drawEllipse(led.to, paper(dot_mm), paper(dot_mm));
+    painter.drawEllipse(to, paper(dot_mm), paper(dot_mm));
 }
 
-bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour,
-                   const std::optional<Led>& led)
+QRectF Ink::boxOf(const Spot& spot, const QString& text) const
+{
+    const double h = paper(style.lettering_mm);
+    const double w = paper(textWidth(text, style.lettering_mm));
+    const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
+    QTransform place;
+    place.translate(spot.at.x(), spot.at.y());
+    place.rotate(spot.angle_deg);
+    return place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
+}
+
+bool Ink::labelTwo(const Spot& spot, const QString& text, const Spot& other, const QString& other_text,
+                   const QColor& colour)
+{
+    if (!style.labels)
+        return false;
+    const QRectF box = boxOf(spot, text);
+    const QRectF other_box = boxOf(other, other_text);
+    for (const QRectF& one : {box, other_box})
+        if (!isFree(one, true) || onHatching(one))
+            return false;
+    return !box.intersects(other_box) && labelNow({spot}, text, colour) &&
+           labelNow({other}, other_text, colour);
+}
+
+bool Ink::labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour)
 {
     if (!style.labels || text.isEmpty())
         return false;
-    const double h = paper(style.lettering_mm);
-    const double w = paper(textWidth(text, style.lettering_mm));
     for (const bool over_lines : {false, true}) {
         for (const Spot& spot : spots) {
-            const double left = spot.anchor == Anchor::left ? 0 : spot.anchor == Anchor::centre ? -w / 2 : -w;
-            QTransform place;
-            place.translate(spot.at.x(), spot.at.y());
-            place.rotate(spot.angle_deg);
-            const QRectF box = place.mapRect(QRectF(left, -1.12 * h, w, 1.4 * h));
+            const QRectF box = boxOf(spot, text);
             if (!isFree(box, !over_lines))
                 continue;
             reserveText(box);
-            if (led)
-                leadTo(*led, box, colour);
             write(spot, text, colour, over_lines || onHatching(box));
             return true;
         }

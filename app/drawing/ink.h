@@ -5,6 +5,7 @@
 #include "app/drawing/line_field.h"
 #include "app/drawing/line_table.h"
 
+#include <QLineF>
 #include <QPainter>
 #include <QPen>
 #include <QPolygonF>
@@ -35,6 +36,9 @@ struct Spot {
 struct Led {
     QPointF to;
     double beside = 0;
+    bool large = false;    ///< no point: it may be led to anywhere in it
+    QString where = {};    ///< that in words, for a name that has no room; empty: its height
+    bool in_place = false; ///< stands at its own spots or nowhere on the drawing
 };
 
 struct LabelSet;
@@ -83,8 +87,12 @@ public:
     void reserveText(const QRectF& area);
     /// The same for a line that is drawn after the labels.
     void reserveLine(const QPolygonF& line);
+    /// A line that leads to a dot: on a page no leader line crosses it or runs through the dot.
+    void keepLeader(QPointF from, QPointF dot);
     /// Write on lines only if there is nowhere else; on broad ones, which are hoses, least of all.
     void avoid(const QPolygonF& line, double half_width);
+    /// The same for a closed outline, which on a page counts as much as a hose: it must not have gaps.
+    void avoidOutline(QPolygonF outline);
     /// What colour is under a label that hides lines, and that there are lines all over (hatching).
     void groundOf(const QPolygonF& area, const QColor& colour, bool hatched);
     /// Whether an area is in sight and free of text and what must be read; free of lines too, if wanted.
@@ -112,11 +120,13 @@ public:
     void standOver(std::shared_ptr<const Room> room);
     /// Write at the first spot that is free and in sight; failing that, at the first that hides no other
     /// text; not at all if there is none.
-    /// A label of something that it may come to stand far from is led to it by a thin line.
-    bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour,
-                  const std::optional<Led>& led = {});
+    bool labelNow(const std::vector<Spot>& spots, const QString& text, const QColor& colour);
+    /// Two that belong together: both at their spots, clear of lines too, or neither.
+    bool labelTwo(const Spot& spot, const QString& text, const Spot& other, const QString& other_text,
+                  const QColor& colour);
     /// The same when everything is drawn and has reserved its place; all that wait are placed together, so
-    /// that each gets the best place that the others leave it.
+    /// that each gets the best place that the others leave it. A label of something that it may come to stand
+    /// far from is led to it by a thin line.
     void label(std::vector<Spot> spots, const QString& text, const QColor& colour,
                const std::optional<Led>& led = {});
     /// Likewise, with the choice of place before all labels that wait.
@@ -136,10 +146,15 @@ private:
     };
     /// Each a place, or none; sets are what there was to choose from.
     void placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<std::size_t>>& chosen) const;
-    QRectF freeBox(const QSizeF& size) const;
-    /// @return whether names were put there.
-    bool moveToKey(const std::vector<std::optional<std::size_t>>& chosen);
-    void leadTo(const Led& led, const QRectF& text, const QColor& colour) const;
+    std::vector<QPointF> namedPoints() const;
+    /// Names that have no good place stand in a key, with a letter each in their place (label_key.cpp).
+    /// @return whether names were put there
+    bool moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::optional<std::size_t>>& chosen);
+    bool placeKey(const std::vector<std::size_t>& names);
+    void addToKey(const std::vector<std::size_t>& names, const QRectF& box, int columns);
+    void writeKey(const std::vector<std::optional<std::size_t>>& chosen);
+    void leadTo(QPointF from, QPointF to, const QColor& colour) const;
+    QRectF boxOf(const Spot& spot, const QString& text) const;
     void write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const;
     QColor groundAt(QPointF at) const;
     bool onHatching(const QRectF& area) const;
@@ -159,11 +174,14 @@ private:
     std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
-    /// A name without room, with its letter.
+    std::vector<QLineF> leaders_; ///< on a page, drawn otherwise than labels'
+    std::vector<QPointF> dots_;   ///< what they lead to
+    /// A name without a good place, with its letter.
     struct KeyRow {
-        std::size_t name; ///< of those that wait
+        std::size_t name = 0; ///< of those that wait
         QPointF at;
-        QString text;
+        QString letter;
+        QString said;
     };
     std::vector<KeyRow> key_;
 };
@@ -194,6 +212,8 @@ void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
 /// On a page: the slope of each straight that is long enough to be written along.
 void labelSlopes(Ink& ink);
+/// "Supply hose, 420 mm along it".
+QString placeWords(const Ink& ink, const Route& route, double along_mm);
 /// The item number of an in-line part; what it is its symbol says.
 void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index);
 void paintSagMargins(Ink& ink);

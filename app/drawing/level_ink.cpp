@@ -34,6 +34,21 @@ void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
               name, pen.color());
 }
 
+/// Of a line across the view: on a page it has its name somewhere along it.
+void labelLine(Ink& ink, std::vector<Spot> spots, double y, const QString& name)
+{
+    if (!ink.style.page)
+        return ink.label(std::move(spots), name, ink.palette.ink);
+    constexpr double step_mm = 8;
+    constexpr double under_mm = 3; // clear of the ground's hatching
+    for (double x = ink.visible.left() + ink.paper(3); x < ink.visible.right(); x += ink.paper(step_mm)) {
+        spots.push_back({{x, y - ink.paper(1)}});
+        spots.push_back({{x, y + ink.paper(under_mm + ink.style.lettering_mm)}});
+    }
+    const QPointF on_line(ink.visible.left() + ink.paper(3), y);
+    ink.label(std::move(spots), name, ink.palette.ink, Led{on_line, ink.visible.width(), true, {}, true});
+}
+
 /// Filled to cold full.
 void paintTankFluid(Ink& ink, const SurgeTank& tank, const QRectF& body)
 {
@@ -61,18 +76,20 @@ void paintGroundAndDatum(Ink& ink)
         ink.hatch(QPolygonF(QRectF(left, y, right - left, ink.paper(2))), 1.6, -45,
                   ink.pen(ink.palette.ink, hairline_mm));
         ink.reserve(QRectF(left, y, right - left, ink.paper(2)));
-        ink.label({{{left + ink.paper(3), y - ink.paper(1)}},
+        labelLine(ink,
+                  {{{left + ink.paper(3), y - ink.paper(1)}},
                    {{right - ink.paper(3), y - ink.paper(1)}, Anchor::right},
                    {{(left + right) / 2, y - ink.paper(1)}, Anchor::centre}},
-                  tr("Ground, lowest ride height"), ink.palette.ink);
+                  y, tr("Ground, lowest ride height"));
     }
     ink.painter.setPen(ink.chainPen(ink.palette.ink, thin_mm));
     ink.line({left, 0}, {right, 0});
     ink.avoid(QPolygonF(QList<QPointF>{{left, 0}, {right, 0}}), ink.paper(0.2));
-    ink.label({{{left + ink.paper(3), -ink.paper(1)}},
+    labelLine(ink,
+              {{{left + ink.paper(3), -ink.paper(1)}},
                {{right - ink.paper(3), -ink.paper(1)}, Anchor::right},
                {{left + ink.paper(3), ink.paper(1 + ink.style.lettering_mm)}}},
-              tr("Datum"), ink.palette.ink);
+              0, tr("Datum"));
 }
 
 void paintLevels(Ink& ink)
@@ -129,7 +146,7 @@ void paintTank(Ink& ink)
     ink.label({{{body.center().x(), body.top() - 44 - ink.paper(1.5)}, Anchor::centre},
                {{body.right() + ink.paper(2), body.bottom()}, Anchor::left},
                {{body.center().x(), body.bottom() + ink.paper(4)}, Anchor::centre}},
-              tr("Surge tank"), ink.palette.ink, Led{body.center(), body.height() / 2 + ink.paper(6)});
+              tr("Surge tank"), ink.palette.ink, Led{body.center(), body.height() / 2 + ink.paper(6), true});
 }
 
 } // namespace siphonwright::drawing

@@ -41,7 +41,9 @@ void paintSagMargins(Ink& ink)
         ink.label({{tip + QPointF(ink.paper(1.2), 0)},
                    {tip - QPointF(ink.paper(1.2), 0), Anchor::right},
                    {tip + QPointF(0, ink.paper(0.8 + ink.style.lettering_mm)), Anchor::centre}},
-                  text, ink.palette.faint, Led{tip, ink.paper(1.6)});
+                  text, ink.palette.faint,
+                  Led{tip, ink.paper(1.6), false,
+                      placeWords(ink, **hose, margin.droop.along_mm - (*hose)->hose_from_mm)});
     }
 }
 

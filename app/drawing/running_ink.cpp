@@ -84,14 +84,23 @@ bool crosses(const QLineF& line, const QRectF& block)
            });
 }
 
+/// The same in fewer lines, for where the room is broad and low. \param named  the first is the heater's name
+QStringList pairsOf(const QStringList& lines, bool named)
+{
+    QStringList pairs = lines.mid(0, named ? 1 : 0);
+    for (qsizetype i = pairs.size(); i < lines.size(); i += 2)
+        pairs << lines.mid(i, 2).join(QStringLiteral(", "));
+    return pairs;
+}
+
 /// The one that hides least, a near one before a far one: hiding a thin line across the block weighs about
 /// as much as 20 mm farther away, a hose far more. Its leader runs through none of the blocks written before.
+/// \param least  what the best so far costs
 std::optional<QRectF> placeFor(const Ink& ink, const QRectF& body, const QSizeF& size,
-                               const std::vector<QRectF>& written)
+                               const std::vector<QRectF>& written, double& least)
 {
-    constexpr double mm2_per_mm = 0.5;
+    const double mm2_per_mm = ink.style.page ? 0.15 : 0.5; // on paper lines must not have gaps
     std::optional<QRectF> best;
-    double least = std::numeric_limits<double>::infinity();
     for (const Place& place : placesAround(ink, body, size)) {
         const QLineF leader = leaderOf(place.at, body);
         if (!ink.isFree(place.at, false) ||
@@ -114,6 +123,7 @@ void lead(Ink& ink, const QLineF& leader)
         return;
     ink.painter.setPen(ink.pen(ink.palette.faint, thin_mm));
     ink.line(leader.p1(), leader.p2());
+    ink.keepLeader(leader.p1(), leader.p2());
     // No name is written across it.
     const int steps = std::max(1, int(leader.length() / ink.paper(1.5)));
     for (int i = 0; i < steps; ++i)
@@ -167,7 +177,16 @@ void paintRunningFigures(Ink& ink)
         if (ink.sketch.heaters.size() > 1) // which one it is of must not hang on a thin line
             lines.prepend(shortName(heater));
         const QRectF body = heaterBody(heater, ink.style.view).boundingRect();
-        const std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines), written);
+        double least = std::numeric_limits<double>::infinity();
+        std::optional<QRectF> place = placeFor(ink, body, sizeOf(ink, lines), written, least);
+        if (ink.style.page) {
+            const QStringList pairs = pairsOf(lines, ink.sketch.heaters.size() > 1);
+            least -= 1; // the usual form where it makes no odds
+            if (const auto broad = placeFor(ink, body, sizeOf(ink, pairs), written, least)) {
+                place = broad;
+                lines = pairs;
+            }
+        }
         if (!place)
             continue;
         const bool sound = run->circulation.status == CirculationStatus::circulates;

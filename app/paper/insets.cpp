@@ -25,6 +25,34 @@ struct Run {
     HoseStrip strip;
 };
 
+/// Under its profile: the hose's name, and how each straight falls or rises, in order.
+QStringList wordsUnder(const Run& run, double width_mm)
+{
+    QStringList slopes;
+    for (const StripSlope& slope : run.strip.slopes)
+        slopes << slope.text;
+    QStringList lines = drawing::wrapped(run.name, width_mm, small_mm);
+    if (!slopes.isEmpty())
+        lines += drawing::wrapped(slopes.join(QStringLiteral(", ")), width_mm, small_mm);
+    return lines;
+}
+
+constexpr double runs_apart_mm = 4;
+constexpr double run_line_mm = 1.8 * small_mm; // of the words under a profile
+
+double widthOfEach(const std::vector<Run>& runs, double width_mm)
+{
+    return (width_mm + runs_apart_mm) / double(runs.size()) - runs_apart_mm;
+}
+
+qsizetype linesUnder(const std::vector<Run>& runs, double width_mm)
+{
+    qsizetype most = 1;
+    for (const Run& run : runs)
+        most = std::max(most, wordsUnder(run, widthOfEach(runs, width_mm)).size());
+    return most;
+}
+
 std::pair<double, double> heightsOf(const std::vector<Run>& runs)
 {
     double low = 1e12;
@@ -40,19 +68,12 @@ std::pair<double, double> heightsOf(const std::vector<Run>& runs)
 /// The hoses side by side, to one scale of heights.
 void paintRuns(QPainter& painter, const std::vector<Run>& runs, const QRectF& box, UnitSystem units)
 {
-    constexpr double apart_mm = 4;
     const QColor ink = drawing::Palette::paper().ink;
-    const double width = (box.width() + apart_mm) / double(runs.size()) - apart_mm;
-    constexpr double line_mm = 1.8 * small_mm;
-    std::vector<QStringList> names;
-    qsizetype most_lines = 1;
-    for (const Run& run : runs) {
-        names.push_back(drawing::wrapped(run.name, width, small_mm));
-        most_lines = std::max(most_lines, names.back().size());
-    }
-    const double name_mm = line_mm * double(most_lines);
+    const double width = widthOfEach(runs, box.width());
+    const qsizetype most_lines = linesUnder(runs, box.width());
+    const double name_mm = run_line_mm * double(most_lines);
     for (std::size_t i = 0; i < runs.size(); ++i) {
-        const double left = box.left() + double(i) * (width + apart_mm);
+        const double left = box.left() + double(i) * (width + runs_apart_mm);
         StripInk own{left, width, box.top(), small_mm, units};
         own.profile_mm = box.height() - name_mm;
         own.heights_mm = heightsOf(runs);
@@ -60,9 +81,10 @@ void paintRuns(QPainter& painter, const std::vector<Run>& runs, const QRectF& bo
         painter.setPen(QPen(ink, drawing::hairline_mm));
         const double floor = box.bottom() - name_mm + 0.4;
         painter.drawLine(QPointF(left, floor), QPointF(left + width, floor));
-        for (qsizetype line = 0; line < names[i].size(); ++line) {
-            const double baseline = box.bottom() - 0.5 - line_mm * double(most_lines - 1 - line);
-            drawing::paintWeightedText(painter, {left, baseline}, names[i][line], Anchor::left, ink, small_mm,
+        const QStringList words = wordsUnder(runs[i], width);
+        for (qsizetype line = 0; line < words.size(); ++line) {
+            const double baseline = box.bottom() - 0.5 - run_line_mm * double(most_lines - 1 - line);
+            drawing::paintWeightedText(painter, {left, baseline}, words[line], Anchor::left, ink, small_mm,
                                        Weight::regular);
         }
     }
@@ -136,12 +158,14 @@ Inset insetOfRuns(const Job& job, const Layout& layout)
     for (const ResolvedHose& hose : layout.hoses)
         runs->push_back({inWords(nameOfHose(*hose->hose)), stripOf(hose, layout.plumb, job.units)});
     constexpr double each_mm = 24;
-    constexpr double height = 22;
+    constexpr double profile_mm = 18;
     Inset inset;
     inset.heading = tr("Run profile: hose's bore over the datum");
     inset.needed = true;
     inset.least_width_mm = std::max(58.0, each_mm * double(runs->size()));
-    inset.height_mm = [](double, double) { return height; };
+    inset.height_mm = [runs](double width, double) {
+        return profile_mm + run_line_mm * double(linesUnder(*runs, width));
+    };
     inset.paint = [runs, units = job.units](QPainter& painter, const QRectF& box, double) {
         paintRuns(painter, *runs, box, units);
     };

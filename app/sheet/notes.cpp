@@ -34,6 +34,25 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
     return true;
 }
 
+/// Put back what there is room for after all: what gave way may have been longer than what was wanted.
+void lengthen(const SetText& set, const Columns& columns, const Options& options, Notes& notes)
+{
+    for (const bool whole : {false, true})
+        for (std::size_t i = 0; i < notes.sections.size(); ++i) {
+            const std::size_t all = notes.sections[i].items.size();
+            const std::size_t most = whole ? all : std::min(all, notes.sections[i].at_least);
+            while (notes.shown[i] < most) {
+                ++notes.shown[i];
+                std::vector<Block> more = set.laid(columns, notes.shown, options);
+                if (more.empty()) {
+                    --notes.shown[i];
+                    break;
+                }
+                notes.blocks = std::move(more);
+            }
+        }
+}
+
 } // namespace
 
 std::vector<Section> sectionsOf(const Sketch& sketch, const Analysis& analysis, const Options& options,
@@ -76,8 +95,10 @@ Notes notesIn(const Columns& columns, std::vector<Section> sections, const Optio
         notes.blocks = set.laid(columns, notes.shown, options);
         while (lettering_mm == small_mm && notes.blocks.empty() && shorten(notes.sections, notes.shown))
             notes.blocks = set.laid(columns, notes.shown, options);
-        if (!notes.blocks.empty())
-            break;
+        if (notes.blocks.empty())
+            continue;
+        lengthen(set, columns, options, notes);
+        break;
     }
     return notes;
 }
@@ -85,9 +106,14 @@ Notes notesIn(const Columns& columns, std::vector<Section> sections, const Optio
 std::vector<Section> cutShort(const Notes& notes)
 {
     std::vector<Section> cut;
-    for (std::size_t i = 0; i < notes.sections.size(); ++i)
-        if (notes.shown[i] < notes.sections[i].items.size())
-            cut.push_back(notes.sections[i]);
+    for (std::size_t i = 0; i < notes.sections.size(); ++i) {
+        if (notes.shown[i] >= notes.sections[i].items.size())
+            continue;
+        Section& rest = cut.emplace_back(notes.sections[i]);
+        if (notes.shown[i] > 0)
+            rest.heading = tr("%1, continued").arg(rest.heading);
+        rest.items.erase(rest.items.begin(), rest.items.begin() + std::ptrdiff_t(notes.shown[i]));
+    }
     return cut;
 }
 

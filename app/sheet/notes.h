@@ -25,7 +25,7 @@ std::vector<std::size_t> wholeOf(const std::vector<Section>& sections);
 Notes notesIn(const Columns& columns, std::vector<Section> sections, const Options& options,
               double largest_mm = normal_mm);
 
-/// The sections that are cut short there, whole: nobody has to put two halves together.
+/// What of the sections has no room there: no row is printed twice.
 std::vector<Section> cutShort(const Notes& notes);
 
 /// What is free in the columns of a page under what is set in them: the rest of the column that is begun, and

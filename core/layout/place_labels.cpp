@@ -106,8 +106,7 @@ bool inTheWay(const LabelPlace& a, const Extent& of_a, const LabelPlace& b, cons
     return of_a.meets(of_b) && (overlap(a.box, of_a.axes, b.box, of_b.axes) ||
                                 (a.leader && crosses(*a.leader, b.box, of_b.axes)) ||
                                 (b.leader && crosses(*b.leader, a.box, of_a.axes)) ||
-                                (a.leader && b.leader && !a.may_cross_leaders && !b.may_cross_leaders &&
-                                 crosses(*a.leader, *b.leader)));
+                                (a.leader && b.leader && crosses(*a.leader, *b.leader)));
 }
 
 class Placer {

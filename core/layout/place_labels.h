@@ -36,8 +36,7 @@ bool crosses(const LabelLeader& a, const LabelLeader& b);
 struct LabelPlace {
     LabelBox box;
     std::optional<LabelLeader> leader;
-    double cost = 0;                ///< what is hidden, how far away: the less the better; finite
-    bool may_cross_leaders = false; ///< its leader line, with those of others
+    double cost = 0; ///< what is hidden, how far away: the less the better; finite
 };
 
 struct LabelWish {

@@ -9904,6 +9904,14 @@ zeigen</translation>
         <source>%1 of air, turns the flow round</source>
         <translation>%1 Luft, kehrt den Durchfluss um</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, nach %2</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 über der Bezugshöhe</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14897,6 +14905,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>New hoses and heaters hold about %1 of coolant: %2.</source>
         <translation>Neue Schläuche und Heizgeräte fassen etwa %1 Kühlmittel: %2.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
     </message>
 </context>
 <context>

@@ -9904,6 +9904,14 @@ el dibujo</translation>
         <source>%1 of air, turns the flow round</source>
         <translation>%1 de aire, invierte el caudal</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, a %2 de su inicio</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 sobre la referencia</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14897,6 +14905,10 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>New hoses and heaters hold about %1 of coolant: %2.</source>
         <translation>Las mangueras y los calentadores nuevos contienen unos %1 de refrigerante: %2.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, continuación</translation>
     </message>
 </context>
 <context>

@@ -9904,6 +9904,14 @@ le dessin</translation>
         <source>%1 of air, turns the flow round</source>
         <translation>%1 d&apos;air, inverse le débit</translation>
     </message>
+    <message>
+        <source>%1, %2 along it</source>
+        <translation>%1, à %2 de son début</translation>
+    </message>
+    <message>
+        <source>%1 over the datum</source>
+        <translation>%1 au-dessus de la référence</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::headless</name>
@@ -14897,6 +14905,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>New hoses and heaters hold about %1 of coolant: %2.</source>
         <translation>Les durites et réchauffeurs neufs contiennent environ %1 de liquide : %2.</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, suite</translation>
     </message>
 </context>
 <context>

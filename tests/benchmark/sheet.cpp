@@ -8,7 +8,6 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QFileInfo>
-#include <QPainter>
 #include <QPdfWriter>
 #include <QTemporaryDir>
 #include <QTextDocument>
@@ -38,21 +37,6 @@ std::vector<sheet::FurtherPage> fourPages(const Sketch& sketch, const Analysis& 
     return pages;
 }
 
-QString wordsOn(const std::vector<sheet::FurtherPage>& pages)
-{
-    QString words;
-    for (const sheet::FurtherPage& page : pages) {
-        test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
-        QPainter painter(&recorder);
-        painter.scale(10, 10);
-        page.paint(painter);
-        painter.end();
-        for (const test::WrittenText& text : recorder.texts())
-            words += text.text + QLatin1Char('\n');
-    }
-    return words;
-}
-
 void printByQt(const QString& words)
 {
     QBuffer buffer;
@@ -78,7 +62,7 @@ int main(int argc, char** argv)
     const sheet::Options options;
     const QTemporaryDir folder;
     const QString to = folder.filePath(QStringLiteral("sheet.pdf"));
-    const QString words = wordsOn(fourPages(sketch, analysis, options));
+    const QString words = test::wordsOn(fourPages(sketch, analysis, options), QLatin1Char('\n'));
     const double reference = timing::median_us(calls, [&words] { printByQt(words); });
     timing::line("reference: the same words, QTextDocument to PDF", reference, reference);
     const double sheet_us = timing::median_us(calls, [&] {

@@ -3,6 +3,7 @@
 #include "tests/sheet/recording_device.h"
 
 #include <QFontMetricsF>
+#include <QLineF>
 #include <QPaintDevice>
 #include <QPaintEngine>
 #include <QPainterPath>
@@ -26,6 +27,7 @@ struct Inked {
     QString text;
     double width = 0;    ///< of a stroke
     double capitals = 0; ///< height of a text's capitals
+    QLineF line = {};    ///< of a stroke, the whole of it
 };
 
 /// Takes down texts, strokes and opaque fills with the places that they take. Dashes count as lines; of a
@@ -103,7 +105,7 @@ private:
                 return;
             const QPointF side = QPointF(-way.y(), way.x()) * (width / 2 / length);
             const QPolygonF area({a + side, b + side, b - side, a - side});
-            keep({Inked::What::stroke, area, area.boundingRect(), {}, width, 0});
+            keep({Inked::What::stroke, area, area.boundingRect(), {}, width, 0, QLineF(a, b)});
         }
         /// What the clip leaves of it.
         void keep(Inked one)

@@ -1,7 +1,9 @@
+#include "tests/sheet/papers.h"
 #include "tests/sheet/sample_rows.h"
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/fitting_words.h"
+#include "app/paper/hose_strip.h"
 #include "app/paper/insets.h"
 #include "app/paper/sheet_set.h"
 #include "app/sheet/lay_out.h"
@@ -18,13 +20,9 @@ using namespace siphonwright;
 
 namespace {
 
-/// A page of a paper with all its insets, laid out and not painted.
-sheet::Options laidOn(const Sketch& sketch, const Analysis& analysis, sheet::Paper paper,
-                      QPageLayout::Orientation orientation)
+/// A page with all its insets, laid out and not painted.
+sheet::Options laid(const Sketch& sketch, const Analysis& analysis, sheet::Options options)
 {
-    sheet::Options options;
-    options.paper = paper;
-    options.orientation = orientation;
     options.insets = paper::insetsOf(sketch, analysis.layout);
     return sheet::followedBy(options, sketch, analysis, {});
 }
@@ -64,30 +62,28 @@ private Q_SLOTS:
         QFETCH(QString, sample);
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
-        using sheet::Paper;
-        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
-            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
-                const sheet::Options options = laidOn(sketch, analysis, paper, orientation);
-                const std::vector<sheet::LaidSheet>& sheets = options.laid->sheets;
-                QCOMPARE(int(sheets.size()), 1 + options.notes_sheets);
-                std::vector<int> seen(options.insets.size());
-                for (const sheet::LaidSheet& laid : sheets) {
-                    const QString fault = overlapIn(laid);
-                    QVERIFY2(fault.isEmpty(), qPrintable(fault));
-                    for (const sheet::PlacedInset& one : laid.insets)
-                        ++seen[one.inset];
-                }
-                QVERIFY(std::all_of(seen.begin(), seen.end(), [](int times) { return times == 1; }));
-                // What is signed and how the hoses run belong to the drawing, on the smallest paper too.
-                for (std::size_t i = 0; i < options.insets.size(); ++i)
-                    QVERIFY2(!options.insets[i].needed ||
-                                 std::any_of(sheets[0].insets.begin(), sheets[0].insets.end(),
-                                             [i](const sheet::PlacedInset& one) { return one.inset == i; }),
-                             qPrintable(QStringLiteral("paper %1, %2: inset %3 is not on sheet 1")
-                                            .arg(int(paper))
-                                            .arg(orientation == QPageLayout::Portrait ? u'P' : u'L')
-                                            .arg(i)));
+        for (const sheet::Options& on : test::everyPaper()) {
+            const sheet::Options options = laid(sketch, analysis, on);
+            const std::vector<sheet::LaidSheet>& sheets = options.laid->sheets;
+            QCOMPARE(int(sheets.size()), 1 + options.notes_sheets);
+            std::vector<int> seen(options.insets.size());
+            for (const sheet::LaidSheet& one : sheets) {
+                const QString fault = overlapIn(one);
+                QVERIFY2(fault.isEmpty(), qPrintable(fault));
+                for (const sheet::PlacedInset& inset : one.insets)
+                    ++seen[inset.inset];
             }
+            QVERIFY(std::all_of(seen.begin(), seen.end(), [](int times) { return times == 1; }));
+            // What is signed and how the hoses run belong to the drawing, on the smallest paper too.
+            for (std::size_t i = 0; i < options.insets.size(); ++i)
+                QVERIFY2(!options.insets[i].needed ||
+                             std::any_of(sheets[0].insets.begin(), sheets[0].insets.end(),
+                                         [i](const sheet::PlacedInset& one) { return one.inset == i; }),
+                         qPrintable(QStringLiteral("paper %1, %2: inset %3 is not on sheet 1")
+                                        .arg(int(options.paper))
+                                        .arg(options.orientation == QPageLayout::Portrait ? u'P' : u'L')
+                                        .arg(i)));
+        }
     }
 
     /// On large paper a usual job needs one sheet.
@@ -98,7 +94,30 @@ private Q_SLOTS:
         using sheet::Paper;
         for (const Paper paper : {Paper::a3, Paper::tabloid})
             for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
-                QCOMPARE(laidOn(sketch, analysis, paper, orientation).notes_sheets, 0);
+                QCOMPARE(laid(sketch, analysis, test::on(paper, orientation)).notes_sheets, 0);
+    }
+
+    /// A short straight has no room for its slope on the drawing, nor small paper for the hoses laid flat.
+    void theRunProfileTellsEverySlope_data() { test::addSampleRows(); }
+
+    void theRunProfileTellsEverySlope()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = analyse(sketch);
+        sheet::Options options;
+        const std::vector<sheet::FurtherPage> pages = paper::pagesOf(sketch, analysis, {}, options);
+        const QString said = test::wordsOn({pages.front()}, QLatin1Char(' ')).remove(QLatin1Char(' '));
+        for (const ResolvedHose& hose : analysis.layout.hoses) {
+            const paper::HoseStrip strip =
+                paper::stripOf(hose, analysis.layout.plumb, sheet::unitsOf(sketch));
+            QStringList slopes;
+            for (const paper::StripSlope& slope : strip.slopes)
+                slopes << slope.text;
+            QVERIFY(!slopes.isEmpty());
+            const QString all = slopes.join(QLatin1Char(',')).remove(QLatin1Char(' '));
+            QVERIFY2(said.contains(all), qPrintable(all));
+        }
     }
 
     void noLineEndsWithinAQuantity_data() { eachStandsOnceAndInNoOnesWay_data(); }
@@ -149,16 +168,7 @@ private Q_SLOTS:
         const Sketch sketch = test::sampleNamed(QStringLiteral("sound-bus.siphon"));
         const Analysis analysis = proved(sketch);
         sheet::Options options;
-        QString all;
-        for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
-            test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
-            QPainter painter(&recorder);
-            painter.scale(10, 10);
-            page.paint(painter);
-            painter.end();
-            for (const test::WrittenText& text : recorder.texts())
-                all += text.text + QLatin1Char(' ');
-        }
+        const QString all = test::wordsOn(paper::pagesOf(sketch, analysis, {}, options), QLatin1Char(' '));
         for (const char* said :
              {"Rev.", "What was changed", "Fitted by, date", "Run profile", "clip 200", "valve 70",
               "1/2 pipe", "Adapter [5]", "Hang the heater", "Valves open", "1, drawing: sheets 1 to"})

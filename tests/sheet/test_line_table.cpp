@@ -1,4 +1,5 @@
 #include "tests/sheet/ink_recorder.h"
+#include "tests/sheet/papers.h"
 #include "tests/sheet/sample_rows.h"
 
 #include "app/drawing/line_table.h"
@@ -91,17 +92,10 @@ QStringList strangersIn(const std::vector<Inked>& inked, const std::vector<doubl
     return strangers;
 }
 
-sheet::Options on(sheet::Paper paper, QPageLayout::Orientation orientation)
-{
-    sheet::Options options;
-    options.paper = paper;
-    options.orientation = orientation;
-    return options;
-}
-
 /// Every paper, two of them upright.
-std::vector<sheet::Options> everyPaper()
+std::vector<sheet::Options> papersInTurn()
 {
+    using test::on;
     return {on(sheet::Paper::a4, QPageLayout::Landscape), on(sheet::Paper::a3, QPageLayout::Portrait),
             on(sheet::Paper::letter, QPageLayout::Portrait),
             on(sheet::Paper::tabloid, QPageLayout::Landscape)};
@@ -144,7 +138,7 @@ private Q_SLOTS:
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         QStringList strangers;
-        for (sheet::Options options : everyPaper()) {
+        for (sheet::Options options : papersInTurn()) {
             for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
                 const std::vector<Inked> inked = inkOf(sheet::pageSize(options), page.paint);
                 QVERIFY(inked.size() > 100);
@@ -167,7 +161,7 @@ private Q_SLOTS:
     {
         const Sketch sketch = test::sampleNamed(QStringLiteral("generator-two-heaters.siphon"));
         const Analysis analysis = analyse(sketch);
-        for (const sheet::Options& options : everyPaper()) {
+        for (const sheet::Options& options : papersInTurn()) {
             const int scale = sheet::planOf(sketch, analysis, options).denominator;
             for (const double wrong_mm : {0.15, 0.22, 0.3, 0.42, 0.6, 0.85}) {
                 const std::vector<Inked> inked = inkOf(sheet::pageSize(options), [&](QPainter& painter) {

@@ -1,36 +1,22 @@
+#include "tests/sheet/papers.h"
 #include "tests/sheet/sample_rows.h"
 #include "tests/sheet/text_recorder.h"
 
 #include "app/paper/sheet_set.h"
-#include "app/sheet/words.h"
+#include "app/sheet/lay_out.h"
 
 #include "core/analysis/analysis.h"
 
-#include <QPainter>
 #include <QTest>
 
 using namespace siphonwright;
 
 namespace {
 
-std::vector<test::WrittenText> textsOn(const sheet::FurtherPage& page)
-{
-    test::TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
-    QPainter painter(&recorder);
-    painter.scale(10, 10);
-    page.paint(painter);
-    painter.end();
-    return recorder.texts();
-}
-
-/// All that stands on the pages, without the breaks between lines.
+/// Without the breaks between lines.
 QString saidOn(const std::vector<sheet::FurtherPage>& pages)
 {
-    QString all;
-    for (const sheet::FurtherPage& page : pages)
-        for (const test::WrittenText& text : textsOn(page))
-            all += text.text;
-    return all.remove(QLatin1Char(' '));
+    return test::wordsOn(pages, QLatin1Char(' ')).remove(QLatin1Char(' '));
 }
 
 } // namespace
@@ -46,27 +32,47 @@ private Q_SLOTS:
         QFETCH(QString, sample);
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
-        using sheet::Paper;
-        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
-            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
-                sheet::Options options;
-                options.paper = paper;
-                options.orientation = orientation;
-                options = sheet::followedBy(options, sketch, analysis, {});
-                const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
-                QCOMPARE(pages.size(), std::size_t(1 + options.notes_sheets));
-                QCOMPARE(options.sheets, 1 + options.notes_sheets);
-                const QString said = saidOn(pages);
-                for (const sheet::Section& section :
-                     {sheet::findingsSection(sketch, analysis), sheet::notJudgedSection(analysis),
-                      sheet::resultsSection(sketch, analysis), sheet::marginsSection(sketch, analysis),
-                      sheet::choicesSection(sketch), sheet::assumptionsSection(sketch),
-                      sheet::partsSection(sketch, analysis), sheet::supplySection(sketch, analysis),
-                      sheet::cautionsSection()})
-                    for (const sheet::Item& item : section.items)
-                        QVERIFY2(said.contains(QString(item.text).remove(QLatin1Char(' '))),
-                                 qPrintable(item.text));
+        for (const sheet::Options& on : test::everyPaper()) {
+            const sheet::Options options = sheet::followedBy(on, sketch, analysis, {});
+            const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
+            QCOMPARE(pages.size(), std::size_t(1 + options.notes_sheets));
+            QCOMPARE(options.sheets, 1 + options.notes_sheets);
+            const QString said = saidOn(pages);
+            for (const sheet::Section& section :
+                 {sheet::findingsSection(sketch, analysis), sheet::notJudgedSection(analysis),
+                  sheet::resultsSection(sketch, analysis), sheet::marginsSection(sketch, analysis),
+                  sheet::choicesSection(sketch), sheet::assumptionsSection(sketch),
+                  sheet::partsSection(sketch, analysis), sheet::supplySection(sketch, analysis),
+                  sheet::cautionsSection()})
+                for (const sheet::Item& item : section.items)
+                    QVERIFY2(said.contains(QString(item.text).remove(QLatin1Char(' '))),
+                             qPrintable(item.text));
+            for (const sheet::Item& item : sheet::partsSection(sketch, analysis).items)
+                QCOMPARE(said.count(QString(item.text).remove(QLatin1Char(' '))), 1);
+        }
+    }
+
+    /// "and 3 more" where the next would still have room keeps back what could be read at once.
+    void listsAreCutOnlyWhereTheNextRowHasNoRoom_data() { test::addSampleRows(); }
+
+    void listsAreCutOnlyWhereTheNextRowHasNoRoom()
+    {
+        QFETCH(QString, sample);
+        const Sketch sketch = test::sampleNamed(sample);
+        const Analysis analysis = analyse(sketch);
+        for (const sheet::Options& on : test::everyPaper()) {
+            const sheet::Options options = sheet::followedBy(on, sketch, analysis, {});
+            const sheet::LaidSheet& page = options.laid->sheets.front();
+            const sheet::Notes notes = sheet::notesIn(
+                page.columns, sheet::sectionsOf(sketch, analysis, options, page.plan.end_left_out), options);
+            const sheet::SetText set(notes.sections, page.columns.width_mm(), notes.lettering_mm);
+            for (std::size_t i = 0; i < notes.sections.size(); ++i) {
+                std::vector<std::size_t> more = notes.shown;
+                if (++more[i] <= notes.sections[i].items.size())
+                    QVERIFY2(set.laid(page.columns, more, options).empty(),
+                             qPrintable(notes.sections[i].heading));
             }
+        }
     }
 
     void aLongListTakesAsManySheetsAsItNeeds()
@@ -100,7 +106,7 @@ private Q_SLOTS:
         const sheet::Options options = sheet::followedBy({}, sketch, analysis, {});
         const std::vector<sheet::FurtherPage> pages = sheet::drawingPages(sketch, analysis, options);
         QVERIFY(pages.size() > 1);
-        const std::vector<test::WrittenText> texts = textsOn(pages[1]);
+        const std::vector<test::WrittenText> texts = test::textsOn(pages[1]);
         const QRectF paper(QPointF(), pages[1].layout.fullRect(QPageLayout::Millimeter).size() * 10);
         QVERIFY(texts.size() > 30);
         for (std::size_t i = 0; i < texts.size(); ++i) {

@@ -1,9 +1,11 @@
 #include "tests/sheet/ink_recorder.h"
+#include "tests/sheet/leader_lines.h"
+#include "tests/sheet/names_wanted.h"
 #include "tests/sheet/sample_files.h"
 
 #include "app/language/in_words.h"
 #include "app/paper/sheet_set.h"
-#include "app/sheet/plan.h"
+#include "app/sheet/lay_out.h"
 #include "app/sheet/sheet.h"
 
 #include <QPainter>
@@ -116,26 +118,27 @@ private Q_SLOTS:
         }
         const std::vector<Inked>& inked = recorded_->inked();
         QVERIFY(texts > 40);
-        // Air that stays is what the drawing is looked at for.
-        if (analysis_.proof && analysis_.proof->filling.missing.empty())
+        if (analysis_.proof)
             for (const PocketFound& pocket : analysis_.proof->filling.pockets) {
-                const QString named =
-                    inWords(pocket.volume_ml, Unit::ml,
-                            sketch_.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric) +
-                    QStringLiteral(" of air, ");
-                const bool written =
-                    pocket.volume_ml < 2 || std::any_of(inked.begin(), inked.end(), [&](const Inked& one) {
-                        return one.text.startsWith(named);
-                    });
-                if (!written)
-                    faults << named + QStringLiteral(" is not written");
                 const LoopRun* run = analysis_.proof->running.loopOf(pocket.heater);
-                const QString locks = named + QStringLiteral("locks the loop");
                 if (run && run->circulation.flow_kg_per_s != 0 &&
-                    std::any_of(inked.begin(), inked.end(),
-                                [&](const Inked& one) { return one.text == locks; }))
-                    faults << locks + QStringLiteral(", which runs");
+                    std::any_of(inked.begin(), inked.end(), [](const Inked& one) {
+                        return one.text.endsWith(QStringLiteral("locks the loop"));
+                    }))
+                    faults << QStringLiteral("air locks a loop that runs");
             }
+        const sheet::Plan& plan = options.laid->sheets.front().plan;
+        faults += test::namesLost(test::namesWanted(sketch_, analysis_), inked,
+                                  QTransform::fromScale(recorded_per_mm, recorded_per_mm).mapRect(plan.view));
+        const std::vector<QLineF> leaders = test::leadersIn(inked, recorded_per_mm);
+        QVERIFY(leaders.size() > 1); // the recorder sees them
+        faults += test::leaderCrossings(leaders, recorded_per_mm);
+        std::vector<test::NamedPoint> ports;
+        for (const Port& port : sketch_.ports)
+            ports.push_back(
+                {inWords(port.name),
+                 (plan.origin + drawing::toPage(port.position) / plan.denominator) * recorded_per_mm});
+        faults += test::misleadingNames(ports, inked, leaders, recorded_per_mm);
         faults.removeDuplicates();
         QVERIFY2(faults.isEmpty(), qPrintable(faults.join(QStringLiteral("\n"))));
     }

@@ -2,9 +2,12 @@
 
 #include "tests/sheet/recording_device.h"
 
+#include "app/sheet/sheet.h"
+
 #include <QFontMetricsF>
 #include <QPaintDevice>
 #include <QPaintEngine>
+#include <QPainter>
 #include <QPolygonF>
 #include <QRectF>
 #include <QString>
@@ -59,5 +62,26 @@ private:
     std::vector<WrittenText> texts_;
     mutable Engine engine_;
 };
+
+/// What is written on a page, 10 device units to the millimetre.
+inline std::vector<WrittenText> textsOn(const sheet::FurtherPage& page)
+{
+    TextRecorder recorder((page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+    QPainter painter(&recorder);
+    painter.scale(10, 10);
+    page.paint(painter);
+    painter.end();
+    return recorder.texts();
+}
+
+/// All that stands on pages, with this between one text and the next.
+inline QString wordsOn(const std::vector<sheet::FurtherPage>& pages, QLatin1Char between)
+{
+    QString words;
+    for (const sheet::FurtherPage& page : pages)
+        for (const WrittenText& text : textsOn(page))
+            words += text.text + between;
+    return words;
+}
 
 } // namespace siphonwright::test

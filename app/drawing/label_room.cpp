@@ -1,0 +1,294 @@
+#include "app/drawing/label_room.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+namespace siphonwright::drawing {
+
+namespace {
+
+// Of a line's box, as multiples of the capitals' height over and under the baseline.
+constexpr double over_baseline = 1.15;
+constexpr double under_baseline = 0.32;
+
+/// Room kept round a text, mm of the device.
+constexpr double beside_mm = 0.5;
+constexpr double over_and_under_mm = 0.25;
+
+// What a place costs: own choice.
+constexpr double over_line = 2;
+constexpr double over_hatching = 0.6;
+constexpr double over_hose = 40;
+constexpr double led_there = 3;
+constexpr double per_led_mm = 0.12;
+constexpr double long_led_mm = 15; ///< a longer line is hard to follow
+constexpr double per_long_led_mm = 0.3;
+// Of a leader line, for each thing that it crosses; on the screen, where there is no time, hoses alone.
+constexpr double leader_over_hose = 0.8;
+constexpr double leader_over_line = 0.4;
+constexpr double leader_over_part = 2.5;
+constexpr double leader_over_hose_on_page = 1.5;
+constexpr double leader_along_line = 4;
+
+/// A label on a leader line stands at one of these distances, mm of the device.
+constexpr std::array led_mm = {4.0, 7.0, 10.0, 14.0, 19.0, 25.0, 32.0, 40.0, 50.0};
+constexpr int directions = 24;
+/// Where there is none, anywhere in steps of so much, on a line so much longer at most.
+constexpr double grid_mm = 5;
+constexpr double longer_mm = 40;
+/// A leader keeps so far off what else has a name, and a text without one off what it is not of.
+constexpr double off_points_mm = 0.9;
+/// A line shorter than this is not seen beside the text.
+constexpr double least_led_mm = 1.5;
+
+constexpr double pi = 3.14159265358979323846;
+
+LabelBox boxOf(const QRectF& area)
+{
+    return {{area.center().x(), area.center().y()}, area.width() / 2, area.height() / 2, 0};
+}
+
+double distanceTo(const LabelBox& box, QPointF point)
+{
+    const double c = std::cos(box.angle_rad);
+    const double s = std::sin(box.angle_rad);
+    const double x = point.x() - box.centre.x;
+    const double y = point.y() - box.centre.z;
+    return std::hypot(std::max(0.0, std::abs(x * c + y * s) - box.half_along),
+                      std::max(0.0, std::abs(y * c - x * s) - box.half_across));
+}
+
+double distanceTo(const LabelLeader& line, QPointF point)
+{
+    const QPointF from(line.from.x, line.from.z);
+    const QPointF way = QPointF(line.to.x, line.to.z) - from;
+    const double length2 = QPointF::dotProduct(way, way);
+    const double along =
+        length2 > 0 ? std::clamp(QPointF::dotProduct(point - from, way) / length2, 0.0, 1.0) : 0;
+    const QPointF off = point - from - way * along;
+    return std::hypot(off.x(), off.y());
+}
+
+/// Does a leader run along a level or upright line, so that one cannot tell which is which?
+bool runsAlong(const LabelLeader& leader, const QRectF& line, double near_by)
+{
+    constexpr double long_for_its_width = 6;
+    constexpr double tangent_of_10_degrees = 0.176;
+    const bool level = line.width() > long_for_its_width * line.height();
+    if (!level && line.height() <= long_for_its_width * line.width())
+        return false;
+    const double x = std::abs(leader.to.x - leader.from.x);
+    const double y = std::abs(leader.to.z - leader.from.z);
+    return (level ? y < tangent_of_10_degrees * x : x < tangent_of_10_degrees * y) &&
+           crosses(leader, boxOf(line.adjusted(-near_by, -near_by, near_by, near_by)));
+}
+
+} // namespace
+
+QRectF around(const LabelBox& box)
+{
+    const double c = std::abs(std::cos(box.angle_rad));
+    const double s = std::abs(std::sin(box.angle_rad));
+    const double w = box.half_along * c + box.half_across * s;
+    const double h = box.half_along * s + box.half_across * c;
+    return {box.centre.x - w, box.centre.z - h, 2 * w, 2 * h};
+}
+
+LabelRoom::LabelRoom(const Ink& ink, std::vector<QPointF> points)
+    : ink_(ink),
+      points_(std::move(points)),
+      any_thin_(ink.room_.lines.hasThin() || (ink.under_ && ink.under_->lines.hasThin())),
+      any_broad_(ink.room_.lines.hasBroad() || (ink.under_ && ink.under_->lines.hasBroad()))
+{}
+
+LabelBox LabelRoom::boxFor(const Spot& spot, double width) const
+{
+    const double h = ink_.paper(ink_.style.lettering_mm);
+    const double along = spot.anchor == Anchor::left     ? width / 2
+                         : spot.anchor == Anchor::centre ? 0
+                                                         : -width / 2;
+    const double down = h * (under_baseline - over_baseline) / 2;
+    const double a = spot.angle_deg * pi / 180;
+    return {{spot.at.x() + along * std::cos(a) - down * std::sin(a),
+             spot.at.y() + along * std::sin(a) + down * std::cos(a)},
+            width / 2 + ink_.paper(beside_mm),
+            h * (under_baseline + over_baseline) / 2 + ink_.paper(over_and_under_mm),
+            a};
+}
+
+std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& box, double cost,
+                                             const std::optional<Led>& led) const
+{
+    const QRectF outer = around(box);
+    if (!ink_.visible.contains(outer))
+        return std::nullopt;
+    const auto hides = [&](const LineField::Area& one) {
+        return meet(one.area, outer) && overlap(boxOf(one.area), box);
+    };
+    if (ink_.near(&Ink::Room::taken, outer, hides))
+        return std::nullopt;
+    LabelPlace place{box, std::nullopt, cost};
+    bool thin = false;
+    bool broad = false;
+    ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
+        if (!(line.broad ? broad : thin) && hides(line))
+            (line.broad ? broad : thin) = true;
+        return (thin || !any_thin_) && (broad || !any_broad_);
+    });
+    if (broad && ink_.style.page)
+        return std::nullopt;
+    constexpr double gap_in_a_line = 2; // on paper, which keeps it
+    place.cost += (thin ? over_line : 0) + (broad ? over_hose : 0) +
+                  (thin && ink_.style.page ? gap_in_a_line : 0) +
+                  (ink_.onHatching(outer) ? over_hatching : 0);
+    if (led && !addLeader(place, *led, outer))
+        return std::nullopt;
+    return place;
+}
+
+bool LabelRoom::hidesLines(const LabelBox& box) const
+{
+    const QRectF outer = around(box);
+    return ink_.onHatching(outer) || ink_.near(&Ink::Room::lines, outer, [&](const LineField::Area& line) {
+        return meet(line.area, outer) && overlap(boxOf(line.area), box);
+    });
+}
+
+std::vector<Spot> LabelRoom::spotsRound(const Led& led, double width) const
+{
+    const double h = ink_.paper(ink_.style.lettering_mm);
+    std::vector<Spot> spots;
+    for (const double far : led_mm)
+        for (int i = 0; i < directions; ++i) {
+            const double a = 2 * pi * i / directions;
+            const QPointF way(std::cos(a), std::sin(a));
+            const QPointF at = led.to + way * (led.beside + ink_.paper(far));
+            const double across = std::abs(way.x()) < 0.3 ? 0 : way.x() > 0 ? width / 2 : -width / 2;
+            spots.push_back({at + QPointF(across, h * (1 + way.y()) / 2), Anchor::centre, 0});
+        }
+    return spots;
+}
+
+std::vector<Spot> LabelRoom::spotsFurther(const Led& led, double width) const
+{
+    const double h = ink_.paper(ink_.style.lettering_mm);
+    const double row = h * (over_baseline + under_baseline) + 2 * ink_.paper(over_and_under_mm);
+    const double step = ink_.paper(grid_mm);
+    std::vector<std::pair<double, Spot>> found;
+    for (double y = ink_.visible.top() + row; y < ink_.visible.bottom(); y += row)
+        for (double x = ink_.visible.left() + width / 2; x + width / 2 < ink_.visible.right(); x += step) {
+            const double beside = std::max(0.0, std::abs(x - led.to.x()) - width / 2);
+            const double far = std::hypot(beside, y - led.to.y());
+            if (far < ink_.paper(led_mm.back() + longer_mm))
+                found.push_back({far, {{x, y}, Anchor::centre, 0}});
+        }
+    std::stable_sort(found.begin(), found.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<Spot> spots;
+    for (const auto& [far, spot] : found)
+        spots.push_back(spot);
+    return spots;
+}
+
+QRectF LabelRoom::freeBox(const QSizeF& size) const
+{
+    const double step = ink_.paper(grid_mm / 2);
+    const double air = ink_.paper(1);
+    for (double y = ink_.visible.bottom() - size.height() - air; y > ink_.visible.top(); y -= step)
+        for (double x = ink_.visible.left() + air; x + size.width() < ink_.visible.right(); x += step)
+            if (const QRectF box(QPointF(x, y), size);
+                ink_.isFree(box.adjusted(-air, -air, air, air), true) && !ink_.onHatching(box))
+                return box;
+    return {};
+}
+
+bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const
+{
+    const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),
+                       std::clamp(led.to.y(), outer.top(), outer.bottom()));
+    const double far = std::hypot(led.to.x() - from.x(), led.to.y() - from.y());
+    const bool on_page = ink_.style.page != nullptr;
+    const bool unclear = on_page && far <= led.beside && namesAnother(place.box, led);
+    if (far <= led.beside && !unclear)
+        return true;
+    if (unclear && (led.large || far < ink_.paper(least_led_mm)))
+        return false;
+    const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
+    const QRectF along = QRectF(from, led.to).normalized();
+    if (ink_.near(&Ink::Room::texts, along,
+                  [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
+        return false;
+    if (on_page && misleads(leader))
+        return false;
+    place.cost += crossingCost(leader);
+    const double length_mm = std::max(0.0, far - (unclear ? 0 : led.beside)) * ink_.style.scale;
+    place.cost +=
+        led_there + per_led_mm * length_mm + per_long_led_mm * std::max(0.0, length_mm - long_led_mm);
+    place.leader = leader;
+    return true;
+}
+
+/// Is something else that has a name nearer to a text than what it is of?
+bool LabelRoom::namesAnother(const LabelBox& box, const Led& led) const
+{
+    const double same = ink_.paper(off_points_mm);
+    const double own = led.large ? 0 : distanceTo(box, led.to) + ink_.paper(0.4);
+    return std::any_of(points_.begin(), points_.end(), [&](QPointF point) {
+        const QPointF off = point - led.to;
+        return std::hypot(off.x(), off.y()) > same && distanceTo(box, point) < std::max(own, same);
+    });
+}
+
+/// Does a leader cross another that is already there, or run through what else has a name?
+bool LabelRoom::misleads(const LabelLeader& leader) const
+{
+    const double same = ink_.paper(off_points_mm);
+    const auto runs_through = [&](const std::vector<QPointF>& points) {
+        return std::any_of(points.begin(), points.end(), [&](QPointF point) {
+            const QPointF off = point - QPointF(leader.to.x, leader.to.z);
+            return std::hypot(off.x(), off.y()) > same && distanceTo(leader, point) < same;
+        });
+    };
+    return std::any_of(
+               ink_.leaders_.begin(), ink_.leaders_.end(),
+               [&](const QLineF& other) {
+                   return crosses(leader, LabelLeader{{other.x1(), other.y1()}, {other.x2(), other.y2()}});
+               }) ||
+           runs_through(points_) || runs_through(ink_.dots_);
+}
+
+double LabelRoom::crossingCost(const LabelLeader& leader) const
+{
+    const bool on_page = ink_.style.page != nullptr;
+    if (!on_page && !any_broad_)
+        return 0;
+    const QPointF to(leader.to.x, leader.to.z);
+    const double near_by = ink_.paper(off_points_mm);
+    const QRectF along = QRectF(QPointF(leader.from.x, leader.from.z), to)
+                             .normalized()
+                             .adjusted(-near_by, -near_by, near_by, near_by);
+    // Counted first, so that the sum is the same however they are looked up.
+    int hoses = 0;
+    int lines = 0;
+    int beside = 0;
+    int parts = 0;
+    ink_.near(&Ink::Room::lines, along, [&](const LineField::Area& line) {
+        if (line.broad)
+            hoses += crosses(leader, boxOf(line.area)) ? 1 : 0;
+        else if (on_page)
+            lines += crosses(leader, boxOf(line.area)) ? 1 : 0;
+        beside += on_page && runsAlong(leader, line.area, near_by) ? 1 : 0;
+        return false;
+    });
+    if (on_page)
+        ink_.near(&Ink::Room::taken, along, [&](const LineField::Area& part) {
+            parts += !part.area.contains(to) && crosses(leader, boxOf(part.area)) ? 1 : 0;
+            return false;
+        });
+    return hoses * (on_page ? leader_over_hose_on_page : leader_over_hose) + lines * leader_over_line +
+           beside * leader_along_line + parts * leader_over_part;
+}
+
+} // namespace siphonwright::drawing

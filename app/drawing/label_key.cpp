@@ -108,16 +108,17 @@ void Ink::writeKey(const std::vector<std::optional<std::size_t>>& chosen)
             std::find_if(key_.begin(), key_.end(), [i](const KeyRow& one) { return one.name == i; });
         const QString text = QStringLiteral("%1: %2").arg(row == key_.end() ? waiting_[i].text : row->said,
                                                           placeOf(*waiting_[i].led, style));
-        const QRectF box = LabelRoom(*this, {}).freeBox(
-            QSizeF(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm)));
-        if (box.isNull()) {
-            if (row != key_.end()) // in its own row: that it is there is better known than not
-                paintText(painter, style, row->at, row->said, Anchor::left, palette.ink);
-            continue;
+        const LabelRoom room(*this, {});
+        const QSizeF size(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm));
+        const QRectF clear = room.freeBox(size);
+        const QRectF box = clear.isNull() ? room.boxOverLines(size) : clear;
+        if (!box.isNull()) {
+            reserveText(box);
+            const QPointF at = box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm));
+            write({at, Anchor::left, 0}, text, palette.ink, clear.isNull());
+        } else if (row != key_.end()) { // in its own row: that it is there is better known than not
+            paintText(painter, style, row->at, row->said, Anchor::left, palette.ink);
         }
-        reserveText(box);
-        paintText(painter, style, box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm)), text,
-                  Anchor::left, palette.ink);
     }
 }
 

@@ -204,6 +204,29 @@ QRectF LabelRoom::freeBox(const QSizeF& size) const
     return {};
 }
 
+QRectF LabelRoom::boxOverLines(const QSizeF& size) const
+{
+    const double step = ink_.paper(grid_mm / 2);
+    QRectF best;
+    double least = HUGE_VAL;
+    const auto hides_hose = [&](const QRectF& box) {
+        return any_broad_ && ink_.near(&Ink::Room::lines, box, [&](const LineField::Area& line) {
+            return line.broad && meet(line.area, box);
+        });
+    };
+    for (double y = ink_.visible.top(); y + size.height() < ink_.visible.bottom(); y += step)
+        for (double x = ink_.visible.left(); x + size.width() < ink_.visible.right(); x += step) {
+            const QRectF box(QPointF(x, y), size);
+            if (!ink_.isFree(box, false) || hides_hose(box))
+                continue;
+            if (const double covered = ink_.covered_mm2(box); covered < least) {
+                least = covered;
+                best = box;
+            }
+        }
+    return best;
+}
+
 bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const
 {
     const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),

@@ -37,6 +37,8 @@ public:
     std::vector<Spot> spotsFurther(const Led& led, double width) const;
     /// A free box of the drawing, from its lower left corner on; null where there is none.
     QRectF freeBox(const QSizeF& size) const;
+    /// Where there is none: over thin lines alone, as few as can be; null where there is no such box either.
+    QRectF boxOverLines(const QSizeF& size) const;
 
 private:
     bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const;

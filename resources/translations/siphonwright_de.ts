@@ -6861,6 +6861,14 @@
         <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
         <translation>Öffnen: das Ventil in {a}, {0} vom Schnittende an {b}. Es ist geschlossen gezeichnet.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a}: in zwei Stücken von A nach B, {0} und {1}; dazwischen: {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a}: in {0} Stücken; ihre Längen stehen bei der Zeichnung.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

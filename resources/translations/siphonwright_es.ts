@@ -6861,6 +6861,14 @@
         <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
         <translation>Abrir: la válvula de {a}, a {0} de su extremo cortado en {b}. Está dibujada cerrada.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a}: en dos trozos de A a B, {0} y {1}; entre ellos: {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a}: en {0} trozos; sus longitudes están con el dibujo.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

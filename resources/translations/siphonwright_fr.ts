@@ -6861,6 +6861,14 @@
         <source>Open: the valve in {a}, {0} from its cut end at {b}. It is drawn closed.</source>
         <translation>Ouvrir : la vanne dans {a}, à {0} de son bout coupé sur {b}. Elle est dessinée fermée.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a} : en deux morceaux de A vers B, {0} et {1} ; entre eux : {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a} : en {0} morceaux ; leurs longueurs sont avec le dessin.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

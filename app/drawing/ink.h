@@ -152,6 +152,7 @@ private:
     bool moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::optional<std::size_t>>& chosen);
     bool placeKey(const std::vector<std::size_t>& names);
     void addToKey(const std::vector<std::size_t>& names, const QRectF& box, int columns);
+    bool writeApart(const QString& text);
     void writeKey(const std::vector<std::optional<std::size_t>>& chosen);
     void leadTo(QPointF from, QPointF to, const QColor& colour) const;
     QRectF boxOf(const Spot& spot, const QString& text) const;

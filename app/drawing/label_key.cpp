@@ -94,6 +94,21 @@ bool Ink::moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::op
     return any;
 }
 
+/// A line of its own; over thin lines where nothing else is free. \return whether there was room
+bool Ink::writeApart(const QString& text)
+{
+    const LabelRoom room(*this, {});
+    const QSizeF size(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm));
+    const QRectF clear = room.freeBox(size);
+    const QRectF box = clear.isNull() ? room.boxOverLines(size) : clear;
+    if (box.isNull())
+        return false;
+    reserveText(box);
+    const QPointF at = box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm));
+    write({at, Anchor::left, 0}, text, palette.ink, clear.isNull());
+    return true;
+}
+
 /// A letter that is nowhere explains nothing: then its row says where the name belongs.
 void Ink::writeKey(const std::vector<std::optional<std::size_t>>& chosen)
 {
@@ -106,19 +121,13 @@ void Ink::writeKey(const std::vector<std::optional<std::size_t>>& chosen)
             continue;
         const auto row =
             std::find_if(key_.begin(), key_.end(), [i](const KeyRow& one) { return one.name == i; });
-        const QString text = QStringLiteral("%1: %2").arg(row == key_.end() ? waiting_[i].text : row->said,
-                                                          placeOf(*waiting_[i].led, style));
-        const LabelRoom room(*this, {});
-        const QSizeF size(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm));
-        const QRectF clear = room.freeBox(size);
-        const QRectF box = clear.isNull() ? room.boxOverLines(size) : clear;
-        if (!box.isNull()) {
-            reserveText(box);
-            const QPointF at = box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm));
-            write({at, Anchor::left, 0}, text, palette.ink, clear.isNull());
-        } else if (row != key_.end()) { // in its own row: that it is there is better known than not
-            paintText(painter, style, row->at, row->said, Anchor::left, palette.ink);
-        }
+        const QString name = row == key_.end() ? waiting_[i].text : row->said;
+        if (writeApart(QStringLiteral("%1: %2").arg(name, placeOf(*waiting_[i].led, style))))
+            continue;
+        if (row != key_.end()) // in its own row: that it is there is better known than not
+            paintText(painter, style, row->at, name, Anchor::left, palette.ink);
+        else
+            writeApart(name);
     }
 }
 

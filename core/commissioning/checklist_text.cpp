@@ -127,9 +127,25 @@ private:
                 say("{a}: cut {0}, of which {1} are allowance; its bore is not entered.",
                     {{cut_mm, Unit::mm}, {allowance_mm, Unit::mm}}, {nameOfHose(*hose->hose)});
         }
+        pieces();
         if (analysis_.count(Severity::stop) > 0)
             say("The drawing still has {0} findings that stop the job: mend them first.",
                 {{double(analysis_.count(Severity::stop)), Unit::none}});
+    }
+
+    /// What sits in a hose parts it.
+    void pieces()
+    {
+        for (const HoseCut& cut : partsOf(sketch_, analysis_.layout).cuts)
+            if (cut.parts.size() == 1) {
+                const HosePart& part = cut.parts.front();
+                say("{a}: in two pieces from A to B, {0} and {1}; between them: {b}.",
+                    {{part.from_mm, Unit::mm}, {cut.length_mm - part.to_mm, Unit::mm}},
+                    {cut.name, std::string(nameOf(part.kind))});
+            } else if (cut.parts.size() > 1) {
+                say("{a}: in {0} pieces; their lengths are with the drawing.",
+                    {{double(cut.parts.size() + 1), Unit::none}}, {cut.name});
+            }
     }
 
     /// What a hose starts on; the end's letter on paper where that is nothing.

@@ -6881,6 +6881,14 @@
         <source>After the engine has run and cooled, nothing needs topping up.</source>
         <translation>Nach dem Motorlauf und dem Abkühlen muss nichts nachgefüllt werden.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a}: in zwei Stücken von A nach B, {0} und {1}; dazwischen: {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a}: in {0} Stücken; ihre Längen stehen bei der Zeichnung.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

@@ -6881,6 +6881,14 @@
         <source>After the engine has run and cooled, nothing needs topping up.</source>
         <translation>Después de funcionar y enfriarse el motor, no hay que rellenar nada.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a}: en dos trozos de A a B, {0} y {1}; entre ellos: {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a}: en {0} trozos; sus longitudes están con el dibujo.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

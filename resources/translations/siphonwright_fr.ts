@@ -6881,6 +6881,14 @@
         <source>After the engine has run and cooled, nothing needs topping up.</source>
         <translation>Après marche et refroidissement du moteur, il n&apos;y a rien à compléter.</translation>
     </message>
+    <message>
+        <source>{a}: in two pieces from A to B, {0} and {1}; between them: {b}.</source>
+        <translation>{a} : en deux morceaux de A vers B, {0} et {1} ; entre eux : {b}.</translation>
+    </message>
+    <message>
+        <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
+        <translation>{a} : en {0} morceaux ; leurs longueurs sont avec le dessin.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright</name>

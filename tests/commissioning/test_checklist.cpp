@@ -5,6 +5,7 @@
 #include "core/commissioning/checklist.h"
 #include "core/commissioning/checklist_text.h"
 #include "core/commissioning/iso_time.h"
+#include "core/paperwork/parts.h"
 
 #include <QTest>
 
@@ -183,7 +184,11 @@ void TestChecklist::stepsGiveTheFiguresOfThePartsList()
     const Analysis analysis = proved(sketch);
     QVERIFY2(saidOf("inspect", sketch, analysis).contains(QStringLiteral("16 clamps")),
              qPrintable(saidOf("inspect", sketch, analysis)));
-    QVERIFY2(saidOf("open-valves", sketch, analysis).contains(QStringLiteral("70 mm from its cut end at Drain port")),
+    const double cut_mm = partsOf(sketch, analysis.layout).cuts.at(0).length_mm;
+    QVERIFY2(saidOf("route", sketch, analysis).contains(QStringLiteral("70 mm and %1 mm;").arg(cut_mm - 70)),
+             qPrintable(saidOf("route", sketch, analysis)));
+    QVERIFY2(saidOf("open-valves", sketch, analysis)
+                 .contains(QStringLiteral("70 mm from its cut end at Drain port")),
              qPrintable(saidOf("open-valves", sketch, analysis)));
 }
 

@@ -149,8 +149,13 @@ private Q_SLOTS:
                     const std::vector<test::WrittenText>& texts = recorder.texts();
                     for (std::size_t i = 1; i < texts.size(); ++i) {
                         const QString& before = texts[i - 1].text;
-                        const bool below = texts[i].box.top() > texts[i - 1].box.top() + 1 &&
-                                           std::abs(texts[i].box.left() - texts[i - 1].box.left()) < 20;
+                        const QRectF& above = texts[i - 1].box;
+                        const QRectF& box = texts[i].box;
+                        // The numbers of items on the drawing stand by themselves.
+                        const bool below = box.top() > above.top() + 1 &&
+                                           box.top() < above.bottom() + 1.5 * above.height() &&
+                                           std::abs(box.left() - above.left()) < 20 &&
+                                           !before.endsWith(QLatin1Char(']'));
                         const bool parted =
                             (begun.match(before).hasMatch() && (rest.match(texts[i].text).hasMatch() ||
                                                                 before.endsWith(QStringLiteral("×")))) ||

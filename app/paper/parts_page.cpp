@@ -47,10 +47,10 @@ PartsPage::PartsPage(Document& document, Selection& selection, QWidget* parent)
         {tr("Item"), tr("Part"), tr("Size"), tr("Quantity"), tr("Where used"), tr("Remarks")});
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    for (const int column : {PartColumn::number, PartColumn::part, PartColumn::size, PartColumn::quantity})
+    for (const int column : {PartColumn::number, PartColumn::part, PartColumn::quantity})
         table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
-    table_->horizontalHeader()->setSectionResizeMode(PartColumn::used, QHeaderView::Stretch);
-    table_->horizontalHeader()->setSectionResizeMode(PartColumn::remark, QHeaderView::Stretch);
+    for (const int column : {PartColumn::size, PartColumn::used, PartColumn::remark})
+        table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);

@@ -130,8 +130,9 @@ private Q_SLOTS:
         const Sketch sketch = test::sampleNamed(sample);
         const Analysis analysis = proved(sketch);
         static const QRegularExpression begun(QStringLiteral("([0-9]|[0-9] ft|×)$"));
-        static const QRegularExpression rest(QStringLiteral(
-            "^([0-9]+/[0-9]+( in)?|in|ft|mm|ml|l|l/min|°C|°F|W|V|A|h|kWh|pipe|%)([ .,;:)]|$)"));
+        static const QRegularExpression rest(
+            QStringLiteral("^([0-9]+/[0-9]+( in)?|in|ft|mm|ml|l|l/min|°C|°F|W|V|A|h|kWh|pipe|%)([.,;:)]| (?! "
+                           ")|$)")); // two spaces stand behind a letter of a key
         static const QRegularExpression item(QStringLiteral("^\\[[0-9]+\\]$"));
         using sheet::Paper;
         for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})

@@ -98,13 +98,15 @@ bool Ink::moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::op
 bool Ink::writeApart(const QString& text)
 {
     const LabelRoom room(*this, {});
-    const QSizeF size(paper(textWidth(text, style.lettering_mm)), paper(row_share * style.lettering_mm));
+    constexpr double margin_mm = 0.7; // which the ground of a text takes with it
+    const QSizeF size(paper(textWidth(text, style.lettering_mm) + 2 * margin_mm),
+                      paper(row_share * style.lettering_mm));
     const QRectF clear = room.freeBox(size);
     const QRectF box = clear.isNull() ? room.boxOverLines(size) : clear;
     if (box.isNull())
         return false;
     reserveText(box);
-    const QPointF at = box.topLeft() + QPointF(0, paper(1.3 * style.lettering_mm));
+    const QPointF at = box.topLeft() + QPointF(paper(margin_mm), paper(1.3 * style.lettering_mm));
     write({at, Anchor::left, 0}, text, palette.ink, clear.isNull());
     return true;
 }
@@ -117,17 +119,18 @@ void Ink::writeKey(const std::vector<std::optional<std::size_t>>& chosen)
             paintText(painter, style, row.at, row.letter + QStringLiteral("  ") + row.said, Anchor::left,
                       palette.ink);
     for (std::size_t i = 0; i < waiting_.size() && style.page && !style.view.isEnd(); ++i) {
-        if (chosen[i] || !waiting_[i].led || waiting_[i].text.isEmpty())
+        const std::optional<Led>& led = waiting_[i].led;
+        if (chosen[i] || !led || led->in_place || waiting_[i].text.isEmpty())
             continue;
         const auto row =
             std::find_if(key_.begin(), key_.end(), [i](const KeyRow& one) { return one.name == i; });
         const QString name = row == key_.end() ? waiting_[i].text : row->said;
-        if (writeApart(QStringLiteral("%1: %2").arg(name, placeOf(*waiting_[i].led, style))))
+        const QString height = inWords(-led->to.y(), Unit::mm, style.units);
+        if (writeApart(QStringLiteral("%1: %2").arg(name, placeOf(*led, style))) ||
+            writeApart(QStringLiteral("%1: %2").arg(name, height)))
             continue;
         if (row != key_.end()) // in its own row: that it is there is better known than not
             paintText(painter, style, row->at, name, Anchor::left, palette.ink);
-        else
-            writeApart(name);
     }
 }
 

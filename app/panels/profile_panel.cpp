@@ -247,10 +247,11 @@ QString ProfilePanel::scaleWords() const
     if (strips_.empty())
         return {};
     const double times = px_per_mm_ * strips_.front().length_mm / strips_.front().width;
-    return exaggeration_ == 1
-               ? tr("Heights to the scale of the lengths")
-               : tr("Heights %1 times the lengths")
-                     .arg(inWords(std::round(times * 10) / 10, Unit::none, unitsOf(document_.sketch())));
+    const double parts = times < 1 ? 100 : 10;
+    return exaggeration_ == 1 ? tr("Heights to the scale of the lengths")
+                              : tr("Heights %1 times the lengths")
+                                    .arg(inWords(std::round(times * parts) / parts, Unit::none,
+                                                 unitsOf(document_.sketch())));
 }
 
 void ProfilePanel::wheelEvent(QWheelEvent* event)

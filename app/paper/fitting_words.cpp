@@ -44,7 +44,7 @@ QString cutWords(const Job& job, const HoseCut& cut)
                        ? tr("Cut %1.").arg(onTape(job, cut.length_mm))
                        : tr("Cut %1, in pieces from A to B: %2.").arg(onTape(job, cut.length_mm), pieces);
     if (job.quote.cut_allowance_mm > 0)
-        said += QLatin1Char(' ') + tr("%1 of it are allowance, left at B and trimmed there.")
+        said += QLatin1Char(' ') + tr("%1 of it is allowance, left at B and trimmed there.")
                                        .arg(onTape(job, job.quote.cut_allowance_mm));
     return said;
 }

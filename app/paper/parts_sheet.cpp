@@ -23,10 +23,12 @@ constexpr double bar_step_mm = 8;
 void layPartsList(Flow& flow, const Job& job)
 {
     const bool several = job.quote.vehicles > 1;
-    std::vector<FlowTable::Column> columns{{tr("Item"), 11, Anchor::right},
-                                           {several ? tr("On one") : tr("Quantity"), 22, Anchor::right}};
+    const double quantity_mm = job.units == UnitSystem::metric ? 22 : 30; // feet, inches and a fraction
+    std::vector<FlowTable::Column> columns{
+        {tr("Item"), 11, Anchor::right},
+        {several ? tr("On one") : tr("Quantity"), quantity_mm, Anchor::right}};
     if (several)
-        columns.push_back({tr("On all %1").arg(job.quote.vehicles), 22, Anchor::right});
+        columns.push_back({tr("On all %1").arg(job.quote.vehicles), quantity_mm, Anchor::right});
     columns.push_back({tr("Part"), several ? 44.0 : 52.0, Anchor::left});
     columns.push_back({tr("Where used"), 0, Anchor::left});
     columns.push_back({tr("Remarks"), several ? 38.0 : 44.0, Anchor::left});

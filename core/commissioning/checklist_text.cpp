@@ -120,16 +120,16 @@ private:
             const double allowance_mm = quoteOf(sketch_).cut_allowance_mm;
             const double cut_mm = hose->cut_length_mm + allowance_mm;
             if (hose->bore_known)
-                say("{a}: cut {0}, of which {1} are allowance; bore {2}.",
+                say("{a}: cut {0}, of which {1} is allowance; bore {2}.",
                     {{cut_mm, Unit::mm}, {allowance_mm, Unit::mm}, {hose->bore_mm, Unit::mm}},
                     {nameOfHose(*hose->hose)});
             else
-                say("{a}: cut {0}, of which {1} are allowance; its bore is not entered.",
+                say("{a}: cut {0}, of which {1} is allowance; its bore is not entered.",
                     {{cut_mm, Unit::mm}, {allowance_mm, Unit::mm}}, {nameOfHose(*hose->hose)});
         }
         pieces();
         if (analysis_.count(Severity::stop) > 0)
-            say("The drawing still has {0} findings that stop the job: mend them first.",
+            say("Findings that still stop the job: {0}. Mend them first.",
                 {{double(analysis_.count(Severity::stop)), Unit::none}});
     }
 
@@ -138,10 +138,10 @@ private:
     {
         for (const HoseCut& cut : partsOf(sketch_, analysis_.layout).cuts)
             if (cut.parts.size() == 1) {
-                const HosePart& part = cut.parts.front();
+                const std::vector<double> long_mm = piecesOnTape(cut, sketch_.units);
                 say("{a}: in two pieces from A to B, {0} and {1}; between them: {b}.",
-                    {{part.from_mm, Unit::mm}, {cut.length_mm - part.to_mm, Unit::mm}},
-                    {cut.name, std::string(nameOf(part.kind))});
+                    {{long_mm[0], Unit::mm}, {long_mm[1], Unit::mm}},
+                    {cut.name, std::string(nameOf(cut.parts.front().kind))});
             } else if (cut.parts.size() > 1) {
                 say("{a}: in {0} pieces; their lengths are with the drawing.",
                     {{double(cut.parts.size() + 1), Unit::none}}, {cut.name});

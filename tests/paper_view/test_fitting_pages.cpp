@@ -85,7 +85,7 @@ private Q_SLOTS:
         // Heater top at 130 mm, 200 mm under the jacket; 360 - 300 = 60 mm in front of the head port.
         for (const char* said :
              {"A: Drain port, 30 mm pushed on", "top 200 mm under the jacket's lowest point",
-              "60 mm towards the front", "serial number", "25 mm of it are allowance",
+              "60 mm towards the front", "serial number", "25 mm of it is allowance",
               "Valves open before turning on", "Thread", "Sealant", "not entered", "Fitted by, date", "Rev."})
             QVERIFY2(all.contains(QString::fromLatin1(said)), said);
     }

@@ -28,7 +28,7 @@ QString titleOf(const Sketch& sketch)
     return title.isEmpty() ? tr("Layout sheet") : title;
 }
 
-/// "Heater layout QM-H-014: Low-floor bus; 1.5 kW tank heater on the right frame rail".
+/// "Heater layout QM-H-014: Low-floor bus; 1.5 kW tank heater on the left frame rail".
 QString subjectOf(const Sketch& sketch)
 {
     const SheetDetails& s = sketch.sheet;
@@ -197,7 +197,7 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
     LaidSheets laid;
     options.laid.reset();
     options.notes_sheets = 0;
-    KnownWidth known;
+    Known known;
     for (int i = 0; i < tries; ++i) {
         options = listing(std::move(options), behind);
         laid.sheets = layOut(sketch, analysis, options, known);

@@ -212,7 +212,7 @@ void paintSpacing(const Page& page, const Plan& plan)
         page.painter.drawPolygon(QPolygonF({{a, y}, {a + arrow_mm, y - 0.35}, {a + arrow_mm, y + 0.35}}));
         page.painter.drawPolygon(QPolygonF({{b, y}, {b - arrow_mm, y - 0.35}, {b - arrow_mm, y + 0.35}}));
     }
-    const QString text = tr("Ports %1 apart").arg(inWords((b - a) * n, Unit::mm, page.units));
+    const QString text = tr("Ports %1 apart, level").arg(inWords((b - a) * n, Unit::mm, page.units));
     const double half = drawing::textWidth(text, plan.lettering_mm) / 2;
     const double middle =
         std::clamp((a + b) / 2, plan.spacing.left() + half + 1, plan.spacing.right() - half - 1);

@@ -20,12 +20,13 @@ bool shorten(const std::vector<Section>& sections, std::vector<std::size_t>& sho
             best = i;
     }
     if (best == sections.size()) {
-        // Beyond what should stay, whatever is longest gives way, cautions last: nothing is ever cut in the
-        // middle.
-        for (const bool kept : {false, true})
+        // Beyond what should stay, whatever is longest gives way, then the cuts, findings and cautions last:
+        // nothing is ever cut in the middle.
+        constexpr int most_kept = 3;
+        for (int keeps = 0; keeps <= most_kept && best == sections.size(); ++keeps)
             for (std::size_t i = 0; i < sections.size(); ++i)
-                if (sections[i].kept == kept && shown[i] > 0 &&
-                    (best == sections.size() || (sections[best].kept == kept && shown[i] > shown[best])))
+                if (sections[i].keeps == keeps && shown[i] > 0 &&
+                    (best == sections.size() || shown[i] > shown[best]))
                     best = i;
         if (best == sections.size())
             return false;

@@ -27,9 +27,14 @@ const ResultBand* bandOf(const Analysis& analysis, const Id& heater, Banded whic
     return nullptr;
 }
 
-/// To what a band can tell: whole degrees, a tenth of an hour or of a cycle, a hundredth of a litre a minute.
-double rounded(double value, Unit unit)
+/// To what a band can tell: whole degrees as they are read, a tenth of an hour or of a cycle, a hundredth of
+/// a litre a minute.
+double rounded(double value, Unit unit, UnitSystem units)
 {
+    if (unit == Unit::degC && units == UnitSystem::inch) {
+        constexpr double per_degC = 1.8;
+        return std::round(value * per_degC) / per_degC; // 32 is a whole number, too
+    }
     const double parts = unit == Unit::degC ? 1 : unit == Unit::l_per_min ? 100 : 10;
     return std::round(value * parts) / parts;
 }
@@ -37,11 +42,13 @@ double rounded(double value, Unit unit)
 /// "71 °C (68 to 75 °C)"; the figure alone where its band is as good as it.
 QString withBand(double value, const ResultBand* band, Unit unit, UnitSystem units)
 {
-    const QString text = inWords(rounded(value, unit), unit, units);
+    const QString text = inWords(rounded(value, unit, units), unit, units);
     if (!band)
         return text;
     const QString range = inWords(
-        Message{"{0-1}", {{rounded(band->low, unit), unit}, {rounded(band->high, unit), unit}}, {}}, units);
+        Message{
+            "{0-1}", {{rounded(band->low, unit, units), unit}, {rounded(band->high, unit, units), unit}}, {}},
+        units);
     return range == text ? text : tr("%1 (%2)").arg(text, range);
 }
 
@@ -85,12 +92,14 @@ QString targetRow(const Sketch& sketch, const Analysis& analysis, UnitSystem uni
         return {};
     const QString target = inWords(warm.inputs->target_degC, Unit::degC, units);
     const QString hours = inWords(warm.inputs->duration_s / s_per_h, Unit::hour, units);
+    const ResultBand* band = bandOf(analysis, warm.heaters.front(), Banded::target_h);
+    constexpr double nearly_all = 0.995;
     QString row = warm.result.target_s
                       ? tr("Engine at %1 after %2")
-                            .arg(target, withBand(*warm.result.target_s / s_per_h,
-                                                  bandOf(analysis, warm.heaters.front(), Banded::target_h),
-                                                  Unit::hour, units))
+                            .arg(target, withBand(*warm.result.target_s / s_per_h, band, Unit::hour, units))
                       : tr("Engine does not get to %1 in %2").arg(target, hours);
+    if (warm.result.target_s && band && band->share < nearly_all)
+        row += tr(", where it gets there");
     row += tr("; %1 in %2").arg(inWords(warm.result.energy_J / J_per_kWh, Unit::kWh, units), hours);
     if (sketch.site.ambient_degC.known())
         row += tr(", from %1 ambient").arg(inWords(*sketch.site.ambient_degC.value, Unit::degC, units));

@@ -139,6 +139,14 @@ double roundLength(double at_most)
 
 constexpr double inch_mm = 25.4;
 
+/// Does the drawing tell of air, whose amount no finding gives? A finding counts the bore over a hump's sill.
+bool saysAir(const Analysis& analysis)
+{
+    return analysis.proof &&
+           std::any_of(analysis.proof->filling.pockets.begin(), analysis.proof->filling.pockets.end(),
+                       [](const PocketFound& pocket) { return pocket.volume_ml >= drawing::least_named_ml; });
+}
+
 } // namespace
 
 double measureMeSide(UnitSystem units)
@@ -216,6 +224,8 @@ void paintFoot(const Page& page, const Plan& plan)
     QStringList notes{tr("Slopes are rise over run, on the way that coolant flows.")};
     if (anyUnmeasured(page.sketch, page.analysis))
         notes << tr("* not measured");
+    if (!page.options.student && saysAir(page.analysis))
+        notes << tr("Air is what stays after filling.");
     double baseline = box.top() + 17;
     for (const QString& note : notes)
         for (const QString& line : drawing::wrapped(note, room, small_mm)) {

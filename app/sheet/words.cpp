@@ -36,7 +36,7 @@ QString hoseRow(const Sketch& sketch, const HoseCut& cut, UnitSystem units)
     const QString length = inWords(cut.length_mm, Unit::mm, units);
     const double allowance_mm = quoteOf(sketch).cut_allowance_mm;
     const QString row =
-        allowance_mm > 0 ? tr("%1: bore %2, cut %3, %4 allowance in it")
+        allowance_mm > 0 ? tr("%1: bore %2, cut %3 (%4 of it allowance)")
                                .arg(inWords(cut.name), bore, length, inWords(allowance_mm, Unit::mm, units))
                          : tr("%1: bore %2, cut %3").arg(inWords(cut.name), bore, length);
     const QString pieces = piecesWords(cut, units);
@@ -147,27 +147,17 @@ QString piecesWords(const HoseCut& cut, UnitSystem units)
 {
     if (cut.parts.empty())
         return {};
-    // To what a tape shows, so that the pieces add up to the cut as they are written.
-    const double step_mm = units == UnitSystem::metric ? 1 : 25.4 / 16;
-    double from_mm = 0;
-    QStringList words;
-    const auto add = [&](double to_mm) {
-        const double on_tape_mm = std::round(to_mm / step_mm) * step_mm;
-        words << inWords(on_tape_mm - from_mm, Unit::mm, units);
-        from_mm = on_tape_mm;
-    };
-    for (const HosePart& part : cut.parts) {
-        add(part.from_mm);
-        words << partWord(part.kind);
-        from_mm = std::round(part.to_mm / step_mm) * step_mm;
-    }
-    add(cut.length_mm);
+    const std::vector<double> long_mm =
+        piecesOnTape(cut, units == UnitSystem::metric ? UnitChoice::metric : UnitChoice::inch);
+    QStringList words{inWords(long_mm.front(), Unit::mm, units)};
+    for (std::size_t i = 0; i < cut.parts.size(); ++i)
+        words << partWord(cut.parts[i].kind) << inWords(long_mm[i + 1], Unit::mm, units);
     return words.join(QStringLiteral(", "));
 }
 
 Section findingsSection(const Sketch& sketch, const Analysis& analysis)
 {
-    Section section{tr("Findings"), {}, 6, true};
+    Section section{tr("Findings"), {}, 6, 3}; // their numbers stand on the drawing
     for (std::size_t i = 0; i < analysis.findings.size(); ++i) {
         const Finding& finding = analysis.findings[i];
         const QString text = inWords(finding.text, unitsOf(sketch));
@@ -257,6 +247,7 @@ Section partsSection(const Sketch& sketch, const Analysis& analysis)
             if (isOf(cut, part))
                 add(QStringLiteral("[%1] %2").arg(part.number).arg(hoseRow(sketch, cut, units)));
         section.at_least = std::max(section.at_least, section.items.size()); // nobody cuts without them
+        section.keeps = 1;
     }
     return section;
 }
@@ -344,7 +335,7 @@ Section questionsSection()
 
 Section cautionsSection()
 {
-    Section section{tr("Cautions"), {}, 9, true};
+    Section section{tr("Cautions"), {}, 9, 2};
     const char* const cautions[] = {
         QT_TRANSLATE_NOOP("siphonwright::sheet",
                           "Qualified technicians only. Disconnect and lock out power while working; "

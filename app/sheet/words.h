@@ -21,7 +21,7 @@ struct Section {
     QString heading;
     std::vector<Item> items;
     std::size_t at_least = 0; ///< items that are left out only when all else is down to its own
-    bool kept = false;        ///< gives way last of all
+    int keeps = 0;            ///< what keeps more gives way later
 };
 
 /// What sits in a hose, in small letters: "valve".

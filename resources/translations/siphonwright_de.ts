@@ -3346,10 +3346,6 @@
         <translation>{a} ist am Motor gezeichnet: das Gerät würde mitgerüttelt. Der Rahmen ist besser.</translation>
     </message>
     <message>
-        <source>The drawing still has {0} findings that stop the job: mend them first.</source>
-        <translation>Die Zeichnung hat noch {0} Befunde, die den Auftrag stoppen: zuerst beheben.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>Es ist kein Absperrventil gezeichnet.</translation>
     </message>
@@ -6734,14 +6730,6 @@
         <translation>Heizgerät aus. Die Verlegung ändern und auf der Zeichnung prüfen, bevor er wieder eingeschaltet wird.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
-        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; Innendurchmesser {2}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
-        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; sein Innendurchmesser ist nicht eingetragen.</translation>
-    </message>
-    <message>
         <source>corners in all hoses together</source>
         <translation>Eckpunkte in allen Schläuchen zusammen</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
         <translation>{a}: in {0} Stücken; ihre Längen stehen bei der Zeichnung.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; bore {2}.</source>
+        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; Innendurchmesser {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; its bore is not entered.</source>
+        <translation>{a}: auf {0} ablängen, davon {1} Zugabe; sein Innendurchmesser ist nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Findings that still stop the job: {0}. Mend them first.</source>
+        <translation>Befunde, die den Auftrag noch stoppen: {0}. Zuerst beheben.</translation>
     </message>
 </context>
 <context>
@@ -12507,10 +12507,6 @@ Doppelklick für ebenen Boden.</translation>
         <translation>Zuschneiden %1, in Stücken von A nach B: %2.</translation>
     </message>
     <message>
-        <source>%1 of it are allowance, left at B and trimmed there.</source>
-        <translation>Davon sind %1 Zugabe, die bei B bleibt und dort abgeschnitten wird.</translation>
-    </message>
-    <message>
         <source>passage %1, %2 on</source>
         <translation>Durchlass %1, %2 darauf</translation>
     </message>
@@ -12537,6 +12533,10 @@ Doppelklick für ebenen Boden.</translation>
     <message>
         <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
         <translation>Abstände gelten ab dem Schnittende bei A, in %1; R ist der Radius der Bogenmitte; über einer Geraden steht ihr Gefälle von A nach B. Stücke reichen bis an die Anschläge der Teile dazwischen, nach den für diese eingegebenen Längen. Im Verlauf ist die Linie die Oberkante der Bohrung, die Striche sind ihre Unterkante. [3] ist Posten 3 der Stückliste. Vor dem Schneiden am Fahrzeug nachmessen, mit den Teilen zur Hand.</translation>
+    </message>
+    <message>
+        <source>%1 of it is allowance, left at B and trimmed there.</source>
+        <translation>Davon sind %1 Zugabe, die bei B bleibt und dort abgeschnitten wird.</translation>
     </message>
 </context>
 <context>
@@ -14731,10 +14731,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>%1: Auf keiner der gewünschten Seiten steht etwas.</translation>
     </message>
     <message>
-        <source>Ports %1 apart</source>
-        <translation>Anschlüsse %1 auseinander</translation>
-    </message>
-    <message>
         <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
         <translation>Reihe %1 von %2, Spalte %3 von %4. An den Marken schneiden und aneinanderlegen.</translation>
     </message>
@@ -14875,10 +14871,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Angenommen, und wovon die Zahlen am meisten abhängen: %1.</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3, %4 allowance in it</source>
-        <translation>%1: Innendurchmesser %2, zuschneiden %3, darin %4 Zugabe</translation>
-    </message>
-    <message>
         <source>%1: bore %2, cut %3</source>
         <translation>%1: Innendurchmesser %2, zuschneiden %3</translation>
     </message>
@@ -14917,6 +14909,22 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>%1, continued</source>
         <translation>%1, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart, level</source>
+        <translation>Anschlüsse waagerecht %1 auseinander</translation>
+    </message>
+    <message>
+        <source>, where it gets there</source>
+        <translation>, wo er das erreicht</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (%4 of it allowance)</source>
+        <translation>%1: Innendurchmesser %2, zuschneiden %3 (davon %4 Zugabe)</translation>
+    </message>
+    <message>
+        <source>Air is what stays after filling.</source>
+        <translation>Luft: was nach dem Füllen bleibt.</translation>
     </message>
 </context>
 <context>

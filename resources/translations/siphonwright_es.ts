@@ -3346,10 +3346,6 @@
         <translation>{a} está dibujado en el motor: vibraría con él. El bastidor es mejor.</translation>
     </message>
     <message>
-        <source>The drawing still has {0} findings that stop the job: mend them first.</source>
-        <translation>El dibujo aún tiene {0} hallazgos que detienen el trabajo: corríjalos antes.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>No hay ninguna válvula de aislamiento dibujada.</translation>
     </message>
@@ -6734,14 +6730,6 @@
         <translation>Apague el calentador. Corrija el trazado y compruébelo en el dibujo antes de volver a encenderlo.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
-        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; diámetro interior {2}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
-        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; su diámetro interior no está indicado.</translation>
-    </message>
-    <message>
         <source>corners in all hoses together</source>
         <translation>puntos en todas las mangueras juntas</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
         <translation>{a}: en {0} trozos; sus longitudes están con el dibujo.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; bore {2}.</source>
+        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; diámetro interior {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; its bore is not entered.</source>
+        <translation>{a}: cortar a {0}, de los cuales {1} son de margen; su diámetro interior no está indicado.</translation>
+    </message>
+    <message>
+        <source>Findings that still stop the job: {0}. Mend them first.</source>
+        <translation>Hallazgos que aún detienen el trabajo: {0}. Corríjalos antes.</translation>
     </message>
 </context>
 <context>
@@ -12507,10 +12507,6 @@ Doble clic para nivelar.</translation>
         <translation>Cortar %1, en trozos de A a B: %2.</translation>
     </message>
     <message>
-        <source>%1 of it are allowance, left at B and trimmed there.</source>
-        <translation>De ello %1 son sobrante, que queda en B y se recorta allí.</translation>
-    </message>
-    <message>
         <source>passage %1, %2 on</source>
         <translation>paso %1, %2 encajado</translation>
     </message>
@@ -12537,6 +12533,10 @@ Doble clic para nivelar.</translation>
     <message>
         <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
         <translation>Las distancias son desde el extremo cortado en A, en %1; R es el radio del centro de una curva; sobre un tramo recto, su pendiente de A a B. Los trozos llegan hasta los topes de las piezas que hay entre ellos, según las longitudes indicadas para estas. En el perfil la línea es la parte alta del interior y los trazos la baja. [3] es el elemento 3 de la lista de piezas. Mida en el vehículo, con las piezas a mano, antes de cortar.</translation>
+    </message>
+    <message>
+        <source>%1 of it is allowance, left at B and trimmed there.</source>
+        <translation>De ello %1 son sobrante, que queda en B y se recorta allí.</translation>
     </message>
 </context>
 <context>
@@ -14731,10 +14731,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>%1: ninguna de las páginas pedidas tiene contenido.</translation>
     </message>
     <message>
-        <source>Ports %1 apart</source>
-        <translation>Tomas a %1</translation>
-    </message>
-    <message>
         <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
         <translation>Fila %1 de %2, columna %3 de %4. Cortar por las marcas y unir.</translation>
     </message>
@@ -14875,10 +14871,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Lo supuesto de lo que más dependen las cifras: %1.</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3, %4 allowance in it</source>
-        <translation>%1: diámetro interior %2, cortar %3, con %4 de sobrante incluido</translation>
-    </message>
-    <message>
         <source>%1: bore %2, cut %3</source>
         <translation>%1: diámetro interior %2, cortar %3</translation>
     </message>
@@ -14917,6 +14909,22 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>%1, continued</source>
         <translation>%1, continuación</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart, level</source>
+        <translation>Tomas a %1 en horizontal</translation>
+    </message>
+    <message>
+        <source>, where it gets there</source>
+        <translation>, cuando llega</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (%4 of it allowance)</source>
+        <translation>%1: diámetro interior %2, cortar %3 (%4 de sobrante)</translation>
+    </message>
+    <message>
+        <source>Air is what stays after filling.</source>
+        <translation>Aire: lo que queda tras el llenado.</translation>
     </message>
 </context>
 <context>

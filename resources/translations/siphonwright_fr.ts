@@ -3346,10 +3346,6 @@
         <translation>{a} est dessiné sur le moteur&#xa0;: il vibrerait avec lui. Le châssis vaut mieux.</translation>
     </message>
     <message>
-        <source>The drawing still has {0} findings that stop the job: mend them first.</source>
-        <translation>Le dessin a encore {0} constats qui bloquent le travail&#xa0;: corrigez-les d&apos;abord.</translation>
-    </message>
-    <message>
         <source>No isolation valve is drawn.</source>
         <translation>Aucune vanne d&apos;isolement n&apos;est dessinée.</translation>
     </message>
@@ -6734,14 +6730,6 @@
         <translation>Réchauffeur arrêté. Corrigez le tracé et vérifiez-le sur le dessin avant de le remettre en marche.</translation>
     </message>
     <message>
-        <source>{a}: cut {0}, of which {1} are allowance; bore {2}.</source>
-        <translation>{a}: couper à {0}, dont {1} de marge ; diamètre intérieur {2}.</translation>
-    </message>
-    <message>
-        <source>{a}: cut {0}, of which {1} are allowance; its bore is not entered.</source>
-        <translation>{a}: couper à {0}, dont {1} de marge ; son diamètre intérieur n&apos;est pas saisi.</translation>
-    </message>
-    <message>
         <source>corners in all hoses together</source>
         <translation>points dans toutes les durites ensemble</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>{a}: in {0} pieces; their lengths are with the drawing.</source>
         <translation>{a} : en {0} morceaux ; leurs longueurs sont avec le dessin.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; bore {2}.</source>
+        <translation>{a}: couper à {0}, dont {1} de marge ; diamètre intérieur {2}.</translation>
+    </message>
+    <message>
+        <source>{a}: cut {0}, of which {1} is allowance; its bore is not entered.</source>
+        <translation>{a}: couper à {0}, dont {1} de marge ; son diamètre intérieur n&apos;est pas saisi.</translation>
+    </message>
+    <message>
+        <source>Findings that still stop the job: {0}. Mend them first.</source>
+        <translation>Constats qui bloquent encore le travail : {0}. Corrigez-les d&apos;abord.</translation>
     </message>
 </context>
 <context>
@@ -12507,10 +12507,6 @@ Double-clic&#xa0;: à plat.</translation>
         <translation>Couper %1, en morceaux de A vers B : %2.</translation>
     </message>
     <message>
-        <source>%1 of it are allowance, left at B and trimmed there.</source>
-        <translation>Dont %1 de marge, laissée en B et recoupée là.</translation>
-    </message>
-    <message>
         <source>passage %1, %2 on</source>
         <translation>passage %1, %2 emmanché</translation>
     </message>
@@ -12537,6 +12533,10 @@ Double-clic&#xa0;: à plat.</translation>
     <message>
         <source>Distances are from the cut end at A, in %1; R is the radius of a bend&apos;s middle; over a straight its slope from A to B. Pieces reach to the stops of the parts between them, by the lengths entered for these. In the run profile the line is the top of the bore, the dashes its bottom. [3] is item 3 of the parts list. Measure on the vehicle, parts in hand, before you cut.</source>
         <translation>Les distances partent du bout coupé en A, en %1 ; R est le rayon au milieu d&apos;un coude ; au-dessus d&apos;une partie droite, sa pente de A vers B. Les morceaux vont jusqu&apos;aux butées des pièces placées entre eux, d&apos;après les longueurs saisies pour celles-ci. Dans le profil, le trait est le haut de l&apos;alésage, les tirets son bas. [3] est le numéro 3 de la liste des pièces. Mesurez sur le véhicule, pièces en main, avant de couper.</translation>
+    </message>
+    <message>
+        <source>%1 of it is allowance, left at B and trimmed there.</source>
+        <translation>Dont %1 de marge, laissée en B et recoupée là.</translation>
     </message>
 </context>
 <context>
@@ -14731,10 +14731,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>%1 : aucune des pages demandées n&apos;a de contenu.</translation>
     </message>
     <message>
-        <source>Ports %1 apart</source>
-        <translation>Piquages à %1</translation>
-    </message>
-    <message>
         <source>Row %1 of %2, column %3 of %4. Trim at the marks and join.</source>
         <translation>Rangée %1 sur %2, colonne %3 sur %4. Couper aux repères et joindre.</translation>
     </message>
@@ -14875,10 +14871,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Supposé, et dont les chiffres dépendent le plus : %1.</translation>
     </message>
     <message>
-        <source>%1: bore %2, cut %3, %4 allowance in it</source>
-        <translation>%1 : diamètre intérieur %2, couper %3, dont %4 de marge</translation>
-    </message>
-    <message>
         <source>%1: bore %2, cut %3</source>
         <translation>%1 : diamètre intérieur %2, couper %3</translation>
     </message>
@@ -14917,6 +14909,22 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>%1, continued</source>
         <translation>%1, suite</translation>
+    </message>
+    <message>
+        <source>Ports %1 apart, level</source>
+        <translation>Piquages à %1 à l&apos;horizontale</translation>
+    </message>
+    <message>
+        <source>, where it gets there</source>
+        <translation>, quand il y arrive</translation>
+    </message>
+    <message>
+        <source>%1: bore %2, cut %3 (%4 of it allowance)</source>
+        <translation>%1 : diamètre intérieur %2, couper %3 (dont %4 de marge)</translation>
+    </message>
+    <message>
+        <source>Air is what stays after filling.</source>
+        <translation>Air : ce qui reste après remplissage.</translation>
     </message>
 </context>
 <context>

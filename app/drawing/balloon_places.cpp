@@ -187,7 +187,10 @@ Balloons balloonsOf(const Analysis& analysis, const Style& style, const QRectF& 
     for (const ResolvedHose& hose : analysis.layout.hoses)
         drawn << toPage(hose->from.opening, style.view) << toPage(hose->to.opening, style.view);
     const double margin = 5 * radius;
-    const QRectF near_by = drawn.boundingRect().adjusted(-margin, -margin, margin, margin);
+    QRectF near_by = drawn.boundingRect().adjusted(-margin, -margin, margin, margin);
+    if (style.page && !visible.isNull()) // beyond its view other things stand
+        near_by =
+            near_by.intersected(visible.adjusted(1.2 * radius, 1.2 * radius, -1.2 * radius, -1.2 * radius));
     Crowd crowd(analysis, style.view, radius, points);
     Balloons out{std::vector<QPointF>(analysis.findings.size(), QPointF(nowhere, nowhere)),
                  std::vector<int>(analysis.findings.size(), 0)};

@@ -6,6 +6,8 @@
 #include "app/drawing/ink.h"
 #include "app/drawing/seen.h"
 
+#include <QPicture>
+
 #include <algorithm>
 #include <cmath>
 
@@ -49,10 +51,8 @@ void paintGuides(Ink& ink)
     }
 }
 
-} // namespace
-
-void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
-                    HoseLayer* layer, const Balloons* placed)
+PlacedNames paintAll(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
+                     HoseLayer* layer, const Balloons* placed)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -102,6 +102,23 @@ void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& ana
     paintDimensions(ink);
     paintBalloons(ink, balloons);
     painter.restore();
+    return ink.placed();
+}
+
+} // namespace
+
+void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
+                    HoseLayer* layer, const Balloons* placed)
+{
+    paintAll(painter, sketch, analysis, style, layer, placed);
+}
+
+PlacedNames placeNames(const Sketch& sketch, const Analysis& analysis, const Style& style)
+{
+    QPicture nowhere;
+    QPainter painter(&nowhere);
+    painter.scale(style.scale, style.scale);
+    return paintAll(painter, sketch, analysis, style, nullptr, nullptr);
 }
 
 QRectF boundsOf(const Sketch& sketch, const Analysis& analysis, const Projection& view)

@@ -7,7 +7,9 @@
 #include <QFont>
 #include <QLineF>
 #include <QRectF>
+#include <QString>
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -41,6 +43,36 @@ struct Contents;
 class HoseLayer;
 struct Picture;
 
+enum class Anchor { left, centre, right };
+
+/// Text at a place, as it was found for it.
+struct PlacedName {
+    QPointF at; ///< painter axes
+    Anchor anchor = Anchor::left;
+    double angle_deg = 0;
+    QString text;
+    QColor colour;
+    bool on_lines = false;             ///< it stands on ground of its own
+    std::optional<QLineF> leader = {}; ///< to what it is of
+};
+
+/// Names and figures of a view with their places; and a key, which says the names that have no good one.
+struct PlacedNames {
+    std::vector<PlacedName> names;
+    std::vector<PlacedName> key;
+    /// What a key beside the view would have to hold for no name to be lost and none of the key's rows to
+    /// stand apart from the others; no rows: none is needed, or the one that is there will do.
+    std::size_t rows_wanted = 0;
+    double row_mm = 0;      ///< the broadest of those, on the device
+    std::size_t unsaid = 0; ///< names that are neither in the view nor in the key
+};
+
+/// Room for a key beside a view, painter axes; null: it has to be in the view.
+struct KeyRoom {
+    QRectF box;
+    double column_mm = 0; ///< of its columns, on the device
+};
+
 /// What a page that the view stands on adds to it.
 struct OnPage {
     /// Thin lines across the view, from what is written beside it to what that is of; painter axes.
@@ -50,6 +82,9 @@ struct OnPage {
     std::vector<std::pair<PartRef, std::size_t>> items;
     /// An end view stands beside it, which says what runs across the engine.
     bool end_beside = false;
+    KeyRoom key = {};
+    /// Placed before, by placeNames(); null: they are placed now.
+    const PlacedNames* names = nullptr;
 };
 
 /// Ink and ground. Nothing is said by colour alone: supply and return also differ in line treatment, severity
@@ -99,6 +134,15 @@ struct Style {
 void paintElevation(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Style& style,
                     HoseLayer* layer = nullptr, const Balloons* balloons = nullptr);
 
+/// Where paintElevation would write names and figures.
+PlacedNames placeNames(const Sketch& sketch, const Analysis& analysis, const Style& style);
+
+/// Less air than this is drawn, but not worth words.
+constexpr double least_named_ml = 2;
+
+/// Height of a row of the key, as a multiple of its lettering.
+constexpr double key_row = 1.7;
+
 /// Colour of a temperature on the way from coldest (0) to hottest (1).
 QColor temperatureColour(const Palette& palette, double share);
 
@@ -113,7 +157,6 @@ std::vector<QPointF> balloonPlaces(const Analysis& analysis, const Style& style)
 double balloonRadius(const Style& style);
 
 /// Text whose capitals have an exact height in mm on the device, its baseline at a point (painter axes).
-enum class Anchor { left, centre, right };
 void paintText(QPainter& painter, const Style& style, QPointF at, const QString& text, Anchor anchor,
                const QColor& colour, double angle_deg = 0);
 

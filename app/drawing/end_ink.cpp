@@ -110,10 +110,9 @@ void labelSides(Ink& ink, const Engine& engine)
             if (both(box.top() + share * box.height(), beside * far))
                 return;
     for (const double y : {box.bottom() + gap + h, box.bottom() + 2.4 * (gap + h), box.top() - gap})
-        if (both(y, -beside))
+        if (both(y, beside))
             return;
     const auto put = [&](double x, double out, Anchor outer, const QString& name) {
-        const Anchor inner = outer == Anchor::left ? Anchor::right : Anchor::left;
         std::vector<Spot> spots;
         // Beside the block first, where the eye looks for a side; then under and over its corner.
         for (const double share : {0.5, 0.4, 0.6, 0.7, 0.3, 0.8, 0.9, 0.2})
@@ -121,7 +120,7 @@ void labelSides(Ink& ink, const Engine& engine)
                 spots.push_back({{x + out * beside * far, box.top() + share * box.height()}, outer});
         for (const double y : {box.bottom() + gap + h, box.bottom() + 2.4 * (gap + h), box.top() - gap,
                                box.top() - 2 * gap - h})
-            spots.push_back({{x, y}, inner});
+            spots.push_back({{x + out * beside, y}, outer});
         ink.label(std::move(spots), name, ink.palette.faint);
     };
     put(box.left(), -1, Anchor::right, left);

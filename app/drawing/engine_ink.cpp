@@ -155,7 +155,7 @@ void labelJacket(Ink& ink, const Engine& engine)
         spots.push_back({{box.left() + share * box.width(), box.bottom() + gap + h}, Anchor::centre});
     std::optional<Led> led; // in the window it is left out where it would hide something
     if (ink.style.page)
-        led = Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2), true};
+        led = ledTo(ink, pageOf(engineSeen(engine, ink.style.view)));
     ink.label(std::move(spots), inWords(engine.name), ink.palette.ink, led);
     if (!layout.jacket || ink.style.page)
         return;
@@ -277,7 +277,7 @@ void labelEngine(Ink& ink)
                    {{box.center().x(), under}, Anchor::right},
                    {{box.center().x(), under + 1.6 * ink.paper(ink.style.lettering_mm)}, Anchor::centre}},
                   inWords(area->name), ink.palette.keep_clear,
-                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(2), true});
+                  ledTo(ink, pageOf(areaSeen(*area, ink.style.view))));
     }
 }
 

@@ -252,7 +252,7 @@ void paintHeaters(Ink& ink)
                    {{box.left() - gap, box.center().y()}, Anchor::right},
                    {{box.center().x(), box.top() - gap}, Anchor::centre}},
                   ink.numbered(inWords(heater.name), refOf(heater)), ink.palette.ink,
-                  Led{box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(1), true});
+                  ledTo(ink, heaterBody(heater, ink.style.view)));
     }
 }
 

@@ -407,7 +407,8 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
         std::vector<std::size_t> longest;
         for (const Straight& straight : straights)
             longest.push_back(straight.piece);
-        led = Led{ink.page(hose->path.line.at(bareAt(ink, hose, longest))), half + ink.paper(3.5), true};
+        led = Led{ink.page(hose->path.line.at(bareAt(ink, hose, longest))),
+                  half + ink.paper(ink.style.page ? 1.8 : 3.5), true};
     }
     ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
 }

@@ -39,9 +39,16 @@ struct Led {
     bool large = false;    ///< no point: it may be led to anywhere in it
     QString where = {};    ///< that in words, for a name that has no room; empty: its height
     bool in_place = false; ///< stands at its own spots or nowhere on the drawing
+    /// What is large has an outline: on a page a text without a line stands in it or close by, and a line
+    /// ends a little within it.
+    QPolygonF area = {};
 };
 
 struct LabelSet;
+class Ink;
+
+/// To something large, by its outline.
+Led ledTo(const Ink& ink, const QPolygonF& outline);
 
 class Ink {
 public:
@@ -133,6 +140,8 @@ public:
     void labelFirst(std::vector<Spot> spots, const QString& text, const QColor& colour,
                     const std::optional<Led>& led = {});
     void writeLabels();
+    /// By writeLabels.
+    const PlacedNames& placed() const { return placed_; }
     /// A part's name with its item number behind it, where the page has one.
     QString numbered(const QString& name, const PartRef& part) const;
 
@@ -152,8 +161,13 @@ private:
     bool moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::optional<std::size_t>>& chosen);
     bool placeKey(const std::vector<std::size_t>& names);
     void addToKey(const std::vector<std::size_t>& names, const QRectF& box, int columns);
-    bool writeApart(const QString& text);
-    void writeKey(const std::vector<std::optional<std::size_t>>& chosen);
+    std::size_t placesInKey() const; ///< beside the view
+    QPointF placeInKey(std::size_t row) const;
+    std::optional<PlacedName> apart(const QString& text);
+    void orderKey(const std::vector<std::optional<std::size_t>>& chosen);
+    /// What the key says, and what is said apart.
+    void sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNames& placed);
+    PlacedNames placeLabelsNow();
     void leadTo(QPointF from, QPointF to, const QColor& colour) const;
     QRectF boxOf(const Spot& spot, const QString& text) const;
     void write(const Spot& spot, const QString& text, const QColor& colour, bool hides) const;
@@ -183,8 +197,11 @@ private:
         QPointF at;
         QString letter;
         QString said;
+        int block = 0;
     };
     std::vector<KeyRow> key_;
+    int key_blocks_ = 0; ///< in the view
+    PlacedNames placed_;
 };
 
 /// Unit vector of a, and a turned by 90 degrees (painter axes).

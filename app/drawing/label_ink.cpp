@@ -3,6 +3,7 @@
 #include "app/drawing/text.h"
 
 #include <algorithm>
+#include <cmath>
 
 /// Where labels stand: all that wait are placed together.
 namespace siphonwright::drawing {
@@ -19,13 +20,20 @@ constexpr double without_first = 3e6;
 constexpr double without = 1e6;
 constexpr double without_grey = 3e5;
 
+struct Label {
+    double width = 0;
+    const std::optional<Led>& led;
+    bool letter = false; ///< of the key
+};
+
 /// \param most  what a place may cost
-void add(LabelSet& set, const LabelRoom& room, const std::vector<Spot>& spots, double width,
-         const std::optional<Led>& led, double most = 1e9)
+void add(LabelSet& set, const LabelRoom& room, const std::vector<Spot>& spots, const Label& label,
+         double most = 1e9)
 {
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        auto place = room.placeAt(room.boxFor(spots[i], width),
-                                  per_choice * double(std::min<std::size_t>(i, most_choices)), led);
+        auto place = room.placeAt(room.boxFor(spots[i], label.width),
+                                  per_choice * double(std::min<std::size_t>(i, most_choices)), label.led,
+                                  label.letter);
         if (!place || place->cost > most)
             continue;
         set.wish.places.push_back(*place);
@@ -48,6 +56,14 @@ std::vector<std::optional<std::size_t>> chosenOf(const std::vector<LabelSet>& se
 
 } // namespace
 
+Led ledTo(const Ink& ink, const QPolygonF& outline)
+{
+    const QRectF box = outline.boundingRect();
+    constexpr double beside_mm = 2;
+    return {box.center(), std::hypot(box.width(), box.height()) / 2 + ink.paper(beside_mm), true, {}, false,
+            outline};
+}
+
 std::vector<QPointF> Ink::namedPoints() const
 {
     std::vector<QPointF> points;
@@ -62,12 +78,15 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     const LabelRoom room(*this, namedPoints());
     const bool on_page = style.page != nullptr;
     const std::size_t starts = on_page ? few_starts : 1;
-    const auto widthOf = [this](const Waiting& one) {
-        return paper(textWidth(one.text, style.lettering_mm));
-    };
+    std::vector<Label> labels;
+    for (const Waiting& one : waiting_)
+        labels.push_back({paper(textWidth(one.text, style.lettering_mm)), one.led});
+    for (const KeyRow& row : key_)
+        labels[row.name].letter = true;
     sets.clear();
-    for (const Waiting& one : waiting_) {
-        add(sets.emplace_back(), room, one.spots, widthOf(one), one.led);
+    for (std::size_t i = 0; i < waiting_.size(); ++i) {
+        const Waiting& one = waiting_[i];
+        add(sets.emplace_back(), room, one.spots, labels[i]);
         const bool grey = one.colour == palette.keep_clear || one.colour == palette.faint;
         sets.back().wish.left_out = one.first ? without_first : grey ? without_grey : without;
     }
@@ -81,8 +100,7 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
                           (!on_page || costOf(i) < middling_place);
         if (well || !waiting_[i].led || waiting_[i].led->in_place)
             continue;
-        add(sets[i], room, room.spotsRound(*waiting_[i].led, widthOf(waiting_[i])), widthOf(waiting_[i]),
-            waiting_[i].led);
+        add(sets[i], room, room.spotsRound(*waiting_[i].led, labels[i].width), labels[i]);
         more = true;
     }
     if (more)
@@ -95,8 +113,7 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
         for (std::size_t i = 0; i < sets.size(); ++i) {
             if (costOf(i) < middling_place || !waiting_[i].led || waiting_[i].led->in_place || helped[i])
                 continue;
-            add(sets[i], room, room.spotsFurther(*waiting_[i].led, widthOf(waiting_[i])),
-                widthOf(waiting_[i]), waiting_[i].led, costOf(i));
+            add(sets[i], room, room.spotsFurther(*waiting_[i].led, labels[i].width), labels[i], costOf(i));
             helped[i] = true;
             more = true;
         }
@@ -106,10 +123,8 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     }
 }
 
-void Ink::writeLabels()
+PlacedNames Ink::placeLabelsNow()
 {
-    if (!style.labels)
-        waiting_.clear();
     std::vector<LabelSet> sets;
     std::vector<std::optional<std::size_t>> chosen;
     placeWaiting(sets, chosen);
@@ -118,25 +133,50 @@ void Ink::writeLabels()
         placeWaiting(sets, chosen);
     if (style.page)
         chosen = chosenOf(sets, most_starts);
+    orderKey(chosen);
+    PlacedNames placed;
     for (std::size_t i = 0; i < sets.size(); ++i) {
-        const LabelPlace* place = chosen[i] ? &sets[i].wish.places[*chosen[i]] : nullptr;
-        if (!place || !place->leader)
+        if (!chosen[i])
             continue;
-        const QPointF from(place->leader->from.x, place->leader->from.z);
-        const QPointF to(place->leader->to.x, place->leader->to.z);
-        leadTo(from, to, waiting_[i].colour);
+        const Spot& spot = sets[i].spots[*chosen[i]];
+        placed.names.push_back({spot.at, spot.anchor, spot.angle_deg, waiting_[i].text, waiting_[i].colour});
+        const auto& leader = sets[i].wish.places[*chosen[i]].leader;
+        if (!leader)
+            continue;
+        placed.names.back().leader = QLineF(leader->from.x, leader->from.z, leader->to.x, leader->to.z);
         if (style.page)
-            reserveLine(QPolygonF({from, to}));
+            reserveLine(QPolygonF({placed.names.back().leader->p1(), placed.names.back().leader->p2()}));
     }
     const LabelRoom room(*this, {});
+    std::size_t next = 0;
     for (std::size_t i = 0; i < sets.size(); ++i) {
-        if (!chosen[i] || waiting_[i].text.isEmpty())
+        if (!chosen[i])
+            continue;
+        PlacedName& name = placed.names[next++];
+        if (name.text.isEmpty())
             continue;
         const LabelBox& box = sets[i].wish.places[*chosen[i]].box;
-        write(sets[i].spots[*chosen[i]], waiting_[i].text, waiting_[i].colour, room.hidesLines(box));
+        name.on_lines = room.hidesLines(box);
         reserveText(around(box));
     }
-    writeKey(chosen);
+    sayKey(chosen, placed);
+    return placed;
+}
+
+void Ink::writeLabels()
+{
+    if (!style.labels)
+        waiting_.clear();
+    const PlacedNames* before = style.page ? style.page->names : nullptr;
+    placed_ = before ? *before : placeLabelsNow();
+    for (const PlacedName& name : placed_.names)
+        if (name.leader)
+            leadTo(name.leader->p1(), name.leader->p2(), name.colour);
+    for (const PlacedName& name : placed_.names)
+        if (!name.text.isEmpty())
+            write({name.at, name.anchor, name.angle_deg}, name.text, name.colour, name.on_lines);
+    for (const PlacedName& row : placed_.key)
+        paintText(painter, style, row.at, row.text, row.anchor, row.colour);
     key_.clear();
     waiting_.clear();
 }

@@ -43,6 +43,29 @@ constexpr double off_points_mm = 0.9;
 /// A line shorter than this is not seen beside the text.
 constexpr double least_led_mm = 1.5;
 
+// On a page, mm of the device: more room beside a text, so that two do not read as one; how near a text
+// without a line stands to the outline of what it is of; how far within that a line ends.
+constexpr double apart_mm = 0.5;
+constexpr double letter_apart_mm = 1.3;
+constexpr double by_outline_mm = 2.2;
+constexpr double letter_by_outline_mm = 0.8;
+constexpr double letter_share = 0.75; // of the same for a name
+constexpr double into_outline_mm = 2.5;
+
+/// Where a line from outside ends in an outline: a little within, on the way to its middle.
+QPointF endWithin(const QPolygonF& area, QPointF from, QPointF middle, double into)
+{
+    const QLineF way(middle, from);
+    double outermost = 0;
+    for (qsizetype i = 0; i < area.size(); ++i) {
+        QPointF at;
+        if (way.intersects(QLineF(area[i], area[(i + 1) % area.size()]), &at) == QLineF::BoundedIntersection)
+            outermost = std::max(outermost, QLineF(middle, at).length());
+    }
+    const double length = way.length();
+    return length > 0 ? way.pointAt(std::max(0.0, outermost - into) / length) : middle;
+}
+
 constexpr double pi = 3.14159265358979323846;
 
 LabelBox boxOf(const QRectF& area)
@@ -118,9 +141,12 @@ LabelBox LabelRoom::boxFor(const Spot& spot, double width) const
             a};
 }
 
-std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& box, double cost,
-                                             const std::optional<Led>& led) const
+std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& text, double cost, const std::optional<Led>& led,
+                                             bool letter) const
 {
+    LabelBox box = text;
+    if (ink_.style.page)
+        box.half_along += ink_.paper(letter ? letter_apart_mm : apart_mm);
     const QRectF outer = around(box);
     if (!ink_.visible.contains(outer))
         return std::nullopt;
@@ -143,7 +169,7 @@ std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& box, double cost,
     place.cost += (thin ? over_line : 0) + (broad ? over_hose : 0) +
                   (thin && ink_.style.page ? gap_in_a_line : 0) +
                   (ink_.onHatching(outer) ? over_hatching : 0);
-    if (led && !addLeader(place, *led, outer))
+    if (led && !addLeader(place, *led, around(text), letter))
         return std::nullopt;
     return place;
 }
@@ -227,26 +253,45 @@ QRectF LabelRoom::boxOverLines(const QSizeF& size) const
     return best;
 }
 
-bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const
+/// Does a text need no line to what it is of?
+bool LabelRoom::standsBy(const QRectF& outer, const Led& led, double far, bool letter) const
+{
+    if (!ink_.style.page)
+        return far <= led.beside;
+    if (led.area.isEmpty())
+        return far <= (letter ? letter_share * led.beside : led.beside);
+    const double by = ink_.paper(letter ? letter_by_outline_mm : by_outline_mm);
+    return led.area.intersects(QPolygonF(outer.adjusted(-by, -by, by, by)));
+}
+
+bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer, bool letter) const
 {
     const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),
                        std::clamp(led.to.y(), outer.top(), outer.bottom()));
     const double far = std::hypot(led.to.x() - from.x(), led.to.y() - from.y());
     const bool on_page = ink_.style.page != nullptr;
-    const bool unclear = on_page && far <= led.beside && namesAnother(place.box, led);
-    if (far <= led.beside && !unclear)
+    const bool by_it = standsBy(outer, led, far, letter);
+    const bool unclear = on_page && by_it && namesAnother(place.box, led);
+    if (by_it && !unclear)
         return true;
     if (unclear && (led.large || far < ink_.paper(least_led_mm)))
         return false;
-    const LabelLeader leader{{from.x(), from.y()}, {led.to.x(), led.to.y()}};
-    const QRectF along = QRectF(from, led.to).normalized();
+    const QPointF end = led.area.isEmpty() || !on_page
+                            ? led.to
+                            : endWithin(led.area, from, led.to, ink_.paper(into_outline_mm));
+    if (on_page && QLineF(from, end).length() < ink_.paper(least_led_mm))
+        return false;
+    const LabelLeader leader{{from.x(), from.y()}, {end.x(), end.y()}};
+    const QRectF along = QRectF(from, end).normalized();
     if (ink_.near(&Ink::Room::texts, along,
                   [&](const LineField::Area& text) { return crosses(leader, boxOf(text.area)); }))
         return false;
     if (on_page && misleads(leader))
         return false;
     place.cost += crossingCost(leader);
-    const double length_mm = std::max(0.0, far - (unclear ? 0 : led.beside)) * ink_.style.scale;
+    const double length_mm =
+        (on_page ? QLineF(from, end).length() : std::max(0.0, far - (unclear ? 0 : led.beside))) *
+        ink_.style.scale;
     place.cost +=
         led_there + per_led_mm * length_mm + per_long_led_mm * std::max(0.0, length_mm - long_led_mm);
     place.leader = leader;

@@ -29,7 +29,9 @@ public:
 
     LabelBox boxFor(const Spot& spot, double width) const;
     /// Nothing: it would hide what must be seen or read, or is out of sight.
-    std::optional<LabelPlace> placeAt(const LabelBox& box, double cost, const std::optional<Led>& led) const;
+    /// \param letter  of the key: it says nothing by itself, so that it has to stand closer and more apart
+    std::optional<LabelPlace> placeAt(const LabelBox& box, double cost, const std::optional<Led>& led,
+                                      bool letter = false) const;
     bool hidesLines(const LabelBox& box) const;
     /// Places round what a label is of, on a leader line.
     std::vector<Spot> spotsRound(const Led& led, double width) const;
@@ -41,7 +43,8 @@ public:
     QRectF boxOverLines(const QSizeF& size) const;
 
 private:
-    bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer) const;
+    bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer, bool letter) const;
+    bool standsBy(const QRectF& outer, const Led& led, double far, bool letter) const;
     bool namesAnother(const LabelBox& box, const Led& led) const;
     bool misleads(const LabelLeader& leader) const;
     double crossingCost(const LabelLeader& leader) const;

@@ -146,7 +146,7 @@ void paintTank(Ink& ink)
     ink.label({{{body.center().x(), body.top() - 44 - ink.paper(1.5)}, Anchor::centre},
                {{body.right() + ink.paper(2), body.bottom()}, Anchor::left},
                {{body.center().x(), body.bottom() + ink.paper(4)}, Anchor::centre}},
-              tr("Surge tank"), ink.palette.ink, Led{body.center(), body.height() / 2 + ink.paper(6), true});
+              tr("Surge tank"), ink.palette.ink, ledTo(ink, QPolygonF(body)));
 }
 
 } // namespace siphonwright::drawing

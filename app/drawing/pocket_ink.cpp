@@ -10,9 +10,6 @@ namespace siphonwright::drawing {
 
 namespace {
 
-/// Smaller ones are drawn, but not worth words.
-constexpr double least_named_ml = 2;
-
 void paintAir(Ink& ink, const std::vector<QPolygonF>& shapes)
 {
     for (const QPolygonF& air : shapes) {
@@ -103,7 +100,8 @@ void paintFound(Ink& ink, const PocketFound& pocket)
             spots.push_back({at + QPointF(-gap * out, y), Anchor::right});
         }
     }
-    ink.labelFirst(std::move(spots), wordsOf(ink, pocket), ink.palette.ink, Led{at, 2 * gap});
+    ink.labelFirst(std::move(spots), wordsOf(ink, pocket), ink.palette.ink,
+                   Led{at, ink.style.page ? gap + ink.paper(0.8) : 2 * gap});
 }
 
 } // namespace

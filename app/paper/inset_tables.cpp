@@ -112,12 +112,32 @@ void paintBlank(QPainter& painter, const BlankTable& table, const QRectF& box, i
 struct EndsTable {
     std::vector<QStringList> rows; ///< the heads first
 
+    /// In which no word is broken.
+    double leastWidth(double lettering_mm) const
+    {
+        std::vector<double> more;
+        const std::vector<double> least = leastWidths(lettering_mm, more);
+        return std::accumulate(least.begin(), least.end(), 0.0);
+    }
+
     /// Each column as broad as its longest word, and of the rest as much as its longest cell can use.
     std::vector<double> widths(double width_mm, double lettering_mm) const
     {
+        std::vector<double> more;
+        std::vector<double> least = leastWidths(lettering_mm, more);
+        const double spare = width_mm - std::accumulate(least.begin(), least.end(), 0.0);
+        const double wanted = std::max(1e-9, std::accumulate(more.begin(), more.end(), 0.0));
+        for (std::size_t k = 0; k < least.size(); ++k)
+            least[k] += spare > 0 ? spare * more[k] / wanted : spare / double(least.size());
+        return least;
+    }
+
+    /// \param more  becomes what the longest cells can use beyond that
+    std::vector<double> leastWidths(double lettering_mm, std::vector<double>& more) const
+    {
         constexpr double apart_mm = 1.8;
         std::vector<double> least(std::size_t(rows[0].size()));
-        std::vector<double> more(least.size());
+        more.assign(least.size(), 0);
         for (std::size_t k = 0; k < least.size(); ++k) {
             for (std::size_t i = 0; i < rows.size(); ++i) {
                 const Weight weight = i == 0 ? Weight::strong : Weight::regular;
@@ -129,10 +149,6 @@ struct EndsTable {
             more[k] -= least[k];
             least[k] += apart_mm;
         }
-        const double spare = width_mm - std::accumulate(least.begin(), least.end(), 0.0);
-        const double wanted = std::max(1e-9, std::accumulate(more.begin(), more.end(), 0.0));
-        for (std::size_t k = 0; k < least.size(); ++k)
-            least[k] += spare > 0 ? spare * more[k] / wanted : spare / double(least.size());
         return least;
     }
 
@@ -197,6 +213,10 @@ SetLines wordsOfTag(const QString& unit, double width_mm)
 
 } // namespace
 
+/// What was changed and who signs: beside each other in so much room, else under each other.
+constexpr double least_beside_mm = 150;
+constexpr double changes_share = 0.55;
+
 Inset insetToSign(const Job& job)
 {
     const SheetDetails& sheet = job.sketch.sheet;
@@ -211,10 +231,21 @@ Inset insetToSign(const Job& job)
     inset.needed = true;
     inset.least_width_mm = 68;
     inset.height_mm = [changes](double width, double) {
-        return head_row_mm + changes->firstRow(width) + least_row_mm + tables_apart_mm + head_row_mm +
-               signed_row_mm;
+        const bool beside = width >= least_beside_mm;
+        const double upper =
+            head_row_mm + changes->firstRow(beside ? changes_share * width : width) + least_row_mm;
+        const double hands_mm = head_row_mm + signed_row_mm;
+        return beside ? std::max(upper, hands_mm) : upper + tables_apart_mm + hands_mm;
     };
     inset.paint = [changes, hands](QPainter& painter, const QRectF& box, double) {
+        if (box.width() >= least_beside_mm) {
+            const double changes_mm = changes_share * box.width();
+            const QRectF left = box.adjusted(0, 0, changes_mm - box.width(), 0);
+            const double rows_mm = left.height() - head_row_mm - changes->firstRow(changes_mm);
+            paintBlank(painter, *changes, left, 1 + std::max(1, static_cast<int>(rows_mm / least_row_mm)));
+            paintBlank(painter, *hands, box.adjusted(changes_mm + tables_apart_mm, 0, 0, 0), 1);
+            return;
+        }
         const double below = head_row_mm + signed_row_mm;
         const QRectF upper = box.adjusted(0, 0, 0, -below - tables_apart_mm);
         const double left_mm = upper.height() - head_row_mm - changes->firstRow(box.width());
@@ -233,7 +264,7 @@ Inset insetOfEnds(const Job& job)
     const auto table = std::make_shared<const EndsTable>(std::move(all));
     Inset inset;
     inset.heading = tr("Ports and hose ends");
-    inset.least_width_mm = 74;
+    inset.least_width_at = [table](double lettering) { return std::max(74.0, table->leastWidth(lettering)); };
     inset.height_mm = [table](double width, double lettering) {
         double height = 0;
         const std::vector<double> widths = table->widths(width, lettering);

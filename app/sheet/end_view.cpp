@@ -53,32 +53,6 @@ bool depthMatters(const Sketch& sketch, const Analysis& analysis)
     return y.high - y.low > thickest;
 }
 
-void paintEndView(const Page& page, const Plan& plan)
-{
-    if (plan.end.isNull())
-        return;
-    drawing::Style style;
-    style.view = endOf(page.options);
-    style.palette = page.palette;
-    style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = plan.lettering_mm;
-    style.units = page.units;
-    const bool tells = !page.options.student;
-    style.running = false; // said once, in the elevation; so are the findings
-    style.balloons = false;
-    style.tint = false;
-    style.findings = tells;
-    // Items and heights are said in the elevation.
-    const drawing::OnPage on_page{{}, seenOn(plan.end, plan.end_origin, plan.denominator), {}};
-    style.page = &on_page;
-    page.painter.save();
-    page.painter.setClipRect(plan.end, Qt::IntersectClip);
-    page.painter.translate(plan.end_origin);
-    page.painter.scale(style.scale, style.scale);
-    drawing::paintElevation(page.painter, page.sketch, page.analysis, style);
-    page.painter.restore();
-}
-
 void paintEndCaption(const Page& page, const Plan& plan, double taken_to_mm)
 {
     if (plan.end.isNull())

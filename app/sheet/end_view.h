@@ -14,7 +14,6 @@ Projection endOf(const Options& options);
 /// elevation alone does not tell where they run.
 bool depthMatters(const Sketch& sketch, const Analysis& analysis);
 
-void paintEndView(const Page& page, const Plan& plan);
 /// Beside the elevation's own caption, which ends at `taken_to_mm`.
 void paintEndCaption(const Page& page, const Plan& plan, double taken_to_mm);
 

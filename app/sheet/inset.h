@@ -14,6 +14,8 @@ namespace siphonwright::sheet {
 struct Inset {
     QString heading; ///< over it; empty: none
     double least_width_mm = 60;
+    /// The same where it depends on the lettering; null: it does not.
+    std::function<double(double lettering_mm)> least_width_at = {};
     int group = 0;       ///< those of one group come together; neighbours in the list
     bool needed = false; ///< comes before notes
     /// What it takes at a width and lettering, without its heading.

@@ -16,12 +16,13 @@ namespace {
 /// Air over and under what is drawn, for its labels, as multiples of their lettering: as much as lets all
 /// insets come in, or as many as can.
 constexpr std::array airs = {10.0, 8.0, 6.5};
+constexpr double least_air = 4.5;
 
 struct Job {
     const Sketch& sketch;
     const Analysis& analysis;
     const Options& options;
-    KnownWidth& known;
+    Known& known;
     double largest_mm = normal_mm; ///< of the notes' lettering
 };
 
@@ -65,6 +66,14 @@ void fillFoot(LaidSheet& sheet, std::vector<std::size_t>& waiting, const std::ve
     }
 }
 
+std::vector<std::size_t> neededOf(const std::vector<Inset>& insets, std::vector<std::size_t> waiting)
+{
+    waiting.erase(std::remove_if(waiting.begin(), waiting.end(),
+                                 [&](std::size_t index) { return !insets[index].needed; }),
+                  waiting.end());
+    return waiting;
+}
+
 /// How high the views and what stands under them may be, and what of it goes to insets under them.
 Packed bestUnder(const Job& job, const Plan& plan, double views_mm, double room_mm,
                  const std::vector<std::size_t>& waiting)
@@ -79,7 +88,13 @@ Packed bestUnder(const Job& job, const Plan& plan, double views_mm, double room_
             if (best.placed.size() == waiting.size())
                 return best;
         }
-    return best;
+    if (neededOf(job.options.insets, without(waiting, best.placed)).empty())
+        return best;
+    // What belongs to the drawing's sheet comes before air.
+    const double most = room_mm - views_mm - 2 * least_air * plan.lettering_mm;
+    Packed needed = packed(job.options.insets, neededOf(job.options.insets, waiting), plan.under.width(),
+                           most, plan.lettering_mm);
+    return holdsMore(needed, best) ? needed : best;
 }
 
 /// The narrowest notes beside the views into which all words go, if the views stay as large as they are.
@@ -90,7 +105,7 @@ Beside chosenBeside(const Job& job, const Drawn& drawn, Beside least)
     };
     const Plan first = planFor(least);
     const auto kept = std::make_pair(first.denominator, job.largest_mm);
-    if (const auto found = job.known.find(kept); found != job.known.end())
+    if (const auto found = job.known.widths.find(kept); found != job.known.widths.end())
         return found->second;
     std::vector<Beside> ways = {least};
     constexpr double widest_share = 0.6;
@@ -121,9 +136,9 @@ Beside chosenBeside(const Job& job, const Drawn& drawn, Beside least)
         const std::size_t widest = ways.size() - std::min<std::size_t>(ways.size(), 2);
         const auto goes_in = [&](const Beside& way) { return fits(way, lettering_mm); };
         if (std::any_of(ways.begin() + std::ptrdiff_t(widest), ways.end(), goes_in))
-            return job.known[kept] = *std::find_if(ways.begin(), ways.end(), goes_in);
+            return job.known.widths[kept] = *std::find_if(ways.begin(), ways.end(), goes_in);
     }
-    return job.known[kept] = ways.back();
+    return job.known.widths[kept] = ways.back();
 }
 
 /// What is left over may go under the notes.
@@ -150,14 +165,6 @@ First finished(const Job& job, LaidSheet sheet, std::vector<std::size_t> waiting
     std::vector<Section> cut = cutShort(notes);
     setNotes(sheet, std::move(notes), waiting, job.options);
     return {std::move(sheet), std::move(cut), std::move(waiting)};
-}
-
-std::vector<std::size_t> neededOf(const std::vector<Inset>& insets, std::vector<std::size_t> waiting)
-{
-    waiting.erase(std::remove_if(waiting.begin(), waiting.end(),
-                                 [&](std::size_t index) { return !insets[index].needed; }),
-                  waiting.end());
-    return waiting;
 }
 
 /// What has to be on the drawing's sheet and has no room under the views stands at the foot of the notes.
@@ -276,7 +283,7 @@ First underViews(const Job& job, const Drawn& drawn)
     if (!shares) {
         // Notes have sheets of their own, but what is signed and how hoses run belong to the drawing.
         shares = Stacked{bestUnder(job, wide, views, room, neededOf(job.options.insets, waiting)), 0};
-        shares->notes_mm = room - views - 2 * airs.back() * wide.lettering_mm - shares->under.height_mm;
+        shares->notes_mm = room - views - 2 * least_air * wide.lettering_mm - shares->under.height_mm;
     }
     sheet.plan =
         planWith(job.sketch, job.options, drawn, std::nullopt, {shares->under.height_mm, shares->notes_mm});
@@ -357,19 +364,78 @@ std::vector<LaidSheet> behindDrawing(const std::vector<Section>& cut, std::vecto
 
 } // namespace
 
+namespace {
+
+/// As in the plan before, if this one leaves the views the same room.
+void nameViews(const Job& job, const Drawn& drawn, LaidSheet& sheet)
+{
+    if (drawn.box.isNull())
+        return;
+    const Plan& plan = sheet.plan;
+    auto& named = job.known.named;
+    if (!named || !sameViews(named->first, plan))
+        named = {plan, placeNames(job.sketch, job.analysis, job.options, plan)};
+    sheet.names = named->second;
+}
+
+/// Does a key have to hold more than it has been given room for?
+bool needsKeys(const ViewNames& names, const Known& known)
+{
+    const bool more =
+        names.elevation.rows_wanted > known.key.rows || names.end.rows_wanted > known.end_key.rows;
+    return more && (!known.no_more_keys || names.elevation.unsaid > 0);
+}
+
+KeyNeed widened(KeyNeed need, const drawing::PlacedNames& names)
+{
+    if (names.rows_wanted > 0)
+        need = {std::max(need.rows, names.rows_wanted), std::max(need.row_mm, names.row_mm)};
+    return need;
+}
+
+bool holdsLess(const First& one, const First& other)
+{
+    return one.waiting.size() > other.waiting.size() || one.cut.size() > other.cut.size() ||
+           one.sheet.plan.denominator > other.sheet.plan.denominator;
+}
+
+} // namespace
+
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
-    KnownWidth known;
+    Known known;
     return layOut(sketch, analysis, options, known);
 }
 
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options,
-                              KnownWidth& known)
+                              Known& known)
 {
     const Job job{sketch, analysis, options, known};
-    const Drawn drawn = drawnOf(sketch, analysis, options);
+    Drawn drawn = drawnOf(sketch, analysis, options);
     const std::optional<Beside> least = leastBeside(options);
-    First first = least ? besideViews(job, drawn, *least) : underViews(job, drawn);
+    const auto with_keys = [&](KeyNeed key, KeyNeed end_key) {
+        drawn.key = key;
+        drawn.end_key = end_key;
+        First first = least ? besideViews(job, drawn, *least) : underViews(job, drawn);
+        nameViews(job, drawn, first.sheet);
+        return first;
+    };
+    First first = with_keys(known.key, known.end_key);
+    // A key takes room from the views, by which more names may have none.
+    constexpr int tries = 3;
+    for (int i = 0; i < tries && needsKeys(first.sheet.names, known); ++i) {
+        const KeyNeed key = widened(known.key, first.sheet.names.elevation);
+        const KeyNeed end_key = widened(known.end_key, first.sheet.names.end);
+        First other = with_keys(key, end_key);
+        // Only for a name that is said nowhere else something has to give way to a key.
+        if (first.sheet.names.elevation.unsaid == 0 && holdsLess(other, first)) {
+            known.no_more_keys = true;
+            break;
+        }
+        first = std::move(other);
+        known.key = key;
+        known.end_key = end_key;
+    }
     std::vector<LaidSheet> sheets =
         behindDrawing(first.cut, first.waiting, options, first.sheet.plan.lettering_mm);
     sheets.insert(sheets.begin(), std::move(first.sheet));

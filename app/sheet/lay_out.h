@@ -3,6 +3,7 @@
 #include "app/sheet/notes.h"
 #include "app/sheet/place_insets.h"
 #include "app/sheet/plan.h"
+#include "app/sheet/views.h"
 
 #include <map>
 #include <utility>
@@ -18,17 +19,25 @@ struct LaidSheet {
     std::vector<Block> notes;
     double lettering_mm = normal_mm; ///< of the notes
     std::vector<PlacedInset> insets;
+    ViewNames names; ///< on the drawing's sheet
 };
 
 /// The drawing first. What has no room on it stands on sheets behind it, as many as that takes; the words
 /// that refer to them take their number from options.notes_sheets.
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options);
 
-/// How broad notes beside the views are, by the drawing's scale and their largest lettering: found once, for
-/// words that differ a little.
-using KnownWidth = std::map<std::pair<int, double>, Beside>;
+/// What is found once, for words that differ a little.
+struct Known {
+    /// How broad notes beside the views are, by the drawing's scale and their largest lettering.
+    std::map<std::pair<int, double>, Beside> widths;
+    /// What the keys of the views have to hold, and the places of the names in the plan that came of it.
+    KeyNeed key;
+    KeyNeed end_key;
+    std::optional<std::pair<Plan, ViewNames>> named;
+    bool no_more_keys = false; ///< they would take room from something else
+};
 std::vector<LaidSheet> layOut(const Sketch& sketch, const Analysis& analysis, const Options& options,
-                              KnownWidth& known);
+                              Known& known);
 
 /// One of them. \param number  1: the drawing's
 void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options,

@@ -90,7 +90,7 @@ public:
             const int group = insets_[waiting[i]].group;
             for (; i < waiting.size() && insets_[waiting[i]].group == group; ++i) {
                 const Inset& inset = insets_[waiting[i]];
-                narrow = narrow || inset.least_width_mm > width();
+                narrow = narrow || leastWidth(inset) > width();
                 if (!narrow)
                     trial.push_back({waiting[i], heightOfInset(waiting[i])});
             }
@@ -106,6 +106,11 @@ public:
     }
 
 private:
+    double leastWidth(const Inset& inset) const
+    {
+        return inset.least_width_at ? inset.least_width_at(lettering_mm_) : inset.least_width_mm;
+    }
+
     double width() const { return step_ - 2 * margin_mm; }
 
     double heightOfInset(std::size_t index)

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace siphonwright::sheet {
 
@@ -95,6 +96,11 @@ int largestScale(const QSizeF& drawn, const QSizeF& room)
 
 } // namespace
 
+drawing::Palette paletteOf(const Options& options)
+{
+    return options.colour ? drawing::Palette::light() : drawing::Palette::paper();
+}
+
 UnitSystem unitsOf(const Sketch& sketch)
 {
     return sketch.units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
@@ -166,6 +172,49 @@ void scaleViews(Plan& plan, Drawn& drawn, const QSizeF& room, const Options& opt
         plan.denominator = *options.scale;
 }
 
+constexpr double key_air_mm = 3; // between the columns of a key, and round it
+
+/// What a key takes in this width. @return its height; 0: none is needed.
+double setKey(PlannedKey& key, const KeyNeed& need, double width_mm, double lettering_mm)
+{
+    if (need.rows == 0)
+        return 0;
+    constexpr double most_row_mm = 75; // longer ones are cut
+    constexpr double most_rows = 10;   // the drawing comes first
+    const double room = width_mm - 2 * key_air_mm;
+    const double columns =
+        std::max(1.0, std::floor(room / (std::min(need.row_mm, most_row_mm) + key_air_mm)));
+    const double rows = std::min(most_rows, std::ceil(double(need.rows) / columns));
+    key.column_mm = room / columns;
+    key.box = QRectF(0, 0, room, rows * drawing::key_row * lettering_mm);
+    return key.box.height() + key_air_mm;
+}
+
+/// How high both keys are under the views.
+double keyHeight(Plan& plan, const Drawn& drawn, double width_mm)
+{
+    plan.key = {};
+    plan.end_key = {};
+    double height = 0;
+    double end_mm = 0;
+    if (!drawn.end.isNull() && drawn.end_key.rows > 0) {
+        end_mm = drawn.end.width() / plan.denominator + 2 * air_across_mm;
+        height = setKey(plan.end_key, drawn.end_key, end_mm, plan.lettering_mm);
+    }
+    return std::max(height, setKey(plan.key, drawn.key, width_mm - end_mm, plan.lettering_mm));
+}
+
+/// Each as wide and high as it was found to be.
+void placeKeys(Plan& plan, QPointF corner)
+{
+    if (!plan.key.box.isNull())
+        plan.key.box.moveTopLeft(corner + QPointF(key_air_mm, 0));
+    if (!plan.end_key.box.isNull())
+        plan.end_key.box.moveTopLeft(
+            {plan.key.box.isNull() ? plan.end.left() + key_air_mm : plan.key.box.right() + 2 * key_air_mm,
+             corner.y()});
+}
+
 /// The ports' distance close over what is drawn, which stays in the middle.
 /// @return the middle's height.
 double placeSpacing(Plan& plan, QRectF& area, const Drawn& drawn)
@@ -216,9 +265,14 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
         plan.columns = beside->columns;
         area.setRight(plan.notes.left());
     }
-    scaleViews(plan, drawn, {area.width(), area.height() - (beside ? 0 : least_notes_mm)}, options);
+    const double room_mm = area.height() - (beside ? 0 : least_notes_mm);
+    scaleViews(plan, drawn, {area.width(), room_mm}, options);
+    const double keys_mm = keyHeight(plan, drawn, area.width());
+    if (keys_mm > 0)
+        scaleViews(plan, drawn, {area.width(), room_mm - keys_mm}, options);
+    plan.keys_mm = keyHeight(plan, drawn, area.width());
     if (!beside) {
-        const double room = drawn.box.height() / plan.denominator + drawn.over_view_mm + 2 * air_along_mm;
+        const double room = heightOfViews(plan, drawn) + 2 * air_along_mm;
         const double taken = std::max(room, area.height() / 3);
         const double notes = shares.notes_mm.value_or(area.height() - taken);
         plan.notes = QRectF(area.left(), area.bottom() - notes, area.width(), notes);
@@ -230,10 +284,20 @@ Plan planWith(const Sketch& sketch, const Options& options, const Drawn& all,
         constexpr double air_mm = 2;
         area.setBottom(plan.under.top() - air_mm);
     }
+    area.setBottom(area.bottom() - plan.keys_mm);
+    const QPointF keys_at = area.bottomLeft();
     plan.caption = QRectF(area.left(), area.top(), area.width(), caption_height_mm);
     area.setTop(plan.caption.bottom());
     placeViews(plan, area, drawn, with_spacing);
+    placeKeys(plan, keys_at);
     return plan;
+}
+
+bool sameViews(const Plan& a, const Plan& b)
+{
+    return a.view == b.view && a.end == b.end && a.denominator == b.denominator && a.origin == b.origin &&
+           a.heights == b.heights && a.drops == b.drops && a.key.box == b.key.box &&
+           a.end_key.box == b.end_key.box && a.lettering_mm == b.lettering_mm;
 }
 
 int scaleDenominator(const Sketch& sketch, const Analysis& analysis, const Options& options)
@@ -263,7 +327,7 @@ Drawn drawnOf(const Sketch& sketch, const Analysis& analysis, const Options& opt
 double heightOfViews(const Plan& plan, const Drawn& drawn)
 {
     const double most = std::max(drawn.box.height(), plan.end.isNull() ? 0 : drawn.end.height());
-    return drawn.over_view_mm + most / plan.denominator;
+    return drawn.over_view_mm + most / plan.denominator + plan.keys_mm;
 }
 
 Plan notesSheetOf(const Options& options)

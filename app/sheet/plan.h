@@ -21,9 +21,7 @@ struct Page {
     const Options& options;
     UnitSystem units;
     drawing::Palette palette;
-    bool end_left_out = false; ///< depth matters, but there is no room for an end view
-    drawing::OnPage on_page;   ///< of the elevation
-    int number = 1;            ///< of this sheet in the set
+    int number = 1; ///< of this sheet in the set
 };
 
 /// A height over the datum that the sheet states.
@@ -33,6 +31,12 @@ struct Height {
     bool led_to = true; ///< by a thin line across the view; not where a line is already
 };
 std::vector<Height> heightsOf(const Sketch& sketch, const Analysis& analysis);
+
+/// Room under a view for the names that have none in it.
+struct PlannedKey {
+    QRectF box; ///< null: not needed
+    double column_mm = 0;
+};
 
 struct Plan {
     QRectF frame;
@@ -54,8 +58,19 @@ struct Plan {
     QRectF end;     ///< the end view; null where there is none
     QPointF end_origin;
     bool end_left_out = false;
+    PlannedKey key; ///< under the elevation
+    PlannedKey end_key;
+    double keys_mm = 0; ///< what they take of the height
 };
+/// Are the views the same in both, with the same room?
+bool sameViews(const Plan& a, const Plan& b);
 Plan planOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
+
+/// What a view's key has to hold: rows, and the broadest of them.
+struct KeyNeed {
+    std::size_t rows = 0;
+    double row_mm = 0;
+};
 
 /// What is drawn, painter axes, and how wide the columns beside it are.
 struct Drawn {
@@ -64,6 +79,8 @@ struct Drawn {
     double left_mm = 0;
     double drops_mm = 0;
     double over_view_mm = 0;
+    KeyNeed key = {};
+    KeyNeed end_key = {};
 };
 Drawn drawnOf(const Sketch& sketch, const Analysis& analysis, const Options& options);
 /// Notes beside the views: how wide, in how many columns.
@@ -91,6 +108,7 @@ constexpr double normal_mm = drawing::text_mm;
 constexpr double large_mm = drawing::heading_text_mm;
 
 UnitSystem unitsOf(const Sketch& sketch);
+drawing::Palette paletteOf(const Options& options);
 
 /// \param denominator 0: nothing on this sheet is to scale
 void paintTitleBlock(const Page& page, const QRectF& box, int denominator);

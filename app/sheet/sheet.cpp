@@ -3,10 +3,10 @@
 #include "app/drawing/elevation.h"
 #include "app/drawing/text.h"
 #include "app/language/tr.h"
-#include "app/photo/picture_cache.h"
 #include "app/sheet/end_view.h"
 #include "app/sheet/lay_out.h"
 #include "app/sheet/plan.h"
+#include "app/sheet/views.h"
 
 #include <QPainter>
 
@@ -63,37 +63,9 @@ double paintCaption(const Page& page, const QRectF& box, int denominator)
     return x + 10.5 + drawing::textWidth(tr("Front"), small_mm, Weight::strong);
 }
 
-void paintView(const Page& page, const Plan& plan)
-{
-    drawing::Style style;
-    style.palette = page.palette;
-    style.scale = 1.0 / plan.denominator;
-    style.lettering_mm = plan.lettering_mm;
-    style.units = page.units;
-    const bool tells = !page.options.student;
-    style.running = page.options.running && tells;
-    style.tint = page.options.tint && tells;
-    style.findings = tells;
-    style.balloons = tells;
-    const bool with_photo = page.options.photo && page.sketch.photo;
-    const drawing::Picture photo = with_photo ? photo::decoded(**page.sketch.photo) : drawing::Picture();
-    style.page = &page.on_page;
-    style.photo = with_photo ? &photo : nullptr;
-    style.photo_as = page.options.colour ? drawing::PhotoAs::flat : drawing::PhotoAs::flat_grey;
-    page.painter.save();
-    page.painter.setClipRect(plan.view, Qt::IntersectClip);
-    page.painter.translate(plan.origin);
-    page.painter.scale(style.scale, style.scale);
-    drawing::paintElevation(page.painter, page.sketch, page.analysis, style);
-    page.painter.restore();
-}
-
 Page pageFor(QPainter& painter, const Sketch& sketch, const Analysis& analysis, const Options& options)
 {
-    return {painter,         sketch,
-            analysis,        options,
-            unitsOf(sketch), options.colour ? drawing::Palette::light() : drawing::Palette::paper(),
-            false,           {}};
+    return {painter, sketch, analysis, options, unitsOf(sketch), paletteOf(options)};
 }
 
 void outline(const Page& page, const QRectF& box)
@@ -105,18 +77,14 @@ void outline(const Page& page, const QRectF& box)
     page.painter.drawRect(box);
 }
 
-void paintViews(Page& page, const Plan& plan)
+void paintDrawing(const Page& page, const LaidSheet& laid)
 {
-    page.end_left_out = plan.end_left_out;
-    page.on_page = {guidesOf(page.sketch, page.analysis, plan),
-                    seenOn(plan.view, plan.origin, plan.denominator), itemNumbers(page.sketch, page.analysis),
-                    !plan.end.isNull()};
+    const Plan& plan = laid.plan;
     if (drawing::boundsOf(page.sketch, page.analysis).isNull()) {
         drawing::paintWeightedText(page.painter, plan.view.center(), tr("Nothing is drawn yet."),
                                    Anchor::centre, page.palette.ink, large_mm, Weight::regular);
     } else {
-        paintView(page, plan);
-        paintEndView(page, plan);
+        paintViews(page, plan, laid.names);
         paintHeights(page, plan);
         paintDrops(page, plan);
         paintSpacing(page, plan);
@@ -138,7 +106,7 @@ void paintSheet(QPainter& painter, const Sketch& sketch, const Analysis& analysi
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     if (number == 1)
-        paintViews(page, plan);
+        paintDrawing(page, laid);
     else
         drawing::paintWeightedText(painter, {plan.caption.left() + 3, plan.caption.top() + 5},
                                    tr("Continued from sheet 1"), Anchor::left, page.palette.ink, normal_mm,

@@ -11,6 +11,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 /// What the side elevation of a sheet has to name, and how often.
@@ -71,24 +72,38 @@ inline bool says(const QString& text, const QString& name)
            behind.startsWith(u':');
 }
 
+/// A row of the key: its letter or letters, and what they stand for.
+inline std::pair<QString, QString> keyRowOf(const QString& text)
+{
+    const qsizetype gap = text.indexOf(QLatin1String("  "));
+    return gap == 1 || gap == 2 ? std::pair(text.left(gap), text.mid(gap + 2))
+                                : std::pair<QString, QString>();
+}
+
 /// The names that neither stand in the view nor in a key whose letter stands there.
-/// \param Text  has the members text and box, in device units as `view`
+/// \param Text  has the members text and box, in device units as `view` and `key`, which may be null
 template <class Text>
-QStringList namesLost(const QStringList& wanted, const std::vector<Text>& texts, const QRectF& view)
+QStringList namesLost(const QStringList& wanted, const std::vector<Text>& texts, const QRectF& view,
+                      const QRectF& key)
 {
     QStringList in_view;
-    for (const Text& one : texts)
-        if (!one.text.isEmpty() && view.contains(one.box.center()))
+    QStringList said_there;
+    for (const Text& one : texts) {
+        const bool inside = view.contains(one.box.center());
+        if (inside && !one.text.isEmpty())
             in_view << one.text;
+        if (!one.text.isEmpty() && (inside || key.contains(one.box.center())))
+            said_there << one.text;
+    }
     const auto isSaid = [&](const QString& text, const QString& name) {
-        const bool keyed = text.size() > 3 && text.mid(1, 2) == QLatin1String("  ");
-        return says(text, name) || (keyed && says(text.mid(3), name) && in_view.contains(text.left(1)));
+        const auto [letter, said] = keyRowOf(text);
+        return says(text, name) || (!letter.isEmpty() && says(said, name) && in_view.contains(letter));
     };
     QStringList lost;
     QStringList distinct = wanted;
     distinct.removeDuplicates();
     for (const QString& name : distinct) {
-        const auto said = std::count_if(in_view.begin(), in_view.end(),
+        const auto said = std::count_if(said_there.begin(), said_there.end(),
                                         [&](const QString& text) { return isSaid(text, name); });
         if (said < wanted.count(name))
             lost

@@ -128,15 +128,11 @@ private Q_SLOTS:
                     faults << QStringLiteral("air locks a loop that runs");
             }
         const sheet::Plan& plan = options.laid->sheets.front().plan;
-        // Four hoses at a small scale leave no room for some names, and a few pages for one or two. None
-        // should be lost: these bounds are to come down, not up.
+        const QTransform to_device = QTransform::fromScale(recorded_per_mm, recorded_per_mm);
         const QStringList lost =
-            test::namesLost(test::namesWanted(sketch_, analysis_), inked,
-                            QTransform::fromScale(recorded_per_mm, recorded_per_mm).mapRect(plan.view));
-        const qsizetype most_lost = sketch_.heaters.size() > 1 ? 9 : 2;
-        qInfo("names lost: %d", int(lost.size()));
-        if (lost.size() > most_lost)
-            faults += lost;
+            test::namesLost(test::namesWanted(sketch_, analysis_), inked, to_device.mapRect(plan.view),
+                            to_device.mapRect(plan.key.box));
+        faults += lost;
         const std::vector<QLineF> leaders = test::leadersIn(inked, recorded_per_mm);
         QVERIFY(leaders.size() > 1); // the recorder sees them
         faults += test::leaderCrossings(leaders, recorded_per_mm);

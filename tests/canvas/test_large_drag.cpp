@@ -30,6 +30,8 @@ private Q_SLOTS:
     void noStepWaitsForAThreadThatFillsTheBoxOfFigures();
     void aPictureThatWasExpectedIsAtHandWithTheFirstStep();
     void thePictureOfADragServesTheNextOneOfTheSameHose();
+    void picturesAreKeptOfWhatTakesLongToDraw();
+    void whatADragLeavesIsWhatDrawingAnewGives_data();
     void whatADragLeavesIsWhatDrawingAnewGives();
     void stepsOfADragAreLaidOutAtOnceAndJudgedSoon();
     void aDragThatIsTakenBackIsJudgedAtOnce();
@@ -272,9 +274,29 @@ void TestLargeDrag::thePictureOfADragServesTheNextOneOfTheSameHose()
     QVERIFY(orders.size() > 3);
 }
 
+void TestLargeDrag::picturesAreKeptOfWhatTakesLongToDraw()
+{
+    const auto keeps = [](const Sketch& sketch) {
+        drawing::HoseLayer layer;
+        painted(sketch, analyse(sketch), layer);
+        return layer.keepsPictures();
+    };
+    QVERIFY(keeps(large()));
+    QVERIFY(keeps(wavy(10, 50)));
+    QVERIFY(!keeps(soundLoop())); // drawn as quickly as a picture of it is laid down
+}
+
+void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives_data()
+{
+    QTest::addColumn<Sketch>("sketch");
+    QTest::newRow("very large") << large();
+    QTest::newRow("middling") << wavy(10, 50);
+}
+
 void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives()
 {
-    Bench bench(large());
+    QFETCH(Sketch, sketch);
+    Bench bench(sketch);
     const Vec3 point = bench.hose(3).points[20].at;
     const QImage before = shown(bench.view);
     bench.view.showPlace({point.x, point.z});

@@ -17,7 +17,7 @@ namespace siphonwright {
 std::vector<Id> hosesMovedBy(const Sketch& sketch, const std::vector<PartRef>& parts);
 
 /// Makes the pictures of a view's hose layer beside the window, so that no step of a drag waits for one. The
-/// thread begins with the first picture that is ordered: usual drawings never need it.
+/// thread begins with the first picture that is ordered: small drawings never need it.
 class HosePictures : public QObject {
 public:
     /// @param layer  must outlive this @param repaint  called in the window's thread when a picture has come

@@ -344,10 +344,10 @@ void paintDimensions(QPainter& painter, const Canvas& canvas, QPointF beside, co
         width = std::max(width, metrics.horizontalAdvance(line));
     const QSizeF size(width + 2 * pad, metrics.lineSpacing() * static_cast<double>(lines.size()) + 2 * pad);
     const QPointF corner = clearestCorner(canvas, beside, size);
-    QColor paper = canvas.palette.ground;
-    paper.setAlphaF(0.94F);
     painter.setPen(pen(canvas.palette.accent, 1));
-    painter.setBrush(paper);
+    // Opaque: Qt shares fills that let something through among threads and waits for them, which in a drag
+    // have to wait for what is computed beside the window.
+    painter.setBrush(canvas.palette.ground);
     painter.drawRoundedRect(QRectF(corner, size), 4, 4);
     painter.setPen(canvas.palette.text);
     double y = corner.y() + pad + metrics.ascent();

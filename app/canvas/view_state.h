@@ -54,7 +54,7 @@ struct ElevationView::State {
     drawing::HoseLayer hoses;               ///< those that did not change since the last frame
     std::unique_ptr<HosePictures> pictures; ///< of those
     KeptGround ground;                      ///< under them
-    QBasicTimer rest;                       ///< since something changed in a very large drawing
+    QBasicTimer rest;                       ///< since something changed
     std::optional<QTransform> fit;   ///< what bringing the whole drawing into view came to, the last time
     std::optional<QPointF> pointer;  ///< of the mouse, while it is over the widget
     std::optional<Vec2> crosshair;   ///< while the keyboard places

@@ -13,7 +13,7 @@
 
 namespace siphonwright::drawing {
 
-/// The balloons of a very large drawing as small pictures, kept from one frame to the next: most stand still
+/// The balloons of a large drawing as small pictures, kept from one frame to the next: most stand still
 /// while a part is dragged, and their edges take longer than all else. Each is what painting it there gives,
 /// but that its rim is rounded once more. Owned by a view.
 class BalloonPictures {

@@ -44,7 +44,8 @@ public:
 
     void place(QPointF at) { placed_.push_back(at); }
 
-    double at(QPointF at) const
+    /// \param most  what is as much or more may be told as less, but no less than this
+    double at(QPointF at, double most) const
     {
         double sum = 0;
         for (const QPointF& other : placed_) {
@@ -56,7 +57,7 @@ public:
         for (const QPointF& other : points_)
             if (mayTouch(other, at, 1.8 * radius_))
                 sum += std::max(0.0, 1.8 * radius_ - std::hypot(other.x() - at.x(), other.y() - at.y()));
-        return sum + (hoses_ ? hoses_->overlap(at) : 0);
+        return sum + (hoses_ && sum < most ? hoses_->overlap(at, most - sum) : 0);
     }
 
 private:
@@ -76,7 +77,7 @@ QPointF balloonPlace(const Crowd& crowd, QPointF point, double radius, const QRe
             const double a = angle * 3.14159265358979323846 / 180;
             const QPointF at = point + QPointF(std::cos(a), std::sin(a)) * radius * reach;
             const double outside = near_by.contains(at) ? 0 : 20 * radius;
-            const double cost = outside + crowd.at(at) + 0.02 * radius * reach;
+            const double cost = outside + crowd.at(at, least - outside) + 0.02 * radius * reach;
             if (cost < least - 1e-9) {
                 least = cost;
                 best = at;

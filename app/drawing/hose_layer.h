@@ -12,16 +12,18 @@
 namespace siphonwright::drawing {
 
 /// A picture of the hoses that do not change while one is dragged, with their sizes, arrows and parts: in a
-/// drawing too large to be drawn anew for each step, only what changed is drawn, on top of it, and where a
-/// nearer hose crosses that, the crossing. Owned by a view; the painter keeps no picture itself. Small
-/// drawings, end views, moments of a demonstration and hoses tinted by temperature are always drawn anew.
+/// drawing that takes too long to be drawn anew for each step, only what changed is drawn, on top of it, and
+/// where a nearer hose crosses that, the crossing. Owned by a view; the painter keeps no picture itself.
+/// Small drawings, end views, moments of a demonstration and hoses tinted by temperature are always drawn
+/// anew.
 ///
 /// A view can have pictures made beside the window. Until one comes that is wanted next, the one before
 /// stands, and what changed is drawn on top of it: a hose is then seen where it was as well, for a moment.
 /// The picture of a drag that is over is kept for the next one of the same hoses.
 class HoseLayer {
 public:
-    static constexpr std::size_t usual_pieces = 20'000;
+    /// So many are drawn within 1/60 s; twice as many, with their labels, are not.
+    static constexpr std::size_t usual_pieces = 200;
     using Order = std::function<void(HosePictureOrder order)>;
 
     /// @param from_pieces  straights and arcs of all hoses from which on pictures are kept

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <iterator>
 
 namespace siphonwright::drawing {
 namespace {
@@ -59,23 +59,27 @@ double HosesNear::gapTo(const Part& part, QPointF at) const
     return std::hypot(nearest.x() - at.x(), nearest.y() - at.y());
 }
 
-double HosesNear::overlap(QPointF at) const
+double HosesNear::overlap(QPointF at, double most) const
 {
     const auto found = cells_.find(key(cellOf(at.x()), cellOf(at.y())));
-    std::vector<std::size_t> near_by = large_;
-    if (found != cells_.end()) {
-        near_by.insert(near_by.end(), found->second.begin(), found->second.end());
-        std::inplace_merge(near_by.begin(), near_by.begin() + static_cast<std::ptrdiff_t>(large_.size()),
-                           near_by.end());
+    std::vector<std::size_t> both;
+    const std::vector<std::size_t>* near_by = &large_;
+    if (found != cells_.end() && large_.empty()) {
+        near_by = &found->second;
+    } else if (found != cells_.end()) {
+        std::merge(large_.begin(), large_.end(), found->second.begin(), found->second.end(),
+                   std::back_inserter(both));
+        near_by = &both;
     }
     double sum = 0;
-    for (std::size_t i = 0; i < near_by.size();) {
-        const std::size_t hose = parts_[near_by[i]].hose;
+    for (std::size_t i = 0; i < near_by->size() && sum < most;) {
+        const std::size_t hose = parts_[(*near_by)[i]].hose;
         double gap = reach_mm_[hose];
-        for (; i < near_by.size() && parts_[near_by[i]].hose == hose; ++i) {
-            const Part& part = parts_[near_by[i]];
-            const double to_middle = std::hypot(part.middle.x() - at.x(), part.middle.y() - at.y());
-            if (to_middle - part.half_mm < gap)
+        for (; i < near_by->size() && parts_[(*near_by)[i]].hose == hose; ++i) {
+            const Part& part = parts_[(*near_by)[i]];
+            const QPointF off = part.middle - at;
+            const double within = gap + part.half_mm; // else no place of it is as near
+            if (QPointF::dotProduct(off, off) < within * within)
                 gap = std::min(gap, gapTo(part, at));
         }
         sum += reach_mm_[hose] - gap;

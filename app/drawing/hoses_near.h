@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <unordered_map>
 #include <vector>
 
@@ -20,8 +21,8 @@ public:
     HosesNear(const Layout& layout, const Projection& view, double radius);
 
     /// How far hoses reach into the room of a balloon that stands at a place (painter axes), as a length:
-    /// its room is 1.6 of its radius.
-    double overlap(QPointF at) const;
+    /// its room is 1.6 of its radius. Once it is `most` or more it may be too little.
+    double overlap(QPointF at, double most = std::numeric_limits<double>::infinity()) const;
 
 private:
     struct Part {

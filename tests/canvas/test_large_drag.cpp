@@ -2,6 +2,7 @@
 #include "tests/patience.h"
 
 #include "app/canvas/hose_pictures.h"
+#include "app/canvas/overlay.h"
 #include "app/canvas/snap_scene.h"
 #include "app/drawing/balloon_places.h"
 #include "app/drawing/hose_layer.h"
@@ -26,8 +27,11 @@ class TestLargeDrag : public QObject {
 private Q_SLOTS:
     void aPictureKeptForManyStepsIsTheOneThatIsMadeNow();
     void noStepWaitsForAPictureThatIsMadeBesideTheWindow();
+    void noStepWaitsForAThreadThatFillsTheBoxOfFigures();
     void aPictureThatWasExpectedIsAtHandWithTheFirstStep();
     void thePictureOfADragServesTheNextOneOfTheSameHose();
+    void picturesAreKeptOfWhatTakesLongToDraw();
+    void whatADragLeavesIsWhatDrawingAnewGives_data();
     void whatADragLeavesIsWhatDrawingAnewGives();
     void stepsOfADragAreLaidOutAtOnceAndJudgedSoon();
     void aDragThatIsTakenBackIsJudgedAtOnce();
@@ -175,6 +179,36 @@ void TestLargeDrag::noStepWaitsForAPictureThatIsMadeBesideTheWindow()
     QCOMPARE(orders.size(), std::size_t(2));
 }
 
+/// Qt fills what is opaque in the thread that paints; what lets something through, if it is large, in threads
+/// of its own, which have to wait where others compute.
+void TestLargeDrag::noStepWaitsForAThreadThatFillsTheBoxOfFigures()
+{
+    Document document;
+    Selection selection;
+    Canvas canvas(document, selection);
+    canvas.area = QRectF(0, 0, 400, 300);
+    for (const drawing::Look look : {drawing::Look::light, drawing::Look::dark}) {
+        canvas.palette = drawing::paletteOf(look);
+        const auto paintedOver = [&](const QColor& under) {
+            QImage image(400, 300, QImage::Format_RGB32);
+            image.fill(under);
+            QPainter painter(&image);
+            overlay::paintDimensions(painter, canvas, {200, 150}, QStringList(6, QStringLiteral("1 mm")));
+            return image;
+        };
+        const QImage over_black = paintedOver(Qt::black);
+        const QImage over_white = paintedOver(Qt::white);
+        int covered = 0;
+        for (int y = 0; y < over_black.height(); ++y)
+            for (int x = 0; x < over_black.width(); ++x)
+                if (over_black.pixel(x, y) != qRgb(0, 0, 0)) {
+                    ++covered;
+                    QCOMPARE(over_black.pixel(x, y), over_white.pixel(x, y));
+                }
+        QVERIFY(covered > 1000);
+    }
+}
+
 void TestLargeDrag::aPictureThatWasExpectedIsAtHandWithTheFirstStep()
 {
     Sketch sketch = wavy(6, 100);
@@ -240,9 +274,29 @@ void TestLargeDrag::thePictureOfADragServesTheNextOneOfTheSameHose()
     QVERIFY(orders.size() > 3);
 }
 
+void TestLargeDrag::picturesAreKeptOfWhatTakesLongToDraw()
+{
+    const auto keeps = [](const Sketch& sketch) {
+        drawing::HoseLayer layer;
+        painted(sketch, analyse(sketch), layer);
+        return layer.keepsPictures();
+    };
+    QVERIFY(keeps(large()));
+    QVERIFY(keeps(wavy(10, 50)));
+    QVERIFY(!keeps(soundLoop())); // drawn as quickly as a picture of it is laid down
+}
+
+void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives_data()
+{
+    QTest::addColumn<Sketch>("sketch");
+    QTest::newRow("very large") << large();
+    QTest::newRow("middling") << wavy(10, 50);
+}
+
 void TestLargeDrag::whatADragLeavesIsWhatDrawingAnewGives()
 {
-    Bench bench(large());
+    QFETCH(Sketch, sketch);
+    Bench bench(sketch);
     const Vec3 point = bench.hose(3).points[20].at;
     const QImage before = shown(bench.view);
     bench.view.showPlace({point.x, point.z});

@@ -32,6 +32,7 @@ private Q_SLOTS:
     void findingsOutOfSightGetNoBalloonWhereHundredsCrowd();
     void balloonsFindTheHosesNearThemAsLookingThroughAllDoes();
     void placesThatAreKeptAreThoseOfTheHosesAsTheyLie();
+    void hosesFromTheLayerLookAsIfDrawnAnew_data();
     void hosesFromTheLayerLookAsIfDrawnAnew();
     void aHoseThatIsDraggedStaysBehindTheNearerOnesOfTheLayer();
     void everyToothOfALongZigzagCrossesTheHoseBehindIt();
@@ -64,9 +65,11 @@ Analysis withFindings(std::size_t count)
     return analysis;
 }
 
-QImage painted(const Sketch& sketch, const Analysis& analysis, HoseLayer* layer, const Projection& view = {})
+QImage painted(const Sketch& sketch, const Analysis& analysis, HoseLayer* layer, const Projection& view = {},
+               double pixel_ratio = 1)
 {
-    QImage image(900, 700, QImage::Format_ARGB32_Premultiplied);
+    QImage image(QSize(900, 700) * pixel_ratio, QImage::Format_ARGB32_Premultiplied);
+    image.setDevicePixelRatio(pixel_ratio);
     image.fill(Qt::white);
     QPainter painter(&image);
     painter.translate(120, 520);
@@ -217,7 +220,10 @@ void TestLargeDrawing::balloonsFindTheHosesNearThemAsLookingThroughAllDoes()
             for (const ResolvedHose& hose : layout.hoses)
                 expected += std::max(0.0, 1.6 * radius_mm + hose->outsideDiameter() / 2 -
                                               nearestSeen(view, hose->path.line, fromPage(at)).distance_mm);
-            VERIFY_NEAR(hoses.overlap(at), expected, 0.05 * radius_mm); // very short pieces count as points
+            const double whole = hoses.overlap(at);
+            VERIFY_NEAR(whole, expected, 0.05 * radius_mm); // very short pieces count as points
+            QVERIFY(hoses.overlap(at, whole / 2) >= whole / 2);
+            QCOMPARE(hoses.overlap(at, whole + 1), whole);
             touching += expected > 0 ? 1 : 0;
         }
         QVERIFY(touching > 300);
@@ -258,25 +264,34 @@ void TestLargeDrawing::placesThatAreKeptAreThoseOfTheHosesAsTheyLie()
     }
 }
 
+void TestLargeDrawing::hosesFromTheLayerLookAsIfDrawnAnew_data()
+{
+    QTest::addColumn<double>("pixel_ratio");
+    for (const double ratio : {1.0, 1.25, 1.5, 2.0})
+        QTest::addRow("%g device pixels to a pixel", ratio) << ratio;
+}
+
 void TestLargeDrawing::hosesFromTheLayerLookAsIfDrawnAnew()
 {
+    QFETCH(double, pixel_ratio);
     Sketch sketch = test::soundLoop();
     HoseLayer layer(0);
-    painted(sketch, analyse(sketch), &layer);
+    painted(sketch, analyse(sketch), &layer, {}, pixel_ratio);
     for (int step = 0; step < 3; ++step) {
         sketch.hoses[1].edit([](Hose& hose) { hose.points.front().at.x += 15; });
         const Analysis analysis = analyse(sketch);
-        const QImage anew = painted(sketch, analysis, nullptr);
-        const QImage layered = painted(sketch, analysis, &layer);
+        const QImage anew = painted(sketch, analysis, nullptr, {}, pixel_ratio);
+        const QImage layered = painted(sketch, analysis, &layer, {}, pixel_ratio);
         // Edges are rounded twice, no more.
-        QVERIFY2(differentPixels(anew, layered) < 200,
+        QVERIFY2(differentPixels(anew, layered) < 200 * pixel_ratio * pixel_ratio,
                  qPrintable(QString::number(differentPixels(anew, layered))));
         const Sketch without = [&] {
             Sketch less = sketch;
             less.hoses.pop_back();
             return less;
         }();
-        QVERIFY(differentPixels(painted(without, analyse(without), nullptr), layered) > 2000);
+        QVERIFY(differentPixels(painted(without, analyse(without), nullptr, {}, pixel_ratio), layered) >
+                2000);
     }
 }
 

@@ -189,9 +189,10 @@ Balloons balloonsOf(const Analysis& analysis, const Style& style, const QRectF& 
         drawn << toPage(hose->from.opening, style.view) << toPage(hose->to.opening, style.view);
     const double margin = 5 * radius;
     QRectF near_by = drawn.boundingRect().adjusted(-margin, -margin, margin, margin);
-    if (style.page && !visible.isNull()) // beyond its view other things stand
-        near_by =
-            near_by.intersected(visible.adjusted(1.2 * radius, 1.2 * radius, -1.2 * radius, -1.2 * radius));
+    if (style.page && !visible.isNull()) { // all of its view, and nothing beyond, where other things stand
+        const double edge = 1.2 * radius;
+        near_by = visible.adjusted(edge, edge, -edge, -edge);
+    }
     Crowd crowd(analysis, style.view, radius, points);
     Balloons out{std::vector<QPointF>(analysis.findings.size(), QPointF(nowhere, nowhere)),
                  std::vector<int>(analysis.findings.size(), 0)};

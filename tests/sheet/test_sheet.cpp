@@ -290,7 +290,10 @@ void TestSheet::textStaysOnThePageAndOffOtherText()
         QVERIFY2((zone ? border : allowed).contains(texts[i].box), qPrintable(texts[i].text));
         for (std::size_t k = 0; k < i; ++k)
             QVERIFY2(!texts[i].box.intersects(texts[k].box) || !texts[i].area.intersects(texts[k].area),
-                     qPrintable(texts[i].text + QStringLiteral(" | ") + texts[k].text));
+                     qPrintable(QStringLiteral("%1 | %2 at %3, %4 mm")
+                                    .arg(texts[i].text, texts[k].text)
+                                    .arg(texts[i].box.center().x() / 10)
+                                    .arg(texts[i].box.center().y() / 10)));
     }
 }
 

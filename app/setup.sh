@@ -11,13 +11,13 @@ program_packages=(cmake ninja-build g++ libgl-dev qt6-base-dev qt6-l10n-tools qt
 # losses, water and differential equations to hold ours against.
 test_packages=(python3-fluids python3-iapws python3-jsonschema poppler-utils qpdf libsundials-dev)
 # What the extra checks use besides.
-check_packages=(clang clang-tidy clang-format libclang-rt-14-dev llvm-14 valgrind binutils g++-mingw-w64-x86-64-posix
+check_packages=(clang clang-tidy clang-format libclang-rt-14-dev lld llvm-14 valgrind binutils g++-mingw-w64-x86-64-posix
     appstream desktop-file-utils dpkg-dev gzip libglib2.0-bin lintian man-db procps shared-mime-info xdg-utils)
 
 # Everything, and the fuzz targets, by clang++ under the sanitizers, counting what runs of core: .ci/run,
 # tests/fuzz/run. Without precompiled headers, so that a folder that leans on them does not compile.
 checked_options=(CMAKE_BUILD_TYPE=Debug "CMAKE_CXX_FLAGS_DEBUG=-O1 -gline-tables-only" CMAKE_CXX_COMPILER=clang++
-    SIPHONWRIGHT_STRICT=ON SIPHONWRIGHT_FOLDERS_WHOLE=ON)
+    CMAKE_EXE_LINKER_FLAGS=-fuse-ld=lld SIPHONWRIGHT_STRICT=ON SIPHONWRIGHT_FOLDERS_WHOLE=ON)
 sanitize_options=("${checked_options[@]}" SIPHONWRIGHT_SANITIZE=ON SIPHONWRIGHT_FUZZ=ON SIPHONWRIGHT_COVERAGE=ON
     CMAKE_DISABLE_PRECOMPILE_HEADERS=ON)
 # What computes beside the window, by clang++ under the thread sanitizer.

@@ -1,5 +1,6 @@
 #include "tests/geometry/random_hoses.h"
 #include "tests/near.h"
+#include "tests/random_runs.h"
 
 #include "core/geometry/profile.h"
 
@@ -254,7 +255,7 @@ private Q_SLOTS:
     void crownsHighPointsAndDipsAgreeWithSampling_data()
     {
         QTest::addColumn<int>("first");
-        for (int first = 0; first < 1000; first += 100)
+        for (int first = 0; first < test::runs(1000, 1000); first += 100)
             QTest::addRow("hoses from %d", first) << first;
     }
     void crownsHighPointsAndDipsAgreeWithSampling()

@@ -142,12 +142,15 @@ void TestPowerTable::aLongSeasonIsWithinThreePercentOfNightByNight()
     Sketch sketch = costed();
     sketch.supply.season = inventedSeason();
     const std::vector<PowerRow> rows = tableOf(sketch);
+    std::vector<std::vector<PowerRow>> by_night;
+    for (const ColdNights& night : inventedSeason()) {
+        Sketch one = sketch;
+        one.supply.season = {{night.ambient_degC, night.nights}};
+        by_night.push_back(tableOf(one));
+    }
     for (const double each_W : {750.0, 1500.0, 3000.0}) {
         double sum_kWh = 0;
-        for (const ColdNights& night : inventedSeason()) {
-            Sketch one = sketch;
-            one.supply.season = {{night.ambient_degC, night.nights}};
-            const std::vector<PowerRow> table = tableOf(one);
+        for (const std::vector<PowerRow>& table : by_night) {
             sum_kWh += std::find_if(table.begin(), table.end(), [&](const PowerRow& row) {
                            return row.each_W == each_W;
                        })->season->kWh;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "tests/random_runs.h"
+
 #include "core/sketch/file.h"
 
 #include <QDir>
@@ -34,12 +36,7 @@ inline Sketch sampleNamed(const QString& name)
 inline QStringList sampleNames()
 {
     const QDir samples(QStringLiteral(SIPHONWRIGHT_SOURCE_DIR "/samples"));
-    const QStringList all = samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name);
-    const qsizetype every = qEnvironmentVariableIsSet("SIPHONWRIGHT_FEW_RUNS") ? 4 : 1;
-    QStringList out;
-    for (qsizetype i = 0; i < all.size(); i += every)
-        out << all[i];
-    return out;
+    return someOf(samples.entryList({QStringLiteral("*.siphon")}, QDir::Files, QDir::Name), 4);
 }
 
 } // namespace siphonwright::test

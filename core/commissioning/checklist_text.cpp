@@ -236,20 +236,22 @@ private:
         const Quantity taken{filling_->coolant_ml / 1000, Unit::litre};
         switch (sketch_.fill.by) {
         case FillBy::filler:
-            say("At the filler, slowly, {0} into hoses and heater.", {taken});
+            say("At the filler, slowly, {0} into hoses, fittings and heater.", {taken});
             break;
         case FillBy::vacuum:
-            say("Under vacuum, {0} into hoses and heater.", {taken});
+            say("Under vacuum, {0} into hoses, fittings and heater.", {taken});
             break;
         case FillBy::below:
-            say("From below, {0} into hoses and heater.", {taken});
+            say("From below, {0} into hoses, fittings and heater.", {taken});
             break;
         }
-        // Under a tenth of a litre both figures read alike.
-        const double air_l = heldByNewParts_l() - filling_->coolant_ml / 1000;
-        if (air_l >= 0.05)
+        double air_ml = 0;
+        for (const PocketFound& pocket : filling_->pockets)
+            air_ml += pocket.volume_ml;
+        constexpr double told_ml = 50; // less reads as no air in tenths of a litre
+        if (air_ml >= told_ml)
             say("They hold {0} in all: air takes up the other {1} until it is let out.",
-                {{heldByNewParts_l(), Unit::litre}, {air_l, Unit::litre}});
+                {{(filling_->coolant_ml + air_ml) / 1000, Unit::litre}, {air_ml / 1000, Unit::litre}});
         if (filling_->drained_ml)
             say("{0} was let out of the engine before: {1} to pour in altogether.",
                 {{*filling_->drained_ml / 1000, Unit::litre}, {filling_->refill_ml / 1000, Unit::litre}});

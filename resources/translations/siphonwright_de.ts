@@ -3390,18 +3390,6 @@
         <translation>Das Füllen ist nicht berechnet: bis zur Kaltfüllmarke füllen.</translation>
     </message>
     <message>
-        <source>At the filler, slowly, {0} into hoses and heater.</source>
-        <translation>Am Einfüllstutzen, langsam, {0} in Schläuche und Heizgerät.</translation>
-    </message>
-    <message>
-        <source>Under vacuum, {0} into hoses and heater.</source>
-        <translation>Unter Vakuum, {0} in Schläuche und Heizgerät.</translation>
-    </message>
-    <message>
-        <source>From below, {0} into hoses and heater.</source>
-        <translation>Von unten, {0} in Schläuche und Heizgerät.</translation>
-    </message>
-    <message>
         <source>{0} was let out of the engine before: {1} to pour in altogether.</source>
         <translation>{0} wurden vorher aus dem Motor abgelassen: insgesamt {1} einfüllen.</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>Findings that still stop the job: {0}. Mend them first.</source>
         <translation>Befunde, die den Auftrag noch stoppen: {0}. Zuerst beheben.</translation>
+    </message>
+    <message>
+        <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
+        <translation>Am Einfüllstutzen, langsam, {0} in Schläuche, Anschlussteile und Heizgerät.</translation>
+    </message>
+    <message>
+        <source>Under vacuum, {0} into hoses, fittings and heater.</source>
+        <translation>Unter Vakuum, {0} in Schläuche, Anschlussteile und Heizgerät.</translation>
+    </message>
+    <message>
+        <source>From below, {0} into hoses, fittings and heater.</source>
+        <translation>Von unten, {0} in Schläuche, Anschlussteile und Heizgerät.</translation>
     </message>
 </context>
 <context>

@@ -3390,18 +3390,6 @@
         <translation>El llenado no está calculado: llene hasta la marca de lleno en frío.</translation>
     </message>
     <message>
-        <source>At the filler, slowly, {0} into hoses and heater.</source>
-        <translation>Por la boca de llenado, despacio, {0} en mangueras y calentador.</translation>
-    </message>
-    <message>
-        <source>Under vacuum, {0} into hoses and heater.</source>
-        <translation>Con vacío, {0} en mangueras y calentador.</translation>
-    </message>
-    <message>
-        <source>From below, {0} into hoses and heater.</source>
-        <translation>Desde abajo, {0} en mangueras y calentador.</translation>
-    </message>
-    <message>
         <source>{0} was let out of the engine before: {1} to pour in altogether.</source>
         <translation>Antes se sacaron {0} del motor: {1} por verter en total.</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>Findings that still stop the job: {0}. Mend them first.</source>
         <translation>Hallazgos que aún detienen el trabajo: {0}. Corríjalos antes.</translation>
+    </message>
+    <message>
+        <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
+        <translation>Por la boca de llenado, despacio, {0} en mangueras, racores y calentador.</translation>
+    </message>
+    <message>
+        <source>Under vacuum, {0} into hoses, fittings and heater.</source>
+        <translation>Con vacío, {0} en mangueras, racores y calentador.</translation>
+    </message>
+    <message>
+        <source>From below, {0} into hoses, fittings and heater.</source>
+        <translation>Desde abajo, {0} en mangueras, racores y calentador.</translation>
     </message>
 </context>
 <context>

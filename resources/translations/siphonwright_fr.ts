@@ -3390,18 +3390,6 @@
         <translation>Le remplissage n&apos;est pas calculé&#xa0;: remplissez jusqu&apos;au repère plein à froid.</translation>
     </message>
     <message>
-        <source>At the filler, slowly, {0} into hoses and heater.</source>
-        <translation>Par l&apos;orifice de remplissage, lentement, {0} dans durites et réchauffeur.</translation>
-    </message>
-    <message>
-        <source>Under vacuum, {0} into hoses and heater.</source>
-        <translation>Sous vide, {0} dans durites et réchauffeur.</translation>
-    </message>
-    <message>
-        <source>From below, {0} into hoses and heater.</source>
-        <translation>Par le bas, {0} dans durites et réchauffeur.</translation>
-    </message>
-    <message>
         <source>{0} was let out of the engine before: {1} to pour in altogether.</source>
         <translation>{0} ont été retirés du moteur auparavant&#xa0;: {1} à verser en tout.</translation>
     </message>
@@ -6888,6 +6876,18 @@
     <message>
         <source>Findings that still stop the job: {0}. Mend them first.</source>
         <translation>Constats qui bloquent encore le travail : {0}. Corrigez-les d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
+        <translation>Par l&apos;orifice de remplissage, lentement, {0} dans durites, raccords et réchauffeur.</translation>
+    </message>
+    <message>
+        <source>Under vacuum, {0} into hoses, fittings and heater.</source>
+        <translation>Sous vide, {0} dans durites, raccords et réchauffeur.</translation>
+    </message>
+    <message>
+        <source>From below, {0} into hoses, fittings and heater.</source>
+        <translation>Par le bas, {0} dans durites, raccords et réchauffeur.</translation>
     </message>
 </context>
 <context>

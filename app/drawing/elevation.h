@@ -60,8 +60,8 @@ struct PlacedName {
 struct PlacedNames {
     std::vector<PlacedName> names;
     std::vector<PlacedName> key;
-    /// What a key beside the view would have to hold for no name to be lost and none of the key's rows to
-    /// stand apart from the others; no rows: none is needed, or the one that is there will do.
+    /// What a key beside the view would have to hold for no name to be lost or stand at a poor place; no
+    /// rows: none is needed, or the one that is there will do.
     std::size_t rows_wanted = 0;
     double row_mm = 0;      ///< the broadest of those, on the device
     std::size_t unsaid = 0; ///< names that are neither in the view nor in the key

@@ -200,7 +200,8 @@ private:
         int block = 0;
     };
     std::vector<KeyRow> key_;
-    int key_blocks_ = 0; ///< in the view
+    int key_blocks_ = 0;        ///< in the view, 1 at most
+    std::size_t left_dear_ = 0; ///< names that stand at poor places, as the key has no room
     PlacedNames placed_;
 };
 

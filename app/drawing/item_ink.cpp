@@ -29,7 +29,8 @@ void labelInlinePart(Ink& ink, const ResolvedHose& hose, std::size_t index)
                {at + QPointF(0, -gap), Anchor::centre},
                {at + QPointF(0, gap + h), Anchor::centre}},
               number, ink.palette.ink,
-              Led{at, 1.6 * gap, false, placeWords(ink, *hose, hose->hose->parts[index].along_mm)});
+              Led{at, ink.style.page ? gap + ink.paper(0.8) : 1.6 * gap, false,
+                  placeWords(ink, *hose, hose->hose->parts[index].along_mm)});
 }
 
 } // namespace siphonwright::drawing

@@ -102,6 +102,8 @@ bool Ink::placeKey(const std::vector<std::size_t>& names)
         addToKey(names, {}, 1);
         return true;
     }
+    if (key_blocks_ > 0) // rows here and there read as names of what is there
+        return false;
     double width_mm = 0;
     for (const std::size_t i : names)
         width_mm = std::max(width_mm,
@@ -148,6 +150,7 @@ bool Ink::moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::op
             count /= 2; // in a smaller block
         }
     }
+    left_dear_ = names.size();
     return any;
 }
 
@@ -238,8 +241,8 @@ void Ink::sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNa
         else if (row != key_.end()) // in its own row: that it is there is better known than not
             say(row->at, name);
     }
-    const bool wanted = unsaid > 0 || (!beside && key_blocks_ > 1);
-    placed.rows_wanted = wanted ? rows + unsaid : 0;
+    const std::size_t dear = beside ? 0 : left_dear_;
+    placed.rows_wanted = unsaid + dear > 0 ? rows + std::max(unsaid, dear) : 0;
     placed.unsaid = unsaid;
 }
 

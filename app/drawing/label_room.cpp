@@ -30,7 +30,7 @@ constexpr double leader_over_hose = 0.8;
 constexpr double leader_over_line = 0.4;
 constexpr double leader_over_part = 2.5;
 constexpr double leader_over_hose_on_page = 1.5;
-constexpr double leader_along_line = 4;
+constexpr double leader_along_line = 15;
 
 /// A label on a leader line stands at one of these distances, mm of the device.
 constexpr std::array led_mm = {4.0, 7.0, 10.0, 14.0, 19.0, 25.0, 32.0, 40.0, 50.0};
@@ -49,8 +49,11 @@ constexpr double apart_mm = 0.5;
 constexpr double letter_apart_mm = 1.3;
 constexpr double by_outline_mm = 2.2;
 constexpr double letter_by_outline_mm = 0.8;
-constexpr double letter_share = 0.75; // of the same for a name
+constexpr double letter_share = 0.55; // of the same for a name
 constexpr double into_outline_mm = 2.5;
+/// A text in what it is of, which is large, keeps so far off what else has a name.
+constexpr double off_points_within_mm = 1.5;
+constexpr double letter_off_points_within_mm = 4;
 
 /// Where a line from outside ends in an outline: a little within, on the way to its middle.
 QPointF endWithin(const QPolygonF& area, QPointF from, QPointF middle, double into)
@@ -169,7 +172,7 @@ std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& text, double cost, 
     place.cost += (thin ? over_line : 0) + (broad ? over_hose : 0) +
                   (thin && ink_.style.page ? gap_in_a_line : 0) +
                   (ink_.onHatching(outer) ? over_hatching : 0);
-    if (led && !addLeader(place, *led, around(text), letter))
+    if (led && !addLeader(place, *led, around(text), {letter, thin}))
         return std::nullopt;
     return place;
 }
@@ -253,25 +256,30 @@ QRectF LabelRoom::boxOverLines(const QSizeF& size) const
     return best;
 }
 
-/// Does a text need no line to what it is of?
-bool LabelRoom::standsBy(const QRectF& outer, const Led& led, double far, bool letter) const
+/// Does a text need no line to what it is of? One that stands over other lines outside that reads as theirs.
+bool LabelRoom::standsBy(const QRectF& outer, const Led& led, double far, TextKind kind) const
 {
     if (!ink_.style.page)
         return far <= led.beside;
-    if (led.area.isEmpty())
-        return far <= (letter ? letter_share * led.beside : led.beside);
-    const double by = ink_.paper(letter ? letter_by_outline_mm : by_outline_mm);
-    return led.area.intersects(QPolygonF(outer.adjusted(-by, -by, by, by)));
+    if (led.area.isEmpty()) {
+        const bool hose = led.large;
+        return kind.letter ? !hose && far <= letter_share * led.beside
+                           : far <= led.beside && (hose || !kind.over_lines);
+    }
+    if (led.area.intersects(QPolygonF(outer)))
+        return true;
+    const double by = ink_.paper(kind.letter ? letter_by_outline_mm : by_outline_mm);
+    return !kind.over_lines && led.area.intersects(QPolygonF(outer.adjusted(-by, -by, by, by)));
 }
 
-bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer, bool letter) const
+bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer, TextKind kind) const
 {
     const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),
                        std::clamp(led.to.y(), outer.top(), outer.bottom()));
     const double far = std::hypot(led.to.x() - from.x(), led.to.y() - from.y());
     const bool on_page = ink_.style.page != nullptr;
-    const bool by_it = standsBy(outer, led, far, letter);
-    const bool unclear = on_page && by_it && namesAnother(place.box, led);
+    const bool by_it = standsBy(outer, led, far, kind);
+    const bool unclear = on_page && by_it && namesAnother(place.box, led, kind.letter);
     if (by_it && !unclear)
         return true;
     if (unclear && (led.large || far < ink_.paper(least_led_mm)))
@@ -299,10 +307,11 @@ bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer
 }
 
 /// Is something else that has a name nearer to a text than what it is of?
-bool LabelRoom::namesAnother(const LabelBox& box, const Led& led) const
+bool LabelRoom::namesAnother(const LabelBox& box, const Led& led, bool letter) const
 {
     const double same = ink_.paper(off_points_mm);
-    const double own = led.large ? 0 : distanceTo(box, led.to) + ink_.paper(0.4);
+    const double within = ink_.paper(letter ? letter_off_points_within_mm : off_points_within_mm);
+    const double own = led.large ? within : distanceTo(box, led.to) + ink_.paper(0.4);
     return std::any_of(points_.begin(), points_.end(), [&](QPointF point) {
         const QPointF off = point - led.to;
         return std::hypot(off.x(), off.y()) > same && distanceTo(box, point) < std::max(own, same);

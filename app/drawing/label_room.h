@@ -43,9 +43,13 @@ public:
     QRectF boxOverLines(const QSizeF& size) const;
 
 private:
-    bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer, bool letter) const;
-    bool standsBy(const QRectF& outer, const Led& led, double far, bool letter) const;
-    bool namesAnother(const LabelBox& box, const Led& led) const;
+    struct TextKind {
+        bool letter = false;
+        bool over_lines = false;
+    };
+    bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer, TextKind kind) const;
+    bool standsBy(const QRectF& outer, const Led& led, double far, TextKind kind) const;
+    bool namesAnother(const LabelBox& box, const Led& led, bool letter) const;
     bool misleads(const LabelLeader& leader) const;
     double crossingCost(const LabelLeader& leader) const;
 

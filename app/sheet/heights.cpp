@@ -211,6 +211,9 @@ void paintSpacing(const Page& page, const Plan& plan)
     if (b - a > 2 * arrow_mm) {
         page.painter.drawPolygon(QPolygonF({{a, y}, {a + arrow_mm, y - 0.35}, {a + arrow_mm, y + 0.35}}));
         page.painter.drawPolygon(QPolygonF({{b, y}, {b - arrow_mm, y - 0.35}, {b - arrow_mm, y + 0.35}}));
+    } else { // from outside
+        page.painter.drawPolygon(QPolygonF({{a, y}, {a - arrow_mm, y - 0.35}, {a - arrow_mm, y + 0.35}}));
+        page.painter.drawPolygon(QPolygonF({{b, y}, {b + arrow_mm, y - 0.35}, {b + arrow_mm, y + 0.35}}));
     }
     const QString text = tr("Ports %1 apart, level").arg(inWords((b - a) * n, Unit::mm, page.units));
     const double half = drawing::textWidth(text, plan.lettering_mm) / 2;

@@ -393,9 +393,11 @@ KeyNeed widened(KeyNeed need, const drawing::PlacedNames& names)
     return need;
 }
 
+/// Would one sheet become several, or the drawing smaller?
 bool holdsLess(const First& one, const First& other)
 {
-    return one.waiting.size() > other.waiting.size() || one.cut.size() > other.cut.size() ||
+    const auto all_on_one = [](const First& first) { return first.waiting.empty() && first.cut.empty(); };
+    return (all_on_one(other) && !all_on_one(one)) ||
            one.sheet.plan.denominator > other.sheet.plan.denominator;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/drawing/text.h"
 #include "app/sheet/words.h"
 
 #include <QPointF>

@@ -342,6 +342,28 @@ QString sizeText(const Ink& ink, const ResolvedHose& hose)
     return hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
 }
 
+/// Does another hose lie over or close by a place of a view?
+bool othersAt(const Ink& ink, const ResolvedHose& hose, QPointF at)
+{
+    const std::vector<ResolvedHose>& all = ink.analysis.layout.hoses;
+    const double by = ink.paper(1);
+    return std::any_of(all.begin(), all.end(), [&](const ResolvedHose& other) {
+        if (&other == &hose || other->path.line.empty())
+            return false;
+        const double half = other->outsideDiameter() / 2 + other->hose->insulation_mm + by;
+        const QPolygonF line = trace(other->path.line, 0, other->path.line.length(), ink.style.view);
+        for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+            const QPointF way = line[i + 1] - line[i];
+            const double length2 = QPointF::dotProduct(way, way);
+            const double along =
+                length2 > 0 ? std::clamp(QPointF::dotProduct(at - line[i], way) / length2, 0.0, 1.0) : 0;
+            if (const QPointF off = at - line[i] - way * along; std::hypot(off.x(), off.y()) < half)
+                return true;
+        }
+        return false;
+    });
+}
+
 /// A place on one of these straights where nothing sits on the hose or lies over it: there a leader line
 /// names the hose and nothing else. \return mm along the path
 double bareAt(const Ink& ink, const ResolvedHose& hose, const std::vector<std::size_t>& straights)
@@ -360,10 +382,14 @@ double bareAt(const Ink& ink, const ResolvedHose& hose, const std::vector<std::s
                             }) &&
                ink.isFree(QRectF(at - reach, at + reach), false);
     };
-    for (const std::size_t straight : straights)
-        for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8})
-            if (const double s = pieces[straight].s + share * pieces[straight].length_mm; bare(s))
-                return s;
+    // On a page no other hose lies there either, if there is such a place.
+    for (const bool alone : {true, false})
+        for (const std::size_t straight : straights)
+            for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8})
+                if (const double s = pieces[straight].s + share * pieces[straight].length_mm;
+                    bare(s) &&
+                    !(alone && ink.style.page && othersAt(ink, hose, ink.page(hose->path.line.at(s)))))
+                    return s;
     return pieces[straights.front()].s + pieces[straights.front()].length_mm / 2;
 }
 

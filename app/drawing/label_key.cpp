@@ -209,6 +209,9 @@ void Ink::sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNa
     };
     for (const KeyRow& row : key_)
         widen(rowOf(row.letter, row.said));
+    for (const Waiting& one : waiting_) // whoever may come into it when it has room
+        if (one.led && !one.led->in_place)
+            widen(rowOf(QStringLiteral("m"), one.text));
     for (const KeyRow& row : key_)
         if (chosen[row.name])
             say(row.at, rowOf(row.letter, row.said));

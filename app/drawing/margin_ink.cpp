@@ -36,6 +36,8 @@ void paintSagMargins(Ink& ink)
         ink.line(from, tip);
         ink.arrowhead(tip, along, 1.6, ink.palette.faint);
         ink.avoid(QPolygonF({from, tip}), ink.paper(0.3));
+        if (ink.style.page && ink.style.view.isEnd()) // the elevation says it
+            continue;
         const QString text =
             tr("may sag %1").arg(inWords(*margin.droop.margin_mm, Unit::mm, ink.style.units));
         ink.label({{tip + QPointF(ink.paper(1.2), 0)},

@@ -85,7 +85,8 @@ void paintFound(Ink& ink, const PocketFound& pocket)
         if (part.from_mm < length)
             paintAir(ink, boreCut(**hose, ink.analysis.layout.plumb, part.from_mm,
                                   std::min(part.to_mm, length), part.level_mm, Side::over, ink.style.view));
-    if (pocket.volume_ml < least_named_ml)
+    // On a page the elevation says it; from the end another hose may hide the place.
+    if (pocket.volume_ml < least_named_ml || (ink.style.page && ink.style.view.isEnd()))
         return;
     const QPointF at = ink.page(pocket.at);
     const double gap = (*hose)->outsideDiameter() / 2 + ink.paper(1.4);

@@ -100,7 +100,7 @@ void paintProjectionSymbol(const Page& page, const QRectF& cell)
 
 Section viewsSection(bool end_left_out)
 {
-    Section section{tr("Views"), {}, 1};
+    Section section{tr("Views"), {}, 1, 2};
     if (end_left_out)
         section.items.push_back(
             {tr("No end view: beside it the elevation would be too small on this paper. What lies across the "

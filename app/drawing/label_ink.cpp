@@ -68,7 +68,7 @@ std::vector<QPointF> Ink::namedPoints() const
 {
     std::vector<QPointF> points;
     for (const Waiting& one : waiting_)
-        if (one.led && !one.led->large && style.page)
+        if (one.led && (!one.led->large || one.led->area.isEmpty()) && !one.led->in_place && style.page)
             points.push_back(one.led->to);
     return points;
 }

@@ -250,8 +250,7 @@ private:
             air_ml += pocket.volume_ml;
         constexpr double told_ml = 50; // less reads as no air in tenths of a litre
         if (air_ml >= told_ml)
-            say("They hold {0} in all: air takes up the other {1} until it is let out.",
-                {{(filling_->coolant_ml + air_ml) / 1000, Unit::litre}, {air_ml / 1000, Unit::litre}});
+            say("Air takes up another {0} until it is let out.", {{air_ml / 1000, Unit::litre}});
         if (filling_->drained_ml)
             say("{0} was let out of the engine before: {1} to pour in altogether.",
                 {{*filling_->drained_ml / 1000, Unit::litre}, {filling_->refill_ml / 1000, Unit::litre}});

@@ -6766,10 +6766,6 @@
         <translation>Schläuche und Heizgerät fassen {0} zusätzlich zum Motor.</translation>
     </message>
     <message>
-        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
-        <translation>Sie fassen zusammen {0}: die übrigen {1} nimmt Luft ein, bis sie abgelassen wird.</translation>
-    </message>
-    <message>
         <source>{0} clamps: two on each end of each piece of hose.</source>
         <translation>{0} Schellen: zwei an jedem Ende jedes Schlauchstücks.</translation>
     </message>
@@ -6888,6 +6884,10 @@
     <message>
         <source>From below, {0} into hoses, fittings and heater.</source>
         <translation>Von unten, {0} in Schläuche, Anschlussteile und Heizgerät.</translation>
+    </message>
+    <message>
+        <source>Air takes up another {0} until it is let out.</source>
+        <translation>Luft nimmt weitere {0} ein, bis sie herausgelassen wird.</translation>
     </message>
 </context>
 <context>

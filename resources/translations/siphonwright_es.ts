@@ -6766,10 +6766,6 @@
         <translation>Mangueras y calentador contienen {0} además del motor.</translation>
     </message>
     <message>
-        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
-        <translation>En total contienen {0}: los otros {1} los ocupa aire hasta que se purga.</translation>
-    </message>
-    <message>
         <source>{0} clamps: two on each end of each piece of hose.</source>
         <translation>{0} abrazaderas: dos en cada extremo de cada trozo de manguera.</translation>
     </message>
@@ -6888,6 +6884,10 @@
     <message>
         <source>From below, {0} into hoses, fittings and heater.</source>
         <translation>Desde abajo, {0} en mangueras, racores y calentador.</translation>
+    </message>
+    <message>
+        <source>Air takes up another {0} until it is let out.</source>
+        <translation>El aire ocupa otros {0} hasta que se le deja salir.</translation>
     </message>
 </context>
 <context>

@@ -6766,10 +6766,6 @@
         <translation>Durites et réchauffeur contiennent {0} en plus du moteur.</translation>
     </message>
     <message>
-        <source>They hold {0} in all: air takes up the other {1} until it is let out.</source>
-        <translation>Ils contiennent {0} en tout : l&apos;air occupe les {1} restants jusqu&apos;à ce qu&apos;il soit purgé.</translation>
-    </message>
-    <message>
         <source>{0} clamps: two on each end of each piece of hose.</source>
         <translation>{0} colliers : deux à chaque bout de chaque morceau de durite.</translation>
     </message>
@@ -6888,6 +6884,10 @@
     <message>
         <source>From below, {0} into hoses, fittings and heater.</source>
         <translation>Par le bas, {0} dans durites, raccords et réchauffeur.</translation>
+    </message>
+    <message>
+        <source>Air takes up another {0} until it is let out.</source>
+        <translation>L&apos;air occupe encore {0} tant qu&apos;il n&apos;est pas évacué.</translation>
     </message>
 </context>
 <context>

@@ -226,7 +226,7 @@ void Ink::sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNa
         const QString name = row == key_.end() ? waiting_[i].text : row->said;
         const QString there = QStringLiteral("%1: %2").arg(name, placeOf(*led, style));
         const QString high = QStringLiteral("%1: %2").arg(name, inWords(-led->to.y(), Unit::mm, style.units));
-        widen(led->where.isEmpty() ? high : there);
+        widen(there);
         if (beside && (row != key_.end() || rows < placesInKey())) {
             const QPointF at = row != key_.end() ? row->at : placeInKey(rows++);
             const bool goes_in = textWidth(there, style.lettering_mm) < style.page->key.column_mm;

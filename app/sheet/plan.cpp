@@ -197,7 +197,7 @@ double keyHeight(Plan& plan, const Drawn& drawn, double width_mm)
     plan.end_key = {};
     double height = 0;
     double end_mm = 0;
-    if (!drawn.end.isNull() && drawn.end_key.rows > 0) {
+    if (!drawn.end.isNull()) { // what stands under it is taken for its key
         end_mm = drawn.end.width() / plan.denominator + 2 * air_across_mm;
         height = setKey(plan.end_key, drawn.end_key, end_mm, plan.lettering_mm);
     }

@@ -57,6 +57,8 @@ private Q_SLOTS:
 private:
     Sketch sketch_;
     Analysis analysis_;
+    QString student_; ///< all that it says
+    QString answer_;  ///< the other sheet
 };
 
 void TestStudentSheet::initTestCase()
@@ -80,11 +82,13 @@ void TestStudentSheet::the_student_sheet_tells_nothing_that_was_judged_data()
 void TestStudentSheet::the_student_sheet_tells_nothing_that_was_judged()
 {
     QFETCH(const QString, told);
-    const QString student = textsOf(sketch_, analysis_, true).join(QLatin1Char('\n'));
-    QVERIFY2(!student.contains(told), qPrintable(student));
+    if (student_.isEmpty()) {
+        student_ = textsOf(sketch_, analysis_, true).join(QLatin1Char('\n'));
+        answer_ = textsOf(sketch_, analysis_, false).join(QLatin1Char('\n'));
+    }
+    QVERIFY2(!student_.contains(told), qPrintable(student_));
     // What the answer sheet never says would prove nothing.
-    const QString answer = textsOf(sketch_, analysis_, false).join(QLatin1Char('\n'));
-    QVERIFY2(answer.contains(told), qPrintable(answer));
+    QVERIFY2(answer_.contains(told), qPrintable(answer_));
 }
 
 void TestStudentSheet::it_has_the_complaint_and_the_questions()

@@ -35,11 +35,13 @@ bool mayTouch(QPointF a, QPointF b, double gap)
 /// How much a balloon at a place would hide, as a length of overlap.
 class Crowd {
 public:
-    Crowd(const Analysis& analysis, const Projection& view, double radius, std::vector<QPointF> points)
-        : radius_(radius), points_(std::move(points))
+    Crowd(const Analysis& analysis, const Style& style, std::vector<QPointF> points)
+        : radius_(balloonRadius(style)), points_(std::move(points))
     {
         if (keepsOffHoses(analysis))
-            hoses_.emplace(analysis.layout, view, radius);
+            hoses_.emplace(analysis.layout, style.view, radius_);
+        if (style.page)
+            unhidden_ = style.page->unhidden;
     }
 
     void place(QPointF at) { placed_.push_back(at); }
@@ -57,6 +59,12 @@ public:
         for (const QPointF& other : points_)
             if (mayTouch(other, at, 1.8 * radius_))
                 sum += std::max(0.0, 1.8 * radius_ - std::hypot(other.x() - at.x(), other.y() - at.y()));
+        for (const QRectF& thing : unhidden_) {
+            const QPointF reach(1.2 * radius_, 1.2 * radius_);
+            const QRectF hidden = thing.intersected(QRectF(at - reach, at + reach));
+            if (!hidden.isEmpty()) // by its share: a large one is known by the rest
+                sum += 8 * radius_ * hidden.width() * hidden.height() / (thing.width() * thing.height());
+        }
         return sum + (hoses_ && sum < most ? hoses_->overlap(at, most - sum) : 0);
     }
 
@@ -65,6 +73,7 @@ private:
     std::optional<HosesNear> hoses_; ///< nothing: balloons need not keep off hoses
     std::vector<QPointF> points_;
     std::vector<QPointF> placed_;
+    std::vector<QRectF> unhidden_;
 };
 
 /// The nearest place round a point that hides least; further out while it would lie on another balloon.
@@ -193,7 +202,7 @@ Balloons balloonsOf(const Analysis& analysis, const Style& style, const QRectF& 
         const double edge = 1.2 * radius;
         near_by = visible.adjusted(edge, edge, -edge, -edge);
     }
-    Crowd crowd(analysis, style.view, radius, points);
+    Crowd crowd(analysis, style, points);
     Balloons out{std::vector<QPointF>(analysis.findings.size(), QPointF(nowhere, nowhere)),
                  std::vector<int>(analysis.findings.size(), 0)};
     for (std::size_t i = 0; i < leaders.size(); ++i) {

@@ -83,6 +83,8 @@ struct OnPage {
     /// An end view stands beside it, which says what runs across the engine.
     bool end_beside = false;
     KeyRoom key = {};
+    /// Small things that no balloon hides, painter axes.
+    std::vector<QRectF> unhidden = {};
     /// Placed before, by placeNames(); null: they are placed now.
     const PlacedNames* names = nullptr;
 };

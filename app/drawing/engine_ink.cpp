@@ -14,6 +14,12 @@ namespace {
 /// The housing's size is not part of the sketch.
 constexpr double thermostat_half_mm = 45;
 
+QRectF thermostatBody(QPointF at)
+{
+    const QPointF half(thermostat_half_mm, 0.8 * thermostat_half_mm);
+    return {at - half, at + half};
+}
+
 /// Cylinders seen from the side: one bank of them.
 int cylindersInSight(Arrangement arrangement)
 {
@@ -92,9 +98,9 @@ void paintThermostat(Ink& ink, const ThermostatHousing& housing)
     constexpr double half_mm = thermostat_half_mm;
     ink.painter.setPen(ink.pen(ink.palette.ink, edge_mm));
     ink.painter.setBrush(ink.style.fills ? ink.palette.engine_fill : ink.palette.ground);
-    ink.painter.drawRoundedRect(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6),
-                                half_mm / 2, half_mm / 2);
-    ink.reserve(QRectF(at.x() - half_mm, at.y() - half_mm * 0.8, 2 * half_mm, half_mm * 1.6));
+    ink.painter.drawRoundedRect(thermostatBody(at), half_mm / 2, half_mm / 2);
+    ink.reserve(thermostatBody(at));
+    ink.cover(thermostatBody(at));
     // The valve plate on its spring.
     ink.painter.setPen(ink.pen(ink.palette.ink, thin_mm));
     ink.line(at + QPointF(-half_mm * 0.6, half_mm * 0.3), at + QPointF(half_mm * 0.6, half_mm * 0.3));
@@ -181,7 +187,8 @@ void labelThermostat(Ink& ink, QPointF at)
                {at + QPointF(-thermostat_half_mm - gap, h / 2), Anchor::right},
                {at + QPointF(0, -thermostat_half_mm * 0.8 - gap), Anchor::centre},
                {at + QPointF(0, thermostat_half_mm * 0.8 + gap + h), Anchor::centre}},
-              tr("Thermostat"), ink.palette.ink, Led{at, thermostat_half_mm + 1.5 * gap});
+              tr("Thermostat"), ink.palette.ink,
+              ink.style.page ? ledTo(ink, thermostatBody(at)) : Led{at, thermostat_half_mm + 1.5 * gap});
 }
 
 } // namespace
@@ -243,6 +250,7 @@ void paintKeepClear(Ink& ink)
         ink.hatch(outline, spacing, 45, ink.pen(ink.palette.keep_clear, hairline_mm));
         ink.hatch(outline, spacing, -45, ink.pen(ink.palette.keep_clear, hairline_mm));
         ink.reserve(outline.boundingRect());
+        ink.cover(outline);
         ink.painter.setPen(ink.pen(ink.palette.keep_clear, edge_mm, Qt::DashLine));
         ink.painter.setBrush(Qt::NoBrush);
         ink.painter.drawPolygon(outline);

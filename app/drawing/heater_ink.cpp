@@ -245,6 +245,7 @@ void paintHeaters(Ink& ink)
         }
         const QRectF box = heaterBody(heater, ink.style.view).boundingRect();
         ink.reserve(box);
+        ink.cover(heaterBody(heater, ink.style.view));
         const double gap = ink.paper(1.5);
         const double h = ink.paper(ink.style.lettering_mm);
         ink.label({{{box.center().x(), box.bottom() + gap + h}, Anchor::centre},

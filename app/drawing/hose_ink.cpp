@@ -342,55 +342,76 @@ QString sizeText(const Ink& ink, const ResolvedHose& hose)
     return hose.role() == HoseRole::supply ? tr("Supply %1").arg(bore) : tr("Return %1").arg(bore);
 }
 
-/// Does another hose lie over or close by a place of a view?
-bool othersAt(const Ink& ink, const ResolvedHose& hose, QPointF at)
+/// Does a hose lie over or close by a place of a view?
+bool liesAt(const Ink& ink, const ResolvedHose& hose, QPointF at)
 {
-    const std::vector<ResolvedHose>& all = ink.analysis.layout.hoses;
-    const double by = ink.paper(1);
-    return std::any_of(all.begin(), all.end(), [&](const ResolvedHose& other) {
-        if (&other == &hose || other->path.line.empty())
-            return false;
-        const double half = other->outsideDiameter() / 2 + other->hose->insulation_mm + by;
-        const QPolygonF line = trace(other->path.line, 0, other->path.line.length(), ink.style.view);
-        for (qsizetype i = 0; i + 1 < line.size(); ++i) {
-            const QPointF way = line[i + 1] - line[i];
-            const double length2 = QPointF::dotProduct(way, way);
-            const double along =
-                length2 > 0 ? std::clamp(QPointF::dotProduct(at - line[i], way) / length2, 0.0, 1.0) : 0;
-            if (const QPointF off = at - line[i] - way * along; std::hypot(off.x(), off.y()) < half)
-                return true;
-        }
-        return false;
-    });
+    const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm + ink.paper(1);
+    const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length(), ink.style.view);
+    for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+        const QPointF way = line[i + 1] - line[i];
+        const double length2 = QPointF::dotProduct(way, way);
+        const double along =
+            length2 > 0 ? std::clamp(QPointF::dotProduct(at - line[i], way) / length2, 0.0, 1.0) : 0;
+        if (const QPointF off = at - line[i] - way * along; std::hypot(off.x(), off.y()) < half)
+            return true;
+    }
+    return false;
 }
 
-/// A place on one of these straights where nothing sits on the hose or lies over it: there a leader line
-/// names the hose and nothing else. \return mm along the path
-double bareAt(const Ink& ink, const ResolvedHose& hose, const std::vector<std::size_t>& straights)
+/// Does nothing sit on a hose at a place of its path, and nothing lie there? A leader line then names the
+/// hose and nothing else.
+bool isBare(const Ink& ink, const ResolvedHose& hose, double s)
+{
+    const double apart = ink.paper(1.5);
+    const double along = s - hose->hose_from_mm;
+    const QPointF at = ink.page(hose->path.line.at(s));
+    const QPointF reach(apart / 2, apart / 2);
+    return std::none_of(hose->hose->clips_mm.begin(), hose->hose->clips_mm.end(),
+                        [&](double clip) { return std::abs(clip - along) < apart; }) &&
+           std::none_of(hose->hose->parts.begin(), hose->hose->parts.end(),
+                        [&](const InlinePart& part) {
+                            return std::abs(part.along_mm - along) < part.length_mm / 2 + 2 * apart;
+                        }) &&
+           ink.isFree(QRectF(at - reach, at + reach), false);
+}
+
+/// Where a leader line to a hose ends: on a page, where no other hose lies, if there is such a place.
+struct HosePlace {
+    double s = 0; ///< mm along the path
+    bool alone = false;
+};
+
+HosePlace placeToLeadTo(const Ink& ink, const ResolvedHose& hose, const std::vector<std::size_t>& straights)
 {
     const std::vector<Piece>& pieces = hose->path.line.pieces();
-    const double apart = ink.paper(1.5);
-    const auto bare = [&](double s) {
-        const double along = s - hose->hose_from_mm;
-        const QPointF at = ink.page(hose->path.line.at(s));
-        const QPointF reach(apart / 2, apart / 2);
-        return std::none_of(hose->hose->clips_mm.begin(), hose->hose->clips_mm.end(),
-                            [&](double clip) { return std::abs(clip - along) < apart; }) &&
-               std::none_of(hose->hose->parts.begin(), hose->hose->parts.end(),
-                            [&](const InlinePart& part) {
-                                return std::abs(part.along_mm - along) < part.length_mm / 2 + 2 * apart;
-                            }) &&
-               ink.isFree(QRectF(at - reach, at + reach), false);
-    };
-    // On a page no other hose lies there either, if there is such a place.
-    for (const bool alone : {true, false})
-        for (const std::size_t straight : straights)
-            for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8})
-                if (const double s = pieces[straight].s + share * pieces[straight].length_mm;
-                    bare(s) &&
-                    !(alone && ink.style.page && othersAt(ink, hose, ink.page(hose->path.line.at(s)))))
-                    return s;
-    return pieces[straights.front()].s + pieces[straights.front()].length_mm / 2;
+    const auto alone = [&](double s) { return !othersAt(ink, hose, ink.page(hose->path.line.at(s))); };
+    std::optional<double> bare;
+    for (const std::size_t straight : straights)
+        for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
+            const double s = pieces[straight].s + share * pieces[straight].length_mm;
+            if (!isBare(ink, hose, s))
+                continue;
+            if (!ink.style.page || alone(s))
+                return {s, true};
+            bare = bare.value_or(s);
+        }
+    constexpr int places = 60; // bends too
+    const double length = hose->hose_to_mm - hose->hose_from_mm;
+    for (int i = 1; ink.style.page && i < places; ++i)
+        if (const double s = hose->hose_from_mm + i * length / places; isBare(ink, hose, s) && alone(s))
+            return {s, true};
+    return {bare.value_or(pieces[straights.front()].s + pieces[straights.front()].length_mm / 2), false};
+}
+
+/// The hose that lies over a place of another; null: none is nearer.
+const ResolvedHose* inFrontOf(const Ink& ink, const ResolvedHose& hose, QPointF at)
+{
+    const std::vector<ResolvedHose>& all = ink.analysis.layout.hoses;
+    const std::vector<std::size_t> order = farToNear(ink.analysis.layout, ink.style.view, {});
+    for (auto i = order.rbegin(); i != order.rend() && &all[*i] != &hose; ++i)
+        if (liesAt(ink, all[*i], at))
+            return &all[*i];
+    return nullptr;
 }
 
 /// Along the longest straights first, on either side.
@@ -433,19 +454,47 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
         std::vector<std::size_t> longest;
         for (const Straight& straight : straights)
             longest.push_back(straight.piece);
-        led = Led{ink.page(hose->path.line.at(bareAt(ink, hose, longest))),
-                  half + ink.paper(ink.style.page ? 1.8 : 3.5), true};
+        const HosePlace place = placeToLeadTo(ink, hose, longest);
+        const QPointF at = ink.page(hose->path.line.at(place.s));
+        led = Led{at, half + ink.paper(ink.style.page ? 1.8 : 3.5), true};
+        const ResolvedHose* front = ink.style.page && !place.alone ? inFrontOf(ink, hose, at) : nullptr;
+        if (front) { // whatever stood or ended there would name that one
+            led->hidden = true;
+            led->where = tr("behind %1").arg(inWords(nameOfHose(*(*front)->hose)));
+        }
     }
     ink.label(std::move(spots), ink.numbered(text, refOf(*hose->hose)), colourOf(ink, hose.role()), led);
 }
 
+/// Straight by straight, so that a hose that crosses itself does not count as open there.
+void coverWith(Ink& ink, const ResolvedHose& hose)
+{
+    const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
+    const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length(), ink.style.view);
+    for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+        const QPointF across = turned(unitOf(line[i + 1] - line[i])) * half;
+        ink.cover(
+            QPolygonF({line[i] + across, line[i + 1] + across, line[i + 1] - across, line[i] - across}));
+    }
+}
+
 } // namespace
+
+bool othersAt(const Ink& ink, const ResolvedHose& hose, QPointF at)
+{
+    const std::vector<ResolvedHose>& all = ink.analysis.layout.hoses;
+    return std::any_of(all.begin(), all.end(),
+                       [&](const ResolvedHose& other) { return &other != &hose && liesAt(ink, other, at); });
+}
 
 void paintHoses(Ink& ink)
 {
     const std::vector<ResolvedHose>& hoses = ink.analysis.layout.hoses;
-    for (const std::size_t i : farToNear(ink.analysis.layout, ink.style.view, ink.left_out))
+    for (const std::size_t i : farToNear(ink.analysis.layout, ink.style.view, ink.left_out)) {
         paintTube(ink, hoses[i], hoses[i]->hose_from_mm, hoses[i]->hose_to_mm);
+        if (ink.style.page)
+            coverWith(ink, hoses[i]);
+    }
     paintCrossings(ink);
     for (const ResolvedHose& hose : hoses) {
         if (hose->path.line.empty() || !ink.draws(hose))

@@ -42,6 +42,15 @@ struct Led {
     /// What is large has an outline: on a page a text without a line stands in it or close by, and a line
     /// ends a little within it.
     QPolygonF area = {};
+    /// On a page: places within the outline where nothing lies over it; found when all is drawn.
+    std::vector<QPointF> seen = {};
+    bool hidden = false; ///< not to be seen: said in words alone, on a page
+};
+
+/// What has a name in a view, by what is said of it.
+struct Named {
+    std::vector<QPointF> points;
+    std::vector<QPolygonF> areas;
 };
 
 struct LabelSet;
@@ -102,6 +111,11 @@ public:
     void avoidOutline(QPolygonF outline);
     /// What colour is under a label that hides lines, and that there are lines all over (hatching).
     void groundOf(const QPolygonF& area, const QColor& colour, bool hatched);
+    /// On a page: what is drawn here hides what was drawn before.
+    void cover(const QPolygonF& outline);
+    /// Whether some room round a place of an area is the area's own: within it, and nothing drawn after it
+    /// lies over it. An area that was not covered with itself was drawn before all that was.
+    bool seenAt(const QPolygonF& area, QPointF at) const;
     /// Whether an area is in sight and free of text and what must be read; free of lines too, if wanted.
     bool isFree(const QRectF& area, bool of_lines) const;
     /// How much of an area lines and hoses take, mm2 of the device.
@@ -155,7 +169,9 @@ private:
     };
     /// Each a place, or none; sets are what there was to choose from.
     void placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<std::size_t>>& chosen) const;
-    std::vector<QPointF> namedPoints() const;
+    Named named() const;
+    /// Where what waits for its name is seen; in an end view what is hidden waits no longer.
+    void findSeen();
     /// Names that have no good place stand in a key, with a letter each in their place (label_key.cpp).
     /// @return whether names were put there
     bool moveToKey(const std::vector<LabelSet>& sets, const std::vector<std::optional<std::size_t>>& chosen);
@@ -189,8 +205,9 @@ private:
     std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
-    std::vector<QLineF> leaders_; ///< on a page, drawn otherwise than labels'
-    std::vector<QPointF> dots_;   ///< what they lead to
+    std::vector<QPolygonF> covers_; ///< on a page, back to front
+    std::vector<QLineF> leaders_;   ///< on a page, drawn otherwise than labels'
+    std::vector<QPointF> dots_;     ///< what they lead to
     /// A name without a good place, with its letter.
     struct KeyRow {
         std::size_t name = 0; ///< of those that wait
@@ -231,6 +248,8 @@ void paintUndersized(Ink& ink);
 void paintHoseParts(Ink& ink);
 /// On a page: the slope of each straight that is long enough to be written along.
 void labelSlopes(Ink& ink);
+/// Does another hose lie over or close by a place of a view?
+bool othersAt(const Ink& ink, const ResolvedHose& hose, QPointF at);
 /// "Supply hose, 420 mm along it".
 QString placeWords(const Ink& ink, const Route& route, double along_mm);
 /// The item number of an in-line part; what it is its symbol says.

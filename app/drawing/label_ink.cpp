@@ -64,18 +64,23 @@ Led ledTo(const Ink& ink, const QPolygonF& outline)
             outline};
 }
 
-std::vector<QPointF> Ink::namedPoints() const
+Named Ink::named() const
 {
-    std::vector<QPointF> points;
-    for (const Waiting& one : waiting_)
-        if (one.led && (!one.led->large || one.led->area.isEmpty()) && !one.led->in_place && style.page)
-            points.push_back(one.led->to);
-    return points;
+    Named named;
+    for (const Waiting& one : waiting_) {
+        if (!one.led || one.led->in_place || !style.page)
+            continue;
+        if (one.led->large && !one.led->area.isEmpty())
+            named.areas.push_back(one.led->area);
+        else
+            named.points.push_back(one.led->to);
+    }
+    return named;
 }
 
 void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<std::size_t>>& chosen) const
 {
-    const LabelRoom room(*this, namedPoints());
+    const LabelRoom room(*this, named());
     const bool on_page = style.page != nullptr;
     const std::size_t starts = on_page ? few_starts : 1;
     std::vector<Label> labels;
@@ -86,7 +91,9 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     sets.clear();
     for (std::size_t i = 0; i < waiting_.size(); ++i) {
         const Waiting& one = waiting_[i];
-        add(sets.emplace_back(), room, one.spots, labels[i]);
+        sets.emplace_back();
+        if (!one.led || !one.led->hidden)
+            add(sets.back(), room, one.spots, labels[i]);
         const bool grey = one.colour == palette.keep_clear || one.colour == palette.faint;
         sets.back().wish.left_out = one.first ? without_first : grey ? without_grey : without;
     }
@@ -98,7 +105,7 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const bool well = chosen[i] && !room.hidesLines(sets[i].wish.places[*chosen[i]].box) &&
                           (!on_page || costOf(i) < middling_place);
-        if (well || !waiting_[i].led || waiting_[i].led->in_place)
+        if (well || !waiting_[i].led || waiting_[i].led->in_place || waiting_[i].led->hidden)
             continue;
         add(sets[i], room, room.spotsRound(*waiting_[i].led, labels[i].width), labels[i]);
         more = true;
@@ -111,7 +118,8 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     for (int round = 0; round < rounds; ++round) {
         more = false;
         for (std::size_t i = 0; i < sets.size(); ++i) {
-            if (costOf(i) < middling_place || !waiting_[i].led || waiting_[i].led->in_place || helped[i])
+            if (costOf(i) < middling_place || !waiting_[i].led || waiting_[i].led->in_place ||
+                waiting_[i].led->hidden || helped[i])
                 continue;
             add(sets[i], room, room.spotsFurther(*waiting_[i].led, labels[i].width), labels[i], costOf(i));
             helped[i] = true;
@@ -125,6 +133,7 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
 
 PlacedNames Ink::placeLabelsNow()
 {
+    findSeen();
     std::vector<LabelSet> sets;
     std::vector<std::optional<std::size_t>> chosen;
     placeWaiting(sets, chosen);

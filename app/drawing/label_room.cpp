@@ -51,6 +51,7 @@ constexpr double by_outline_mm = 2.2;
 constexpr double letter_by_outline_mm = 0.8;
 constexpr double letter_share = 0.55; // of the same for a name
 constexpr double into_outline_mm = 2.5;
+constexpr double by_another_mm = 1.2;
 /// A text in what it is of, which is large, keeps so far off what else has a name.
 constexpr double off_points_within_mm = 1.5;
 constexpr double letter_off_points_within_mm = 4;
@@ -74,6 +75,11 @@ constexpr double pi = 3.14159265358979323846;
 LabelBox boxOf(const QRectF& area)
 {
     return {{area.center().x(), area.center().y()}, area.width() / 2, area.height() / 2, 0};
+}
+
+QPointF nearestIn(const QRectF& box, QPointF point)
+{
+    return {std::clamp(point.x(), box.left(), box.right()), std::clamp(point.y(), box.top(), box.bottom())};
 }
 
 double distanceTo(const LabelBox& box, QPointF point)
@@ -122,9 +128,9 @@ QRectF around(const LabelBox& box)
     return {box.centre.x - w, box.centre.z - h, 2 * w, 2 * h};
 }
 
-LabelRoom::LabelRoom(const Ink& ink, std::vector<QPointF> points)
+LabelRoom::LabelRoom(const Ink& ink, Named named)
     : ink_(ink),
-      points_(std::move(points)),
+      named_(std::move(named)),
       any_thin_(ink.room_.lines.hasThin() || (ink.under_ && ink.under_->lines.hasThin())),
       any_broad_(ink.room_.lines.hasBroad() || (ink.under_ && ink.under_->lines.hasBroad()))
 {}
@@ -266,27 +272,45 @@ bool LabelRoom::standsBy(const QRectF& outer, const Led& led, double far, TextKi
         return kind.letter ? !hose && far <= letter_share * led.beside
                            : far <= led.beside && (hose || !kind.over_lines);
     }
-    if (led.area.intersects(QPolygonF(outer)))
-        return true;
+    if (led.area.intersects(QPolygonF(outer))) // where a letter would be of anything
+        return !kind.letter && !kind.over_lines;
     const double by = ink_.paper(kind.letter ? letter_by_outline_mm : by_outline_mm);
     return !kind.over_lines && led.area.intersects(QPolygonF(outer.adjusted(-by, -by, by, by)));
 }
 
+/// Where a line from a text ends in what it is of: where that is seen.
+QPointF LabelRoom::endOf(const Led& led, QPointF from) const
+{
+    if (led.area.isEmpty() || !ink_.style.page)
+        return led.to;
+    const QPointF end = endWithin(led.area, from, led.to, ink_.paper(into_outline_mm));
+    const auto far = [&](QPointF at) { return QLineF(from, at).length(); };
+    if (led.seen.empty() || (ink_.seenAt(led.area, end) && far(end) >= ink_.paper(least_led_mm)))
+        return end;
+    QPointF best = end;
+    double least = HUGE_VAL;
+    for (const QPointF at : led.seen)
+        if (const double length = far(at); length >= ink_.paper(least_led_mm) && length < least) {
+            least = length;
+            best = at;
+        }
+    return best;
+}
+
 bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer, TextKind kind) const
 {
-    const QPointF from(std::clamp(led.to.x(), outer.left(), outer.right()),
-                       std::clamp(led.to.y(), outer.top(), outer.bottom()));
-    const double far = std::hypot(led.to.x() - from.x(), led.to.y() - from.y());
+    const QPointF nearest = nearestIn(outer, led.to);
+    const double far = std::hypot(led.to.x() - nearest.x(), led.to.y() - nearest.y());
     const bool on_page = ink_.style.page != nullptr;
     const bool by_it = standsBy(outer, led, far, kind);
-    const bool unclear = on_page && by_it && namesAnother(place.box, led, kind.letter);
+    const bool unclear =
+        on_page && by_it && (namesAnother(place.box, led, kind.letter) || standsByAnother(outer, led));
     if (by_it && !unclear)
         return true;
-    if (unclear && (led.large || far < ink_.paper(least_led_mm)))
+    if (unclear && ((led.large && led.area.isEmpty()) || far < ink_.paper(least_led_mm)))
         return false;
-    const QPointF end = led.area.isEmpty() || !on_page
-                            ? led.to
-                            : endWithin(led.area, from, led.to, ink_.paper(into_outline_mm));
+    const QPointF end = endOf(led, nearest);
+    const QPointF from = nearestIn(outer, end);
     if (on_page && QLineF(from, end).length() < ink_.paper(least_led_mm))
         return false;
     const LabelLeader leader{{from.x(), from.y()}, {end.x(), end.y()}};
@@ -312,10 +336,27 @@ bool LabelRoom::namesAnother(const LabelBox& box, const Led& led, bool letter) c
     const double same = ink_.paper(off_points_mm);
     const double within = ink_.paper(letter ? letter_off_points_within_mm : off_points_within_mm);
     const double own = led.large ? within : distanceTo(box, led.to) + ink_.paper(0.4);
-    return std::any_of(points_.begin(), points_.end(), [&](QPointF point) {
+    return std::any_of(named_.points.begin(), named_.points.end(), [&](QPointF point) {
         const QPointF off = point - led.to;
         return std::hypot(off.x(), off.y()) > same && distanceTo(box, point) < std::max(own, same);
     });
+}
+
+/// Does a text by an area stand in another one or close by? What its own lies on is not meant.
+bool LabelRoom::standsByAnother(const QRectF& outer, const Led& led) const
+{
+    const auto sizeOf = [](const QPolygonF& area) {
+        const QRectF box = area.boundingRect();
+        return box.width() * box.height();
+    };
+    const double by = ink_.paper(by_another_mm);
+    const QPolygonF room(outer.adjusted(-by, -by, by, by));
+    return !led.area.isEmpty() &&
+           std::any_of(named_.areas.begin(), named_.areas.end(), [&](const QPolygonF& area) {
+               const bool under =
+                   sizeOf(area) > sizeOf(led.area) && area.containsPoint(led.to, Qt::OddEvenFill);
+               return area != led.area && !under && area.intersects(room);
+           });
 }
 
 /// Does a leader cross another that is already there, or run through what else has a name?
@@ -333,7 +374,7 @@ bool LabelRoom::misleads(const LabelLeader& leader) const
                [&](const QLineF& other) {
                    return crosses(leader, LabelLeader{{other.x1(), other.y1()}, {other.x2(), other.y2()}});
                }) ||
-           runs_through(points_) || runs_through(ink_.dots_);
+           runs_through(named_.points) || runs_through(ink_.dots_);
 }
 
 double LabelRoom::crossingCost(const LabelLeader& leader) const

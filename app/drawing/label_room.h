@@ -24,8 +24,8 @@ QRectF around(const LabelBox& box);
 /// runs through nothing else that has a name.
 class LabelRoom {
 public:
-    /// \param points  what has a name and is a point
-    LabelRoom(const Ink& ink, std::vector<QPointF> points);
+    /// \param named  what has a name
+    LabelRoom(const Ink& ink, Named named);
 
     LabelBox boxFor(const Spot& spot, double width) const;
     /// Nothing: it would hide what must be seen or read, or is out of sight.
@@ -47,14 +47,16 @@ private:
         bool letter = false;
         bool over_lines = false;
     };
+    QPointF endOf(const Led& led, QPointF from) const;
     bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer, TextKind kind) const;
     bool standsBy(const QRectF& outer, const Led& led, double far, TextKind kind) const;
     bool namesAnother(const LabelBox& box, const Led& led, bool letter) const;
+    bool standsByAnother(const QRectF& outer, const Led& led) const;
     bool misleads(const LabelLeader& leader) const;
     double crossingCost(const LabelLeader& leader) const;
 
     const Ink& ink_;
-    std::vector<QPointF> points_;
+    Named named_;
     bool any_thin_; ///< lines there are at all
     bool any_broad_;
 };

@@ -133,6 +133,7 @@ void paintTank(Ink& ink)
     else
         paintTankFluid(ink, tank, body);
     ink.reserve(body.adjusted(0, -44, 0, 0));
+    ink.cover(body);
     // Filler neck and cap.
     ink.painter.setPen(ink.pen(ink.palette.ink, medium_mm));
     ink.painter.setBrush(ink.fill(ink.palette.engine_fill));
@@ -146,7 +147,7 @@ void paintTank(Ink& ink)
     ink.label({{{body.center().x(), body.top() - 44 - ink.paper(1.5)}, Anchor::centre},
                {{body.right() + ink.paper(2), body.bottom()}, Anchor::left},
                {{body.center().x(), body.bottom() + ink.paper(4)}, Anchor::centre}},
-              tr("Surge tank"), ink.palette.ink, ledTo(ink, QPolygonF(body)));
+              tr("Surge tank"), ink.palette.ink, ledTo(ink, body));
 }
 
 } // namespace siphonwright::drawing

@@ -3,6 +3,8 @@
 #include "app/language/in_words.h"
 #include "app/language/tr.h"
 
+#include "core/layout/wording.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -25,14 +27,18 @@ bool belongsHere(const Ink& ink, const Piece& piece)
 }
 
 /// Beside the straight on either side, from its middle out.
-std::vector<Spot> spotsAlong(const Ink& ink, const Piece& piece, double half)
+/// \param alone  only where no other hose lies over or under it
+std::vector<Spot> spotsAlong(const Ink& ink, const ResolvedHose& hose, const Piece& piece, bool alone)
 {
+    const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
     const double angle = readableAngle(unitOf(ink.page(piece.u)));
     const double a = angle / to_degrees;
     const QPointF down(-std::sin(a), std::cos(a));
     std::vector<Spot> spots;
     for (const double share : {0.5, 0.35, 0.65, 0.22, 0.78}) {
         const QPointF at = ink.page(piece.at(piece.length_mm * share));
+        if (alone && othersAt(ink, hose, at))
+            continue;
         for (const double away_mm : {1.0, 1.9, 2.8}) {
             spots.push_back({at - down * (half + ink.paper(away_mm)), Anchor::centre, angle});
             spots.push_back(
@@ -75,15 +81,20 @@ void labelSlopes(Ink& ink)
     for (const ResolvedHose& hose : ink.analysis.layout.hoses) {
         if (hose->path.line.empty())
             continue;
-        const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
         for (const Piece& piece : hose->path.line.pieces()) {
             const QPointF seen = ink.page(piece.u);
             const double on_page = std::hypot(seen.x(), seen.y()) * piece.length_mm * ink.style.scale;
             const bool metal = piece.s + piece.length_mm <= hose->hose_from_mm || piece.s >= hose->hose_to_mm;
             if (piece.radius_mm > 0 || metal || on_page < shortest_mm || !belongsHere(ink, piece))
                 continue;
-            ink.label(spotsAlong(ink, piece, half), slopeWords(piece.u, ink.analysis.layout.plumb),
-                      ink.palette.ink);
+            const QString slope = slopeWords(piece.u, ink.analysis.layout.plumb);
+            const std::vector<Spot> alone = spotsAlong(ink, hose, piece, true);
+            if (alone.empty()) // where hoses lie over each other it has to say whose it is
+                ink.label(spotsAlong(ink, hose, piece, false),
+                          QStringLiteral("%1: %2").arg(inWords(nameOfHose(*hose->hose)), slope),
+                          ink.palette.ink);
+            else
+                ink.label(alone, slope, ink.palette.ink);
         }
     }
 }

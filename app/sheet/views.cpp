@@ -1,5 +1,6 @@
 #include "app/sheet/views.h"
 
+#include "app/drawing/seen.h"
 #include "app/photo/picture_cache.h"
 #include "app/sheet/end_view.h"
 
@@ -43,9 +44,15 @@ drawing::KeyRoom keyRoom(const PlannedKey& key, QPointF origin, int denominator)
 
 drawing::OnPage elevationOn(const Sketch& sketch, const Analysis& analysis, const Plan& plan)
 {
-    return {guidesOf(sketch, analysis, plan), seenOn(plan.view, plan.origin, plan.denominator),
-            itemNumbers(sketch, analysis), !plan.end.isNull(),
-            keyRoom(plan.key, plan.origin, plan.denominator)};
+    std::vector<QRectF> areas;
+    for (const Shared<Area>& area : sketch.areas)
+        areas.push_back(drawing::pageOf(drawing::areaSeen(*area, {})).boundingRect());
+    return {guidesOf(sketch, analysis, plan),
+            seenOn(plan.view, plan.origin, plan.denominator),
+            itemNumbers(sketch, analysis),
+            !plan.end.isNull(),
+            keyRoom(plan.key, plan.origin, plan.denominator),
+            std::move(areas)};
 }
 
 /// Items and heights are said in the elevation.

@@ -15,13 +15,15 @@ check_packages=(clang clang-tidy clang-format libclang-rt-14-dev lld llvm-14 val
     appstream desktop-file-utils dpkg-dev gzip libglib2.0-bin lintian man-db procps shared-mime-info xdg-utils)
 
 # Everything, and the fuzz targets, by clang++ under the sanitizers, counting what runs of core: .ci/run,
-# tests/fuzz/run. Without precompiled headers, so that a folder that leans on them does not compile.
-checked_options=(CMAKE_BUILD_TYPE=Debug "CMAKE_CXX_FLAGS_DEBUG=-O1 -gline-tables-only" CMAKE_CXX_COMPILER=clang++
-    CMAKE_EXE_LINKER_FLAGS=-fuse-ld=lld SIPHONWRIGHT_STRICT=ON SIPHONWRIGHT_FOLDERS_WHOLE=ON)
-sanitize_options=("${checked_options[@]}" SIPHONWRIGHT_SANITIZE=ON SIPHONWRIGHT_FUZZ=ON SIPHONWRIGHT_COVERAGE=ON
+# tests/fuzz/run.
+checked_options=(CMAKE_BUILD_TYPE=Debug CMAKE_CXX_COMPILER=clang++ CMAKE_EXE_LINKER_FLAGS=-fuse-ld=lld
+    SIPHONWRIGHT_STRICT=ON SIPHONWRIGHT_FOLDERS_WHOLE=ON)
+sanitize_options=("${checked_options[@]}" "CMAKE_CXX_FLAGS_DEBUG=-O1 -gline-tables-only" SIPHONWRIGHT_SANITIZE=ON
+    SIPHONWRIGHT_FUZZ=ON SIPHONWRIGHT_COVERAGE=ON)
+# What computes beside the window, by clang++ under the thread sanitizer. Without precompiled headers, so that a
+# folder of the program that leans on them does not compile.
+threads_options=("${checked_options[@]}" "CMAKE_CXX_FLAGS_DEBUG=-O0 -gline-tables-only" SIPHONWRIGHT_SANITIZE_THREADS=ON
     CMAKE_DISABLE_PRECOMPILE_HEADERS=ON)
-# What computes beside the window, by clang++ under the thread sanitizer.
-threads_options=("${checked_options[@]}" SIPHONWRIGHT_SANITIZE_THREADS=ON)
 
 die() {
     echo "$0: $*" >&2

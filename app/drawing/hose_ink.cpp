@@ -346,7 +346,9 @@ QString sizeText(const Ink& ink, const ResolvedHose& hose)
 bool liesAt(const Ink& ink, const ResolvedHose& hose, QPointF at)
 {
     const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm + ink.paper(1);
-    const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length(), ink.style.view);
+    const auto& [line, box] = ink.seenLine(hose);
+    if (!box.adjusted(-half, -half, half, half).contains(at))
+        return false;
     for (qsizetype i = 0; i + 1 < line.size(); ++i) {
         const QPointF way = line[i + 1] - line[i];
         const double length2 = QPointF::dotProduct(way, way);
@@ -470,7 +472,7 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
 void coverWith(Ink& ink, const ResolvedHose& hose)
 {
     const double half = hose->outsideDiameter() / 2 + hose->hose->insulation_mm;
-    const QPolygonF line = trace(hose->path.line, 0, hose->path.line.length(), ink.style.view);
+    const QPolygonF& line = ink.seenLine(hose).line;
     for (qsizetype i = 0; i + 1 < line.size(); ++i) {
         const QPointF across = turned(unitOf(line[i + 1] - line[i])) * half;
         ink.cover(

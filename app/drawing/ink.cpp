@@ -133,6 +133,18 @@ void Ink::hatch(const QPolygonF& area, double spacing_mm, double angle_deg, cons
     }
 }
 
+const Ink::SeenLine& Ink::seenLine(const ResolvedHose& hose) const
+{
+    const std::vector<ResolvedHose>& all = analysis.layout.hoses;
+    seen_lines_.resize(all.size());
+    SeenLine& seen = seen_lines_[std::size_t(&hose - all.data())];
+    if (seen.line.isEmpty()) {
+        seen.line = trace(hose->path.line, 0, hose->path.line.length(), style.view);
+        seen.box = seen.line.boundingRect();
+    }
+    return seen;
+}
+
 void Ink::reserve(const QRectF& area)
 {
     room_.taken.add(area);

@@ -79,6 +79,12 @@ public:
     std::vector<Crossing> crossings(double gap_mm) const;
     SeenRuns* runs = nullptr;                    ///< kept from one frame to the next; null: none are
     BalloonPictures* balloon_pictures = nullptr; ///< likewise
+    /// A hose's centreline as the view shows it, and a box round that; of the layout's own hoses.
+    struct SeenLine {
+        QPolygonF line;
+        QRectF box;
+    };
+    const SeenLine& seenLine(const ResolvedHose& hose) const;
     /// A line with as many points as the device can show.
     QPolygonF shown(const QPolygonF& line) const;
 
@@ -205,9 +211,10 @@ private:
     std::shared_ptr<const Room> under_; ///< of another; null: none
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
-    std::vector<QPolygonF> covers_; ///< on a page, back to front
-    std::vector<QLineF> leaders_;   ///< on a page, drawn otherwise than labels'
-    std::vector<QPointF> dots_;     ///< what they lead to
+    mutable std::vector<SeenLine> seen_lines_; ///< by the hose's place in the layout; found when asked for
+    std::vector<QPolygonF> covers_;            ///< on a page, back to front
+    std::vector<QLineF> leaders_;              ///< on a page, drawn otherwise than labels'
+    std::vector<QPointF> dots_;                ///< what they lead to
     /// A name without a good place, with its letter.
     struct KeyRow {
         std::size_t name = 0; ///< of those that wait

@@ -2,6 +2,7 @@
 
 #include <QFontDatabase>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPen>
@@ -42,6 +43,20 @@ double capitalHeight(Weight weight)
     return height > 0 ? height : 0.7 * set_px;
 }
 
+/// At the size that text is set at. To lay a page out is for the most part to ask for the same widths again.
+double advanceOf(const QString& text, Weight weight)
+{
+    constexpr qsizetype most = 20'000;
+    thread_local QHash<QString, double> known[2];
+    QHash<QString, double>& widths = known[weight == Weight::strong ? 1 : 0];
+    const auto found = widths.constFind(text);
+    if (found != widths.constEnd())
+        return *found;
+    if (widths.size() >= most)
+        widths.clear();
+    return *widths.insert(text, QFontMetricsF(fontOf(weight)).horizontalAdvance(text));
+}
+
 /// How many characters of a word fit into a width; at least one.
 qsizetype fitting(const QString& word, double width_mm, double lettering_mm, Weight weight)
 {
@@ -65,7 +80,7 @@ QFont strongLettering()
 
 double textWidth(const QString& text, double lettering_mm, Weight weight)
 {
-    return QFontMetricsF(fontOf(weight)).horizontalAdvance(text) * lettering_mm / capitalHeight(weight);
+    return advanceOf(text, weight) * lettering_mm / capitalHeight(weight);
 }
 
 void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Anchor anchor,
@@ -73,7 +88,7 @@ void paintWeightedText(QPainter& painter, QPointF at, const QString& text, Ancho
 {
     if (text.isEmpty())
         return;
-    const double width = QFontMetricsF(fontOf(weight)).horizontalAdvance(text);
+    const double width = advanceOf(text, weight);
     const double shift = anchor == Anchor::left ? 0 : anchor == Anchor::centre ? -width / 2 : -width;
     const double k = lettering / capitalHeight(weight);
     painter.save();
@@ -91,7 +106,7 @@ void paintHalo(QPainter& painter, const Style& style, QPointF at, const QString&
 {
     constexpr double beyond_mm = 0.3; // of the letters, on the device
     const QFont& font = fontOf(Weight::regular);
-    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    const double width = advanceOf(text, Weight::regular);
     const double k = style.lettering_mm / style.scale / capitalHeight(Weight::regular);
     const double shift = anchor == Anchor::left ? 0 : anchor == Anchor::centre ? -width / 2 : -width;
     QPainterPath letters;

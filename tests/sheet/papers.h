@@ -24,7 +24,7 @@ inline std::vector<sheet::Options> everyPaper()
     for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
         for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
             all.push_back(on(paper, orientation));
-    return someOf(all, 3);
+    return someOf(all, 5);
 }
 
 } // namespace siphonwright::test

@@ -134,39 +134,33 @@ private Q_SLOTS:
             QStringLiteral("^([0-9]+/[0-9]+( in)?|in|ft|mm|ml|l|l/min|°C|°F|W|V|A|h|kWh|pipe|%)([.,;:)]| (?! "
                            ")|$)")); // two spaces stand behind a letter of a key
         static const QRegularExpression item(QStringLiteral("^\\[[0-9]+\\]$"));
-        using sheet::Paper;
-        for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter, Paper::tabloid})
-            for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait}) {
-                sheet::Options options;
-                options.paper = paper;
-                options.orientation = orientation;
-                for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
-                    test::TextRecorder recorder(
-                        (page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
-                    QPainter painter(&recorder);
-                    painter.scale(10, 10);
-                    page.paint(painter);
-                    painter.end();
-                    const std::vector<test::WrittenText>& texts = recorder.texts();
-                    for (std::size_t i = 1; i < texts.size(); ++i) {
-                        const QString& before = texts[i - 1].text;
-                        const QRectF& above = texts[i - 1].box;
-                        const QRectF& box = texts[i].box;
-                        // The numbers of items on the drawing stand by themselves.
-                        const bool below = box.top() > above.top() + 1 &&
-                                           box.top() < above.bottom() + 1.5 * above.height() &&
-                                           std::abs(box.left() - above.left()) < 20 &&
-                                           !before.endsWith(QLatin1Char(']'));
-                        const bool parted =
-                            (begun.match(before).hasMatch() && (rest.match(texts[i].text).hasMatch() ||
-                                                                before.endsWith(QStringLiteral("×")))) ||
-                            item.match(texts[i].text).hasMatch();
-                        QVERIFY2(!below || !parted, qPrintable(QStringLiteral("paper %1: \"%2\" / \"%3\"")
-                                                                   .arg(int(paper))
-                                                                   .arg(before, texts[i].text)));
-                    }
+        for (sheet::Options options : test::everyPaper()) {
+            for (const sheet::FurtherPage& page : paper::pagesOf(sketch, analysis, {}, options)) {
+                test::TextRecorder recorder(
+                    (page.layout.fullRect(QPageLayout::Millimeter).size() * 10).toSize());
+                QPainter painter(&recorder);
+                painter.scale(10, 10);
+                page.paint(painter);
+                painter.end();
+                const std::vector<test::WrittenText>& texts = recorder.texts();
+                for (std::size_t i = 1; i < texts.size(); ++i) {
+                    const QString& before = texts[i - 1].text;
+                    const QRectF& above = texts[i - 1].box;
+                    const QRectF& box = texts[i].box;
+                    // The numbers of items on the drawing stand by themselves.
+                    const bool below =
+                        box.top() > above.top() + 1 && box.top() < above.bottom() + 1.5 * above.height() &&
+                        std::abs(box.left() - above.left()) < 20 && !before.endsWith(QLatin1Char(']'));
+                    const bool parted =
+                        (begun.match(before).hasMatch() &&
+                         (rest.match(texts[i].text).hasMatch() || before.endsWith(QStringLiteral("×")))) ||
+                        item.match(texts[i].text).hasMatch();
+                    QVERIFY2(!below || !parted, qPrintable(QStringLiteral("paper %1: \"%2\" / \"%3\"")
+                                                               .arg(int(options.paper))
+                                                               .arg(before, texts[i].text)));
                 }
             }
+        }
     }
 
     void whoHasOnlyPageOneCanCutAndFit()

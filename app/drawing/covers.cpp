@@ -57,7 +57,7 @@ void Ink::findSeen()
     // The elevation has named it, or says that it cannot be seen.
     if (style.view.isEnd())
         std::erase_if(waiting_, [](const Waiting& one) {
-            return one.led && (one.led->hidden || (!one.led->area.isEmpty() && one.led->seen.empty()));
+            return one.led && !one.led->area.isEmpty() && one.led->seen.empty();
         });
 }
 

@@ -47,7 +47,7 @@ void paintGuides(Ink& ink)
     ink.painter.setPen(ink.pen(ink.palette.faint, hairline_mm));
     for (const QLineF& guide : ink.style.page->guides) {
         ink.line(guide.p1(), guide.p2());
-        ink.avoid(QPolygonF({guide.p1(), guide.p2()}), ink.paper(0.2));
+        ink.avoidAcross(QPolygonF({guide.p1(), guide.p2()}));
     }
 }
 

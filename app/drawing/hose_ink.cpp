@@ -459,6 +459,7 @@ void labelSize(Ink& ink, const ResolvedHose& hose)
         const HosePlace place = placeToLeadTo(ink, hose, longest);
         const QPointF at = ink.page(hose->path.line.at(place.s));
         led = Led{at, half + ink.paper(ink.style.page ? 1.8 : 3.5), true};
+        led->hose = &hose;
         const ResolvedHose* front = ink.style.page && !place.alone ? inFrontOf(ink, hose, at) : nullptr;
         if (front) { // whatever stood or ended there would name that one
             led->hidden = true;

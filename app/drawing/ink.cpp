@@ -214,6 +214,14 @@ void Ink::avoid(const QPolygonF& line, double half_width)
             room_.lines.add(piece, broad);
 }
 
+void Ink::avoidAcross(const QPolygonF& line)
+{
+    avoid(line, paper(0.2));
+    if (style.page)
+        for (const QRectF& piece : piecesOf(line, paper(0.2)))
+            across_.add(piece);
+}
+
 void Ink::avoidOutline(QPolygonF outline)
 {
     if (outline.isEmpty())

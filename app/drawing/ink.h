@@ -44,7 +44,8 @@ struct Led {
     QPolygonF area = {};
     /// On a page: places within the outline where nothing lies over it; found when all is drawn.
     std::vector<QPointF> seen = {};
-    bool hidden = false; ///< not to be seen: said in words alone, on a page
+    const ResolvedHose* hose = nullptr; ///< that it is the name of
+    bool hidden = false;                ///< not to be seen: said in words alone, on a page
 };
 
 /// What has a name in a view, by what is said of it.
@@ -113,6 +114,8 @@ public:
     void keepLeader(QPointF from, QPointF dot);
     /// Write on lines only if there is nowhere else; on broad ones, which are hoses, least of all.
     void avoid(const QPolygonF& line, double half_width);
+    /// The same for a line that runs across the view: on a page a name in a gap of it reads as its own.
+    void avoidAcross(const QPolygonF& line);
     /// The same for a closed outline, which on a page counts as much as a hose: it must not have gaps.
     void avoidOutline(QPolygonF outline);
     /// What colour is under a label that hides lines, and that there are lines all over (hatching).
@@ -212,6 +215,7 @@ private:
     bool over_picture_ = false;
     std::vector<Waiting> waiting_;
     mutable std::vector<SeenLine> seen_lines_; ///< by the hose's place in the layout; found when asked for
+    LineField across_;                         ///< on a page: lines across the view
     std::vector<QPolygonF> covers_;            ///< on a page, back to front
     std::vector<QLineF> leaders_;              ///< on a page, drawn otherwise than labels'
     std::vector<QPointF> dots_;                ///< what they lead to

@@ -23,7 +23,7 @@ constexpr double without_grey = 3e5;
 struct Label {
     double width = 0;
     const std::optional<Led>& led;
-    bool letter = false; ///< of the key
+    TextKind kind = {};
 };
 
 /// \param most  what a place may cost
@@ -31,9 +31,9 @@ void add(LabelSet& set, const LabelRoom& room, const std::vector<Spot>& spots, c
          double most = 1e9)
 {
     for (std::size_t i = 0; i < spots.size(); ++i) {
-        auto place = room.placeAt(room.boxFor(spots[i], label.width),
-                                  per_choice * double(std::min<std::size_t>(i, most_choices)), label.led,
-                                  label.letter);
+        auto place =
+            room.placeAt(room.boxFor(spots[i], label.width),
+                         per_choice * double(std::min<std::size_t>(i, most_choices)), label.led, label.kind);
         if (!place || place->cost > most)
             continue;
         set.wish.places.push_back(*place);
@@ -85,9 +85,11 @@ void Ink::placeWaiting(std::vector<LabelSet>& sets, std::vector<std::optional<st
     const std::size_t starts = on_page ? few_starts : 1;
     std::vector<Label> labels;
     for (const Waiting& one : waiting_)
-        labels.push_back({paper(textWidth(one.text, style.lettering_mm)), one.led});
+        labels.push_back({paper(textWidth(one.text, style.lettering_mm)),
+                          one.led,
+                          {false, one.text.startsWith(QLatin1Char('[')), false}});
     for (const KeyRow& row : key_)
-        labels[row.name].letter = true;
+        labels[row.name].kind.letter = labels[row.name].kind.brief = true;
     sets.clear();
     for (std::size_t i = 0; i < waiting_.size(); ++i) {
         const Waiting& one = waiting_[i];

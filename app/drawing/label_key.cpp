@@ -41,6 +41,11 @@ QString placeOf(const Led& led, const Style& style)
                                : led.where;
 }
 
+QString rowThere(const QString& name, const Led& led, const Style& style)
+{
+    return QStringLiteral("%1: %2").arg(name, placeOf(led, style));
+}
+
 QString rowOf(const QString& letter, const QString& name)
 {
     return letter + QStringLiteral("  ") + name;
@@ -105,9 +110,11 @@ bool Ink::placeKey(const std::vector<std::size_t>& names)
     if (key_blocks_ > 0) // rows here and there read as names of what is there
         return false;
     double width_mm = 0;
-    for (const std::size_t i : names)
-        width_mm = std::max(width_mm,
-                            textWidth(rowOf(QStringLiteral("m"), waiting_[i].text), style.lettering_mm) + 2);
+    for (const std::size_t i : names) {
+        const Waiting& one = waiting_[i];
+        const QString said = one.led && one.led->hidden ? rowThere(one.text, *one.led, style) : one.text;
+        width_mm = std::max(width_mm, textWidth(rowOf(QStringLiteral("m"), said), style.lettering_mm) + 2);
+    }
     constexpr int most_columns = 3;
     const LabelRoom room(*this, {});
     for (int columns = 1; columns <= std::min(most_columns, int(names.size())); ++columns) {
@@ -197,15 +204,14 @@ void Ink::sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNa
     if (!style.page)
         return;
     const bool beside = !style.page->key.box.isNull();
+    constexpr double apart_mm = 2;
+    const double room_mm = style.page->key.column_mm - apart_mm;
     const auto widen = [&](const QString& text) {
         placed.row_mm = std::max(placed.row_mm, textWidth(text, style.lettering_mm));
     };
     const auto say = [&](QPointF at, const QString& text) {
-        constexpr double apart_mm = 2;
         placed.key.push_back(
-            {at, Anchor::left, 0,
-             beside ? cutTo(style.page->key.column_mm - apart_mm, text, style.lettering_mm) : text,
-             palette.ink});
+            {at, Anchor::left, 0, beside ? cutTo(room_mm, text, style.lettering_mm) : text, palette.ink});
     };
     for (const KeyRow& row : key_)
         widen(rowOf(row.letter, row.said));
@@ -224,13 +230,17 @@ void Ink::sayKey(const std::vector<std::optional<std::size_t>>& chosen, PlacedNa
         const auto row =
             std::find_if(key_.begin(), key_.end(), [i](const KeyRow& one) { return one.name == i; });
         const QString name = row == key_.end() ? waiting_[i].text : row->said;
-        const QString there = QStringLiteral("%1: %2").arg(name, placeOf(*led, style));
+        const QString there = rowThere(name, *led, style);
         const QString high = QStringLiteral("%1: %2").arg(name, inWords(-led->to.y(), Unit::mm, style.units));
         widen(there);
         if (beside && (row != key_.end() || rows < placesInKey())) {
             const QPointF at = row != key_.end() ? row->at : placeInKey(rows++);
-            const bool goes_in = textWidth(there, style.lettering_mm) < style.page->key.column_mm;
+            const bool goes_in = textWidth(there, style.lettering_mm) <= room_mm;
             say(at, goes_in ? there : high);
+            continue;
+        }
+        if (led->hidden && row != key_.end()) {
+            say(row->at, there);
             continue;
         }
         if (style.view.isEnd()) // the elevation has said it

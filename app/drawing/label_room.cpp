@@ -31,6 +31,9 @@ constexpr double leader_over_line = 0.4;
 constexpr double leader_over_part = 2.5;
 constexpr double leader_over_hose_on_page = 1.5;
 constexpr double leader_along_line = 15;
+constexpr double leader_over_other_hose = 8;
+constexpr double level_leader = 3; // it reads as a height
+constexpr double level_leader_mm = 8;
 
 /// A label on a leader line stands at one of these distances, mm of the device.
 constexpr std::array led_mm = {4.0, 7.0, 10.0, 14.0, 19.0, 25.0, 32.0, 40.0, 50.0};
@@ -46,7 +49,8 @@ constexpr double least_led_mm = 1.5;
 // On a page, mm of the device: more room beside a text, so that two do not read as one; how near a text
 // without a line stands to the outline of what it is of; how far within that a line ends.
 constexpr double apart_mm = 0.5;
-constexpr double letter_apart_mm = 1.3;
+constexpr double rows_apart_mm = 0.2; // or two names read as lines of one
+constexpr double short_apart_mm = 1.8; // a letter, an item's number: they read on to what stands beside
 constexpr double by_outline_mm = 2.2;
 constexpr double letter_by_outline_mm = 0.8;
 constexpr double letter_share = 0.55; // of the same for a name
@@ -151,11 +155,13 @@ LabelBox LabelRoom::boxFor(const Spot& spot, double width) const
 }
 
 std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& text, double cost, const std::optional<Led>& led,
-                                             bool letter) const
+                                             TextKind kind) const
 {
     LabelBox box = text;
-    if (ink_.style.page)
-        box.half_along += ink_.paper(letter ? letter_apart_mm : apart_mm);
+    if (ink_.style.page) {
+        box.half_along += ink_.paper(kind.brief ? short_apart_mm : apart_mm);
+        box.half_across += ink_.paper(rows_apart_mm);
+    }
     const QRectF outer = around(box);
     if (!ink_.visible.contains(outer))
         return std::nullopt;
@@ -175,10 +181,14 @@ std::optional<LabelPlace> LabelRoom::placeAt(const LabelBox& text, double cost, 
     if (broad && ink_.style.page)
         return std::nullopt;
     constexpr double gap_in_a_line = 2; // on paper, which keeps it
+    constexpr double gap_across = 6;
+    if (thin && ink_.across_.near(outer, hides))
+        place.cost += gap_across;
     place.cost += (thin ? over_line : 0) + (broad ? over_hose : 0) +
                   (thin && ink_.style.page ? gap_in_a_line : 0) +
                   (ink_.onHatching(outer) ? over_hatching : 0);
-    if (led && !addLeader(place, *led, around(text), {letter, thin}))
+    kind.over_lines = thin;
+    if (led && !addLeader(place, *led, around(text), kind))
         return std::nullopt;
     return place;
 }
@@ -230,7 +240,7 @@ std::vector<Spot> LabelRoom::spotsFurther(const Led& led, double width) const
 QRectF LabelRoom::freeBox(const QSizeF& size) const
 {
     const double step = ink_.paper(grid_mm / 2);
-    const double air = ink_.paper(1);
+    const double air = ink_.paper(2.5); // or it reads on to what stands beside
     for (double y = ink_.visible.bottom() - size.height() - air; y > ink_.visible.top(); y -= step)
         for (double x = ink_.visible.left() + air; x + size.width() < ink_.visible.right(); x += step)
             if (const QRectF box(QPointF(x, y), size);
@@ -320,7 +330,7 @@ bool LabelRoom::addLeader(LabelPlace& place, const Led& led, const QRectF& outer
         return false;
     if (on_page && misleads(leader))
         return false;
-    place.cost += crossingCost(leader);
+    place.cost += crossingCost(leader, led);
     const double length_mm =
         (on_page ? QLineF(from, end).length() : std::max(0.0, far - (unclear ? 0 : led.beside))) *
         ink_.style.scale;
@@ -377,7 +387,30 @@ bool LabelRoom::misleads(const LabelLeader& leader) const
            runs_through(named_.points) || runs_through(ink_.dots_);
 }
 
-double LabelRoom::crossingCost(const LabelLeader& leader) const
+/// By a leader to another hose's name: it may be of each.
+int LabelRoom::hosesCrossed(const LabelLeader& leader, const ResolvedHose& own) const
+{
+    const QRectF along =
+        QRectF(QPointF(leader.from.x, leader.from.z), QPointF(leader.to.x, leader.to.z)).normalized();
+    int crossed = 0;
+    for (const ResolvedHose& hose : ink_.analysis.layout.hoses) {
+        if (&hose == &own || hose->path.line.empty())
+            continue;
+        const auto& [line, box] = ink_.seenLine(hose);
+        if (box.left() > along.right() || box.right() < along.left() || box.top() > along.bottom() ||
+            box.bottom() < along.top())
+            continue;
+        for (qsizetype i = 0; i + 1 < line.size(); ++i)
+            if (crosses(leader,
+                        LabelLeader{{line[i].x(), line[i].y()}, {line[i + 1].x(), line[i + 1].y()}})) {
+                ++crossed;
+                break;
+            }
+    }
+    return crossed;
+}
+
+double LabelRoom::crossingCost(const LabelLeader& leader, const Led& led) const
 {
     const bool on_page = ink_.style.page != nullptr;
     if (!on_page && !any_broad_)
@@ -405,8 +438,14 @@ double LabelRoom::crossingCost(const LabelLeader& leader) const
             parts += !part.area.contains(to) && crosses(leader, boxOf(part.area)) ? 1 : 0;
             return false;
         });
-    return hoses * (on_page ? leader_over_hose_on_page : leader_over_hose) + lines * leader_over_line +
-           beside * leader_along_line + parts * leader_over_part;
+    double misread = 0;
+    if (on_page && led.hose)
+        misread += hosesCrossed(leader, *led.hose) * leader_over_other_hose;
+    const double x = std::abs(leader.to.x - leader.from.x);
+    if (on_page && x > ink_.paper(level_leader_mm) && std::abs(leader.to.z - leader.from.z) < 0.1 * x)
+        misread += level_leader;
+    return misread + hoses * (on_page ? leader_over_hose_on_page : leader_over_hose) +
+           lines * leader_over_line + beside * leader_along_line + parts * leader_over_part;
 }
 
 } // namespace siphonwright::drawing

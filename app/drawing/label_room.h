@@ -16,6 +16,12 @@ struct LabelSet {
     std::vector<Spot> spots; ///< one per place
 };
 
+struct TextKind {
+    bool letter = false;     ///< of the key: it says nothing by itself, so that it has to stand closer
+    bool brief = false;      ///< a letter or a number: it has to stand more apart
+    bool over_lines = false; ///< found by LabelRoom
+};
+
 /// Upright box round a turned one.
 QRectF around(const LabelBox& box);
 
@@ -29,9 +35,8 @@ public:
 
     LabelBox boxFor(const Spot& spot, double width) const;
     /// Nothing: it would hide what must be seen or read, or is out of sight.
-    /// \param letter  of the key: it says nothing by itself, so that it has to stand closer and more apart
     std::optional<LabelPlace> placeAt(const LabelBox& box, double cost, const std::optional<Led>& led,
-                                      bool letter = false) const;
+                                      TextKind kind) const;
     bool hidesLines(const LabelBox& box) const;
     /// Places round what a label is of, on a leader line.
     std::vector<Spot> spotsRound(const Led& led, double width) const;
@@ -43,17 +48,14 @@ public:
     QRectF boxOverLines(const QSizeF& size) const;
 
 private:
-    struct TextKind {
-        bool letter = false;
-        bool over_lines = false;
-    };
     QPointF endOf(const Led& led, QPointF from) const;
     bool addLeader(LabelPlace& place, const Led& led, const QRectF& outer, TextKind kind) const;
     bool standsBy(const QRectF& outer, const Led& led, double far, TextKind kind) const;
     bool namesAnother(const LabelBox& box, const Led& led, bool letter) const;
     bool standsByAnother(const QRectF& outer, const Led& led) const;
     bool misleads(const LabelLeader& leader) const;
-    double crossingCost(const LabelLeader& leader) const;
+    double crossingCost(const LabelLeader& leader, const Led& led) const;
+    int hosesCrossed(const LabelLeader& leader, const ResolvedHose& own) const;
 
     const Ink& ink_;
     Named named_;

@@ -18,7 +18,7 @@ void levelLine(Ink& ink, double height_mm, const QPen& pen, const QString& name)
     const QPointF right = onLevel(plumb, height_mm, ink.visible.right(), ink.style.view);
     ink.painter.setPen(pen);
     ink.line(left, right);
-    ink.avoid(QPolygonF({left, right}), ink.paper(0.2));
+    ink.avoidAcross(QPolygonF({left, right}));
     const double angle = readableAngle(right - left);
     const QPointF along = unitOf(right - left);
     const QPointF lift(0, -ink.paper(1));
@@ -84,7 +84,7 @@ void paintGroundAndDatum(Ink& ink)
     }
     ink.painter.setPen(ink.chainPen(ink.palette.ink, thin_mm));
     ink.line({left, 0}, {right, 0});
-    ink.avoid(QPolygonF(QList<QPointF>{{left, 0}, {right, 0}}), ink.paper(0.2));
+    ink.avoidAcross(QPolygonF(QList<QPointF>{{left, 0}, {right, 0}}));
     labelLine(ink,
               {{{left + ink.paper(3), -ink.paper(1)}},
                {{right - ink.paper(3), -ink.paper(1)}, Anchor::right},

@@ -117,8 +117,11 @@ Pages::Pages(const Sketch& sketch, Kind kind, sheet::Paper paper)
     }
     layHead(flow_, job);
     // The flow keeps no reference to the job: what it repeats is text.
-    const QString name =
-        job.quote.number.empty() ? title_ : title_ + QLatin1Char(' ') + words(job.quote.number);
+    QString name = job.quote.number.empty() ? title_ : title_ + QLatin1Char(' ') + words(job.quote.number);
+    // A loose page is known by what it belongs to.
+    for (const std::string& of : {sketch.sheet.identification_number, sketch.sheet.title})
+        if (!of.empty())
+            name += QStringLiteral(", ") + words(of);
     flow_.onNewPage([this, name] {
         flow_.text(flow_.left(), flow_.y() + body_mm, name, Anchor::left, body_mm, Weight::strong);
         flow_.down(8);

@@ -190,6 +190,16 @@ double setKey(PlannedKey& key, const KeyNeed& need, double width_mm, double lett
     return key.box.height() + key_air_mm;
 }
 
+/// What the end view takes of the width of all. What is left over is shared, so that neither view is pressed
+/// to an edge.
+double endWidth(const Plan& plan, const Drawn& drawn, double width_mm)
+{
+    const double width = drawn.end.width() / plan.denominator + 2 * air_across_mm;
+    const double taken =
+        drawn.left_mm + drawn.drops_mm + 2 * air_across_mm + drawn.box.width() / plan.denominator + width;
+    return width + std::max(0.0, width_mm - taken) / 2;
+}
+
 /// How high both keys are under the views.
 double keyHeight(Plan& plan, const Drawn& drawn, double width_mm)
 {
@@ -198,7 +208,7 @@ double keyHeight(Plan& plan, const Drawn& drawn, double width_mm)
     double height = 0;
     double end_mm = 0;
     if (!drawn.end.isNull()) { // what stands under it is taken for its key
-        end_mm = drawn.end.width() / plan.denominator + 2 * air_across_mm;
+        end_mm = endWidth(plan, drawn, width_mm);
         height = setKey(plan.end_key, drawn.end_key, end_mm, plan.lettering_mm);
     }
     return std::max(height, setKey(plan.key, drawn.key, width_mm - end_mm, plan.lettering_mm));
@@ -210,9 +220,7 @@ void placeKeys(Plan& plan, QPointF corner)
     if (!plan.key.box.isNull())
         plan.key.box.moveTopLeft(corner + QPointF(key_air_mm, 0));
     if (!plan.end_key.box.isNull())
-        plan.end_key.box.moveTopLeft(
-            {plan.key.box.isNull() ? plan.end.left() + key_air_mm : plan.key.box.right() + 2 * key_air_mm,
-             corner.y()});
+        plan.end_key.box.moveTopLeft({plan.end.left() + key_air_mm, corner.y()});
 }
 
 /// The ports' distance close over what is drawn, which stays in the middle.
@@ -234,12 +242,8 @@ void placeViews(Plan& plan, QRectF area, const Drawn& drawn, bool with_spacing)
     const double middle = with_spacing ? placeSpacing(plan, area, drawn) : area.center().y();
     plan.heights = QRectF(area.left(), area.top(), drawn.left_mm, area.height());
     if (!drawn.end.isNull()) {
-        const double width = drawn.end.width() / n + 2 * air_across_mm;
-        // What is left over is shared, so that neither view is pressed to an edge.
-        const double taken =
-            drawn.left_mm + drawn.drops_mm + 2 * air_across_mm + drawn.box.width() / n + width;
-        const double spare = std::max(0.0, area.width() - taken);
-        plan.end = QRectF(area.right() - width - spare / 2, area.top(), width + spare / 2, area.height());
+        const double width = endWidth(plan, drawn, area.width());
+        plan.end = QRectF(area.right() - width, area.top(), width, area.height());
         area.setRight(plan.end.left());
     }
     plan.drops = QRectF(area.right() - drawn.drops_mm, area.top(), drawn.drops_mm, area.height());

@@ -140,6 +140,19 @@ double roundLength(double at_most)
 constexpr double inch_mm = 25.4;
 
 /// Does the drawing tell of air, whose amount no finding gives? A finding counts the bore over a hump's sill.
+bool saysUndersized(const Analysis& analysis)
+{
+    return std::any_of(analysis.findings.begin(), analysis.findings.end(), [](const Finding& finding) {
+        return finding.rule == "bore-under-manual" || finding.rule == "bore-restriction";
+    });
+}
+
+bool saysRunning(const Analysis& analysis)
+{
+    return std::any_of(analysis.running.loops.begin(), analysis.running.loops.end(),
+                       [](const LoopRun& loop) { return loop.missing.empty(); });
+}
+
 bool saysAir(const Analysis& analysis)
 {
     return analysis.proof &&
@@ -226,6 +239,10 @@ void paintFoot(const Page& page, const Plan& plan)
         notes << tr("* not measured");
     if (!page.options.student && saysAir(page.analysis))
         notes << tr("Air is what stays after filling.");
+    if (!page.options.student && saysUndersized(page.analysis))
+        notes << tr("Crossed out: a hose whose bore is too small.");
+    if (!page.options.student && page.options.running && saysRunning(page.analysis))
+        notes << tr("In a heater's box: how it runs at the block temperature named there.");
     double baseline = box.top() + 17;
     for (const QString& note : notes)
         for (const QString& line : drawing::wrapped(note, room, small_mm)) {

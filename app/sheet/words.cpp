@@ -147,11 +147,18 @@ QString piecesWords(const HoseCut& cut, UnitSystem units)
 {
     if (cut.parts.empty())
         return {};
-    const std::vector<double> long_mm =
-        piecesOnTape(cut, units == UnitSystem::metric ? UnitChoice::metric : UnitChoice::inch);
+    const UnitChoice tape = units == UnitSystem::metric ? UnitChoice::metric : UnitChoice::inch;
+    const std::vector<double> long_mm = piecesOnTape(cut, tape);
     QStringList words{inWords(long_mm.front(), Unit::mm, units)};
-    for (std::size_t i = 0; i < cut.parts.size(); ++i)
-        words << partWord(cut.parts[i].kind) << inWords(long_mm[i + 1], Unit::mm, units);
+    for (std::size_t i = 0; i < cut.parts.size(); ++i) {
+        const HosePart& part = cut.parts[i];
+        // With what lies between the stops of a part the pieces come to the whole.
+        const double between_mm = onTape(part.to_mm, tape) - onTape(part.from_mm, tape);
+        const QString name = partWord(part.kind);
+        words << (between_mm > 0 ? QStringLiteral("%1 %2").arg(name, inWords(between_mm, Unit::mm, units))
+                                 : name)
+              << inWords(long_mm[i + 1], Unit::mm, units);
+    }
     return words.join(QStringLiteral(", "));
 }
 

@@ -83,21 +83,18 @@ QString strongEdges(const drawing::Palette& ink)
         .arg(ink.faint.name(), ink.accent.name(), ink.ground.name());
 }
 
-/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 lettering, %7 its size, %8 of titles. The
-/// lettering stands here too, since a desktop's own fonts for single kinds of widgets win over the
-/// application's. A panel's title is a special case: while its panel has the application's very font, Qt
-/// writes it in the desktop's font for titles; a weight that no one sees makes it another.
+/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 size of the lettering, %7 of titles.
+/// Nothing here is said of the lettering of all: each widget would take it in anew, a sixth of the time that
+/// the program takes to start (letter()).
 QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_scale)
 {
     return QStringLiteral(
-               "QWidget { font-family: \"%6\"; font-size: %7px; }"
                "QToolBar { border: 0; border-bottom: 1px solid %1; spacing: 1px; padding: 2px; }"
                "QToolButton { border: 1px solid transparent; border-radius: 3px; padding: 3px 6px; }"
                "QToolButton:hover { border-color: %1; }"
                "QToolButton:checked { border-color: %2; color: %2; }"
                "QToolButton:focus { border-color: %2; }"
-               "QDockWidget { font-family: \"%6\"; font-size: %7px; font-weight: 401; }"
-               "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %7px; }"
+               "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %6px; }"
                "QStatusBar { border-top: 1px solid %1; }"
                // A style's own pictures on them are not of the program's family.
                "QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }"
@@ -106,7 +103,7 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"
                "QLabel[role=\"problem\"] { color: %3; }"
                "QLabel[role=\"title\"] { font-weight: 600; }"
-               "QLabel[role=\"page-title\"] { font-weight: 600; font-size: %8px; }"
+               "QLabel[role=\"page-title\"] { font-weight: 600; font-size: %7px; }"
                "QLabel[role=\"heading\"] { font-weight: 600; padding-top: 6px; border-bottom: 1px solid %1; }"
                "QLabel[role=\"faint\"] { color: %4; }"
                "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"
@@ -119,7 +116,7 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
                .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
-                    ink.ground.name(), drawing::lettering().family())
+                    ink.ground.name())
                .arg(std::lround(drawing::usual_text_px * text_scale))
                .arg(std::lround(18 * text_scale)) +
            textSizes(text_scale) + (drawing::isContrast(look) ? strongEdges(ink) : QString());
@@ -192,13 +189,32 @@ drawing::Look ofDesktop()
     return dark ? drawing::Look::dark : drawing::Look::light;
 }
 
+namespace {
+
+/// All widgets with the drawing's lettering, those too for which a desktop has a font of its own.
+void letter(double text_scale)
+{
+    QFont font = drawing::lettering();
+    font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
+    QApplication::setFont(font);
+    // By the names under which Qt keeps a desktop's fonts.
+    for (const char* kind :
+         {"QMenu",       "QMenuBar",    "QMenuItem",    "QMessageBox",           "QLabel",
+          "QTipLabel",   "QTitleBar",   "QStatusBar",   "QMdiSubWindowTitleBar", "QDockWidgetTitle",
+          "QPushButton", "QCheckBox",   "QRadioButton", "QToolButton",           "QAbstractItemView",
+          "QListView",   "QHeaderView", "QListBox",     "QComboMenuItem",        "QComboLineEdit",
+          "QSmallFont",  "QMiniFont"})
+        if (QApplication::font(kind) != font)
+            QApplication::setFont(font, kind);
+}
+
+} // namespace
+
 void dress(drawing::Look look, double text_scale)
 {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(paletteFor(drawing::paletteOf(look), look));
-    QFont font = drawing::lettering();
-    font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
-    QApplication::setFont(font);
+    letter(text_scale);
     qApp->setProperty(dressed, nameOf(look, text_scale));
     qApp->setProperty(applied, QVariant());
 }
@@ -211,7 +227,6 @@ void apply(drawing::Look look, double text_scale)
     if (qApp->property(dressed) != wanted)
         dress(look, text_scale);
     qApp->setStyleSheet(styleSheet(drawing::paletteOf(look), look, text_scale));
-    QApplication::setFont(QApplication::font(), "QDockWidgetTitle"); // a desktop has one of its own for it
     qApp->setProperty(applied, wanted);
 }
 

@@ -42,6 +42,7 @@
 #include <QMimeData>
 #include <QSplitter>
 #include <QStatusBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -110,7 +111,8 @@ MainWindow::MainWindow(QWidget* parent)
     restoreLayout();
     refresh();
     refreshTitle();
-    document_.startProving();
+    constexpr int first_painted_ms = 50; // until then the window has the machine to itself
+    QTimer::singleShot(first_painted_ms, this, [this] { document_.startProving(); });
 }
 
 MainWindow::~MainWindow()

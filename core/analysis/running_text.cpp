@@ -101,7 +101,7 @@ std::optional<Message> textOf(const std::vector<GradeRun>& ends)
     if (flow.any())
         out.pattern += "flow " + flow.in(out, Unit::l_per_min);
     if (peak.any())
-        out.pattern += ", outlet " + put(out, {peak.high(), Unit::degC}) + " at most";
+        out.pattern += ", outlet " + put(out, {peak.high(), Unit::degC}) + " at most while it warms up";
     out.pattern += ", starts an hour at most " + put(out, {cycles.high(), Unit::none});
     if (const std::optional<WarmUpInputs>& inputs = ends.front().warm_up.inputs) {
         const std::string degC = put(out, {inputs->target_degC, Unit::degC});

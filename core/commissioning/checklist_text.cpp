@@ -129,7 +129,7 @@ private:
         }
         pieces();
         if (analysis_.count(Severity::stop) > 0)
-            say("Findings that still stop the job: {0}. Mend them first.",
+            say("Mend what still stops the job first (findings: {0}).",
                 {{double(analysis_.count(Severity::stop)), Unit::none}});
     }
 

@@ -172,17 +172,21 @@ double fromCutEnd(const Hose& hose, double along_mm)
     return along_mm + hose.from.engagement_mm;
 }
 
-std::vector<double> piecesOnTape(const HoseCut& cut, UnitChoice units)
+double onTape(double mm, UnitChoice units)
 {
     const double step_mm = units == UnitChoice::metric ? 1 : mm_per_inch / 16;
-    const auto on_tape = [step_mm](double mm) { return std::round(mm / step_mm) * step_mm; };
+    return std::round(mm / step_mm) * step_mm;
+}
+
+std::vector<double> piecesOnTape(const HoseCut& cut, UnitChoice units)
+{
     std::vector<double> long_mm;
     double from_mm = 0;
     for (const HosePart& part : cut.parts) {
-        long_mm.push_back(on_tape(part.from_mm) - from_mm);
-        from_mm = on_tape(part.to_mm);
+        long_mm.push_back(onTape(part.from_mm, units) - from_mm);
+        from_mm = onTape(part.to_mm, units);
     }
-    long_mm.push_back(on_tape(cut.length_mm) - from_mm);
+    long_mm.push_back(onTape(cut.length_mm, units) - from_mm);
     return long_mm;
 }
 

@@ -98,8 +98,10 @@ struct PartsList {
 /// \param layout the sketch's own, resolved
 PartsList partsOf(const Sketch& sketch, const Layout& layout);
 
-/// How long the pieces of a cut are, mm, from A to B, one more than it has parts; rounded to what a tape
-/// shows (1 mm, 1/16 in), so that with what sits between them they add up to the cut as it is written.
+/// A length as a tape shows it, mm: rounded to 1 mm or 1/16 in.
+double onTape(double mm, UnitChoice units);
+/// How long the pieces of a cut are, mm, from A to B, one more than it has parts; on the tape, so that with
+/// what sits between them they add up to the cut as it is written.
 std::vector<double> piecesOnTape(const HoseCut& cut, UnitChoice units);
 
 /// From the hose's cut end at A, over the hose end that it is pushed onto, to a place along the hose itself:

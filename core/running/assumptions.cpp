@@ -69,7 +69,7 @@ constexpr std::array<Assumption, assumed_count> book = {{
     {"running-coolant", "Coolant with the engine running", "common practice: a usual thermostat", Unit::degC,
      "", 85, 85, 85},
     {"tank-per-metre", "Coolant in the surge tank per metre of its height, times the engine's own",
-     "own estimate: tanks are made to take what the coolant grows by", Unit::none, "l/l m", 1.5, 0.75, 2.5},
+     "own estimate: tanks are made to take what the coolant grows by", Unit::none, "l/(l·m)", 1.5, 0.75, 2.5},
 }};
 
 } // namespace

@@ -1566,8 +1566,8 @@
         <translation>Durchfluss %1</translation>
     </message>
     <message>
-        <source>outlet %1 at most</source>
-        <translation>Auslass höchstens %1</translation>
+        <source>outlet %1 at most while it warms up</source>
+        <translation>Auslass höchstens %1 beim Erwärmen</translation>
     </message>
     <message>
         <source>%1 after %2</source>
@@ -6870,8 +6870,8 @@
         <translation>{a}: auf {0} ablängen, davon {1} Zugabe; sein Innendurchmesser ist nicht eingetragen.</translation>
     </message>
     <message>
-        <source>Findings that still stop the job: {0}. Mend them first.</source>
-        <translation>Befunde, die den Auftrag noch stoppen: {0}. Zuerst beheben.</translation>
+        <source>Mend what still stops the job first (findings: {0}).</source>
+        <translation>Zuerst beheben, was die Arbeit noch aufhält (Befunde: {0}).</translation>
     </message>
     <message>
         <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
@@ -9919,6 +9919,10 @@ zeigen</translation>
     <message>
         <source>%1 over the datum</source>
         <translation>%1 über der Bezugshöhe</translation>
+    </message>
+    <message>
+        <source>behind %1</source>
+        <translation>hinter %1</translation>
     </message>
 </context>
 <context>
@@ -14925,6 +14929,14 @@ Klicken wählt es auf der Zeichnung aus.</translation>
     <message>
         <source>Air is what stays after filling.</source>
         <translation>Luft: was nach dem Füllen bleibt.</translation>
+    </message>
+    <message>
+        <source>Crossed out: a hose whose bore is too small.</source>
+        <translation>Durchkreuzt: ein Schlauch mit zu kleiner Nennweite.</translation>
+    </message>
+    <message>
+        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
+        <translation>Im Kasten eines Heizgeräts: wie es bei der dort genannten Blocktemperatur läuft.</translation>
     </message>
 </context>
 <context>

@@ -1566,8 +1566,8 @@
         <translation>caudal %1</translation>
     </message>
     <message>
-        <source>outlet %1 at most</source>
-        <translation>salida %1 como máximo</translation>
+        <source>outlet %1 at most while it warms up</source>
+        <translation>salida %1 como máximo mientras se calienta</translation>
     </message>
     <message>
         <source>%1 after %2</source>
@@ -6870,8 +6870,8 @@
         <translation>{a}: cortar a {0}, de los cuales {1} son de margen; su diámetro interior no está indicado.</translation>
     </message>
     <message>
-        <source>Findings that still stop the job: {0}. Mend them first.</source>
-        <translation>Hallazgos que aún detienen el trabajo: {0}. Corríjalos antes.</translation>
+        <source>Mend what still stops the job first (findings: {0}).</source>
+        <translation>Corrija primero lo que aún impide el trabajo (hallazgos: {0}).</translation>
     </message>
     <message>
         <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
@@ -9919,6 +9919,10 @@ el dibujo</translation>
     <message>
         <source>%1 over the datum</source>
         <translation>%1 sobre la referencia</translation>
+    </message>
+    <message>
+        <source>behind %1</source>
+        <translation>detrás de %1</translation>
     </message>
 </context>
 <context>
@@ -14925,6 +14929,14 @@ Clic para seleccionarlo en el dibujo.</translation>
     <message>
         <source>Air is what stays after filling.</source>
         <translation>Aire: lo que queda tras el llenado.</translation>
+    </message>
+    <message>
+        <source>Crossed out: a hose whose bore is too small.</source>
+        <translation>Tachada: una manguera de paso demasiado pequeño.</translation>
+    </message>
+    <message>
+        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
+        <translation>En el recuadro de un calentador: cómo funciona a la temperatura de bloque indicada.</translation>
     </message>
 </context>
 <context>

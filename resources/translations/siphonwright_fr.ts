@@ -1566,8 +1566,8 @@
         <translation>débit %1</translation>
     </message>
     <message>
-        <source>outlet %1 at most</source>
-        <translation>sortie %1 au plus</translation>
+        <source>outlet %1 at most while it warms up</source>
+        <translation>sortie %1 au plus pendant la chauffe</translation>
     </message>
     <message>
         <source>%1 after %2</source>
@@ -6870,8 +6870,8 @@
         <translation>{a}: couper à {0}, dont {1} de marge ; son diamètre intérieur n&apos;est pas saisi.</translation>
     </message>
     <message>
-        <source>Findings that still stop the job: {0}. Mend them first.</source>
-        <translation>Constats qui bloquent encore le travail : {0}. Corrigez-les d&apos;abord.</translation>
+        <source>Mend what still stops the job first (findings: {0}).</source>
+        <translation>Remédiez d&apos;abord à ce qui arrête encore le travail (constats : {0}).</translation>
     </message>
     <message>
         <source>At the filler, slowly, {0} into hoses, fittings and heater.</source>
@@ -9919,6 +9919,10 @@ le dessin</translation>
     <message>
         <source>%1 over the datum</source>
         <translation>%1 au-dessus de la référence</translation>
+    </message>
+    <message>
+        <source>behind %1</source>
+        <translation>derrière %1</translation>
     </message>
 </context>
 <context>
@@ -14925,6 +14929,14 @@ Cliquez pour sélectionner sur le dessin.</translation>
     <message>
         <source>Air is what stays after filling.</source>
         <translation>Air : ce qui reste après remplissage.</translation>
+    </message>
+    <message>
+        <source>Crossed out: a hose whose bore is too small.</source>
+        <translation>Barré : un tuyau de passage trop petit.</translation>
+    </message>
+    <message>
+        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
+        <translation>Dans le cadre d&apos;un réchauffeur : son fonctionnement à la température de bloc indiquée.</translation>
     </message>
 </context>
 <context>

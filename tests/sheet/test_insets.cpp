@@ -94,7 +94,8 @@ private Q_SLOTS:
         using sheet::Paper;
         for (const Paper paper : {Paper::a3, Paper::tabloid})
             for (const auto orientation : {QPageLayout::Landscape, QPageLayout::Portrait})
-                QCOMPARE(laid(sketch, analysis, test::on(paper, orientation)).notes_sheets, 0);
+                QVERIFY2(laid(sketch, analysis, test::on(paper, orientation)).notes_sheets == 0,
+                         qPrintable(QStringLiteral("paper %1 %2").arg(int(paper)).arg(int(orientation))));
     }
 
     /// A short straight has no room for its slope on the drawing, nor small paper for the hoses laid flat.

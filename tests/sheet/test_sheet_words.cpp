@@ -194,9 +194,10 @@ private Q_SLOTS:
         HoseCut cut;
         cut.length_mm = 29.75 * 25.4;
         cut.parts = {{ItemKind::isolation_valve, 70, 100}, {ItemKind::drain, 300, 300}};
-        // 70 mm are 2 3/4 in on a tape, 100 mm 3 15/16, 300 mm 11 13/16: 7 7/8 between, 17 15/16 left.
+        // 70 mm are 2 3/4 in on a tape, 100 mm 3 15/16, 300 mm 11 13/16: 1 3/16 for the valve, 7 7/8 between,
+        // 17 15/16 left.
         QCOMPARE(sheet::piecesWords(cut, UnitSystem::inch),
-                 QStringLiteral("2 3/4 in, valve, 7 7/8 in, drain, 17 15/16 in"));
+                 QStringLiteral("2 3/4 in, valve 1 3/16 in, 7 7/8 in, drain, 17 15/16 in"));
     }
 
     /// The sleeve is hose by the metre, not a piece: it was left out, and the numbers skipped it.

@@ -49,7 +49,7 @@ constexpr double least_led_mm = 1.5;
 // On a page, mm of the device: more room beside a text, so that two do not read as one; how near a text
 // without a line stands to the outline of what it is of; how far within that a line ends.
 constexpr double apart_mm = 0.5;
-constexpr double rows_apart_mm = 0.2; // or two names read as lines of one
+constexpr double rows_apart_mm = 0.2;  // or two names read as lines of one
 constexpr double short_apart_mm = 1.8; // a letter, an item's number: they read on to what stands beside
 constexpr double by_outline_mm = 2.2;
 constexpr double letter_by_outline_mm = 0.8;

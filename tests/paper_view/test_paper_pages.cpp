@@ -209,6 +209,12 @@ void TestPaperPages::aLongListRunsOverPages()
         const QString wanted = QStringLiteral("Page %1 of %2").arg(page + 1).arg(pages.count());
         QVERIFY(std::any_of(texts.begin(), texts.end(),
                             [&](const test::WrittenText& written) { return written.text == wanted; }));
+        // Each page after the first says what it belongs to.
+        const QString job = QString::fromStdString(sketch.sheet.identification_number);
+        QVERIFY(!job.isEmpty());
+        QVERIFY(page == 0 || std::any_of(texts.begin(), texts.end(), [&](const test::WrittenText& written) {
+                    return written.text.contains(job);
+                }));
     }
     const QString text = allText(pages);
     for (int i = 0; i < 120; ++i)

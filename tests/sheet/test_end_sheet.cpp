@@ -9,6 +9,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTest>
 
 #include <algorithm>
@@ -55,6 +56,18 @@ class TestEndSheet : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    /// A leader to it would end on the hose in front.
+    void aHoseThatIsWhollyHiddenIsSaidInWords()
+    {
+        sheet::Options options;
+        options.paper = sheet::Paper::a4;
+        const QString said =
+            textOf(test::sampleNamed(QStringLiteral("generator-two-heaters.siphon")), options);
+        QVERIFY2(said.contains(QRegularExpression(
+                     QStringLiteral("Supply hose B [^\\[]*\\[3\\]: behind Supply hose A"))),
+                 qPrintable(said));
+    }
+
     void aDrawingInOnePlaneHasNoEndView()
     {
         const Sketch sketch = flatBus();

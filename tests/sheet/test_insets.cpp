@@ -148,10 +148,11 @@ private Q_SLOTS:
                     const QString& before = texts[i - 1].text;
                     const QRectF& above = texts[i - 1].box;
                     const QRectF& box = texts[i].box;
-                    // The numbers of items on the drawing stand by themselves.
-                    const bool below =
-                        box.top() > above.top() + 1 && box.top() < above.bottom() + 1.5 * above.height() &&
-                        std::abs(box.left() - above.left()) < 20 && !before.endsWith(QLatin1Char(']'));
+                    // The numbers of items on the drawing and the letters of the key stand by themselves.
+                    const bool below = box.top() > above.top() + 1 &&
+                                       box.top() < above.bottom() + 1.5 * above.height() &&
+                                       std::abs(box.left() - above.left()) < 20 &&
+                                       !before.endsWith(QLatin1Char(']')) && before.size() > 2;
                     const bool parted =
                         (begun.match(before).hasMatch() &&
                          (rest.match(texts[i].text).hasMatch() || before.endsWith(QStringLiteral("×")))) ||

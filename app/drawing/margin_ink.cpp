@@ -40,12 +40,13 @@ void paintSagMargins(Ink& ink)
             continue;
         const QString text =
             tr("may sag %1").arg(inWords(*margin.droop.margin_mm, Unit::mm, ink.style.units));
+        Led led{tip, ink.paper(1.6), false,
+                placeWords(ink, **hose, margin.droop.along_mm - (*hose)->hose_from_mm)};
+        led.hose = hose;
         ink.label({{tip + QPointF(ink.paper(1.2), 0)},
                    {tip - QPointF(ink.paper(1.2), 0), Anchor::right},
                    {tip + QPointF(0, ink.paper(0.8 + ink.style.lettering_mm)), Anchor::centre}},
-                  text, ink.palette.faint,
-                  Led{tip, ink.paper(1.6), false,
-                      placeWords(ink, **hose, margin.droop.along_mm - (*hose)->hose_from_mm)});
+                  text, ink.palette.faint, led);
     }
 }
 

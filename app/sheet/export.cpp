@@ -200,6 +200,7 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
     Known known;
     for (int i = 0; i < tries; ++i) {
         options = listing(std::move(options), behind);
+        known.no_more_keys = known.no_more_keys || i > 1; // or what was given to one may be taken again
         laid.sheets = layOut(sketch, analysis, options, known);
         const int taken = static_cast<int>(laid.sheets.size()) - 1;
         if (taken == options.notes_sheets)

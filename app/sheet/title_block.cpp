@@ -234,7 +234,7 @@ void paintFoot(const Page& page, const Plan& plan)
     paintBar(page, {left, box.top() + 7}, length / denominator, 5, end);
     drawing::paintWeightedText(page.painter, {left, box.top() + 4.6}, tr("Scale 1:%1").arg(denominator),
                                Anchor::left, page.palette.ink, small_mm, Weight::strong);
-    QStringList notes{tr("Slopes are rise over run, on the way that coolant flows.")};
+    QStringList notes{tr("Slopes: rise over run, the way it flows.")};
     if (anyUnmeasured(page.sketch, page.analysis))
         notes << tr("* not measured");
     if (!page.options.student && saysAir(page.analysis))
@@ -242,7 +242,7 @@ void paintFoot(const Page& page, const Plan& plan)
     if (!page.options.student && saysUndersized(page.analysis))
         notes << tr("Crossed out: a hose whose bore is too small.");
     if (!page.options.student && page.options.running && saysRunning(page.analysis))
-        notes << tr("In a heater's box: how it runs at the block temperature named there.");
+        notes << tr("In a box: as it runs at that block temperature.");
     double baseline = box.top() + 17;
     for (const QString& note : notes)
         for (const QString& line : drawing::wrapped(note, room, small_mm)) {

@@ -90,7 +90,7 @@ void MainWindow::chooseLook(const QString& name)
     applyLook();
 }
 
-double MainWindow::textScale() const
+double MainWindow::textScale()
 {
     return std::clamp(settings::text_percent.get(), text_percents[0], text_percents[4]) / 100.0;
 }
@@ -102,10 +102,10 @@ drawing::Look MainWindow::look() const
 
 /// Before there are any widgets, which would each be looked at again. The style sheet comes when all are
 /// there: under it each move of a widget into a layout costs as much. @return the desktop's look
-drawing::Look MainWindow::dressProgram() const
+drawing::Look MainWindow::dressProgram()
 {
     const drawing::Look of_desktop = look::ofDesktop();
-    look::dress(chosenLook().value_or(of_desktop), 1);
+    look::dress(chosenLook().value_or(of_desktop), textScale());
     return of_desktop;
 }
 

@@ -83,9 +83,11 @@ QString strongEdges(const drawing::Palette& ink)
         .arg(ink.faint.name(), ink.accent.name(), ink.ground.name());
 }
 
-/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 size of the lettering, %7 of titles.
-/// Nothing here is said of the lettering of all: each widget would take it in anew, a sixth of the time that
-/// the program takes to start (letter()).
+/// %1 line, %2 accent, %3 warning ink, %4 faint ink, %5 ground, %6 lettering, %7 its size, %8 of titles. Of
+/// the lettering of all nothing is said here: each widget would take it in anew, a tenth of the time that the
+/// program takes to start (letter()). A panel's title is a special case: while its panel has the
+/// application's very font, Qt writes it in one that does not follow; a weight that no one sees makes it
+/// another.
 QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_scale)
 {
     return QStringLiteral(
@@ -94,7 +96,8 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QToolButton:hover { border-color: %1; }"
                "QToolButton:checked { border-color: %2; color: %2; }"
                "QToolButton:focus { border-color: %2; }"
-               "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %6px; }"
+               "QDockWidget { font-family: \"%6\"; font-size: %7px; font-weight: 401; }"
+               "QDockWidget::title { padding: 4px 8px; border-bottom: 1px solid %1; font-size: %7px; }"
                "QStatusBar { border-top: 1px solid %1; }"
                // A style's own pictures on them are not of the program's family.
                "QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }"
@@ -103,7 +106,7 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QLineEdit[refused=\"true\"] { border: 1px solid %3; }"
                "QLabel[role=\"problem\"] { color: %3; }"
                "QLabel[role=\"title\"] { font-weight: 600; }"
-               "QLabel[role=\"page-title\"] { font-weight: 600; font-size: %7px; }"
+               "QLabel[role=\"page-title\"] { font-weight: 600; font-size: %8px; }"
                "QLabel[role=\"heading\"] { font-weight: 600; padding-top: 6px; border-bottom: 1px solid %1; }"
                "QLabel[role=\"faint\"] { color: %4; }"
                "QPushButton[role=\"link\"] { border: 0; color: %2; text-align: left; padding: 2px; }"
@@ -116,7 +119,7 @@ QString styleSheet(const drawing::Palette& ink, drawing::Look look, double text_
                "QFrame#find-bar { background: %5; border: 1px solid %1; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }")
                .arg(frameOf(ink, look).name(), ink.accent.name(), ink.stop.name(), ink.faint.name(),
-                    ink.ground.name())
+                    ink.ground.name(), drawing::lettering().family())
                .arg(std::lround(drawing::usual_text_px * text_scale))
                .arg(std::lround(18 * text_scale)) +
            textSizes(text_scale) + (drawing::isContrast(look) ? strongEdges(ink) : QString());
@@ -191,21 +194,12 @@ drawing::Look ofDesktop()
 
 namespace {
 
-/// All widgets with the drawing's lettering, those too for which a desktop has a font of its own.
+/// All widgets with the drawing's lettering: with it a desktop's own fonts for single kinds of them go.
 void letter(double text_scale)
 {
     QFont font = drawing::lettering();
     font.setPixelSize(static_cast<int>(std::lround(drawing::usual_text_px * text_scale)));
     QApplication::setFont(font);
-    // By the names under which Qt keeps a desktop's fonts.
-    for (const char* kind :
-         {"QMenu",       "QMenuBar",    "QMenuItem",    "QMessageBox",           "QLabel",
-          "QTipLabel",   "QTitleBar",   "QStatusBar",   "QMdiSubWindowTitleBar", "QDockWidgetTitle",
-          "QPushButton", "QCheckBox",   "QRadioButton", "QToolButton",           "QAbstractItemView",
-          "QListView",   "QHeaderView", "QListBox",     "QComboMenuItem",        "QComboLineEdit",
-          "QSmallFont",  "QMiniFont"})
-        if (QApplication::font(kind) != font)
-            QApplication::setFont(font, kind);
 }
 
 } // namespace
@@ -227,6 +221,7 @@ void apply(drawing::Look look, double text_scale)
     if (qApp->property(dressed) != wanted)
         dress(look, text_scale);
     qApp->setStyleSheet(styleSheet(drawing::paletteOf(look), look, text_scale));
+    letter(text_scale); // a style brings the desktop's fonts back
     qApp->setProperty(applied, wanted);
 }
 

@@ -49,9 +49,11 @@
 
 namespace siphonwright {
 
-MainWindow::MainWindow(QWidget* parent)
+MainWindow::MainWindow(QWidget* parent) : MainWindow(dressProgram(), parent) {}
+
+MainWindow::MainWindow(drawing::Look desktop_look, QWidget* parent)
     : QMainWindow(parent),
-      desktop_look_(dressProgram()),
+      desktop_look_(desktop_look),
       actions_(new Actions(this)),
       view_(new ElevationView(document_, selection_, this)),
       files_(new FileCommands(document_, *this)),

@@ -78,7 +78,7 @@ public:
     Keys& keys() { return *keys_; }
     drawing::Look look() const;
     /// How many times the usual text is: 1 to 2.
-    double textScale() const;
+    static double textScale();
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -123,7 +123,8 @@ private:
     void showAssumptions();
     void setUnits(UnitChoice units);
     void chooseLook(const QString& name);
-    drawing::Look dressProgram() const;
+    MainWindow(drawing::Look desktop_look, QWidget* parent);
+    static drawing::Look dressProgram();
     void applyLook();
     void arrangeTools();
     void writeOnTools(bool words);

@@ -14775,10 +14775,6 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>In dieser Revision geändert</translation>
     </message>
     <message>
-        <source>Slopes are rise over run, on the way that coolant flows.</source>
-        <translation>Gefälle: Höhe zu Länge, in Fließrichtung des Kühlmittels.</translation>
-    </message>
-    <message>
         <source>kind not known</source>
         <translation>Art nicht bekannt</translation>
     </message>
@@ -14935,8 +14931,12 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <translation>Durchkreuzt: ein Schlauch mit zu kleiner Nennweite.</translation>
     </message>
     <message>
-        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
-        <translation>Im Kasten eines Heizgeräts: wie es bei der dort genannten Blocktemperatur läuft.</translation>
+        <source>Slopes: rise over run, the way it flows.</source>
+        <translation>Gefälle: Höhe zu Länge, in Fließrichtung.</translation>
+    </message>
+    <message>
+        <source>In a box: as it runs at that block temperature.</source>
+        <translation>Im Kasten: wie es bei dieser Blocktemperatur läuft.</translation>
     </message>
 </context>
 <context>

@@ -14775,10 +14775,6 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Cambiado en esta revisión</translation>
     </message>
     <message>
-        <source>Slopes are rise over run, on the way that coolant flows.</source>
-        <translation>Pendientes: altura por longitud, en el sentido del refrigerante.</translation>
-    </message>
-    <message>
         <source>kind not known</source>
         <translation>tipo desconocido</translation>
     </message>
@@ -14935,8 +14931,12 @@ Clic para seleccionarlo en el dibujo.</translation>
         <translation>Tachada: una manguera de paso demasiado pequeño.</translation>
     </message>
     <message>
-        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
-        <translation>En el recuadro de un calentador: cómo funciona a la temperatura de bloque indicada.</translation>
+        <source>Slopes: rise over run, the way it flows.</source>
+        <translation>Pendientes: altura por longitud, según fluye.</translation>
+    </message>
+    <message>
+        <source>In a box: as it runs at that block temperature.</source>
+        <translation>En el recuadro: a esa temperatura del bloque.</translation>
     </message>
 </context>
 <context>

@@ -14775,10 +14775,6 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <translation>Modifié dans cette révision</translation>
     </message>
     <message>
-        <source>Slopes are rise over run, on the way that coolant flows.</source>
-        <translation>Pentes : hauteur sur longueur, dans le sens du liquide.</translation>
-    </message>
-    <message>
         <source>kind not known</source>
         <translation>type inconnu</translation>
     </message>
@@ -14932,11 +14928,15 @@ Cliquez pour sélectionner sur le dessin.</translation>
     </message>
     <message>
         <source>Crossed out: a hose whose bore is too small.</source>
-        <translation>Barré : un tuyau de passage trop petit.</translation>
+        <translation>Barré : une durite de passage trop petit.</translation>
     </message>
     <message>
-        <source>In a heater&apos;s box: how it runs at the block temperature named there.</source>
-        <translation>Dans le cadre d&apos;un réchauffeur : son fonctionnement à la température de bloc indiquée.</translation>
+        <source>Slopes: rise over run, the way it flows.</source>
+        <translation>Pentes : hauteur sur longueur, dans le sens du liquide.</translation>
+    </message>
+    <message>
+        <source>In a box: as it runs at that block temperature.</source>
+        <translation>Dans un cadre : à cette température du bloc.</translation>
     </message>
 </context>
 <context>

@@ -70,6 +70,7 @@ private Q_SLOTS:
     void initTestCase();
     void init();
     void cleanup() { window_.reset(); }
+    void the_desktops_font_is_not_taken();
     void everything_follows_at_once_data();
     void everything_follows_at_once();
 
@@ -104,6 +105,26 @@ void TestTextSize::again()
     window_->setAnimated(false);
     window_->show();
     QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+}
+
+/// A desktop asks for a font of its own before there is a window.
+void TestTextSize::the_desktops_font_is_not_taken()
+{
+    window_.reset();
+    QFont desktops(QStringLiteral("Serif"));
+    desktops.setPixelSize(31);
+    QApplication::setFont(desktops);
+    qApp->setStyleSheet({});
+    for (const char* known : {"look_dressed", "look_applied"}) // as at the start of the program
+        qApp->setProperty(known, QVariant());
+    again();
+    int looked_at = 0;
+    for (const QWidget* one : window_->findChildren<QWidget*>()) {
+        QVERIFY2(one->font().family() != desktops.family() && one->font().pixelSize() != desktops.pixelSize(),
+                 qPrintable(placeOf(*one)));
+        ++looked_at;
+    }
+    QVERIFY(looked_at > 100);
 }
 
 void TestTextSize::openAll()

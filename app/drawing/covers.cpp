@@ -10,7 +10,7 @@ namespace {
 /// Kept round the end of a leader line, mm of the device.
 constexpr double room_mm = 0.9;
 /// Places looked at each way.
-constexpr int places = 9;
+constexpr int places_each_way = 9;
 
 } // namespace
 
@@ -46,10 +46,10 @@ void Ink::findSeen()
             continue;
         Led& led = *one.led;
         const QRectF box = led.area.boundingRect();
-        for (int row = 0; row < places; ++row)
-            for (int column = 0; column < places; ++column) {
-                const QPointF at(box.left() + box.width() * (column + 0.5) / places,
-                                 box.top() + box.height() * (row + 0.5) / places);
+        for (int row = 0; row < places_each_way; ++row)
+            for (int column = 0; column < places_each_way; ++column) {
+                const QPointF at(box.left() + box.width() * (column + 0.5) / places_each_way,
+                                 box.top() + box.height() * (row + 0.5) / places_each_way);
                 if (seenAt(led.area, at))
                     led.seen.push_back(at);
             }

@@ -197,6 +197,7 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
     LaidSheets laid;
     options.laid.reset();
     options.notes_sheets = 0;
+    options.says_whole = false;
     Known known;
     for (int i = 0; i < tries; ++i) {
         options = listing(std::move(options), behind);
@@ -205,6 +206,8 @@ Options followedBy(Options options, const Sketch& sketch, const Analysis& analys
         const int taken = static_cast<int>(laid.sheets.size()) - 1;
         if (taken == options.notes_sheets)
             break;
+        // Without that line all would be laid out otherwise, and again not go on one sheet.
+        options.says_whole = options.says_whole || taken == 0;
         options.notes_sheets = i + 1 < tries ? taken : std::max(taken, options.notes_sheets);
     }
     options = listing(std::move(options), behind);

@@ -53,6 +53,7 @@ struct Options {
     int down = 1;
     int sheets = 1;                         ///< of the whole set, for the title block
     int notes_sheets = 0;                   ///< of them, with what of page 1 has no room beside the drawing
+    bool says_whole = false;                ///< the drawing says that there are none, though it need not
     std::vector<Inset> insets;              ///< in order of need: into the room that the views leave
     std::shared_ptr<const LaidSheets> laid; ///< by followedBy(), of which nothing may change then; null: none
     std::vector<Behind> behind;             ///< what the drawing refers to

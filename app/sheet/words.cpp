@@ -293,6 +293,8 @@ Section behindSection(const Options& options)
     };
     if (options.notes_sheets > 0)
         add(tr("%1: the rest of page 1.").arg(sheets(2, 1 + options.notes_sheets)));
+    else if (options.says_whole)
+        add(tr("%1: all of page 1.").arg(sheets(1, 1)));
     for (const Behind& one : options.behind) {
         const QString where = sheets(one.first_sheet, one.last_sheet);
         add(one.page > 0 ? tr("%1: page %2, %3 (%4).").arg(where).arg(one.page).arg(one.title, one.holds)

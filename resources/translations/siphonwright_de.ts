@@ -14938,6 +14938,10 @@ Klicken wählt es auf der Zeichnung aus.</translation>
         <source>In a box: as it runs at that block temperature.</source>
         <translation>Im Kasten: wie es bei dieser Blocktemperatur läuft.</translation>
     </message>
+    <message>
+        <source>%1: all of page 1.</source>
+        <translation>%1: die ganze Seite 1.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::sizing::Entries</name>

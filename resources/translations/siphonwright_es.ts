@@ -14938,6 +14938,10 @@ Clic para seleccionarlo en el dibujo.</translation>
         <source>In a box: as it runs at that block temperature.</source>
         <translation>En el recuadro: a esa temperatura del bloque.</translation>
     </message>
+    <message>
+        <source>%1: all of page 1.</source>
+        <translation>%1: toda la página 1.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::sizing::Entries</name>

@@ -14938,6 +14938,10 @@ Cliquez pour sélectionner sur le dessin.</translation>
         <source>In a box: as it runs at that block temperature.</source>
         <translation>Dans un cadre : à cette température du bloc.</translation>
     </message>
+    <message>
+        <source>%1: all of page 1.</source>
+        <translation>%1 : toute la page 1.</translation>
+    </message>
 </context>
 <context>
     <name>siphonwright::sizing::Entries</name>

@@ -68,6 +68,8 @@ private Q_SLOTS:
             QCOMPARE(int(sheets.size()), 1 + options.notes_sheets);
             std::vector<int> seen(options.insets.size());
             for (const sheet::LaidSheet& one : sheets) {
+                QVERIFY2(&one == &sheets.front() || !one.notes.empty() || !one.insets.empty(),
+                         "a sheet behind the drawing is empty");
                 const QString fault = overlapIn(one);
                 QVERIFY2(fault.isEmpty(), qPrintable(fault));
                 for (const sheet::PlacedInset& inset : one.insets)

@@ -119,7 +119,8 @@ void MainWindow::applyLook()
     findings_->setLook(now);
     profile_->setLook(now);
     warm_up_->setLook(now);
-    commissioning_->setLook(now);
+    if (commissioning_->built())
+        commissioning_->built()->setLook(now);
     grade_->setLook(now);
     shelf_->setLook(now);
     demonstration_->setLook(now);

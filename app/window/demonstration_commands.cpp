@@ -58,14 +58,23 @@ DemonstrationCommands::DemonstrationCommands(Document& document, ElevationView& 
       actions_(actions),
       window_(window),
       player_(new demonstration::Player(document, this)),
-      bar_(new demonstration::DemonstrationBar(*player_, document, &window)),
       stage_(new QSplitter(Qt::Horizontal, &window))
 {
     stage_->setChildrenCollapsible(false);
     stage_->addWidget(&view_);
+    connect(player_, &demonstration::Player::moved, this, &DemonstrationCommands::show);
+    connectActions();
+}
+
+demonstration::DemonstrationBar& DemonstrationCommands::bar()
+{
+    if (bar_)
+        return *bar_;
+    QWidget* column = replaced_->parentWidget();
+    bar_ = new demonstration::DemonstrationBar(*player_, document_, column);
     bar_->hide();
     bar_->takeKeysOf(view_);
-    connect(player_, &demonstration::Player::moved, this, &DemonstrationCommands::show);
+    column->layout()->addWidget(bar_);
     connect(bar_, &demonstration::DemonstrationBar::findingsHiddenChanged, this,
             &DemonstrationCommands::hideFindings);
     connect(bar_, &demonstration::DemonstrationBar::leaveWanted, this, [this] {
@@ -76,7 +85,12 @@ DemonstrationCommands::DemonstrationCommands(Document& document, ElevationView& 
     });
     connect(bar_, &demonstration::DemonstrationBar::fullScreenWanted, this,
             [this] { setFullScreen(!full_screen_); });
-    connectActions();
+    return *bar_;
+}
+
+bool DemonstrationCommands::findingsHidden() const
+{
+    return bar_ && bar_->findingsHidden();
 }
 
 void DemonstrationCommands::connectActions()
@@ -87,8 +101,8 @@ void DemonstrationCommands::connectActions()
         connect(action, &QAction::triggered, this, act);
     };
     on("demonstrate", [this] { player_->active() ? leave() : begin(); });
-    on("demo-findings", [this] { bar_->setFindingsHidden(!bar_->findingsHidden()); });
-    on("demo-ask", [this] { bar_->ask(true); });
+    on("demo-findings", [this] { bar().setFindingsHidden(!findingsHidden()); });
+    on("demo-ask", [this] { bar().ask(true); });
     on("demo-full-screen", [this] { setFullScreen(!full_screen_); });
     on("demo-beside", [this] {
         if (beside_) {
@@ -119,10 +133,9 @@ void DemonstrationCommands::begin()
 {
     if (player_->active())
         return;
-    if (replaced_)
-        replaced_->hide();
-    bar_->votes().startAgain();
-    bar_->show();
+    replaced_->hide();
+    bar().votes().startAgain();
+    bar().show();
     player_->begin();
     view_.setFocus();
     QMetaObject::invokeMethod(&view_, &ElevationView::zoomToFit, Qt::QueuedConnection);
@@ -140,8 +153,7 @@ void DemonstrationCommands::leave()
     player_->end();
     view_.setContents(nullptr);
     bar_->hide();
-    if (replaced_)
-        replaced_->show();
+    replaced_->show();
     view_.setFocus();
     Q_EMIT activeChanged();
 }
@@ -184,7 +196,7 @@ void DemonstrationCommands::setFullScreen(bool on)
         window_.setWindowState(window_.windowState() & ~Qt::WindowFullScreen);
         bringBack(off_stage_);
         // What was hidden for the full screen may tell the findings.
-        if (bar_->findingsHidden())
+        if (findingsHidden())
             for (const QPointer<QWidget>& more : putAway(telltales_))
                 if (!put_away_.contains(more))
                     put_away_.append(more);
@@ -227,7 +239,7 @@ void DemonstrationCommands::openBeside(const QString& path)
     closeBeside();
     beside_ = new demonstration::Beside(*player_);
     beside_->take(std::move(std::get<SketchFile>(*found)));
-    beside_->setFindingsShown(!bar_->findingsHidden());
+    beside_->setFindingsShown(!findingsHidden());
     beside_->view().setLook(look_);
     beside_->view().setLettering(full_screen_ ? large_lettering : 1);
     stage_->addWidget(beside_);
@@ -240,8 +252,8 @@ drawing::Style DemonstrationCommands::style() const
 {
     drawing::Style style;
     style.units = document_.sketch().units == UnitChoice::inch ? UnitSystem::inch : UnitSystem::metric;
-    style.balloons = !bar_->findingsHidden();
-    style.findings = !bar_->findingsHidden();
+    style.balloons = !findingsHidden();
+    style.findings = !findingsHidden();
     return style;
 }
 

@@ -23,12 +23,13 @@ public:
     DemonstrationCommands(Document& document, ElevationView& view, FileCommands& files, Actions& actions,
                           QMainWindow& window);
 
-    /// The elevation with room for a second drawing, and the bar that stands under them.
+    /// The elevation with room for a second drawing.
     QSplitter& stage() { return *stage_; }
-    demonstration::DemonstrationBar& bar() { return *bar_; }
+    /// Under them; made when it is first wanted.
+    demonstration::DemonstrationBar& bar();
     demonstration::Player& player() { return *player_; }
     demonstration::Beside* beside() { return beside_; }
-    /// What the bar takes the place of.
+    /// What the bar takes the place of, in its layout; to be said before a demonstration begins.
     void standInFor(QWidget& widget) { replaced_ = &widget; }
     /// What tells the findings, and goes while they are hidden.
     void addTelltale(QWidget& widget) { telltales_.append(&widget); }
@@ -47,6 +48,7 @@ Q_SIGNALS:
 
 private:
     void connectActions();
+    bool findingsHidden() const;
     void show();
     void hideFindings(bool hidden);
     void closeBeside();
@@ -61,7 +63,7 @@ private:
     Actions& actions_;
     QMainWindow& window_;
     demonstration::Player* player_;
-    demonstration::DemonstrationBar* bar_;
+    demonstration::DemonstrationBar* bar_ = nullptr; ///< made for the first demonstration
     QSplitter* stage_;
     QPointer<demonstration::Beside> beside_;
     QWidget* replaced_ = nullptr;

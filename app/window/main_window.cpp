@@ -82,7 +82,6 @@ MainWindow::MainWindow(drawing::Look desktop_look, QWidget* parent)
     column->addWidget(first_steps_);
     column->addWidget(&demonstration_->stage(), 1);
     column->addWidget(grade_);
-    column->addWidget(&demonstration_->bar());
     demonstration_->standInFor(*grade_);
     setCentralWidget(centre);
     edits_ = new EditCommands(*view_, *details_, *shelf_, *actions_, *files_, *this);
@@ -105,7 +104,8 @@ MainWindow::MainWindow(drawing::Look desktop_look, QWidget* parent)
         selection_.select({});
         selection_.selectFinding(-1);
         first_steps_->restart();
-        commissioning_->restart();
+        if (commissioning_->built())
+            commissioning_->built()->restart();
         view_->zoomToFit();
     });
     connect(files_, &FileCommands::welcomed, first_steps_, &FirstSteps::invite);
@@ -148,6 +148,18 @@ QDockWidget* MainWindow::addPanel(const QString& title, const QString& name, Qt:
     return dock;
 }
 
+template <class Panel>
+QDockWidget* MainWindow::addLatePanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
+                                      LatePanel<Panel>* panel)
+{
+    QDockWidget* dock = addPanel(title, name, area, panel);
+    connect(dock, &QDockWidget::visibilityChanged, panel, [panel](bool seen) {
+        if (seen)
+            panel->panel();
+    });
+    return dock;
+}
+
 void MainWindow::buildPanels()
 {
     findings_ = new panels::FindingsPanel(document_, selection_);
@@ -162,21 +174,25 @@ void MainWindow::buildPanels()
     auto* profile =
         addPanel(tr("Run profile"), QStringLiteral("profile"), Qt::BottomDockWidgetArea, profile_);
     warm_up_ = new warming::WarmUpPanel(document_, selection_);
-    by_bore_ = new warming::BoreTable(document_);
-    on_grades_ = new warming::GradeTable(document_);
     auto* warm_up = addPanel(tr("Warm-up"), QStringLiteral("warm-up"), Qt::BottomDockWidgetArea, warm_up_);
-    auto* by_bore = addPanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    by_bore_ = new LatePanel<warming::BoreTable>(
+        [this](QWidget* parent) { return new warming::BoreTable(document_, parent); });
+    auto* by_bore =
+        addLatePanel(tr("By bore"), QStringLiteral("by-bore"), Qt::BottomDockWidgetArea, by_bore_);
+    on_grades_ = new LatePanel<warming::GradeTable>(
+        [this](QWidget* parent) { return new warming::GradeTable(document_, parent); });
     auto* on_grades =
-        addPanel(tr("On grades"), QStringLiteral("on-grades"), Qt::BottomDockWidgetArea, on_grades_);
+        addLatePanel(tr("On grades"), QStringLiteral("on-grades"), Qt::BottomDockWidgetArea, on_grades_);
     tabifyDockWidget(profile, warm_up);
     tabifyDockWidget(warm_up, by_bore);
     tabifyDockWidget(by_bore, on_grades);
-    sizing_ = new sizing::SizingPanel(document_, selection_);
-    auto* sizing =
-        addPanel(tr("Heater size and supply"), QStringLiteral("sizing"), Qt::BottomDockWidgetArea, sizing_);
+    sizing_ = new LatePanel<sizing::SizingPanel>(
+        [this](QWidget* parent) { return new sizing::SizingPanel(document_, selection_, parent); });
+    auto* sizing = addLatePanel(tr("Heater size and supply"), QStringLiteral("sizing"),
+                                Qt::BottomDockWidgetArea, sizing_);
     connect(sizing, &QDockWidget::visibilityChanged, sizing_, [this](bool seen) {
         if (seen)
-            sizing_->comeIntoSight();
+            sizing_->panel().comeIntoSight();
     });
     tabifyDockWidget(on_grades, sizing);
     // Their names stand on the tabs: a title at the side leaves its height to the elevation.
@@ -184,35 +200,48 @@ void MainWindow::buildPanels()
         putTitleAtSide(*dock);
     profile->raise();
     // As high as the window, and away until it is wanted: the elevation needs the room while one draws.
-    commissioning_ = new commissioning::CommissioningPanel(document_, selection_);
+    commissioning_ = new LatePanel<commissioning::CommissioningPanel>(
+        [this](QWidget* parent) { return buildCommissioning(parent); }, {400, 600});
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
-    addPanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
+    addLatePanel(tr("Commissioning"), QStringLiteral("commissioning"), Qt::LeftDockWidgetArea, commissioning_)
         ->hide();
     shelf_ = new Shelf;
     addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
-    buildLayoutsPanel();
+    layouts_ = new LatePanel<proposing::LayoutsPanel>([this](QWidget* parent) { return buildLayouts(parent); });
+    auto* layouts = addLatePanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
+    // Behind the details, so that findings and elevation stay in sight.
+    tabifyDockWidget(details, layouts);
+    layouts->hide();
     sizePanels();
-    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing})
+    for (QDockWidget* dock : {findings, details, profile, warm_up, by_bore, on_grades, sizing, layouts})
         demonstration_->addTelltale(*dock);
     connect(findings_, &panels::FindingsPanel::findingChosen, view_, &ElevationView::showFinding);
     connect(findings_, &panels::FindingsPanel::ruleWanted, this, &MainWindow::showRules);
 }
 
-/// Behind the details, so that findings and elevation stay in sight.
-void MainWindow::buildLayoutsPanel()
+commissioning::CommissioningPanel* MainWindow::buildCommissioning(QWidget* parent)
 {
-    layouts_ = new proposing::LayoutsPanel(document_, selection_);
-    QDockWidget* dock = addPanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
-    tabifyDockWidget(static_cast<QDockWidget*>(details_->parentWidget()), dock);
-    dock->hide();
-    demonstration_->addTelltale(*dock);
-    connect(layouts_, &proposing::LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
-    connect(layouts_, &proposing::LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
-    connect(layouts_, &proposing::LayoutsPanel::areaWanted, this, [this] {
+    using commissioning::CommissioningPanel;
+    auto* panel = new CommissioningPanel(document_, selection_, parent);
+    panel->setLook(look());
+    connect(panel, &CommissioningPanel::printWanted, checklist_, &ChecklistCommands::print);
+    connect(panel, &CommissioningPanel::exportWanted, checklist_, &ChecklistCommands::exportPages);
+    connect(panel, &CommissioningPanel::placeWanted, view_, &ElevationView::showPlace);
+    return panel;
+}
+
+proposing::LayoutsPanel* MainWindow::buildLayouts(QWidget* parent)
+{
+    using proposing::LayoutsPanel;
+    auto* panel = new LayoutsPanel(document_, selection_, parent);
+    connect(panel, &LayoutsPanel::ghostChanged, view_, &ElevationView::setGhost);
+    connect(panel, &LayoutsPanel::ruleWanted, this, &MainWindow::showRules);
+    connect(panel, &LayoutsPanel::areaWanted, this, [this, panel] {
         view_->askForBox(tr("Drag a rectangle in which the heater may hang, or click two opposite corners."),
-                         [this](Vec2 least, Vec2 most) { layouts_->setArea(least, most); });
+                         [panel](Vec2 least, Vec2 most) { panel->setArea(least, most); });
         view_->setFocus();
     });
+    return panel;
 }
 
 void MainWindow::buildStatusLine()

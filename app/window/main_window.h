@@ -3,6 +3,7 @@
 #include "app/canvas/elevation_view.h"
 #include "app/document/document.h"
 #include "app/window/actions.h"
+#include "app/window/late_panel.h"
 
 #include <QMainWindow>
 
@@ -97,9 +98,13 @@ private:
     void buildHelpMenu();
     void buildTools();
     void buildPanels();
-    void buildLayoutsPanel();
+    commissioning::CommissioningPanel* buildCommissioning(QWidget* parent);
+    proposing::LayoutsPanel* buildLayouts(QWidget* parent);
     void buildStatusLine();
     QDockWidget* addPanel(const QString& title, const QString& name, Qt::DockWidgetArea area, QWidget* panel);
+    template <class Panel>
+    QDockWidget* addLatePanel(const QString& title, const QString& name, Qt::DockWidgetArea area,
+                              LatePanel<Panel>* panel);
     void connectFileActions();
     void connectEditActions();
     void connectViewActions();
@@ -155,11 +160,11 @@ private:
     panels::ProfilePanel* profile_ = nullptr;
     panels::GradeStrip* grade_ = nullptr;
     warming::WarmUpPanel* warm_up_ = nullptr;
-    warming::BoreTable* by_bore_ = nullptr;
-    warming::GradeTable* on_grades_ = nullptr;
-    sizing::SizingPanel* sizing_ = nullptr;
-    proposing::LayoutsPanel* layouts_ = nullptr;
-    commissioning::CommissioningPanel* commissioning_ = nullptr;
+    LatePanel<warming::BoreTable>* by_bore_ = nullptr;
+    LatePanel<warming::GradeTable>* on_grades_ = nullptr;
+    LatePanel<sizing::SizingPanel>* sizing_ = nullptr;
+    LatePanel<proposing::LayoutsPanel>* layouts_ = nullptr;
+    LatePanel<commissioning::CommissioningPanel>* commissioning_ = nullptr;
     Shelf* shelf_ = nullptr;
     rules::RuleBrowser* rules_ = nullptr;                  ///< made when it is first wanted
     assumptions::AssumptionWindow* assumptions_ = nullptr; ///< likewise

@@ -363,19 +363,13 @@ void MainWindow::connectJobActions()
     on("sizing", [this, raise_high] { raise_high(sizing_, 300); });
     on("propose-layouts", [this, raise_high] {
         raise_high(layouts_, 470);
-        layouts_->begin();
+        layouts_->panel().begin();
         // A panel that was closed has its place only when the window has been laid out anew.
         QTimer::singleShot(0, this, [this, raise_high] { raise_high(layouts_, 470); });
     });
     on("commissioning", [this, raise] { raise(commissioning_); });
     on("print-checklist", [this] { checklist_->print(); });
     on("export-checklist", [this] { checklist_->exportPages(); });
-    connect(commissioning_, &commissioning::CommissioningPanel::printWanted, checklist_,
-            &ChecklistCommands::print);
-    connect(commissioning_, &commissioning::CommissioningPanel::exportWanted, checklist_,
-            &ChecklistCommands::exportPages);
-    connect(commissioning_, &commissioning::CommissioningPanel::placeWanted, view_,
-            &ElevationView::showPlace);
     on("keep-curve", [this] { warm_up_->keep(); });
     on("drop-curves", [this] { warm_up_->dropAll(); });
     on("export-warm-up", [this] { exportWarmUp(); });

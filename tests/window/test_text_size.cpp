@@ -37,6 +37,7 @@ std::map<QString, std::set<int>> textsOf(const QWidget& window)
     for (const QWidget* one : window.findChildren<QWidget*>()) {
         if (one->inherits("QMenu") || one->isHidden() || one->objectName().startsWith(QLatin1String("qt_")))
             continue;
+        one->ensurePolished(); // as when its page is turned to
         out[placeOf(*one)].insert(one->font().pixelSize());
         const auto* table = qobject_cast<const QTableView*>(one);
         if (!table || !table->model())

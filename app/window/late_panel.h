@@ -8,9 +8,10 @@
 
 namespace siphonwright {
 
-/// The place of a panel that is built when it is first wanted: one that stands behind another's tab, or is away,
-/// costs the program's start nothing.
-template <class Panel> class LatePanel : public QWidget {
+/// The place of a panel that is built when it is first wanted: one that stands behind another's tab, or is
+/// away, costs the program's start nothing.
+template <class Panel>
+class LatePanel : public QWidget {
 public:
     using Build = std::function<Panel*(QWidget* parent)>;
 

@@ -207,7 +207,8 @@ void MainWindow::buildPanels()
         ->hide();
     shelf_ = new Shelf;
     addPanel(tr("Shelf"), QStringLiteral("shelf"), Qt::LeftDockWidgetArea, shelf_)->hide();
-    layouts_ = new LatePanel<proposing::LayoutsPanel>([this](QWidget* parent) { return buildLayouts(parent); });
+    layouts_ =
+        new LatePanel<proposing::LayoutsPanel>([this](QWidget* parent) { return buildLayouts(parent); });
     auto* layouts = addLatePanel(tr("Layouts"), QStringLiteral("layouts"), Qt::RightDockWidgetArea, layouts_);
     // Behind the details, so that findings and elevation stay in sight.
     tabifyDockWidget(details, layouts);

@@ -206,7 +206,7 @@ void LayoutChoices::refreshHeaters()
     form_->setRowVisible(heater_, heater_->count() > 1);
 }
 
-/// Stock sizes, and what the hoses are drawn with. What was ticked stays ticked.
+/// Stock sizes, and what the hoses are drawn with. What somebody chose stays; the rest follows the drawing.
 void LayoutChoices::refreshBores()
 {
     const UnitSystem units = panels::unitsOf(document_.sketch());
@@ -217,7 +217,7 @@ void LayoutChoices::refreshBores()
         if (known != wanted.end())
             known->taken = known->taken || taken;
         else
-            wanted.push_back({mm, taken, nullptr});
+            wanted.push_back({mm, taken, false, nullptr});
     };
     for (const HoseSize& size : hoseSizes())
         if (size.bore_mm > least_shown_mm && size.bore_mm < most_shown_mm)
@@ -227,14 +227,18 @@ void LayoutChoices::refreshBores()
             add(*hose->bore_mm.value, true);
     std::sort(wanted.begin(), wanted.end(), [](const Bore& a, const Bore& b) { return a.mm < b.mm; });
     const auto same = [](const Bore& a, const Bore& b) { return std::abs(a.mm - b.mm) < same_mm; };
-    const bool as_before = units == bores_shown_in_ &&
-                           std::equal(wanted.begin(), wanted.end(), bores_.begin(), bores_.end(), same);
-    if (as_before)
-        return;
     for (Bore& bore : wanted)
         for (const Bore& before : bores_)
-            if (same(bore, before))
+            if (same(bore, before) && before.chosen) {
                 bore.taken = before.taken;
+                bore.chosen = true;
+            }
+    const bool as_before =
+        units == bores_shown_in_ &&
+        std::equal(wanted.begin(), wanted.end(), bores_.begin(), bores_.end(),
+                   [&](const Bore& a, const Bore& b) { return same(a, b) && a.taken == b.taken; });
+    if (as_before)
+        return;
     for (const Bore& before : bores_)
         delete before.box;
     bores_ = std::move(wanted);
@@ -255,6 +259,7 @@ void LayoutChoices::refreshBores()
         bore_grid_->addWidget(box, static_cast<int>(i) / columns, static_cast<int>(i) % columns);
         connect(box, &QToolButton::toggled, this, [this, i](bool on) {
             bores_[i].taken = on;
+            bores_[i].chosen = true;
             Q_EMIT changed();
         });
     }

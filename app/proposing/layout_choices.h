@@ -41,6 +41,7 @@ private:
     struct Bore {
         double mm = 0;
         bool taken = false;
+        bool chosen = false; ///< by somebody: then another drawing does not change it
         QToolButton* box = nullptr;
     };
     Id heater() const;

@@ -81,6 +81,7 @@ private Q_SLOTS:
     void aListForAnEarlierDrawingCannotBeTakenUntilItIsRenewed();
     void otherChoicesMakeTheListStale();
     void otherUnitsAreNoOtherDrawing();
+    void boresFollowTheDrawingUntilSomebodyChooses();
     void aSearchIsStoppedAndTheDrawingStays();
     void theHeaterMovesOnlyWhereItMayHang();
     void withoutPricesALayoutIsNotPriced();
@@ -314,6 +315,25 @@ void TestLayoutsPanel::withAPriceListTheLowestPriceComesFirst()
     QVERIFY2(row(0).contains(QStringLiteral("not priced: Adapter")), qPrintable(row(0)));
     // Only smaller hose is cheaper by the metre in this list, so that the smallest bore comes first.
     QVERIFY2(row(0).contains(QStringLiteral("15.9 mm")), qPrintable(row(0)));
+}
+
+/// The panel may be there before the drawing is opened.
+void TestLayoutsPanel::boresFollowTheDrawingUntilSomebodyChooses()
+{
+    const auto largest = [this] {
+        return panel_->findChildren<QToolButton*>(QStringLiteral("layout-bore")).last();
+    };
+    Sketch large = test::soundLoop();
+    for (Shared<Hose>& hose : large.hoses)
+        hose.edit([](Hose& one) { one.bore_mm = {31.75, Source::measured}; });
+    open(withoutHoses());
+    QVERIFY(!largest()->isChecked()); // stock, but not usual
+    document_->reset(large);
+    QVERIFY2(largest()->isChecked(), qPrintable(largest()->text()));
+    largest()->setChecked(false);
+    document_->reset(withoutHoses());
+    document_->reset(large);
+    QVERIFY(!largest()->isChecked());
 }
 
 void TestLayoutsPanel::whatLacksIsSaid()

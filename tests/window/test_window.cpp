@@ -41,6 +41,8 @@ private Q_SLOTS:
     void the_assumptions_open_from_the_menu();
     void the_elevation_stays_large_at_1280_by_720();
     void the_first_steps_go_away_when_the_loop_is_drawn();
+    void what_is_not_in_sight_is_built_when_it_is_wanted_data();
+    void what_is_not_in_sight_is_built_when_it_is_wanted();
 
 private:
     QString inFolder(const char* name) const { return folder_.filePath(QLatin1String(name)); }
@@ -281,6 +283,56 @@ void TestWindow::the_first_steps_go_away_when_the_loop_is_drawn()
     QTRY_VERIFY(!steps->isVisible()); // a file is read beside the window
     window_->files().startNew();
     QVERIFY(steps->isVisible());
+}
+
+void TestWindow::what_is_not_in_sight_is_built_when_it_is_wanted_data()
+{
+    QTest::addColumn<QString>("action");
+    QTest::addColumn<QString>("dock");
+    QTest::addColumn<QString>("part"); // of what is built
+    QTest::newRow("size") << "sizing"
+                          << "sizing"
+                          << "sizing-subjects";
+    QTest::newRow("by bore") << "by-bore"
+                             << "by-bore"
+                             << "bore-table";
+    QTest::newRow("on grades") << "on-grades"
+                               << "on-grades"
+                               << "grade-table";
+    QTest::newRow("layouts") << "propose-layouts"
+                             << "layouts"
+                             << "layout-propose";
+    QTest::newRow("commissioning") << "commissioning"
+                                   << "commissioning"
+                                   << "commissioning-tab-0";
+}
+
+/// So that a start pays for what is seen alone; by the menu, by the tab, and where the window was left so.
+void TestWindow::what_is_not_in_sight_is_built_when_it_is_wanted()
+{
+    QFETCH(QString, action);
+    QFETCH(QString, dock);
+    QFETCH(QString, part);
+    const auto built = [&] { return window_->findChild<QWidget*>(part); };
+    QTest::qWait(100);
+    QVERIFY(!built());
+    trigger(action.toLatin1().constData());
+    QTRY_VERIFY(built() && built()->isVisible());
+    window_->close();
+
+    window_ = std::make_unique<MainWindow>();
+    window_->show();
+    QTRY_VERIFY(built() && built()->isVisible());
+    QSettings().clear();
+
+    window_ = std::make_unique<MainWindow>();
+    window_->show();
+    QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+    QVERIFY(!built());
+    auto* place = window_->findChild<QDockWidget*>(dock);
+    place->show();
+    place->raise();
+    QTRY_VERIFY(built() && built()->isVisible());
 }
 
 QTEST_MAIN(TestWindow)

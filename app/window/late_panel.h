@@ -21,7 +21,6 @@ public:
     {
         auto* whole = new QVBoxLayout(this);
         whole->setContentsMargins(0, 0, 0, 0);
-        setFocusPolicy(Qt::NoFocus);
     }
 
     /// Builds it when it is not yet.
@@ -29,7 +28,6 @@ public:
     {
         if (!panel_) {
             panel_ = build_(this);
-            setFocusProxy(panel_);
             layout()->addWidget(panel_);
         }
         return *panel_;
